@@ -1,0 +1,12 @@
+#pragma once
+
+/** Level flight at low altitude. SI units throughout. */
+
+/** Air by the International Standard Atmosphere (ISO 2533:1975) at geopotential height 0..11000 m. */
+typedef struct { double temperature /* K */, pressure /* Pa */, density /* kg/m³ */, viscosity /* Pa s */; } Air;
+Air air_at (double height_m);
+
+/** √(2 m g / (ρ S C_Lmax)), m/s. mass kg > 0, area m² > 0, lift_max the whole aeroplane's greatest lift coefficient > 0. */
+double flight_stall_speed (double mass, double area, double density, double lift_max);
+/** ρ V c / μ, pure number. */
+double flight_reynolds (const Air *air, double speed, double chord);

@@ -1,0 +1,70 @@
+#pragma once
+#include <stdbool.h>
+#include <stddef.h>
+#include "geometry/outline.h"
+#include "geometry/planform.h"
+
+/** A linear vortex lattice of all horizontal surfaces together: inviscid, thin, small angles, symmetric about the centre
+ *  line, trailing vortices straight downstream, solved by LAPACK. Homogeneous in length: any one unit. x aft, z up. */
+
+/** Where a panel's dihedral changes: outboard of `station` the surface rises by `angle` (radians). */
+typedef struct { double station, angle; } LatticeBend;
+
+/** One lifting surface as the lattice sees it. */
+typedef struct {
+  const Outline *outline;       /* plan view as projected; lent */
+  PlanformSides sides;          /* PLANFORM_CARRIED or PLANFORM_OPEN */
+  double z;                     /* height of the root's leading edge */
+  double dihedral;              /* radians; lifts the outline, does not shorten it */
+  const LatticeBend *bends;     /* rising stations; may be NULL */
+  size_t bend_count;
+  double incidence, washout;    /* radians; nose up about the root's leading edge; tip nose-down, linear along the span */
+  double pressure_ratio;        /* dynamic pressure there over that of free flow; multiplies its own forces after the solve */
+  int spanwise, chordwise;      /* panels a side; 0 takes the options' */
+} LatticeSurface;
+
+typedef struct { int spanwise, chordwise; } LatticeOptions;
+/** 20 by 6 a side for the first surface; others get 12 by 4. The convergence behind it is in tests/aero. */
+LatticeOptions lattice_default_options (void);
+
+/** One surface's share at one radian of the whole aeroplane's incidence. */
+typedef struct {
+  double lift_slope;            /* in company, on the reference area, pressure ratio included, per radian */
+  double centre_x;              /* where that lift acts */
+  double alone_lift_slope;      /* of the surface by itself, on its own area, per radian (NaN unless asked for) */
+  double alone_centre_x;
+  double downwash_gradient;     /* dε/dα: 1 - lift in company / lift alone; negative where the flow rises (NaN unless asked for) */
+} LatticeShare;
+
+typedef struct {
+  double lift_slope;            /* of the aeroplane, per radian, on the reference area */
+  double neutral_point_x;
+  double roll_damping;          /* dC_l / d(p b / 2V) on reference area and span, about the centre line; NaN unless asked for */
+  double span_efficiency;       /* of the first surface alone, from the far wake; NaN unless asked for */
+} LatticeResult;
+
+/** Memory for the solves, grown as needed and kept from call to call; one user at a time. */
+typedef struct Lattice Lattice;
+Lattice *lattice_new  (void);
+void     lattice_free (Lattice *self);   /* NULL is fine */
+
+typedef enum {
+  LATTICE_NEUTRAL_POINT = 0,
+  LATTICE_ALONE         = 1,    /* each surface by itself as well: alone_*, downwash_gradient */
+  LATTICE_ROLL          = 2,    /* the antisymmetric system too */
+  LATTICE_FAR_WAKE      = 4
+} LatticeWants;
+
+/** Solves for the surfaces together.
+ *  reference_area, reference_span  what coefficients are made with (the first wing's)
+ *  shares     count entries, set on success
+ *  returns    CORE_OK; CORE_SINGULAR for coincident surfaces or zero chord; what outline_check gives; CORE_NO_MEMORY
+ *  accuracy   neutral point within 0.15 % of MAC, lift slope 0.1 % of the converged value at default panels, to 15° of sweep
+ *  source     Katz and Plotkin, Low-Speed Aerodynamics, 2nd ed., chapter 12 (horseshoe elements); spacing after
+ *             Lan, A Quasi-Vortex-Lattice Method in Thin Wing Theory, J. Aircraft 11 (1974) */
+CoreStatus lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, unsigned wants,
+                          double reference_area, double reference_span, LatticeShare shares[], LatticeResult *result);
+
+/** Vertical flow at points in the plane z for one radian of incidence, from the last solve: w / (V α), up positive (upwash
+ *  ahead of the wing, negative behind), y = 0. For the body's strips. */
+void lattice_upwash (const Lattice *self, const double x[], size_t count, double z, double upwash[]);

@@ -1,0 +1,25 @@
+#pragma once
+#include <stddef.h>
+#include "geometry/status.h"
+
+/** Masses and where their middle is. SI: kg, m, kg m². x aft, y to starboard, z up. */
+
+/** One mass: a point with a box around it, or a thin sheet; `own` are its moments of inertia about its own centre. */
+typedef struct {
+  double mass, mass_sigma;        /* kg, >= 0 */
+  double x, y, z, x_sigma;        /* m, its centre */
+  double own_roll, own_pitch, own_yaw;   /* kg m² */
+} MassItem;
+
+/** Sets own_* as a solid cuboid: length along x, width along y, height along z, m. */
+void mass_item_as_box (MassItem *item, double length, double width, double height);
+
+typedef struct {
+  double mass;                    /* kg */
+  double x, y, z;                 /* m */
+  double x_sigma;                 /* m; σ² = Σ((xᵢ − x)² σ_mᵢ² + mᵢ² σ_xᵢ²) / M² */
+  double roll, pitch, yaw;        /* kg m² about the balance point */
+} MassSum;
+
+/** Sums the masses. CORE_OUT_OF_RANGE when their sum is not above 1e-9 kg; CORE_NOT_FINITE; *sum untouched then. */
+CoreStatus mass_sum (const MassItem items[], size_t count, MassSum *sum);

@@ -1,0 +1,43 @@
+#pragma once
+#include <stdbool.h>
+#include <glib.h>
+
+/** What a person reads and types. The document always holds millimetres, grams and degrees; these two choices, made apart,
+ *  belong to the person and only shape text. An inch is 25.4 mm, an avoirdupois ounce 28.349523125 g, exactly. */
+typedef enum { LENGTH_MM, LENGTH_INCH } LengthUnit;
+typedef enum { MASS_G, MASS_OZ } MassUnit;
+typedef struct { LengthUnit length; MassUnit mass; } Units;
+
+/* Text for reading: rounded as the trade rounds (whole mm, fractions of an inch to 1/32, whole grams below 1 kg, 0.1 oz),
+ * true minus, the locale's decimal sign, no-break space before the unit. All return new strings, never NULL; a value that
+ * is not finite gives "–". `_figure` leaves the unit out: it stands beside. */
+char *units_length        (Units units, double mm);
+char *units_length_figure (Units units, double mm);
+char *units_mass          (Units units, double grams);
+char *units_mass_figure   (Units units, double grams);
+char *units_area          (Units units, double mm2);            /* dm² or in² */
+char *units_area_figure   (Units units, double mm2);
+char *units_loading       (Units units, double g_per_dm2);      /* g/dm² or oz/ft² (by mass and length unit) */
+char *units_size          (Units units, double a_mm, double b_mm, double c_mm);   /* "55 × 30 × 12" without unit */
+char *units_angle         (double degrees);                     /* "4°" or "2.5°" */
+char *units_percent       (double percent);                     /* whole, true minus, no-break space before the sign */
+const char *units_length_name (Units units);                    /* "mm", "in" */
+const char *units_mass_name   (Units units);                    /* "g", "oz" */
+const char *units_area_name   (Units units);
+
+/* Text for editing: every digit kept, so that text typed is the value saved. Without unit. Fractions where they are exact. */
+char *units_length_exact (Units units, double mm);
+char *units_mass_exact   (Units units, double grams);
+char *units_number_exact (double value);
+
+/** Reads what a person typed: "1.5", "1,5", "12.5 mm", "3 1/16 in", "3-1/16", "25 1/4\"", "6.2 oz"; without a unit the
+ *  user's own. Understands point and comma in every locale; "1,000" and "1.000" in the thousands pattern are never guessed.
+ *  value   set on success only, mm or g or the plain number
+ *  error   a sentence for the place under the field, e.g. "1,000: is that one or a thousand? Write 1 or 1000." */
+bool units_parse_length (Units units, const char *text, double *mm, GError **error);
+bool units_parse_mass   (Units units, const char *text, double *grams, GError **error);
+bool units_parse_number (const char *text, double *value, GError **error);
+
+#define UNITS_ERROR (units_error_quark ())
+GQuark units_error_quark (void);
+typedef enum { UNITS_ERROR_EMPTY, UNITS_ERROR_NOT_A_NUMBER, UNITS_ERROR_AMBIGUOUS, UNITS_ERROR_UNIT } UnitsError;
