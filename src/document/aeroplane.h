@@ -1,0 +1,53 @@
+#pragma once
+#include "document/piece.h"
+
+/** An aeroplane. Nobody changes one that exists: each change below makes the next one, which shares every piece that it
+ *  did not touch. Keeping the old one is undo; two equal pointers mean "has not changed"; a worker may read one freely. */
+typedef struct Aeroplane Aeroplane;
+
+/** The wanted static margin, % of MAC: a band with an aim inside, from <= aim <= to. */
+typedef struct { double from, to, aim; } Target;
+
+/** What belongs to the aeroplane itself. The name may be NULL. */
+typedef struct { const char *name; Target target; bool tailless; } AeroplaneTraits;
+
+Aeroplane *aeroplane_new   (void);                        /* empty; target 5, 15, 12 */
+Aeroplane *aeroplane_ref   (const Aeroplane *self);
+void       aeroplane_unref (Aeroplane *self);             /* NULL is fine */
+bool       aeroplane_equal (const Aeroplane *a, const Aeroplane *b);   /* by value */
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Aeroplane, aeroplane_unref)
+
+AeroplaneTraits aeroplane_traits (const Aeroplane *self);
+const char     *aeroplane_foreign_attributes (const Aeroplane *self);  /* of a later version; "" if none */
+
+/* Pieces stand in the order of the file. What comes back is lent and lives as long as the aeroplane. */
+size_t           aeroplane_piece_count (const Aeroplane *self);
+const Piece     *aeroplane_piece       (const Aeroplane *self, size_t index);
+size_t           aeroplane_count       (const Aeroplane *self, PieceKind kind);
+const Piece     *aeroplane_nth         (const Aeroplane *self, PieceKind kind, size_t index);
+const Piece     *aeroplane_find        (const Aeroplane *self, const char *id);   /* NULL when there is none; id may be NULL */
+static inline const Surface   *aeroplane_surface   (const Aeroplane *self, size_t i) { return (const Surface *)   aeroplane_nth (self, PIECE_SURFACE, i); }
+static inline const Body      *aeroplane_body      (const Aeroplane *self, size_t i) { return (const Body *)      aeroplane_nth (self, PIECE_BODY, i); }
+static inline const Structure *aeroplane_structure (const Aeroplane *self, size_t i) { return (const Structure *) aeroplane_nth (self, PIECE_STRUCTURE, i); }
+static inline const Part      *aeroplane_part      (const Aeroplane *self, size_t i) { return (const Part *)      aeroplane_nth (self, PIECE_PART, i); }
+static inline const Lead      *aeroplane_lead      (const Aeroplane *self, size_t i) { return (const Lead *)      aeroplane_nth (self, PIECE_LEAD, i); }
+static inline const Mark      *aeroplane_mark      (const Aeroplane *self, size_t i) { return (const Mark *)      aeroplane_nth (self, PIECE_MARK, i); }
+/** The surface, part or body of that id, or NULL when there is none or it is of another kind. */
+const Surface   *aeroplane_surface_by_id   (const Aeroplane *self, const char *id);
+const Body      *aeroplane_body_by_id      (const Aeroplane *self, const char *id);
+const Structure *aeroplane_structure_by_id (const Aeroplane *self, const char *id);
+const Part      *aeroplane_part_by_id      (const Aeroplane *self, const char *id);
+/** The reference: the first surface of role wing; NULL without one. */
+const Surface   *aeroplane_reference_wing (const Aeroplane *self);
+/** An id not yet used that begins with `stem`: "part", "part-2", … A new string. */
+char            *aeroplane_free_id  (const Aeroplane *self, const char *stem);
+
+/* Changes. Each returns a new aeroplane; pieces handed in are taken. */
+Aeroplane *aeroplane_with_traits   (const Aeroplane *self, AeroplaneTraits traits);
+Aeroplane *aeroplane_with_foreign_attributes (const Aeroplane *self, const char *text);
+Aeroplane *aeroplane_with_added    (const Aeroplane *self, Piece *takes);
+/** Puts `takes` where `old` stands; old is one of self's pieces (by pointer). */
+Aeroplane *aeroplane_with_replaced (const Aeroplane *self, const Piece *old, Piece *takes);
+Aeroplane *aeroplane_without       (const Aeroplane *self, const Piece *old);
+/** Taken out with what hangs on it: a surface's or body's structures, a part's leads. */
+Aeroplane *aeroplane_without_dependents (const Aeroplane *self, const Piece *old);

@@ -1,0 +1,20 @@
+#pragma once
+#include <stddef.h>
+
+/** What is usual for a class of parts: defaults until a scale says otherwise. Common practice, no source. */
+typedef struct {
+  const char *word;               /* as in the file: "battery" */
+  const char *name;               /* for people, marked for translation */
+  double mass;                    /* g */
+  double length, width, height;   /* mm, along x, y, z */
+  double mass_sigma_share;        /* one standard deviation of a part bought and not weighed, share of its mass */
+  double place_sigma;             /* mm */
+} PartClass;
+
+/** All classes, in the order in which they are offered; word NULL ends the list. */
+const PartClass *part_classes (void);
+/** The class of that word; NULL when unknown (word may be NULL). */
+const PartClass *part_class_find (const char *word);
+/** Deviations of a part for which none is stated: by its class; without class 10 % of mass and 3 mm. */
+double part_class_mass_sigma  (const char *word, double mass);
+double part_class_place_sigma (const char *word);

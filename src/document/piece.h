@@ -1,0 +1,120 @@
+#pragma once
+#include <stdbool.h>
+#include <glib.h>
+#include "geometry/outline.h"
+
+/** The pieces an aeroplane is made of. Each is filled in once by whoever makes it and nobody changes it afterwards; it is shared
+ *  by every aeroplane that holds it (counted references, safe across threads). To change one: piece_dup(), fill in, hand over.
+ *  Lengths millimetres, masses grams, angles degrees, as in the file, so that what was typed is what is saved. x aft of the
+ *  datum, y to starboard, z up. NAN stands for "not given" where a field says so. */
+
+typedef enum {
+  PIECE_SURFACE, PIECE_BODY, PIECE_STRUCTURE, PIECE_PART, PIECE_LEAD, PIECE_MARK, PIECE_BAY, PIECE_THRUST,
+  PIECE_FOREIGN,        /* an element of a later version, or a comment: kept as text and written back */
+  PIECE_KIND_COUNT
+} PieceKind;
+
+typedef struct {
+  PieceKind kind;
+  gatomicrefcount references;
+  int line;             /* where the file has it; 0 when it did not come from a file. Not part of the value */
+  char *id;             /* NULL where the kind has none (lead, mark, thrust, foreign) or none was given */
+  char *foreign_attributes;   /* ' name="value" …' of a later version, or NULL */
+  char *foreign_children;     /* elements of a later version inside it, as XML text, or NULL */
+} Piece;
+
+typedef enum { ROLE_WING, ROLE_TAILPLANE, ROLE_FOREPLANE, ROLE_FIN, ROLE_COUNT } SurfaceRole;
+typedef enum { CONTROL_AILERON, CONTROL_ELEVATOR, CONTROL_RUDDER, CONTROL_FLAP, CONTROL_KIND_COUNT } ControlKind;
+
+/** A name at a place along one axis: a rib (its station, y) or a former (x). */
+typedef struct { char *name; double place; } NamedPlace;
+/** From this station outboard the dihedral is `angle` degrees. */
+typedef struct { double from, angle; } DihedralBreak;
+
+typedef struct {
+  char *id;
+  ControlKind kind;
+  double inner, outer;                      /* stations, mm */
+  double hinge_inner_x, hinge_outer_x;      /* mm aft of the datum */
+  double up, down;                          /* throws, degrees; NAN not given */
+} Control;
+
+typedef struct {
+  Piece piece;
+  SurfaceRole role;
+  Outline *outline;                 /* right half, mm; a fin: x and height above z. May be open or crossing. Never NULL */
+  bool root_open;                   /* root="open": not carried to the centre line */
+  double z;                         /* of the root's leading edge */
+  double dihedral, incidence, washout;
+  double thickness;                 /* % of chord; NAN not given */
+  double pressure_ratio;            /* NAN not given: 0.9 for a tailplane, 1 otherwise */
+  NamedPlace *ribs;       size_t rib_count;
+  DihedralBreak *breaks;  size_t break_count;      /* rising stations */
+  Control *controls;      size_t control_count;
+} Surface;
+
+typedef struct {
+  Piece piece;
+  Outline *outline;                 /* top view, y half the width, nose to tail; NULL not given */
+  Outline *side_outline;            /* x and z (in y), nose along the top to the tail and back below; NULL not given */
+  NamedPlace *formers;    size_t former_count;
+} Body;
+
+typedef struct {
+  Piece piece;
+  char *of;                         /* id of a surface or body; NULL: of nothing drawn, then x must be given */
+  double mass, mass_sigma;          /* g; sigma NAN not given */
+  double x, y, z, x_sigma;          /* mm; x NAN: spread over the area of what it is of */
+  double centre;                    /* where along the mean chord (or the body's length), 0..1; NAN: the area's centroid */
+} Structure;
+
+typedef struct {
+  Piece piece;
+  char *class_name;                 /* one of part-class.h, a later one, or NULL */
+  char *name;                       /* NULL not given: the class's */
+  double mass, mass_sigma;          /* sigma NAN not given: typical of the class */
+  double x, y, z, x_sigma;          /* its centre; sigma NAN likewise */
+  double length, width, height;     /* along x, y, z; 0 not given */
+  bool aboard;
+  bool has_rail;
+  double rail_from, rail_to;        /* where its centre may be, from <= to */
+  char *bays;                       /* ids parted by blanks, or NULL */
+} Part;
+
+typedef struct {
+  Piece piece;
+  char *from, *to;                  /* ids of parts */
+  double length;                    /* NAN not given */
+  Point *via;             size_t via_count;
+} Lead;
+
+typedef struct { Piece piece; double station; } Mark;
+typedef struct { Piece piece; char *from_former, *to_former; } Bay;
+typedef struct { Piece piece; double x, z, down, right; } Thrust;
+typedef struct { Piece piece; char *text; } Foreign;       /* XML text; kind PIECE_FOREIGN */
+
+/** A fresh piece with the defaults of its kind (numbers that may be missing are NAN, the rest 0, aboard true). Nobody else holds
+ *  it yet, so the caller fills it in. Strings and arrays in it belong to it (g_malloc family). */
+Surface   *surface_new   (const char *id, SurfaceRole role, Outline *takes);
+Body      *body_new      (const char *id);
+Structure *structure_new (const char *id, const char *of, double mass);
+Part      *part_new      (const char *id, const char *class_name);
+Lead      *lead_new      (const char *from, const char *to);
+Mark      *mark_new      (double station);
+Bay       *bay_new       (const char *id, const char *from_former, const char *to_former);
+Thrust    *thrust_new    (void);
+Foreign   *foreign_new   (const char *text);
+
+/** A fresh copy to be changed before anybody else sees it. Cast the result to its kind. */
+Piece *piece_dup   (const Piece *piece);
+Piece *piece_ref   (const Piece *piece);
+void   piece_unref (Piece *piece);                            /* NULL is fine */
+bool   piece_equal (const Piece *a, const Piece *b);          /* by value; the line does not count */
+
+const char *surface_role_word (SurfaceRole role);             /* as in the file: "wing" */
+bool        surface_role_from_word (const char *word, SurfaceRole *role);
+const char *surface_role_name (SurfaceRole role);             /* for people, translated: "Wing" */
+const char *control_kind_word (ControlKind kind);
+const char *control_kind_name (ControlKind kind);
+double      surface_pressure_ratio (const Surface *surface);  /* given, or by role */
+bool        surface_is_horizontal (const Surface *surface);   /* all but fins */
