@@ -1,0 +1,104 @@
+#pragma once
+#include "document/aeroplane.h"
+#include "geometry/planform.h"
+
+/** Everything that follows from an aeroplane. Millimetres, grams, degrees and percent as the names say; NAN wherever a figure
+ *  cannot be had, and then a note says why. Never changed once made; counted references, safe across threads. */
+
+typedef enum { NOTE_NOTE, NOTE_LOOK, NOTE_ACT } NoteSeverity;
+
+typedef struct {
+  NoteSeverity severity;
+  bool problem;                 /* an error in the sense of `check`: the figures are not sound */
+  const Piece *piece;           /* what it is about; may be NULL. Lives as long as the figures */
+  char *text;                   /* a whole sentence, translated, without full-stop-less fragments */
+} Note;
+
+typedef struct {
+  const Surface *surface;
+  CoreStatus status;            /* of its outline; the rest is NAN when it gives no planform */
+  OutlineFault fault;
+  Planform planform;
+  double quarter_mac_x_mm;
+  double lift_slope_per_rad;    /* of the surface alone on its own area; NAN for a fin */
+  double tail_arm_mm;           /* quarter MAC of the reference wing to its own, signed; NAN for the reference */
+  double volume_coefficient;
+  double area_mm2;              /* = planform.area */
+} SurfaceFigures;
+
+typedef struct {
+  double total_g, x_mm, y_mm, z_mm, x_sigma_mm;
+  double inertia_roll_kgm2, inertia_pitch_kgm2, inertia_yaw_kgm2;
+} MassFigures;
+
+typedef struct {
+  double x_mm, percent_mac;     /* the lattice's with the body's shift */
+  double lattice_x_mm;          /* without body */
+  double handbook_x_mm;         /* with the body's shift too */
+  double body_shift_mm;         /* negative forward; 0 without a body, NAN when it could not be had */
+  double downwash_gradient;     /* effective, at the first tailplane */
+  double sigma_mm;
+  bool wing_alone;              /* the aeroplane has no second horizontal surface and is not tailless */
+} NeutralPointFigures;
+
+/** The mark at one station, aft of the local leading edge there. */
+typedef struct { double station_mm, target_mm, forward_mm, aft_mm, leading_edge_x_mm, chord_mm; } MarkFigures;
+
+typedef struct {
+  double percent_mac;           /* where the balance point is */
+  double static_margin_percent, static_margin_sigma_percent;
+  double target_x_mm, forward_limit_x_mm, aft_limit_x_mm;
+  MarkFigures *marks;  size_t mark_count;      /* of the document's marks; of a usual station when it has none */
+} BalanceFigures;
+
+/** Where one part with a rail must be. */
+typedef struct {
+  const Part *part;
+  double x_mm;  bool reachable;
+  double ballast_g, ballast_x_mm;
+  double band_from_mm, band_to_mm;
+} Solution;
+
+typedef struct {
+  double wing_loading_g_dm2, cube_loading_kg_m3, stall_speed_m_s, pitch_speed_m_s, reynolds_mac;
+  double lift_max;              /* the greatest lift coefficient that the stall is reckoned with */
+} FlightFigures;
+
+typedef struct {
+  const Surface *surface;  const Control *control;
+  double area_mm2;              /* both sides */
+  double area_share_percent;    /* of its surface */
+  double roll_rate_deg_s;       /* NAN: comes with the flight checks */
+} ControlFigures;
+
+typedef struct Figures {
+  gatomicrefcount references;
+  Aeroplane *aeroplane;         /* what they were made of */
+  SurfaceFigures *surfaces;  size_t surface_count;      /* in the document's order */
+  const SurfaceFigures *reference;                      /* the first wing; NULL without one that has an area */
+  MassFigures mass;
+  NeutralPointFigures neutral_point;
+  BalanceFigures balance;
+  Solution *solutions;  size_t solution_count;          /* one for each part with a rail, aboard or not */
+  FlightFigures flight;
+  ControlFigures *controls;  size_t control_count;
+  GPtrArray *notes;             /* of Note, the gravest first */
+} Figures;
+
+/** Two memos, aerodynamics (surfaces, bodies) and balance (the rest), each with references to the pieces it was made from, so that a moved
+ *  part solves nothing. One thread at a time. */
+typedef struct FiguresCache FiguresCache;
+FiguresCache *figures_cache_new  (void);
+void          figures_cache_free (FiguresCache *cache);
+
+/** The figures of an aeroplane; one reference, the caller's. The same bits as from a fresh cache, whatever came before. */
+Figures *figures_of    (FiguresCache *cache, const Aeroplane *aeroplane);
+Figures *figures_ref   (const Figures *figures);
+void     figures_unref (Figures *figures);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Figures, figures_unref)
+
+/** Whether `check` would pass: no note is a problem and no margin negative. */
+bool figures_are_sound (const Figures *figures);
+/** The surface's entry, NULL when it is not there. */
+const SurfaceFigures *figures_of_surface (const Figures *figures, const char *id);
+const Solution       *figures_solution   (const Figures *figures, const char *part_id);
