@@ -1,0 +1,30 @@
+#pragma once
+#include <glib.h>
+#include "document/units.h"
+#include "figures/figures.h"
+
+typedef enum { EXPORT_PNG, EXPORT_PDF, EXPORT_SVG, EXPORT_CSV, EXPORT_JSON } ExportFormat;
+
+typedef struct {
+  ExportFormat format;
+  Units units;
+  char paper[16];          /* "a4", "a3", "a2", "a1", "letter", "tabloid" */
+  bool portrait;
+  int dpi;                 /* PNG: 30..1200 */
+} ExportOptions;
+
+/** Wall sheet, A4 landscape, 150 dpi, metric, the format by the file's ending (EXPORT_PNG for none it knows). */
+ExportOptions export_default_options (const char *path);
+/** The format of a file name by its ending; false for none of ours. */
+bool export_format_of (const char *path, ExportFormat *format);
+/** Paper by name, landscape size in mm; false for one it does not know. */
+bool export_paper_size (const char *name, double *width_mm, double *height_mm);
+
+/** Writes the wall sheet (or list, or figures) atomically to `path`. PNG records its resolution. The same document gives the same bytes. */
+bool export_write (const Figures *figures, const ExportOptions *options, const char *path, GError **error);
+/** The same into memory. */
+GBytes *export_bytes (const Figures *figures, const ExportOptions *options, GError **error);
+
+#define EXPORT_ERROR (export_error_quark ())
+GQuark export_error_quark (void);
+typedef enum { EXPORT_ERROR_FORMAT, EXPORT_ERROR_PAPER, EXPORT_ERROR_TOO_LARGE, EXPORT_ERROR_DRAWING } ExportError;

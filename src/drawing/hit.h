@@ -1,0 +1,39 @@
+#pragma once
+#include "drawing/sheet.h"
+
+typedef enum {
+  HIT_NOTHING,
+  HIT_NODE, HIT_HANDLE, HIT_SEGMENT,      /* of a selected surface's or body's outline (segments: of any) */
+  HIT_HINGE_END,                          /* 0 inner, 1 outer, of a selected control */
+  HIT_RAIL_END,                           /* 0 forward, 1 aft, of a selected part */
+  HIT_PART, HIT_MARK, HIT_CONTROL,
+  HIT_DIMENSION,                          /* a figure that can be typed */
+  HIT_SURFACE, HIT_BODY,                  /* inside the outline */
+  HIT_DATUM
+} HitKind;
+
+typedef enum { DIMENSION_SPAN, DIMENSION_MARK, DIMENSION_PART_X, DIMENSION_NODE_STATION, DIMENSION_NODE_X } DimensionKind;
+
+/** What lies under a place of the sheet. */
+typedef struct {
+  HitKind kind;
+  const char *id;          /* the piece's, lent from the aeroplane; NULL for marks */
+  const char *control;     /* HIT_CONTROL, HIT_HINGE_END */
+  size_t index;            /* node, segment, mark, or which end */
+  HandleSide side;         /* HIT_HANDLE */
+  bool port;               /* met on the mirrored half: pull with y turned round */
+  double t;                /* HIT_SEGMENT: where on it */
+  DimensionKind dimension;
+} Hit;
+
+/** Looks at px (x, y), from the top of the drawing down; `radius` px is how near a node or line is caught. */
+Hit sheet_hit (const SheetScene *scene, double x, double y, double radius);
+/** The px box of a dimension's figure, so that a field can open there; false when it is not drawn. */
+bool sheet_dimension_box (const SheetScene *scene, const Hit *dimension, Box *px);
+
+/** Where a place being pulled goes: whole units (by the ruler's present step), the centre line, other nodes' x and y, formers and
+ *  ribs. Returns the snapped place and which guides to show (NAN none). `self_id`/`self_node` is what moves and does not attract. */
+typedef struct { Point place; double guide_x, guide_y; } Snap;
+Snap sheet_snap (const SheetScene *scene, Point place, const char *self_id, size_t self_node);
+/** The smallest step that snapping uses at this zoom, mm (1 mm or 1/32 in and multiples). */
+double sheet_snap_step (const SheetScene *scene);

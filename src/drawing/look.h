@@ -1,0 +1,24 @@
+#pragma once
+#include <stdbool.h>
+#include <cairo.h>
+
+/** What a drawing looks like: colours by meaning, line widths, lettering. A value; the light, dark, high-contrast and paper looks are
+ *  four constants of it. User units: px on screen, mm on paper; `u` says how many of them a screen px is worth. */
+typedef struct { double red, green, blue, alpha; } Colour;
+
+typedef struct {
+  Colour sheet, graphite, construction, centre_line, band, balance, neutral, warning, selection, part_fill;
+  Colour ruler_ground, grid_fine, grid_coarse, dim_text;
+  bool paper;              /* nothing that only a screen has: selection, nodes, grid */
+  double u;                /* 1 on screen, 0.3 on paper */
+  double outline_width, selected_width, inner_width, part_width, thin_width, hatch_width, hatch_step;
+  const char *font;        /* pango family */
+  double text_size;        /* of labels; figures, rulers and plates are factors of it */
+} Look;
+
+typedef enum { LOOK_LIGHT, LOOK_DARK, LOOK_LIGHT_CONTRAST, LOOK_DARK_CONTRAST } LookTheme;
+/** For the screen; text_factor is the system font's size over its usual 13.5 px (larger text grows the sheet's, too). */
+Look look_for_screen (LookTheme theme, double text_factor);
+/** For paper: black on white, ISO line widths in mm, the drawing's own lettering. */
+Look look_for_paper  (void);
+void look_set_source (cairo_t *cr, Colour colour);

@@ -1,0 +1,20 @@
+#pragma once
+#include <cairo.h>
+#include "document/units.h"
+#include "drawing/look.h"
+#include "drawing/view.h"
+
+typedef struct {
+  const Look *look;
+  Units units;
+  const SheetView *view;
+  double pointer;             /* mm along this ruler; NAN: none */
+  double extent_from, extent_to;   /* the selection's, mm; NAN: none */
+} Ruler;
+
+void draw_ruler_across (cairo_t *cr, const Ruler *ruler, double width, double height);   /* along the top: from the centre line both ways */
+void draw_ruler_along  (cairo_t *cr, const Ruler *ruler, double width, double height);   /* at the start edge: aft of the datum */
+/** The distance of labelled ticks at this zoom, mm: 1, 2, 5 × 10ⁿ mm, or halves to 32nds and whole inches. */
+double ruler_step (Units units, double scale);
+/** Five fields black and white, a round length of 90..220 px, at the lower left. */
+void draw_scale_bar (cairo_t *cr, const Ruler *ruler);

@@ -1,0 +1,31 @@
+#pragma once
+#include <stdbool.h>
+#include <stddef.h>
+#include "document/aeroplane.h"
+
+/** What is selected: pieces by id, nodes of one outline, one control, or one mark. A value: copied, never shared. */
+typedef struct {
+  char **ids;           /* selected pieces' ids, NULL-terminated; NULL: none */
+  bool side;            /* nodes belong to the body's side outline */
+  size_t *nodes;        /* selected nodes of ids[0]'s outline, rising */
+  size_t node_count;
+  char *control;        /* id of a control of ids[0], or NULL */
+  int mark;             /* index of a selected mark, -1: none */
+} Selection;
+
+Selection   selection_none    (void);
+Selection   selection_of      (const char *id);
+Selection   selection_of_node (const char *id, bool side, size_t node);
+Selection   selection_of_mark (int mark);
+Selection   selection_of_control (const char *id, const char *control);
+Selection   selection_copy    (const Selection *selection);
+void        selection_clear   (Selection *selection);                         /* frees what it holds and leaves none */
+bool        selection_is_empty (const Selection *selection);
+bool        selection_equal   (const Selection *a, const Selection *b);
+bool        selection_has     (const Selection *selection, const char *id);
+bool        selection_has_node (const Selection *selection, const char *id, bool side, size_t node);
+const char *selection_single  (const Selection *selection);                   /* the one id, or NULL */
+void        selection_toggle  (Selection *selection, const char *id);
+void        selection_toggle_node (Selection *selection, const char *id, bool side, size_t node);
+/** What of it still exists in the aeroplane. */
+Selection   selection_kept    (const Selection *selection, const Aeroplane *aeroplane);

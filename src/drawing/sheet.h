@@ -1,0 +1,38 @@
+#pragma once
+#include <cairo.h>
+#include "document/units.h"
+#include "drawing/look.h"
+#include "drawing/selection.h"
+#include "drawing/view.h"
+#include "figures/figures.h"
+
+/** What is being done on the sheet just now, drawn over it. */
+typedef struct {
+  const Outline *draft;          /* outline being drawn point by point; NULL */
+  Point draft_end; bool has_draft_end;      /* where the pointer would put the next node, mm */
+  double guide_x, guide_y;       /* a snap guide across the sheet at this x or y, mm; NAN: none */
+  Box band;                      /* rubber band, mm; empty: none */
+  bool focus;                    /* the sheet has the keyboard: ring around the selection */
+  Point cursor; bool has_cursor; /* the key cursor of drawing tools, mm */
+  double dimension_from_x, dimension_from_y, dimension_to_x, dimension_to_y; bool has_dimension;   /* being measured, mm */
+  const Part *part_ghost;        /* a part about to be put, at its place; NULL */
+} SheetOverlay;
+
+typedef struct {
+  const Look *look;
+  Units units;
+  const SheetView *view;
+  const Figures *figures;        /* holds the aeroplane */
+  const Selection *selection;
+  const SheetOverlay *overlay;   /* may be NULL */
+  bool show_grid, show_names, show_figures;
+} SheetScene;
+
+/** Paints the sheet on cr, whose user units are px. Reads its arguments and nothing else; leaves cr as it found it; a failure stays in
+ *  cairo_status (cr). */
+void draw_sheet (cairo_t *cr, const SheetScene *scene);
+
+/** Everything that is drawn, dimensions included, in mm: what Fit Sheet shows. An empty aeroplane gives a box of a usual size. */
+Box  sheet_extent (const Figures *figures);
+/** What is selected, in mm; empty when nothing is. */
+Box  sheet_selection_extent (const Figures *figures, const Selection *selection);

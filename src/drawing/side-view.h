@@ -1,0 +1,16 @@
+#pragma once
+#include "drawing/hit.h"
+
+/** The slim side view: nose up, top of the aeroplane to the right; its x runs down with the sheet's own scale and origin_y. */
+typedef struct {
+  const SheetScene *scene;   /* look, figures, selection; scene->view gives scale and origin_y */
+  double width, height;      /* px of the strip */
+} SideScene;
+
+void   draw_side_view (cairo_t *cr, const SideScene *side);
+Hit    side_view_hit  (const SideScene *side, double x, double y, double radius);
+/** px from the left for a height z, and back. */
+double side_view_px_of_z (const SideScene *side, double z);
+double side_view_z_at_px (const SideScene *side, double px);
+/** How wide the strip wants to be at this zoom: between 110 and 320 px. */
+double side_view_wanted_width (const SheetScene *scene);
