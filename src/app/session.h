@@ -1,0 +1,58 @@
+#pragma once
+#include <glib-object.h>
+#include "app/settings.h"
+#include "document/aeroplane.h"
+#include "drawing/selection.h"
+#include "figures/advice.h"
+#include "figures/figures.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_SESSION (trammel_session_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelSession, trammel_session, TRAMMEL, SESSION, GObject)
+
+/** One document at work: its history, its figures, what is selected. The one place from which views read and through which
+ *  they change; views keep no copy of a fact. Signals, none with arguments:
+ *    "changed"            the aeroplane, and with it the figures (also for each preview of a drag)
+ *    "selection-changed"  what is selected
+ *    "state-changed"      undo, redo, saved or the file's name
+ *  The settings' own "changed" says that units or view flags changed. */
+TrammelSession  *trammel_session_new (TrammelSettings *settings);
+TrammelSettings *trammel_session_settings  (TrammelSession *self);
+Units            trammel_session_units     (TrammelSession *self);
+
+/* What is shown. Lent, until the next "changed". */
+const Aeroplane *trammel_session_aeroplane (TrammelSession *self);
+const Figures   *trammel_session_figures   (TrammelSession *self);
+const Advice    *trammel_session_advice    (TrammelSession *self);
+
+/* Changing it. `takes` may be NULL (a change that was refused): nothing happens then. Labels are translated: "Move Node". */
+void     trammel_session_do       (TrammelSession *self, Aeroplane *takes, const char *label);
+void     trammel_session_preview  (TrammelSession *self, Aeroplane *takes);
+void     trammel_session_settle   (TrammelSession *self, const char *label);
+void     trammel_session_abandon  (TrammelSession *self);
+bool     trammel_session_is_previewing (TrammelSession *self);
+void     trammel_session_undo     (TrammelSession *self);
+void     trammel_session_redo     (TrammelSession *self);
+const char *trammel_session_undo_label (TrammelSession *self);     /* NULL when there is nothing */
+const char *trammel_session_redo_label (TrammelSession *self);
+
+/* What is selected. */
+const Selection *trammel_session_selection     (TrammelSession *self);
+void             trammel_session_select        (TrammelSession *self, Selection takes);
+/** The one selected piece of that kind, or NULL. */
+const Surface   *trammel_session_selected_surface (TrammelSession *self);
+const Body      *trammel_session_selected_body    (TrammelSession *self);
+const Part      *trammel_session_selected_part    (TrammelSession *self);
+
+/* The file. */
+const char *trammel_session_path     (TrammelSession *self);       /* NULL: not yet saved */
+bool        trammel_session_is_saved (TrammelSession *self);       /* nothing to lose */
+/** Starts afresh with that aeroplane, from that file (NULL: a new one, e.g. an example). Clears history and selection. */
+void        trammel_session_open     (TrammelSession *self, Aeroplane *takes, const char *path);
+/** Says that what is shown now stands in that file. */
+void        trammel_session_mark_saved (TrammelSession *self, const char *path);
+/** The aeroplane's name, else the file's, else "New Aeroplane"; a new string. */
+char       *trammel_session_title    (TrammelSession *self);
+
+G_END_DECLS

@@ -1,0 +1,21 @@
+#pragma once
+#include <glib-object.h>
+#include "document/units.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_SETTINGS (trammel_settings_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelSettings, trammel_settings, TRAMMEL, SETTINGS, GObject)
+
+/** The person's own choices, kept in the configuration folder (trammel/settings.ini) as they are made. One object for the
+ *  application, handed to whoever needs it. Emits "changed" after each. Units follow the locale's measurement until chosen. */
+TrammelSettings *trammel_settings_new (void);
+
+Units trammel_settings_units       (TrammelSettings *self);
+void  trammel_settings_set_units   (TrammelSettings *self, Units units);
+
+typedef enum { SHOW_GRID, SHOW_NAMES, SHOW_FIGURES, SHOW_SIDE_VIEW, SHOW_PANEL, SNAPPING, CAUTIONS_READ, SETTINGS_FLAG_COUNT } SettingsFlag;
+bool  trammel_settings_flag        (TrammelSettings *self, SettingsFlag flag);
+void  trammel_settings_set_flag    (TrammelSettings *self, SettingsFlag flag, bool on);
+
+G_END_DECLS

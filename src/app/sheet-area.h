@@ -1,0 +1,26 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "app/session.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_SHEET_AREA (trammel_sheet_area_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelSheetArea, trammel_sheet_area, TRAMMEL, SHEET_AREA, GtkWidget)
+
+/** The middle of the window: rulers, sheet, side view, tools column and status line. Turns pointer and keys into changes; holds no copy of any fact.
+ *  Brings its own actions into the window: group "sheet" (tool, zoom-in, zoom-out, fit-sheet, fit-selection, true-size, snapping, …). */
+GtkWidget *trammel_sheet_area_new  (TrammelSession *session);
+
+/** Tools by word: "select", "move-sheet", "outline", "part", "rail", "balance-mark", "dimension". */
+void        trammel_sheet_area_set_tool (TrammelSheetArea *self, const char *tool);
+const char *trammel_sheet_area_tool     (TrammelSheetArea *self);
+/** The class of parts that the Part tool puts; the panel chooses it. */
+void        trammel_sheet_area_set_part_class (TrammelSheetArea *self, const char *class_name);
+void        trammel_sheet_area_fit      (TrammelSheetArea *self);
+void        trammel_sheet_area_focus    (TrammelSheetArea *self);
+/** Where a pasted thing goes when nothing better is known: the middle of what is seen, mm. */
+Point       trammel_sheet_area_middle   (TrammelSheetArea *self);
+/** Brings the selection into view if it is outside (after undo). */
+void        trammel_sheet_area_reveal_selection (TrammelSheetArea *self);
+
+G_END_DECLS
