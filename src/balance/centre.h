@@ -21,5 +21,9 @@ typedef struct {
   double roll, pitch, yaw;        /* kg m² about the balance point */
 } MassSum;
 
+/** An item's part in the variance of the balance point, times M²: (x − x̄)² σ_m² + m² σ_x², kg² m². The greatest is what to
+ *  weigh or measure first. */
+double mass_item_x_variance (const MassItem *item, double centre_x);
+
 /** Sums the masses. CORE_OUT_OF_RANGE when their sum is not above 1e-9 kg; CORE_NOT_FINITE; *sum untouched then. */
 CoreStatus mass_sum (const MassItem items[], size_t count, MassSum *sum);

@@ -23,3 +23,9 @@ typedef struct {
  *  when tail-heavy, the tail when nose-heavy. CORE_OUT_OF_RANGE for a part without mass or a ballast place on the wrong
  *  side of the target (the answer's place and reach are set all the same, ballast NaN). */
 CoreStatus slide_solve (const SlideCase *wanted, SlideAnswer *answer);
+
+/** The ballast that brings the balance from x to the target x_t when put at x_b, and nothing else moves: W (x − x_t) / (x_t − x_b).
+ *  mass W > 0, kg; x_b is nose_x when tail-heavy (x > x_t), tail_x when nose-heavy.
+ *  ballast, place   set on success, kg >= 0 and m; CORE_OUT_OF_RANGE when the place lies on the wrong side of the target
+ *  source           FAA-H-8083-1, Weight and Balance Handbook, chapter on adding or removing weight */
+CoreStatus ballast_solve (const SlideCase *wanted, double mass, double x, double *ballast, double *place);
