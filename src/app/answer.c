@@ -1,0 +1,340 @@
+#include "app/answer.h"
+#include <glib/gi18n-lib.h>
+#include "app/group.h"
+#include "app/theme.h"
+#include "document/changes.h"
+#include "drawing/chord-figure.h"
+
+struct _TrammelAnswer {
+  GtkWidget parent;
+  TrammelSession *session;
+  GtkWidget *column;
+  GtkWidget *mark_figure, *mark_unit, *mark_place, *margin_figure, *margin_sigma, *band_words;
+  GtkWidget *station_button, *band_button, *chord, *headline, *second;
+  GPtrArray *fields;      /* of TrammelField in the two popovers, lent */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelAnswer, trammel_answer, GTK_TYPE_WIDGET)
+
+static void
+answer_draw_chord (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer data)
+{
+  TrammelAnswer *self = TRAMMEL_ANSWER (data);
+  const Look look = theme_look (GTK_WIDGET (self));
+
+  draw_chord_figure (cr, &look, trammel_session_figures (self->session), width, height);
+}
+
+static void
+answer_show_band (TrammelAnswer *self)
+{
+  const Target target = aeroplane_traits (trammel_session_aeroplane (self->session)).target;
+  g_autofree char *from = units_number_exact (target.from);
+  g_autofree char *to = units_number_exact (target.to);
+  g_autofree char *aim = units_number_exact (target.aim);
+  /* Translators: the wanted static margin in percent, e.g. "5 to 15, aim 12" */
+  g_autofree char *words = g_strdup_printf (_("%s to %s, aim %s"), from, to, aim);
+
+  gtk_label_set_text (GTK_LABEL (self->band_words), words);
+}
+
+static void
+answer_refresh (TrammelAnswer *self)
+{
+  const Advice *advice = trammel_session_advice (self->session);
+  const char *unit = advice->has_mark ? units_length_name (trammel_session_units (self->session)) : "";
+
+  gtk_label_set_text (GTK_LABEL (self->mark_figure), advice->mark_figure);
+  gtk_label_set_text (GTK_LABEL (self->mark_unit), unit);
+  gtk_label_set_text (GTK_LABEL (self->mark_place), advice->mark_place);
+  gtk_widget_set_visible (self->station_button, advice->has_mark);
+  gtk_label_set_text (GTK_LABEL (self->margin_figure), advice->margin_figure);
+  gtk_label_set_text (GTK_LABEL (self->margin_sigma), advice->margin_sigma);
+  if (advice->has_mark)
+    gtk_widget_remove_css_class (self->mark_figure, "answer-words");
+  else
+    gtk_widget_add_css_class (self->mark_figure, "answer-words");
+  if (advice->has_margin)
+    gtk_widget_remove_css_class (self->margin_figure, "answer-words");
+  else
+    gtk_widget_add_css_class (self->margin_figure, "answer-words");
+  gtk_label_set_text (GTK_LABEL (self->headline), advice->headline);
+  gtk_label_set_text (GTK_LABEL (self->second), advice->second);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->chord), GTK_ACCESSIBLE_PROPERTY_LABEL, advice->chord_text, -1);
+  answer_show_band (self);
+  for (guint i = 0; i < self->fields->len; i++)
+    trammel_field_refresh (g_ptr_array_index (self->fields, i));
+  gtk_widget_queue_draw (self->chord);
+}
+
+/* The band's three fields. A value that would turn the band inside out is refused with a sentence. */
+static Aeroplane *
+answer_with_target (TrammelSession *session, Target target)
+{
+  AeroplaneTraits traits = aeroplane_traits (trammel_session_aeroplane (session));
+
+  if (!(target.from <= target.aim && target.aim <= target.to) || target.from < -50 || target.to > 100)
+    return NULL;
+  traits.target = target;
+  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+static Target
+answer_target (TrammelSession *session)
+{
+  return aeroplane_traits (trammel_session_aeroplane (session)).target;
+}
+
+static double target_from (TrammelSession *session) { return answer_target (session).from; }
+static double target_to   (TrammelSession *session) { return answer_target (session).to; }
+static double target_aim  (TrammelSession *session) { return answer_target (session).aim; }
+
+static Aeroplane *
+with_target_from (TrammelSession *session, double value)
+{
+  Target target = answer_target (session);
+
+  target.from = value;
+  return answer_with_target (session, target);
+}
+
+static Aeroplane *
+with_target_to (TrammelSession *session, double value)
+{
+  Target target = answer_target (session);
+
+  target.to = value;
+  return answer_with_target (session, target);
+}
+
+static Aeroplane *
+with_target_aim (TrammelSession *session, double value)
+{
+  Target target = answer_target (session);
+
+  target.aim = value;
+  return answer_with_target (session, target);
+}
+
+static double
+mark_station (TrammelSession *session)
+{
+  const Figures *figures = trammel_session_figures (session);
+
+  return figures->balance.mark_count > 0 ? figures->balance.marks[0].station_mm : NAN;
+}
+
+static Aeroplane *
+with_mark_station (TrammelSession *session, double value)
+{
+  const Figures *figures = trammel_session_figures (session);
+
+  if (value < 0 || figures->reference == NULL || value > figures->reference->planform.span / 2)
+    return NULL;
+  return change_mark_station (trammel_session_aeroplane (session), 0, value);
+}
+
+static const FieldSpec band_fields[] = {
+  { .label = N_("Least"), .kind = FIELD_PERCENT, .value = target_from, .change = with_target_from, .step = N_("Change Wanted Margin"),
+    .refused = N_("The least lies at or below the aim.") },
+  { .label = N_("Aim"), .kind = FIELD_PERCENT, .value = target_aim, .change = with_target_aim, .step = N_("Change Wanted Margin"),
+    .refused = N_("The aim lies between the least and the most.") },
+  { .label = N_("Most"), .kind = FIELD_PERCENT, .value = target_to, .change = with_target_to, .step = N_("Change Wanted Margin"),
+    .refused = N_("The most lies at or above the aim.") },
+};
+
+static const FieldSpec station_fields[] = {
+  { .label = N_("Station"), .kind = FIELD_LENGTH, .value = mark_station, .change = with_mark_station, .step = N_("Move Balance Mark"),
+    .refused = N_("The station lies on the wing: between the centre line and the tip.") },
+};
+
+static GtkWidget *
+answer_popover (TrammelAnswer *self, const char *heading, const FieldSpec *specs, size_t count)
+{
+  GtkWidget *popover = gtk_popover_new ();
+  GtkWidget *group = trammel_group_new (heading);
+
+  for (size_t i = 0; i < count; i++) {
+    GtkWidget *field = trammel_field_new (self->session, &specs[i]);
+
+    g_ptr_array_add (self->fields, field);
+    trammel_group_add (TRAMMEL_GROUP (group), field);
+  }
+  gtk_widget_set_size_request (group, 250, -1);
+  gtk_popover_set_child (GTK_POPOVER (popover), group);
+  return popover;
+}
+
+static GtkWidget *
+answer_label (const char *css_class, const char *text)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_widget_add_css_class (label, css_class);
+  return label;
+}
+
+static GtkWidget *
+answer_button (GtkWidget *child, GtkWidget *popover, const char *name)
+{
+  GtkWidget *button = gtk_menu_button_new ();
+
+  gtk_menu_button_set_child (GTK_MENU_BUTTON (button), child);
+  gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), popover);
+  gtk_widget_add_css_class (button, "flat");
+  gtk_widget_add_css_class (button, "answer-button");
+  gtk_widget_set_tooltip_text (button, name);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (button)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  return button;
+}
+
+static GtkWidget *
+answer_figure_line (GtkWidget *figure, GtkWidget *beside)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
+
+  gtk_widget_set_valign (figure, GTK_ALIGN_BASELINE);
+  gtk_widget_set_valign (beside, GTK_ALIGN_BASELINE);
+  gtk_box_append (GTK_BOX (line), figure);
+  gtk_box_append (GTK_BOX (line), beside);
+  return line;
+}
+
+static GtkWidget *
+answer_mark_column (TrammelAnswer *self)
+{
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+
+  self->mark_figure = answer_label ("answer-figure", "");
+  self->mark_unit = answer_label ("answer-unit", "");
+  self->mark_place = answer_label ("dim-label", "");
+  gtk_label_set_wrap (GTK_LABEL (self->mark_place), TRUE);
+  gtk_widget_add_css_class (self->mark_place, "caption");
+  self->station_button = answer_button (self->mark_place,
+                                        answer_popover (self, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields)),
+                                        _("Change the station of the balance mark"));
+  gtk_box_append (GTK_BOX (column), answer_label ("dim-label", _("Balance Mark")));
+  gtk_box_append (GTK_BOX (column), answer_figure_line (self->mark_figure, self->mark_unit));
+  gtk_box_append (GTK_BOX (column), self->station_button);
+  gtk_widget_set_hexpand (column, TRUE);
+  return column;
+}
+
+/* A small patch of the band's hatch before its words, so that the drawing explains itself. */
+static void
+answer_draw_swatch (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer data)
+{
+  const Look look = theme_look (GTK_WIDGET (data));
+
+  look_set_source (cr, look.band);
+  cairo_set_line_width (cr, look.hatch_width);
+  cairo_rectangle (cr, 0.75, 0.75, width - 1.5, height - 1.5);
+  cairo_clip_preserve (cr);
+  cairo_stroke (cr);
+  for (double x = -height; x < width; x += look.hatch_step) {
+    cairo_move_to (cr, x, height);
+    cairo_line_to (cr, x + height, 0);
+  }
+  cairo_stroke (cr);
+}
+
+static GtkWidget *
+answer_margin_column (TrammelAnswer *self)
+{
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  GtkWidget *band = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *swatch = gtk_drawing_area_new ();
+
+  self->margin_figure = answer_label ("answer-figure", "");
+  self->margin_sigma = answer_label ("answer-sigma", "");
+  self->band_words = answer_label ("dim-label", "");
+  gtk_widget_add_css_class (self->band_words, "caption");
+  gtk_label_set_wrap (GTK_LABEL (self->band_words), TRUE);
+  gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (swatch), 20);
+  gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (swatch), 11);
+  gtk_widget_set_valign (swatch, GTK_ALIGN_CENTER);
+  gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (swatch), answer_draw_swatch, self, NULL);
+  theme_follow (swatch);
+  gtk_box_append (GTK_BOX (band), swatch);
+  gtk_box_append (GTK_BOX (band), self->band_words);
+  self->band_button = answer_button (band, answer_popover (self, _("Wanted Static Margin"), band_fields, G_N_ELEMENTS (band_fields)),
+                                     _("Change the wanted static margin"));
+  gtk_box_append (GTK_BOX (column), answer_label ("dim-label", _("Static Margin")));
+  gtk_box_append (GTK_BOX (column), answer_figure_line (self->margin_figure, self->margin_sigma));
+  gtk_box_append (GTK_BOX (column), self->band_button);
+  return column;
+}
+
+static void
+answer_fill (TrammelAnswer *self)
+{
+  GtkWidget *figures = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+
+  gtk_box_set_homogeneous (GTK_BOX (figures), TRUE);
+  gtk_box_append (GTK_BOX (figures), answer_mark_column (self));
+  gtk_box_append (GTK_BOX (figures), answer_margin_column (self));
+  self->chord = g_object_new (GTK_TYPE_DRAWING_AREA, "accessible-role", GTK_ACCESSIBLE_ROLE_IMG, NULL);
+  gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->chord), 84);
+  gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->chord), answer_draw_chord, self, NULL);
+  theme_follow (self->chord);
+  self->headline = answer_label ("answer-headline", "");
+  gtk_label_set_wrap (GTK_LABEL (self->headline), TRUE);
+  gtk_widget_set_focusable (self->headline, TRUE);
+  self->second = answer_label ("dim-label", "");
+  gtk_label_set_wrap (GTK_LABEL (self->second), TRUE);
+  self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  gtk_widget_add_css_class (self->column, "answer");
+  gtk_box_append (GTK_BOX (self->column), figures);
+  gtk_box_append (GTK_BOX (self->column), self->chord);
+  gtk_box_append (GTK_BOX (self->column), self->headline);
+  gtk_box_append (GTK_BOX (self->column), self->second);
+  gtk_widget_set_parent (self->column, GTK_WIDGET (self));
+}
+
+static void
+trammel_answer_dispose (GObject *object)
+{
+  TrammelAnswer *self = TRAMMEL_ANSWER (object);
+
+  g_clear_pointer (&self->fields, g_ptr_array_unref);
+  g_clear_pointer (&self->column, gtk_widget_unparent);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (trammel_answer_parent_class)->dispose (object);
+}
+
+static void
+trammel_answer_class_init (TrammelAnswerClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_answer_dispose;
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "answer");
+}
+
+static void
+trammel_answer_init (TrammelAnswer *self)
+{
+  self->fields = g_ptr_array_new ();
+}
+
+GtkWidget *
+trammel_answer_new (TrammelSession *session)
+{
+  TrammelAnswer *self = g_object_new (TRAMMEL_TYPE_ANSWER, NULL);
+
+  self->session = g_object_ref (session);
+  answer_fill (self);
+  g_signal_connect_object (session, "changed", G_CALLBACK (answer_refresh), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (answer_refresh), self,
+                           G_CONNECT_SWAPPED | G_CONNECT_AFTER);
+  answer_refresh (self);
+  return GTK_WIDGET (self);
+}
+
+void
+trammel_answer_read (TrammelAnswer *self)
+{
+  gtk_widget_grab_focus (self->headline);
+}

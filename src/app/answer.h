@@ -1,0 +1,16 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "app/session.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_ANSWER (trammel_answer_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelAnswer, trammel_answer, TRAMMEL, ANSWER, GtkWidget)
+
+/** The one answer at the top of the panel: balance mark and static margin side by side, the balance point against its band on a drawn
+ *  chord, one sentence of advice. */
+GtkWidget *trammel_answer_new  (TrammelSession *session);
+/** Focuses the sentence, so that a screen reader says it. */
+void       trammel_answer_read (TrammelAnswer *self);
+
+G_END_DECLS

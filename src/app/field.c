@@ -1,0 +1,369 @@
+#include "app/field.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/units.h"
+
+struct _TrammelField {
+  GtkListBoxRow parent;
+  TrammelSession *session;
+  const FieldSpec *spec;
+  GtkWidget *entry;        /* NULL when shown only */
+  GtkWidget *figure;       /* the label instead */
+  GtkWidget *unit, *remark, *complaint;
+  bool typing;             /* the entry holds what the person types, not the value */
+  bool showing;            /* the entry's text is being set from the value */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelField, trammel_field, GTK_TYPE_LIST_BOX_ROW)
+
+static const char *
+field_unit (const TrammelField *self)
+{
+  const Units units = trammel_session_units (self->session);
+
+  switch (self->spec->kind) {
+  case FIELD_LENGTH:  return units_length_name (units);
+  case FIELD_MASS:    return units_mass_name (units);
+  case FIELD_AREA:    return units_area_name (units);
+  case FIELD_ANGLE:   return "°";
+  case FIELD_PERCENT: return "%";
+  case FIELD_SPEED:   return "m/s";
+  default:            return "";
+  }
+}
+
+/* As it is read: rounded as the trade rounds. */
+static char *
+field_rounded (const TrammelField *self, double value)
+{
+  const Units units = trammel_session_units (self->session);
+
+  if (isnan (value))
+    return g_strdup ("–");
+  switch (self->spec->kind) {
+  case FIELD_LENGTH:  return units_length_figure (units, value);
+  case FIELD_MASS:    return units_mass_figure (units, value);
+  case FIELD_AREA:    return units_area_figure (units, value);
+  case FIELD_LOADING: return units_loading (units, value);
+  case FIELD_SPEED:   return g_strdup_printf ("%.1f", value);
+  case FIELD_RATIO:   return g_strdup_printf ("%.2f", value);
+  case FIELD_NUMBER:  return g_strdup_printf ("%.0f", value);
+  default:            return units_number_exact (value);
+  }
+}
+
+/* As it is edited: every digit. */
+static char *
+field_exact (const TrammelField *self, double value)
+{
+  const Units units = trammel_session_units (self->session);
+
+  if (isnan (value))
+    return g_strdup ("");
+  switch (self->spec->kind) {
+  case FIELD_LENGTH: return units_length_exact (units, value);
+  case FIELD_MASS:   return units_mass_exact (units, value);
+  default:           return units_number_exact (value);
+  }
+}
+
+static bool
+field_parse (const TrammelField *self, const char *text, double *value, GError **error)
+{
+  const Units units = trammel_session_units (self->session);
+
+  switch (self->spec->kind) {
+  case FIELD_LENGTH: return units_parse_length (units, text, value, error);
+  case FIELD_MASS:   return units_parse_mass (units, text, value, error);
+  default:           return units_parse_number (text, value, error);
+  }
+}
+
+static bool
+field_has_focus (const TrammelField *self)
+{
+  return self->entry != NULL && (gtk_widget_get_state_flags (self->entry) & GTK_STATE_FLAG_FOCUS_WITHIN) != 0;
+}
+
+static void
+field_complain (TrammelField *self, const char *sentence)
+{
+  gtk_label_set_text (GTK_LABEL (self->complaint), sentence != NULL ? sentence : "");
+  gtk_widget_set_visible (self->complaint, sentence != NULL);
+  if (self->entry == NULL)
+    return;
+  if (sentence != NULL)
+    gtk_widget_add_css_class (self->entry, "error");
+  else
+    gtk_widget_remove_css_class (self->entry, "error");
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_STATE_INVALID,
+                               sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
+}
+
+static void
+field_show (TrammelField *self, const char *text)
+{
+  if (self->entry == NULL) {
+    gtk_label_set_text (GTK_LABEL (self->figure), text);
+    return;
+  }
+  if (g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self->entry)), text))
+    return;
+  self->showing = true;
+  gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
+  self->showing = false;
+}
+
+void
+trammel_field_refresh (TrammelField *self)
+{
+  g_autofree char *text = NULL;
+  g_autofree char *remark = self->spec->remark != NULL ? self->spec->remark (self->session) : NULL;
+
+  gtk_label_set_text (GTK_LABEL (self->unit), field_unit (self));
+  gtk_label_set_text (GTK_LABEL (self->remark), remark != NULL ? remark : "");
+  gtk_widget_set_visible (self->remark, remark != NULL && *remark != '\0');
+  if (self->typing)
+    return;
+  if (self->spec->kind == FIELD_TEXT)
+    text = self->spec->text (self->session);
+  else if (field_has_focus (self))
+    text = field_exact (self, self->spec->value (self->session));
+  else
+    text = field_rounded (self, self->spec->value (self->session));
+  field_show (self, text);
+  field_complain (self, NULL);
+}
+
+/* The aeroplane that the typed text asks for, or NULL with the sentence why not. */
+static Aeroplane *
+field_wanted (TrammelField *self, char **why)
+{
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->entry));
+  g_autoptr (GError) error = NULL;
+  Aeroplane *next;
+  double value;
+
+  if (self->spec->kind == FIELD_TEXT)
+    return self->spec->change_text (self->session, text);
+  if (!field_parse (self, text, &value, &error)) {
+    *why = g_strdup (error->message);
+    return NULL;
+  }
+  next = self->spec->change (self->session, value);
+  if (next == NULL)
+    *why = g_strdup (self->spec->refused != NULL ? _(self->spec->refused) : _("That cannot be here."));
+  return next;
+}
+
+static void
+field_apply (TrammelField *self)
+{
+  g_autofree char *why = NULL;
+  Aeroplane *next;
+
+  if (!self->typing)
+    return;
+  next = field_wanted (self, &why);
+  if (next == NULL) {
+    field_complain (self, why);
+    return;
+  }
+  self->typing = false;
+  field_complain (self, NULL);
+  if (aeroplane_equal (next, trammel_session_aeroplane (self->session)))
+    aeroplane_unref (next);
+  else
+    trammel_session_do (self->session, next, _(self->spec->step));
+}
+
+static void
+field_changed (TrammelField *self)
+{
+  g_autoptr (GError) error = NULL;
+  double value;
+
+  if (self->showing)
+    return;
+  self->typing = true;
+  /* While typing, only show whether it is understood; an empty field is not yet a mistake. */
+  if (self->spec->kind == FIELD_TEXT || *gtk_editable_get_text (GTK_EDITABLE (self->entry)) == '\0'
+      || field_parse (self, gtk_editable_get_text (GTK_EDITABLE (self->entry)), &value, &error))
+    gtk_widget_remove_css_class (self->entry, "error");
+  else
+    gtk_widget_add_css_class (self->entry, "error");
+}
+
+static void
+field_activated (TrammelField *self)
+{
+  field_apply (self);
+  if (!self->typing) {
+    trammel_field_refresh (self);
+    gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
+  }
+}
+
+static void
+field_entered (TrammelField *self)
+{
+  trammel_field_refresh (self);
+}
+
+static void
+field_left (TrammelField *self)
+{
+  field_apply (self);
+  trammel_field_refresh (self);
+}
+
+static gboolean
+field_key (TrammelField *self, guint key, guint code, GdkModifierType state)
+{
+  if (key != GDK_KEY_Escape || !self->typing)
+    return FALSE;
+  self->typing = false;
+  trammel_field_refresh (self);
+  gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
+  return TRUE;
+}
+
+static GtkWidget *
+field_entry (TrammelField *self)
+{
+  GtkWidget *entry = gtk_entry_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  gtk_widget_set_valign (entry, GTK_ALIGN_CENTER);
+  gtk_widget_add_css_class (entry, "figure-entry");
+  if (self->spec->kind == FIELD_TEXT) {
+    gtk_widget_set_hexpand (entry, TRUE);
+  } else {
+    gtk_editable_set_width_chars (GTK_EDITABLE (entry), 6);
+    gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 9);
+    gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
+  }
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  g_signal_connect_swapped (entry, "changed", G_CALLBACK (field_changed), self);
+  g_signal_connect_swapped (entry, "activate", G_CALLBACK (field_activated), self);
+  g_signal_connect_swapped (focus, "enter", G_CALLBACK (field_entered), self);
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (field_left), self);
+  g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (field_key), self);
+  gtk_widget_add_controller (entry, focus);
+  gtk_widget_add_controller (entry, keys);
+  return entry;
+}
+
+static GtkWidget *
+field_dim_label (void)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_widget_add_css_class (label, "dim-label");
+  return label;
+}
+
+/* A screen reader hears the label with its unit: "Mass, g". */
+static void
+field_name (TrammelField *self)
+{
+  const char *unit = field_unit (self);
+  g_autofree char *name = *unit != '\0' ? g_strdup_printf ("%s, %s", _(self->spec->label), unit) : g_strdup (_(self->spec->label));
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry != NULL ? self->entry : self->figure),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+}
+
+static void
+field_fill (TrammelField *self)
+{
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *label = gtk_label_new (_(self->spec->label));
+  const bool editable = self->spec->change != NULL || self->spec->change_text != NULL;
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  gtk_widget_set_hexpand (label, self->spec->kind != FIELD_TEXT);
+  gtk_box_append (GTK_BOX (line), label);
+  if (editable)
+    self->entry = field_entry (self);
+  else
+    self->figure = gtk_label_new (NULL);
+  gtk_box_append (GTK_BOX (line), editable ? self->entry : self->figure);
+  self->unit = field_dim_label ();
+  self->remark = field_dim_label ();
+  gtk_widget_add_css_class (self->remark, "caption");
+  gtk_box_append (GTK_BOX (line), self->unit);
+  gtk_box_append (GTK_BOX (line), self->remark);
+  self->complaint = gtk_label_new (NULL);
+  gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);
+  gtk_widget_add_css_class (self->complaint, "field-complaint");
+  gtk_widget_set_visible (self->complaint, FALSE);
+  gtk_box_append (GTK_BOX (column), line);
+  gtk_box_append (GTK_BOX (column), self->complaint);
+  gtk_widget_add_css_class (column, "field");
+  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (self), column);
+  gtk_list_box_row_set_activatable (GTK_LIST_BOX_ROW (self), FALSE);
+  gtk_widget_set_focusable (GTK_WIDGET (self), FALSE);
+}
+
+static void
+trammel_field_dispose (GObject *object)
+{
+  TrammelField *self = TRAMMEL_FIELD (object);
+
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (trammel_field_parent_class)->dispose (object);
+}
+
+static void
+trammel_field_class_init (TrammelFieldClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_field_dispose;
+}
+
+static void
+trammel_field_init (TrammelField *self)
+{
+}
+
+GtkWidget *
+trammel_field_new (TrammelSession *session, const FieldSpec *spec)
+{
+  TrammelField *self = g_object_new (TRAMMEL_TYPE_FIELD, NULL);
+
+  self->session = g_object_ref (session);
+  self->spec = spec;
+  field_fill (self);
+  field_name (self);
+  trammel_field_refresh (self);
+  return GTK_WIDGET (self);
+}
+
+bool
+trammel_field_can_edit (TrammelField *self)
+{
+  return self->entry != NULL;
+}
+
+void
+trammel_field_edit (TrammelField *self, const char *text)
+{
+  if (self->entry == NULL)
+    return;
+  gtk_widget_grab_focus (self->entry);
+  if (*text == '\0')
+    return;
+  gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
+  gtk_editable_set_position (GTK_EDITABLE (self->entry), -1);
+}
+
+void
+trammel_field_discard (TrammelField *self)
+{
+  self->typing = false;
+}

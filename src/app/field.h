@@ -1,0 +1,40 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "app/session.h"
+
+G_BEGIN_DECLS
+
+/** What a row of the panel shows and changes. Two plain functions stand between the row and the aeroplane, so that the row
+ *  keeps no fact: `value` reads it from the session, `change` makes the next aeroplane. */
+typedef enum {
+  FIELD_LENGTH, FIELD_MASS, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER,   /* can be typed */
+  FIELD_AREA, FIELD_LOADING, FIELD_SPEED, FIELD_RATIO,                  /* shown only */
+  FIELD_TEXT
+} FieldKind;
+
+typedef struct {
+  const char *label;                                            /* marked for translation */
+  FieldKind kind;
+  double     (*value)  (TrammelSession *session);               /* mm, g, degrees, %; NAN: nothing to show */
+  Aeroplane *(*change) (TrammelSession *session, double value); /* NULL: shown only; may return NULL: refused */
+  char      *(*text)   (TrammelSession *session);               /* FIELD_TEXT: a new string */
+  Aeroplane *(*change_text) (TrammelSession *session, const char *text);
+  const char *step;                                             /* the undo step's name, marked for translation */
+  char      *(*remark) (TrammelSession *session);               /* dim, after the unit; NULL or a new string */
+  const char *refused;                                          /* what to say when `change` refuses, marked for translation */
+} FieldSpec;
+
+#define TRAMMEL_TYPE_FIELD (trammel_field_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelField, trammel_field, TRAMMEL, FIELD, GtkListBoxRow)
+
+/** One row; `spec` must outlive it (a constant). */
+GtkWidget *trammel_field_new     (TrammelSession *session, const FieldSpec *spec);
+/** Shows the present value again, unless the person is typing. */
+void       trammel_field_refresh (TrammelField *self);
+/** Puts the keyboard into it; `text`, if not empty, replaces what stands there as if typed. */
+void       trammel_field_edit    (TrammelField *self, const char *text);
+bool       trammel_field_can_edit (TrammelField *self);
+/** Forgets what is half typed: the row is about to go, and its text must not land on what is selected next. */
+void       trammel_field_discard  (TrammelField *self);
+
+G_END_DECLS
