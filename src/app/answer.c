@@ -85,39 +85,26 @@ answer_target (TrammelSession *session)
   return aeroplane_traits (trammel_session_aeroplane (session)).target;
 }
 
-static double target_from (TrammelSession *session) { return answer_target (session).from; }
-static double target_to   (TrammelSession *session) { return answer_target (session).to; }
-static double target_aim  (TrammelSession *session) { return answer_target (session).aim; }
-
-static Aeroplane *
-with_target_from (TrammelSession *session, double value)
+/* The spec's offset tells which of the three. */
+static double
+band_value (TrammelSession *session, const FieldSpec *spec)
 {
-  Target target = answer_target (session);
+  const Target target = answer_target (session);
 
-  target.from = value;
-  return answer_with_target (session, target);
+  return *(const double *) ((const char *) &target + spec->at);
 }
 
 static Aeroplane *
-with_target_to (TrammelSession *session, double value)
+with_band_value (TrammelSession *session, const FieldSpec *spec, double value)
 {
   Target target = answer_target (session);
 
-  target.to = value;
-  return answer_with_target (session, target);
-}
-
-static Aeroplane *
-with_target_aim (TrammelSession *session, double value)
-{
-  Target target = answer_target (session);
-
-  target.aim = value;
+  *(double *) ((char *) &target + spec->at) = value;
   return answer_with_target (session, target);
 }
 
 static double
-mark_station (TrammelSession *session)
+mark_station (TrammelSession *session, const FieldSpec *spec)
 {
   const Figures *figures = trammel_session_figures (session);
 
@@ -125,7 +112,7 @@ mark_station (TrammelSession *session)
 }
 
 static Aeroplane *
-with_mark_station (TrammelSession *session, double value)
+with_mark_station (TrammelSession *session, const FieldSpec *spec, double value)
 {
   const Figures *figures = trammel_session_figures (session);
 
@@ -135,11 +122,14 @@ with_mark_station (TrammelSession *session, double value)
 }
 
 static const FieldSpec band_fields[] = {
-  { .label = N_("Least"), .kind = FIELD_PERCENT, .value = target_from, .change = with_target_from, .step = N_("Change Wanted Margin"),
+  { .label = N_("Least"), .kind = FIELD_PERCENT, .value = band_value, .change = with_band_value, .at = offsetof (Target, from),
+    .step = N_("Change Wanted Margin"),
     .refused = N_("The least lies at or below the aim.") },
-  { .label = N_("Aim"), .kind = FIELD_PERCENT, .value = target_aim, .change = with_target_aim, .step = N_("Change Wanted Margin"),
+  { .label = N_("Aim"), .kind = FIELD_PERCENT, .value = band_value, .change = with_band_value, .at = offsetof (Target, aim),
+    .step = N_("Change Wanted Margin"),
     .refused = N_("The aim lies between the least and the most.") },
-  { .label = N_("Most"), .kind = FIELD_PERCENT, .value = target_to, .change = with_target_to, .step = N_("Change Wanted Margin"),
+  { .label = N_("Most"), .kind = FIELD_PERCENT, .value = band_value, .change = with_band_value, .at = offsetof (Target, to),
+    .step = N_("Change Wanted Margin"),
     .refused = N_("The most lies at or above the aim.") },
 };
 

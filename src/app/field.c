@@ -118,7 +118,7 @@ void
 trammel_field_refresh (TrammelField *self)
 {
   g_autofree char *text = NULL;
-  g_autofree char *remark = self->spec->remark != NULL ? self->spec->remark (self->session) : NULL;
+  g_autofree char *remark = self->spec->remark != NULL ? self->spec->remark (self->session, self->spec) : NULL;
 
   gtk_label_set_text (GTK_LABEL (self->unit), field_unit (self));
   gtk_label_set_text (GTK_LABEL (self->remark), remark != NULL ? remark : "");
@@ -128,9 +128,9 @@ trammel_field_refresh (TrammelField *self)
   if (self->spec->kind == FIELD_TEXT)
     text = self->spec->text (self->session);
   else if (field_has_focus (self))
-    text = field_exact (self, self->spec->value (self->session));
+    text = field_exact (self, self->spec->value (self->session, self->spec));
   else
-    text = field_rounded (self, self->spec->value (self->session));
+    text = field_rounded (self, self->spec->value (self->session, self->spec));
   field_show (self, text);
   field_complain (self, NULL);
 }
@@ -150,7 +150,7 @@ field_wanted (TrammelField *self, char **why)
     *why = g_strdup (error->message);
     return NULL;
   }
-  next = self->spec->change (self->session, value);
+  next = self->spec->change (self->session, self->spec, value);
   if (next == NULL)
     *why = g_strdup (self->spec->refused != NULL ? _(self->spec->refused) : _("That cannot be here."));
   return next;

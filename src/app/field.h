@@ -12,17 +12,20 @@ typedef enum {
   FIELD_TEXT
 } FieldKind;
 
-typedef struct {
+typedef struct FieldSpec FieldSpec;
+struct FieldSpec {
   const char *label;                                            /* marked for translation */
   FieldKind kind;
-  double     (*value)  (TrammelSession *session);               /* mm, g, degrees, %; NAN: nothing to show */
-  Aeroplane *(*change) (TrammelSession *session, double value); /* NULL: shown only; may return NULL: refused */
+  double     (*value)  (TrammelSession *session, const FieldSpec *spec);               /* mm, g, degrees, %; NAN: nothing to show */
+  Aeroplane *(*change) (TrammelSession *session, const FieldSpec *spec, double value); /* NULL: shown only; may return NULL: refused */
+  size_t at;                                                    /* for shared functions: offset of the double in its piece */
+  double least, most;                                           /* likewise: the range, ends included */
   char      *(*text)   (TrammelSession *session);               /* FIELD_TEXT: a new string */
   Aeroplane *(*change_text) (TrammelSession *session, const char *text);
   const char *step;                                             /* the undo step's name, marked for translation */
-  char      *(*remark) (TrammelSession *session);               /* dim, after the unit; NULL or a new string */
+  char      *(*remark) (TrammelSession *session, const FieldSpec *spec);   /* dim, after the unit; NULL or a new string */
   const char *refused;                                          /* what to say when `change` refuses, marked for translation */
-} FieldSpec;
+};
 
 #define TRAMMEL_TYPE_FIELD (trammel_field_get_type ())
 G_DECLARE_FINAL_TYPE (TrammelField, trammel_field, TRAMMEL, FIELD, GtkListBoxRow)

@@ -1,0 +1,123 @@
+#include "app/piece-fields.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+static char *
+aeroplane_name (TrammelSession *session)
+{
+  const char *name = aeroplane_traits (trammel_session_aeroplane (session)).name;
+
+  return g_strdup (name != NULL ? name : "");
+}
+
+static Aeroplane *
+with_aeroplane_name (TrammelSession *session, const char *text)
+{
+  AeroplaneTraits traits = aeroplane_traits (trammel_session_aeroplane (session));
+
+  traits.name = *text != '\0' ? text : NULL;
+  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+/* The spec's offset tells which figure. */
+static double
+figure_value (TrammelSession *session, const FieldSpec *spec)
+{
+  return *(const double *) ((const char *) trammel_session_figures (session) + spec->at);
+}
+
+static double
+mass_value (TrammelSession *session, const FieldSpec *spec)
+{
+  const double grams = figure_value (session, spec);
+
+  return grams > 0 ? grams : NAN;
+}
+
+static char *
+inertia_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup ("kg cm²");
+}
+
+static double
+inertia_value (TrammelSession *session, const FieldSpec *spec)
+{
+  return figure_value (session, spec) * 1e4;     /* kg m² read better as kg cm² at this size */
+}
+
+static char *
+reynolds_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("at the stall"));
+}
+
+FieldList
+aeroplane_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Name"), .kind = FIELD_TEXT, .text = aeroplane_name, .change_text = with_aeroplane_name, .step = N_("Change Name") },
+    { .label = N_("All-up mass"), .kind = FIELD_MASS, .value = mass_value, .at = offsetof (Figures, mass.total_g) },
+    { .label = N_("Wing loading"), .kind = FIELD_LOADING, .value = figure_value, .at = offsetof (Figures, flight.wing_loading_g_dm2) },
+    { .label = N_("Stalling speed, about"), .kind = FIELD_SPEED, .value = figure_value, .at = offsetof (Figures, flight.stall_speed_m_s) },
+    { .label = N_("Balance point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_mm) },
+    { .label = N_("Neutral point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.x_mm) },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+FieldList
+balance_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Neutral point, lattice"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.lattice_x_mm) },
+    { .label = N_("Shift by the body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.body_shift_mm) },
+    { .label = N_("Neutral point, handbook"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.handbook_x_mm) },
+    { .label = N_("Downwash gradient at the tail"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, neutral_point.downwash_gradient) },
+    { .label = N_("Balance point, known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_sigma_mm) },
+    { .label = N_("Balance point, off centre"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.y_mm) },
+    { .label = N_("Balance point, above the datum line"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.z_mm) },
+    { .label = N_("Inertia in roll"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
+      .at = offsetof (Figures, mass.inertia_roll_kgm2) },
+    { .label = N_("Inertia in pitch"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
+      .at = offsetof (Figures, mass.inertia_pitch_kgm2) },
+    { .label = N_("Inertia in yaw"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
+      .at = offsetof (Figures, mass.inertia_yaw_kgm2) },
+    { .label = N_("Reynolds number of the MAC"), .kind = FIELD_NUMBER, .value = figure_value, .remark = reynolds_remark,
+      .at = offsetof (Figures, flight.reynolds_mac) },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+static double
+body_length (TrammelSession *session, const FieldSpec *spec)
+{
+  const Body *body = trammel_session_selected_body (session);
+  Box box;
+
+  if (body == NULL || body->outline == NULL)
+    return NAN;
+  box = outline_bounds (body->outline);
+  return box.max.x - box.min.x;
+}
+
+static double
+body_width (TrammelSession *session, const FieldSpec *spec)
+{
+  const Body *body = trammel_session_selected_body (session);
+
+  return body != NULL && body->outline != NULL ? 2 * outline_bounds (body->outline).max.y : NAN;
+}
+
+FieldList
+body_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Length"), .kind = FIELD_LENGTH, .value = body_length },
+    { .label = N_("Greatest width"), .kind = FIELD_LENGTH, .value = body_width },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}

@@ -1,0 +1,23 @@
+#pragma once
+#include "document/aeroplane.h"
+
+/** Surfaces and bodies from numbers alone, for whoever has no plan. mm. */
+typedef enum { SHAPE_ELLIPSE, SHAPE_TAPER, SHAPE_CRANK, SHAPE_COUNT } NumbersShape;
+typedef enum { NUMBERS_WING, NUMBERS_TAILPLANE, NUMBERS_FOREPLANE, NUMBERS_FIN, NUMBERS_BODY, NUMBERS_THING_COUNT } NumbersThing;
+
+typedef enum {
+  NUMBER_SPAN,             /* tip to tip; a fin's height */
+  NUMBER_AHEAD, NUMBER_BEHIND,             /* of the widest line: an ellipse's own semi-axes */
+  NUMBER_ROOT_CHORD, NUMBER_TIP_CHORD, NUMBER_TIP_BACK,
+  NUMBER_CRANK_STATION, NUMBER_CRANK_CHORD, NUMBER_CRANK_BACK,
+  NUMBER_LENGTH, NUMBER_WIDTH, NUMBER_HEIGHT,            /* a body's */
+  NUMBER_ROOT_X,           /* root's leading edge (a body: its nose) aft of the datum */
+  NUMBER_COUNT
+} Number;
+
+/** Whether that number is asked for. */
+bool numbers_asks (NumbersThing thing, NumbersShape shape, Number number);
+/** What is usual to begin with beside what is already drawn. */
+void numbers_usual (const Aeroplane *aeroplane, NumbersThing thing, double values[NUMBER_COUNT]);
+/** The piece; NULL when the numbers make no outline (a chord below zero, a crank beyond the tip). */
+Piece *numbers_piece (const Aeroplane *aeroplane, NumbersThing thing, NumbersShape shape, const double values[NUMBER_COUNT]);

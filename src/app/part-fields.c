@@ -1,0 +1,103 @@
+#include "app/piece-fields.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/changes.h"
+#include "document/part-class.h"
+
+static char *
+part_name (TrammelSession *session)
+{
+  const Part *part = trammel_session_selected_part (session);
+  const PartClass *class;
+
+  if (part == NULL)
+    return g_strdup ("");
+  class = part_class_find (part->class_name);
+  return g_strdup (part->name != NULL ? part->name : class != NULL ? _(class->name) : part->piece.id);
+}
+
+static Aeroplane *
+with_part_name (TrammelSession *session, const char *text)
+{
+  const Part *part = trammel_session_selected_part (session);
+  Part *next;
+
+  if (part == NULL)
+    return NULL;
+  next = (Part *) piece_dup (&part->piece);
+  g_free (next->name);
+  next->name = *text != '\0' ? g_strdup (text) : NULL;
+  return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
+}
+
+static char *
+part_mass_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const Part *part = trammel_session_selected_part (session);
+  g_autofree char *sigma = NULL;
+
+  if (part == NULL || !isnan (part->mass_sigma))
+    return NULL;
+  sigma = units_mass_figure (trammel_session_units (session), part_class_mass_sigma (part->class_name, part->mass));
+  /* Translators: one standard deviation of a mass that nobody has weighed */
+  return g_strdup_printf (_("± %s, not weighed"), sigma);
+}
+
+FieldList
+part_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Name"), .kind = FIELD_TEXT, .text = part_name, .change_text = with_part_name, .step = N_("Change Name") },
+    { .label = N_("Mass"), .kind = FIELD_MASS, .value = piece_field_value, .change = piece_field_change, .step = N_("Change Mass"),
+      .at = offsetof (Part, mass), .least = 0, .most = 100000, .remark = part_mass_remark,
+      .refused = N_("A mass lies between 0 and 100 kg.") },
+    { .label = N_("Middle, aft of datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Move Part"), .at = offsetof (Part, x), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
+    { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Move Part"), .at = offsetof (Part, y), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
+    { .label = N_("Above the datum line"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Move Part"), .at = offsetof (Part, z), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+FieldList
+part_size_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Length"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change, .step = N_("Change Size"),
+      .at = offsetof (Part, length), .least = 0, .most = 5000, .refused = N_("A size lies between 0 and 5 m.") },
+    { .label = N_("Width"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change, .step = N_("Change Size"),
+      .at = offsetof (Part, width), .least = 0, .most = 5000, .refused = N_("A size lies between 0 and 5 m.") },
+    { .label = N_("Height"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change, .step = N_("Change Size"),
+      .at = offsetof (Part, height), .least = 0, .most = 5000, .refused = N_("A size lies between 0 and 5 m.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+/* A rail's end stays on its side of the other: a value beyond it is refused, not exchanged. */
+static Aeroplane *
+with_rail_end (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Part *part = trammel_session_selected_part (session);
+  const bool forward = spec->at == offsetof (Part, rail_from);
+
+  if (part == NULL || (forward ? value > part->rail_to : value < part->rail_from))
+    return NULL;
+  return piece_field_change (session, spec, value);
+}
+
+FieldList
+part_rail_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Forward end"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = with_rail_end, .step = N_("Change Rail"),
+      .at = offsetof (Part, rail_from), .least = -20000, .most = 20000, .refused = N_("The forward end lies ahead of the aft end.") },
+    { .label = N_("Aft end"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = with_rail_end, .step = N_("Change Rail"),
+      .at = offsetof (Part, rail_to), .least = -20000, .most = 20000, .refused = N_("The aft end lies behind the forward end.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}

@@ -1,0 +1,31 @@
+#include "app/piece-fields.h"
+#include <math.h>
+
+const Piece *
+piece_field_selected (TrammelSession *session)
+{
+  const char *id = selection_single (trammel_session_selection (session));
+
+  return id != NULL ? aeroplane_find (trammel_session_aeroplane (session), id) : NULL;
+}
+
+double
+piece_field_value (TrammelSession *session, const FieldSpec *spec)
+{
+  const Piece *piece = piece_field_selected (session);
+
+  return piece != NULL ? *(const double *) ((const char *) piece + spec->at) : NAN;
+}
+
+Aeroplane *
+piece_field_change (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Piece *piece = piece_field_selected (session);
+  Piece *next;
+
+  if (piece == NULL || value < spec->least || value > spec->most)
+    return NULL;
+  next = piece_dup (piece);
+  *(double *) ((char *) next + spec->at) = value;
+  return aeroplane_with_replaced (trammel_session_aeroplane (session), piece, next);
+}

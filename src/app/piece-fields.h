@@ -1,0 +1,27 @@
+#pragma once
+#include "app/field.h"
+
+/** The rows of the panel, a list for each kind of thing; the same two functions serve every plain number of a piece. */
+typedef struct { const FieldSpec *specs; size_t count; } FieldList;
+
+FieldList surface_shape_fields   (void);
+FieldList surface_rigging_fields (void);
+FieldList surface_tail_fields    (void);     /* arm and volume: what only a surface behind or ahead of the wing has */
+FieldList structure_fields       (void);     /* of the selected surface or body */
+FieldList part_fields            (void);
+FieldList part_size_fields       (void);
+FieldList part_rail_fields       (void);
+FieldList node_fields            (void);
+FieldList body_fields            (void);
+FieldList aeroplane_fields       (void);
+FieldList balance_fields         (void);     /* what an expert asks for */
+
+/** The double at spec->at of the selected piece, whatever its kind; NAN when nothing is selected. */
+double     piece_field_value  (TrammelSession *session, const FieldSpec *spec);
+/** The aeroplane with that double changed, refused outside spec->least..most. */
+Aeroplane *piece_field_change (TrammelSession *session, const FieldSpec *spec, double value);
+/** The one selected piece, NULL without. */
+const Piece *piece_field_selected (TrammelSession *session);
+
+/** A row for each balance mark there is: its station, and beside it where the mark stands. */
+FieldList mark_fields (TrammelSession *session);

@@ -1,0 +1,196 @@
+#include "app/piece-fields.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/changes.h"
+
+static const SurfaceFigures *
+selected_figures (TrammelSession *session)
+{
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  return surface != NULL ? figures_of_surface (trammel_session_figures (session), surface->piece.id) : NULL;
+}
+
+/* The spec's offset tells which figure. */
+static double
+surface_figure (TrammelSession *session, const FieldSpec *spec)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+
+  return figures != NULL ? *(const double *) ((const char *) figures + spec->at) : NAN;
+}
+
+static double
+surface_span (TrammelSession *session, const FieldSpec *spec)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+
+  return figures != NULL ? figures->planform.span : NAN;
+}
+
+static Aeroplane *
+with_surface_span (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  if (surface == NULL || value < spec->least || value > spec->most)
+    return NULL;
+  return change_surface_span (trammel_session_aeroplane (session), surface->piece.id, value);
+}
+
+static double
+surface_root_x (TrammelSession *session, const FieldSpec *spec)
+{
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  return surface != NULL ? outline_node (surface->outline, 0).x : NAN;
+}
+
+static Aeroplane *
+with_surface_root_x (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  if (surface == NULL || value < spec->least || value > spec->most)
+    return NULL;
+  return change_surface_moved (trammel_session_aeroplane (session), surface->piece.id,
+                               value - outline_node (surface->outline, 0).x, 0);
+}
+
+static double
+surface_given_pressure_ratio (TrammelSession *session, const FieldSpec *spec)
+{
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  return surface != NULL ? surface_pressure_ratio (surface) : NAN;
+}
+
+FieldList
+surface_shape_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Span"), .kind = FIELD_LENGTH, .value = surface_span, .change = with_surface_span, .step = N_("Change Span"),
+      .least = 1, .most = 20000, .refused = N_("A span lies between 1 mm and 20 m.") },
+    { .label = N_("Root, aft of datum"), .kind = FIELD_LENGTH, .value = surface_root_x, .change = with_surface_root_x,
+      .step = N_("Move Surface"), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
+    { .label = N_("Area"), .kind = FIELD_AREA, .value = surface_figure, .at = offsetof (SurfaceFigures, area_mm2) },
+    { .label = N_("Aspect ratio"), .kind = FIELD_RATIO, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.aspect_ratio) },
+    { .label = N_("Mean chord (MAC)"), .kind = FIELD_LENGTH, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.mac) },
+    { .label = N_("MAC, at station"), .kind = FIELD_LENGTH, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.mac_station) },
+    { .label = N_("MAC leading edge, aft"), .kind = FIELD_LENGTH, .value = surface_figure,
+      .at = offsetof (SurfaceFigures, planform.mac_leading_edge_x) },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+FieldList
+surface_rigging_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Height of the root"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Height"), .at = offsetof (Surface, z), .least = -5000, .most = 5000,
+      .refused = N_("That is further than 5 m away.") },
+    { .label = N_("Dihedral, each side"), .kind = FIELD_ANGLE, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Dihedral"), .at = offsetof (Surface, dihedral), .least = -45, .most = 45,
+      .refused = N_("Dihedral lies between −45 and 45 degrees.") },
+    { .label = N_("Incidence"), .kind = FIELD_ANGLE, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Incidence"), .at = offsetof (Surface, incidence), .least = -30, .most = 30,
+      .refused = N_("Incidence lies between −30 and 30 degrees.") },
+    { .label = N_("Washout at the tip"), .kind = FIELD_ANGLE, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Washout"), .at = offsetof (Surface, washout), .least = -20, .most = 20,
+      .refused = N_("Washout lies between −20 and 20 degrees.") },
+    { .label = N_("Thickness, of chord"), .kind = FIELD_PERCENT, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Thickness"), .at = offsetof (Surface, thickness), .least = 0.1, .most = 40,
+      .refused = N_("Thickness lies between 0.1 and 40 % of the chord.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+FieldList
+surface_tail_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Tail arm"), .kind = FIELD_LENGTH, .value = surface_figure, .at = offsetof (SurfaceFigures, tail_arm_mm) },
+    { .label = N_("Tail volume"), .kind = FIELD_RATIO, .value = surface_figure, .at = offsetof (SurfaceFigures, volume_coefficient) },
+    { .label = N_("Dynamic-pressure ratio"), .kind = FIELD_RATIO, .value = surface_given_pressure_ratio, .change = piece_field_change,
+      .step = N_("Change Pressure Ratio"), .at = offsetof (Surface, pressure_ratio), .least = 0.1, .most = 2,
+      .refused = N_("The ratio lies between 0.1 and 2; 0.9 is usual behind a wing.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+/* What the airframe of the selected surface or body weighs. */
+static const Structure *
+selected_structure (TrammelSession *session)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (session);
+  const char *id = selection_single (trammel_session_selection (session));
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
+    if (g_strcmp0 (aeroplane_structure (aeroplane, i)->of, id) == 0)
+      return aeroplane_structure (aeroplane, i);
+  return NULL;
+}
+
+static double
+structure_value (TrammelSession *session, const FieldSpec *spec)
+{
+  const Structure *structure = selected_structure (session);
+
+  return structure != NULL ? *(const double *) ((const char *) structure + spec->at) : NAN;
+}
+
+static Structure *
+structure_draft (TrammelSession *session)
+{
+  const Structure *structure = selected_structure (session);
+  const char *of = selection_single (trammel_session_selection (session));
+  g_autofree char *stem = g_strdup_printf ("%s-structure", of);
+  g_autofree char *id = NULL;
+
+  if (structure != NULL)
+    return (Structure *) piece_dup (&structure->piece);
+  id = aeroplane_free_id (trammel_session_aeroplane (session), stem);
+  return structure_new (id, of, 0);
+}
+
+static Aeroplane *
+with_structure_value (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Structure *old = selected_structure (session);
+  Structure *next;
+
+  if (piece_field_selected (session) == NULL || value < spec->least || value > spec->most)
+    return NULL;
+  next = structure_draft (session);
+  *(double *) ((char *) next + spec->at) = value;
+  if (old != NULL)
+    return aeroplane_with_replaced (trammel_session_aeroplane (session), &old->piece, &next->piece);
+  return aeroplane_with_added (trammel_session_aeroplane (session), &next->piece);
+}
+
+static char *
+structure_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const Structure *structure = selected_structure (session);
+
+  return structure != NULL && isnan (structure->mass_sigma) ? g_strdup (_("not weighed")) : NULL;
+}
+
+FieldList
+structure_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Mass of the structure"), .kind = FIELD_MASS, .value = structure_value, .change = with_structure_value,
+      .step = N_("Change Mass"), .at = offsetof (Structure, mass), .least = 0, .most = 100000, .remark = structure_remark,
+      .refused = N_("A mass lies between 0 and 100 kg.") },
+    { .label = N_("Known to ±"), .kind = FIELD_MASS, .value = structure_value, .change = with_structure_value,
+      .step = N_("Change Deviation"), .at = offsetof (Structure, mass_sigma), .least = 0, .most = 100000,
+      .refused = N_("A deviation lies between 0 and 100 kg.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
