@@ -12,8 +12,11 @@ typedef struct {
   bool paper;              /* nothing that only a screen has: selection, nodes, grid */
   double u;                /* 1 on screen, 0.3 on paper */
   double outline_width, selected_width, inner_width, part_width, thin_width, hatch_width, hatch_step;
+  double symbol_line;      /* factor on the lines of symbols: 1, in high contrast 1.5 */
   const char *font;        /* pango family */
-  double text_size;        /* of labels; figures, rulers and plates are factors of it */
+  double text_size;        /* of labels; the other sizes keep their ratio to it. All are ems in user units */
+  double figure_size, ruler_size, plate_size;
+  double cap_height;       /* of figures and capitals, share of the em */
 } Look;
 
 typedef enum { LOOK_LIGHT, LOOK_DARK, LOOK_LIGHT_CONTRAST, LOOK_DARK_CONTRAST } LookTheme;
@@ -22,3 +25,7 @@ Look look_for_screen (LookTheme theme, double text_factor);
 /** For paper: black on white, ISO line widths in mm, the drawing's own lettering. */
 Look look_for_paper  (void);
 void look_set_source (cairo_t *cr, Colour colour);
+/** A symbol's size in user units: px on screen, mm on paper, where the two are not in the ratio of `u`. */
+static inline double look_size (const Look *look, double px, double mm) { return look->paper ? mm : px; }
+/** The em that gives figures and capitals this height, in the same unit. */
+double look_em_of_caps (const Look *look, double cap_height);

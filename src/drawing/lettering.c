@@ -1,0 +1,150 @@
+#include "drawing/lettering.h"
+#include <math.h>
+#include <pango/pangocairo.h>
+
+/* Descender below the line, share of the em. */
+static const double descent = 0.22;
+
+Lettering
+lettering_begin (cairo_t *cr, const Look *look)
+{
+  Lettering self = { .cr = cr, .look = look };
+  PangoContext *context = cr ? pango_cairo_create_context (cr) : pango_font_map_create_context (pango_cairo_font_map_get_default ());
+  PangoAttrList *attributes = pango_attr_list_new ();
+
+  /* Whole user units would be whole millimetres on paper. */
+  pango_context_set_round_glyph_positions (context, FALSE);
+  if (!cr || look->paper)
+    {
+      cairo_font_options_t *options = cairo_font_options_create ();
+
+      cairo_font_options_set_hint_metrics (options, CAIRO_HINT_METRICS_OFF);
+      if (look->paper)
+        cairo_font_options_set_hint_style (options, CAIRO_HINT_STYLE_NONE);
+      pango_cairo_context_set_font_options (context, options);
+      cairo_font_options_destroy (options);
+    }
+  self.layout = pango_layout_new (context);
+  g_object_unref (context);
+  pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
+  pango_layout_set_attributes (self.layout, attributes);
+  pango_attr_list_unref (attributes);
+  pango_layout_set_single_paragraph_mode (self.layout, TRUE);
+  return self;
+}
+
+void
+lettering_end (Lettering *self)
+{
+  g_clear_object (&self->layout);
+}
+
+static double
+letters_size (const Lettering *self, const Letters *letters)
+{
+  return letters->size > 0 ? letters->size : self->look->text_size;
+}
+
+/* Fills the layout and returns the advance. */
+static double
+lettering_load (Lettering *self, const Letters *letters)
+{
+  PangoFontDescription *font = pango_font_description_new ();
+  PangoRectangle logical;
+
+  pango_font_description_set_family_static (font, self->look->font);
+  pango_font_description_set_weight (font, letters->bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+  pango_font_description_set_absolute_size (font, letters_size (self, letters) * PANGO_SCALE);
+  pango_layout_set_font_description (self->layout, font);
+  pango_font_description_free (font);
+  pango_layout_set_text (self->layout, letters->text, -1);
+  pango_layout_get_extents (self->layout, NULL, &logical);
+  return logical.width / (double) PANGO_SCALE;
+}
+
+/* How far below its place the letters' line runs, in their own frame. */
+static double
+letters_drop (const Lettering *self, const Letters *letters)
+{
+  const double cap = letters_size (self, letters) * self->look->cap_height;
+
+  return letters->rise == LETTERS_ON_LINE ? 0 : letters->rise == LETTERS_AT_MIDDLE ? cap / 2 : cap;
+}
+
+/* The box in the letters' own frame, whose origin is their place. */
+static Box
+letters_own_box (const Lettering *self, const Letters *letters, double width)
+{
+  const double size = letters_size (self, letters), left = -width * letters->across, line = letters_drop (self, letters);
+
+  return (Box) { { left, line - size * self->look->cap_height }, { left + width, line + size * descent } };
+}
+
+static Box
+letters_place_box (const Letters *letters, Box own)
+{
+  const Point at = letters->place;
+
+  if (letters->turned)      /* a quarter turn to the left: (x, y) goes to (y, -x) */
+    return (Box) { { at.x + own.min.y, at.y - own.max.x }, { at.x + own.max.y, at.y - own.min.x } };
+  return (Box) { point_add (own.min, at), point_add (own.max, at) };
+}
+
+Box
+lettering_box (Lettering *self, const Letters *letters)
+{
+  return letters_place_box (letters, letters_own_box (self, letters, lettering_load (self, letters)));
+}
+
+static void
+lettering_draw_plate (const Lettering *self, Box own)
+{
+  const double beyond = 2 * self->look->u;
+  Colour plate = self->look->sheet;
+
+  plate.alpha = 0.92;
+  look_set_source (self->cr, plate);
+  cairo_rectangle (self->cr, own.min.x - beyond, own.min.y - beyond, own.max.x - own.min.x + 2 * beyond, own.max.y - own.min.y + 2 * beyond);
+  cairo_fill (self->cr);
+}
+
+static void
+lettering_draw_halo (const Lettering *self, const Letters *letters, PangoLayoutLine *line)
+{
+  Colour halo = self->look->sheet;
+
+  halo.alpha = 0.92;
+  pango_cairo_layout_line_path (self->cr, line);
+  cairo_set_line_width (self->cr, 2 * letters->halo);
+  cairo_set_line_join (self->cr, CAIRO_LINE_JOIN_ROUND);
+  cairo_set_dash (self->cr, NULL, 0, 0);
+  look_set_source (self->cr, halo);
+  cairo_stroke (self->cr);
+}
+
+void
+lettering_draw (Lettering *self, const Letters *letters)
+{
+  cairo_t *cr = self->cr;
+  const double width = lettering_load (self, letters);
+  const Box own = letters_own_box (self, letters, width);
+  PangoLayoutLine *line = pango_layout_get_line_readonly (self->layout, 0);
+
+  cairo_save (cr);
+  cairo_translate (cr, letters->place.x, letters->place.y);
+  if (letters->turned)
+    cairo_rotate (cr, -G_PI / 2);
+  pango_cairo_update_layout (cr, self->layout);
+  if (letters->plate)
+    lettering_draw_plate (self, own);
+  cairo_move_to (cr, own.min.x, letters_drop (self, letters));
+  if (letters->halo > 0)
+    {
+      lettering_draw_halo (self, letters, line);
+      cairo_move_to (cr, own.min.x, letters_drop (self, letters));
+    }
+  look_set_source (cr, letters->colour.alpha > 0 ? letters->colour : self->look->graphite);
+  pango_cairo_show_layout_line (cr, line);
+  cairo_new_path (cr);
+  cairo_restore (cr);
+}

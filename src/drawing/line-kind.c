@@ -1,0 +1,105 @@
+#include "drawing/line-kind.h"
+#include <math.h>
+#include <stddef.h>
+
+typedef struct {
+  int count;
+  double screen[6], paper[6];      /* px, mm */
+  cairo_line_cap_t cap;
+} Dashes;
+
+static const Dashes dashes[] = {
+  [LINE_OUTLINE] = { 0 }, [LINE_SELECTED] = { 0 }, [LINE_INNER] = { 0 }, [LINE_PART] = { 0 }, [LINE_CONSTRUCTION] = { 0 },
+  [LINE_HIDDEN]         = { 2, { 4, 3 }, { 1.5, 1 }, CAIRO_LINE_CAP_BUTT },
+  [LINE_CENTRE]         = { 4, { 14, 3, 2.5, 3 }, { 9, 1.2, 1.2, 1.2 }, CAIRO_LINE_CAP_BUTT },
+  [LINE_OTHER_POSITION] = { 6, { 12, 4, 3, 4, 3, 4 }, { 6, 1, 1, 1, 1, 1 }, CAIRO_LINE_CAP_BUTT },
+  [LINE_DATUM]          = { 2, { 2, 3 }, { 0.6, 0.9 }, CAIRO_LINE_CAP_BUTT },
+  [LINE_PROPOSAL]       = { 2, { 4, 3 }, { 1.5, 1 }, CAIRO_LINE_CAP_BUTT },
+  [LINE_LEAD]           = { 2, { 1.2, 2.6 }, { 0.4, 0.8 }, CAIRO_LINE_CAP_ROUND },
+};
+
+static double
+line_kind_width (const Look *look, LineKind kind)
+{
+  switch (kind)
+    {
+    case LINE_OUTLINE:        return look->outline_width;
+    case LINE_SELECTED:       return look->selected_width;
+    case LINE_INNER:          return look->inner_width;
+    case LINE_PART:           return look->part_width;
+    case LINE_OTHER_POSITION: return look_size (look, 1.2, 0.25) * look->symbol_line;
+    case LINE_PROPOSAL:       return look_size (look, 1.2, 0.25) * look->symbol_line;
+    case LINE_LEAD:           return look_size (look, 1.2, 0.35) * look->symbol_line;
+    case LINE_CONSTRUCTION: case LINE_HIDDEN: case LINE_CENTRE: case LINE_DATUM: break;
+    }
+  return look->thin_width;
+}
+
+void
+line_kind_set (cairo_t *cr, const Look *look, LineKind kind)
+{
+  const Dashes *d = &dashes[kind];
+
+  cairo_set_line_width (cr, line_kind_width (look, kind));
+  cairo_set_dash (cr, look->paper ? d->paper : d->screen, d->count, 0);
+  cairo_set_line_cap (cr, d->cap);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+}
+
+/* Device pixels a user unit and the device place of user place 0, for one axis; false where nothing can be snapped. */
+static bool
+device_axis (cairo_t *cr, bool across, double *scale, double *shift)
+{
+  cairo_surface_t *target = cairo_get_target (cr);
+  const cairo_surface_type_t type = cairo_surface_get_type (target);
+  cairo_matrix_t m;
+  double sx = 1, sy = 1;
+
+  if (type == CAIRO_SURFACE_TYPE_PDF || type == CAIRO_SURFACE_TYPE_SVG || type == CAIRO_SURFACE_TYPE_PS)
+    return false;
+  cairo_get_matrix (cr, &m);
+  cairo_surface_get_device_scale (target, &sx, &sy);
+  if (m.xy != 0 || m.yx != 0)
+    return false;
+  *scale = across ? m.xx * sx : m.yy * sy;
+  *shift = across ? m.x0 * sx : m.y0 * sy;
+  return *scale > 0;
+}
+
+static double
+crisp (cairo_t *cr, bool across, double place, double width)
+{
+  double scale, shift, device;
+
+  if (!device_axis (cr, across, &scale, &shift))
+    return place;
+  device = place * scale + shift;
+  device = (long) fmax (1, round (width * scale)) % 2 ? floor (device) + 0.5 : round (device);
+  return (device - shift) / scale;
+}
+
+double line_crisp_x (cairo_t *cr, double x, double width) { return crisp (cr, true, x, width); }
+double line_crisp_y (cairo_t *cr, double y, double width) { return crisp (cr, false, y, width); }
+
+void
+line_stroke (cairo_t *cr, Point from, Point to)
+{
+  const double width = cairo_get_line_width (cr);
+
+  if (fabs (from.x - to.x) < 1e-9)
+    from.x = to.x = line_crisp_x (cr, from.x, width);
+  if (fabs (from.y - to.y) < 1e-9)
+    from.y = to.y = line_crisp_y (cr, from.y, width);
+  cairo_move_to (cr, from.x, from.y);
+  cairo_line_to (cr, to.x, to.y);
+  cairo_stroke (cr);
+}
+
+void
+line_add_box (cairo_t *cr, Box box)
+{
+  const double width = cairo_get_line_width (cr);
+  const double x = line_crisp_x (cr, box.min.x, width), y = line_crisp_y (cr, box.min.y, width);
+
+  cairo_rectangle (cr, x, y, line_crisp_x (cr, box.max.x, width) - x, line_crisp_y (cr, box.max.y, width) - y);
+}

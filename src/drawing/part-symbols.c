@@ -1,0 +1,263 @@
+#include "drawing/part-symbols.h"
+#include <math.h>
+#include <string.h>
+#include "drawing/line-kind.h"
+#include "drawing/symbols.h"
+
+/* One part being drawn: middle, half sizes, and its axes. Details are written for a part that lies along the page; `turned` ones lie across. */
+typedef struct {
+  cairo_t *cr;
+  const Look *look;
+  Box box;
+  Point middle;
+  double half_x, half_y;
+  Colour ink;
+} PartDraft;
+
+static void
+part_ink (const PartDraft *d)
+{
+  look_set_source (d->cr, d->ink);
+}
+
+/* Details take the thin line, whatever the box has. */
+static void
+detail_line (const PartDraft *d)
+{
+  line_kind_set (d->cr, d->look, LINE_INNER);
+  part_ink (d);
+}
+
+static void
+stroke_across (const PartDraft *d, double y)
+{
+  line_stroke (d->cr, (Point) { d->box.min.x, y }, (Point) { d->box.max.x, y });
+}
+
+static void
+draw_motor (const PartDraft *d)
+{
+  const double ring = d->half_y * 0.5, shaft = look_size (d->look, 1.8, 0.5), reach = fmin (look_size (d->look, 7, 2.1), d->half_y);
+
+  detail_line (d);
+  stroke_across (d, d->middle.y - ring);
+  stroke_across (d, d->middle.y + ring);
+  line_add_box (d->cr, (Box) { { d->middle.x - shaft, d->box.min.y - reach }, { d->middle.x + shaft, d->box.min.y } });
+  look_set_source (d->cr, d->look->part_fill);
+  cairo_fill_preserve (d->cr);
+  part_ink (d);
+  cairo_stroke (d->cr);
+  line_kind_set (d->cr, d->look, LINE_CENTRE);
+  line_stroke (d->cr, (Point) { d->middle.x, d->box.max.y }, (Point) { d->middle.x, d->box.min.y - reach });
+}
+
+/* A joint along the longer way, poles at the forward end as strokes, so that no font is needed. */
+static void
+draw_battery (const PartDraft *d)
+{
+  const double arm = look_size (d->look, 2.4, 0.7), in = fmin (d->half_x / 2, look_size (d->look, 8, 2.4));
+  const double y = d->box.min.y + fmin (look_size (d->look, 6, 1.8), d->half_y / 2);
+  const Point plus = { d->middle.x - in, y }, minus = { d->middle.x + in, y };
+  const bool tall = d->half_y >= d->half_x;
+
+  line_kind_set (d->cr, d->look, LINE_HIDDEN);
+  part_ink (d);
+  if (tall)
+    line_stroke (d->cr, (Point) { d->middle.x, d->box.min.y }, (Point) { d->middle.x, d->box.max.y });
+  else
+    stroke_across (d, d->middle.y);
+  detail_line (d);
+  line_stroke (d->cr, (Point) { plus.x - arm, y }, (Point) { plus.x + arm, y });
+  line_stroke (d->cr, (Point) { plus.x, y - arm }, (Point) { plus.x, y + arm });
+  line_stroke (d->cr, (Point) { minus.x - arm, y }, (Point) { minus.x + arm, y });
+}
+
+static void
+draw_controller (const PartDraft *d)
+{
+  Look fine = *d->look;
+  const double in_x = d->half_x * 0.6, in_y = d->half_y * 0.6;
+
+  fine.hatch_step = look_size (d->look, 3, 0.9);
+  draw_hatch (d->cr, &fine, (Box) { { d->middle.x - in_x, d->middle.y - in_y }, { d->middle.x + in_x, d->middle.y + in_y } }, d->ink);
+}
+
+static void
+draw_receiver (const PartDraft *d)
+{
+  const double socket = fmin (look_size (d->look, 4.5, 1.4), d->half_y), step = 2 * d->half_x / 5, wave = look_size (d->look, 3, 0.9);
+  const Point root = { d->box.max.x - wave, d->box.min.y };
+
+  detail_line (d);
+  for (int i = 1; i <= 4; i++)
+    {
+      const double x = d->box.min.x + i * step;
+
+      line_stroke (d->cr, (Point) { x, d->box.max.y }, (Point) { x, d->box.max.y - socket });
+    }
+  cairo_move_to (d->cr, root.x, root.y);
+  cairo_rel_curve_to (d->cr, 0, -wave, wave, -wave, wave, -2 * wave);
+  cairo_rel_curve_to (d->cr, 0, -wave, -wave, -wave, -wave, -2 * wave);
+  cairo_stroke (d->cr);
+}
+
+/* Its lugs stand at the ends of the longer side, the shaft nearer the forward (or left) one. */
+static void
+draw_servo (const PartDraft *d)
+{
+  const bool tall = d->half_y >= d->half_x;
+  const double lug = 0.3 * fmax (d->half_x, d->half_y), small = fmin (d->half_x, d->half_y), r = small * 0.6;
+  const Point shaft = tall ? (Point) { d->middle.x, d->box.min.y + lug + small } : (Point) { d->box.min.x + lug + small, d->middle.y };
+  const Point arm = tall ? (Point) { d->box.max.x + small * 0.8, shaft.y } : (Point) { shaft.x, d->box.min.y - small * 0.8 };
+
+  detail_line (d);
+  for (int side = -1; side <= 1; side += 2)
+    if (tall)
+      stroke_across (d, d->middle.y + side * (d->half_y - lug));
+    else
+      line_stroke (d->cr, (Point) { d->middle.x + side * (d->half_x - lug), d->box.min.y },
+                   (Point) { d->middle.x + side * (d->half_x - lug), d->box.max.y });
+  cairo_arc (d->cr, shaft.x, shaft.y, r, 0, 2 * M_PI);
+  cairo_stroke (d->cr);
+  line_kind_set (d->cr, d->look, LINE_PART);
+  line_stroke (d->cr, shaft, arm);
+  cairo_arc (d->cr, shaft.x, shaft.y, look_size (d->look, 1.3, 0.4), 0, 2 * M_PI);
+  cairo_fill (d->cr);
+}
+
+/* Two slender blades, widest at a third of their length, about a square hub. */
+static void
+draw_propeller (const PartDraft *d)
+{
+  const double hub = look_size (d->look, 3.5, 1.05), half = fmax (d->half_x, d->half_y), root = hub * 0.35;
+  const double belly = fmin (fmax (0.07 * half, hub * 0.8), 2.4 * hub);
+  const bool across = d->half_x >= d->half_y;
+
+  cairo_save (d->cr);
+  cairo_translate (d->cr, line_crisp_x (d->cr, d->middle.x, d->look->u), line_crisp_y (d->cr, d->middle.y, d->look->u));
+  if (!across)
+    cairo_rotate (d->cr, M_PI / 2);
+  cairo_set_line_join (d->cr, CAIRO_LINE_JOIN_ROUND);
+  for (int side = -1; side <= 1; side += 2)
+    {
+      cairo_move_to (d->cr, side * hub * 0.5, -root);
+      cairo_curve_to (d->cr, side * 0.3 * half, -belly, side * 0.6 * half, -belly * 0.8, side * half, 0);
+      cairo_curve_to (d->cr, side * 0.6 * half, belly * 0.8, side * 0.3 * half, belly, side * hub * 0.5, root);
+      cairo_close_path (d->cr);
+    }
+  look_set_source (d->cr, d->look->part_fill);
+  cairo_fill_preserve (d->cr);
+  part_ink (d);
+  cairo_stroke (d->cr);
+  cairo_rectangle (d->cr, -hub, -hub, 2 * hub, 2 * hub);
+  look_set_source (d->cr, d->look->part_fill);
+  cairo_fill_preserve (d->cr);
+  part_ink (d);
+  cairo_stroke (d->cr);
+  cairo_restore (d->cr);
+}
+
+typedef struct { const char *word; void (*draw) (const PartDraft *draft); } PartDetail;
+static const PartDetail details[] = {
+  { "motor", draw_motor }, { "battery", draw_battery }, { "controller", draw_controller }, { "receiver", draw_receiver },
+  { "servo", draw_servo },
+};
+
+static bool
+is_class (const PartSymbol *part, const char *word)
+{
+  return part->class_word && strcmp (part->class_word, word) == 0;
+}
+
+static void
+draw_detail (const PartDraft *draft, const PartSymbol *part)
+{
+  const double least = look_size (draft->look, 14, 4);
+
+  if (part->side || 2 * fmax (draft->half_x, draft->half_y) < least)
+    return;
+  for (size_t i = 0; i < sizeof details / sizeof details[0]; i++)
+    if (is_class (part, details[i].word))
+      details[i].draw (draft);
+}
+
+/* A battery's corners are rounded. */
+static void
+add_part_box (const PartDraft *d, bool rounded)
+{
+  const double r = look_size (d->look, 1.5, 0.45), width = cairo_get_line_width (d->cr);
+  const double x0 = line_crisp_x (d->cr, d->box.min.x, width), x1 = line_crisp_x (d->cr, d->box.max.x, width);
+  const double y0 = line_crisp_y (d->cr, d->box.min.y, width), y1 = line_crisp_y (d->cr, d->box.max.y, width);
+
+  if (!rounded)
+    {
+      cairo_rectangle (d->cr, x0, y0, x1 - x0, y1 - y0);
+      return;
+    }
+  cairo_new_sub_path (d->cr);
+  cairo_arc (d->cr, x1 - r, y0 + r, r, -M_PI / 2, 0);
+  cairo_arc (d->cr, x1 - r, y1 - r, r, 0, M_PI / 2);
+  cairo_arc (d->cr, x0 + r, y1 - r, r, M_PI / 2, M_PI);
+  cairo_arc (d->cr, x0 + r, y0 + r, r, M_PI, 3 * M_PI / 2);
+  cairo_close_path (d->cr);
+}
+
+static void
+part_line (const PartDraft *d, PartState state)
+{
+  line_kind_set (d->cr, d->look, state == PART_PROPOSED ? LINE_PROPOSAL : LINE_PART);
+  if (state == PART_SELECTED)
+    cairo_set_line_width (d->cr, d->look->selected_width);
+  cairo_set_line_join (d->cr, CAIRO_LINE_JOIN_MITER);
+}
+
+static void
+draw_box (const PartDraft *d, const PartSymbol *part)
+{
+  add_part_box (d, is_class (part, "battery"));
+  if (part->state != PART_PROPOSED)
+    {
+      look_set_source (d->cr, is_class (part, "ballast") ? d->ink : d->look->part_fill);
+      cairo_fill_preserve (d->cr);
+    }
+  part_ink (d);
+  cairo_stroke (d->cr);
+}
+
+Box
+part_symbol_box (const Look *look, Box box)
+{
+  const double least = look_size (look, 6, 1.8) / 2;
+  const Point middle = point_mix (box.min, box.max, 0.5);
+  const double half_x = fmax ((box.max.x - box.min.x) / 2, least), half_y = fmax ((box.max.y - box.min.y) / 2, least);
+
+  return (Box) { { middle.x - half_x, middle.y - half_y }, { middle.x + half_x, middle.y + half_y } };
+}
+
+void
+draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part)
+{
+  const Box box = part_symbol_box (look, part->box);
+  const PartDraft draft = {
+    .cr = cr, .look = look, .box = box, .middle = point_mix (box.min, box.max, 0.5),
+    .half_x = (box.max.x - box.min.x) / 2, .half_y = (box.max.y - box.min.y) / 2,
+    .ink = part->state == PART_SETTLED ? look->graphite : look->selection };
+
+  cairo_save (cr);
+  cairo_new_path (cr);
+  part_line (&draft, part->state);
+  if (is_class (part, "propeller") && part->side)
+    {
+      line_kind_set (cr, look, LINE_OTHER_POSITION);
+      part_ink (&draft);
+      line_stroke (cr, (Point) { box.min.x, draft.middle.y }, (Point) { box.max.x, draft.middle.y });
+    }
+  else if (is_class (part, "propeller"))
+    draw_propeller (&draft);
+  else
+    {
+      draw_box (&draft, part);
+      draw_detail (&draft, part);
+    }
+  cairo_restore (cr);
+}

@@ -1,0 +1,19 @@
+#pragma once
+#include <cairo.h>
+#include "drawing/look.h"
+#include "geometry/segment.h"
+
+typedef enum { PART_SETTLED, PART_SELECTED, PART_PROPOSED } PartState;      /* a proposal is broken until accepted */
+
+/** A part true to scale, nose at the top. The box is in user units, x to the right, y down. */
+typedef struct {
+  const char *class_word;      /* as in the file; NULL or unknown: a plain box */
+  Box box;
+  bool side;                   /* seen from the side: the box alone; a propeller is the line of its disc */
+  PartState state;
+} PartSymbol;
+
+/** Paints the part: box, part fill, and inside it what tells its class; below 14 px (4 mm) the box alone. Never under 6 px (1.8 mm). */
+void draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part);
+/** The box that is really drawn for a part whose own box is this: grown to the least size about its middle. */
+Box  part_symbol_box (const Look *look, Box box);
