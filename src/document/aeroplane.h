@@ -12,6 +12,8 @@ typedef struct { double from, to, aim; } Target;
 typedef struct { const char *name; Target target; bool tailless; } AeroplaneTraits;
 
 Aeroplane *aeroplane_new   (void);                        /* empty; target 5, 15, 12 */
+/** One of `count` pieces at once; the pieces are taken, the array is lent. To be preferred to many aeroplane_with_added. */
+Aeroplane *aeroplane_from_pieces (AeroplaneTraits traits, Piece *const takes[], size_t count);
 Aeroplane *aeroplane_ref   (const Aeroplane *self);
 void       aeroplane_unref (Aeroplane *self);             /* NULL is fine */
 bool       aeroplane_equal (const Aeroplane *a, const Aeroplane *b);   /* by value */
@@ -19,6 +21,14 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (Aeroplane, aeroplane_unref)
 
 AeroplaneTraits aeroplane_traits (const Aeroplane *self);
 const char     *aeroplane_foreign_attributes (const Aeroplane *self);  /* of a later version; "" if none */
+
+/** What a later version or a person's comment put around the pieces: XML text, NULL none. Comments between pieces are pieces. */
+typedef struct {
+  const char *attributes;                          /* of the root: the same as aeroplane_foreign_attributes */
+  const char *before, *behind;                     /* comments outside the root */
+  const char *target_attributes, *target_inside;
+} AeroplaneKept;
+AeroplaneKept aeroplane_kept (const Aeroplane *self);
 
 /* Pieces stand in the order of the file. What comes back is lent and lives as long as the aeroplane. */
 size_t           aeroplane_piece_count (const Aeroplane *self);
@@ -45,8 +55,10 @@ char            *aeroplane_free_id  (const Aeroplane *self, const char *stem);
 /* Changes. Each returns a new aeroplane; pieces handed in are taken. */
 Aeroplane *aeroplane_with_traits   (const Aeroplane *self, AeroplaneTraits traits);
 Aeroplane *aeroplane_with_foreign_attributes (const Aeroplane *self, const char *text);
+Aeroplane *aeroplane_with_kept     (const Aeroplane *self, AeroplaneKept kept);
 Aeroplane *aeroplane_with_added    (const Aeroplane *self, Piece *takes);
-/** Puts `takes` where `old` stands; old is one of self's pieces (by pointer). */
+/** Puts `takes` where `old` stands; old is one of self's pieces (by pointer). A piece of the same id and kind costs one counted
+ *  reference a piece, nothing else. */
 Aeroplane *aeroplane_with_replaced (const Aeroplane *self, const Piece *old, Piece *takes);
 Aeroplane *aeroplane_without       (const Aeroplane *self, const Piece *old);
 /** Taken out with what hangs on it: a surface's or body's structures, a part's leads. */

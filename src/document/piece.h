@@ -14,13 +14,29 @@ typedef enum {
   PIECE_KIND_COUNT
 } PieceKind;
 
+/** The elements inside a piece's element. INNER_NODE and INNER_SIDE_NODE are an outline's nodes: its start, then each segment. */
+typedef enum {
+  INNER_OUTLINE, INNER_NODE, INNER_SIDE_OUTLINE, INNER_SIDE_NODE, INNER_RIB, INNER_CONTROL, INNER_BREAK, INNER_FORMER,
+  INNER_RAIL, INNER_VIA
+} InnerKind;
+
+/** What a later version or a person's comment put on or into an inner element: kept and written back there. XML text; NULL none. */
+typedef struct {
+  InnerKind inner;
+  size_t index;         /* the how-manieth of its kind in the piece, from 0 */
+  char *before;         /* elements and comments that stand before it */
+  char *attributes;     /* ' name="value" …' */
+  char *inside;         /* elements and comments in it, behind what is known */
+} Kept;
+
 typedef struct {
   PieceKind kind;
   gatomicrefcount references;
   int line;             /* where the file has it; 0 when it did not come from a file. Not part of the value */
   char *id;             /* NULL where the kind has none (lead, mark, thrust, foreign) or none was given */
   char *foreign_attributes;   /* ' name="value" …' of a later version, or NULL */
-  char *foreign_children;     /* elements of a later version inside it, as XML text, or NULL */
+  char *foreign_children;     /* elements of a later version inside it, behind what is known, as XML text, or NULL */
+  Kept *kept;  size_t kept_count;     /* the same of its inner elements, sorted by inner and index */
 } Piece;
 
 typedef enum { ROLE_WING, ROLE_TAILPLANE, ROLE_FOREPLANE, ROLE_FIN, ROLE_COUNT } SurfaceRole;
@@ -110,6 +126,8 @@ Piece *piece_dup   (const Piece *piece);
 Piece *piece_ref   (const Piece *piece);
 void   piece_unref (Piece *piece);                            /* NULL is fine */
 bool   piece_equal (const Piece *a, const Piece *b);          /* by value; the line does not count */
+/** What is kept of an inner element, the first of possibly several entries that follow each other; NULL when nothing is. */
+const Kept *piece_kept (const Piece *piece, InnerKind inner, size_t index);
 
 const char *surface_role_word (SurfaceRole role);             /* as in the file: "wing" */
 bool        surface_role_from_word (const char *word, SurfaceRole *role);

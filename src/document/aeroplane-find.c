@@ -1,0 +1,70 @@
+#include "document/aeroplane.h"
+
+static const Piece *
+find_of_kind (const Aeroplane *self, const char *id, PieceKind kind)
+{
+  const Piece *piece = aeroplane_find (self, id);
+
+  return piece && piece->kind == kind ? piece : NULL;
+}
+
+const Surface *
+aeroplane_surface_by_id (const Aeroplane *self, const char *id)
+{
+  return (const Surface *) find_of_kind (self, id, PIECE_SURFACE);
+}
+
+const Body *
+aeroplane_body_by_id (const Aeroplane *self, const char *id)
+{
+  return (const Body *) find_of_kind (self, id, PIECE_BODY);
+}
+
+const Structure *
+aeroplane_structure_by_id (const Aeroplane *self, const char *id)
+{
+  return (const Structure *) find_of_kind (self, id, PIECE_STRUCTURE);
+}
+
+const Part *
+aeroplane_part_by_id (const Aeroplane *self, const char *id)
+{
+  return (const Part *) find_of_kind (self, id, PIECE_PART);
+}
+
+const Surface *
+aeroplane_reference_wing (const Aeroplane *self)
+{
+  const size_t count = aeroplane_count (self, PIECE_SURFACE);
+
+  for (size_t i = 0; i < count; i++)
+    if (aeroplane_surface (self, i)->role == ROLE_WING)
+      return aeroplane_surface (self, i);
+  return NULL;
+}
+
+/* A control's id is one too: a person who selects by id must not meet two. */
+static bool
+control_has_id (const Aeroplane *self, const char *id)
+{
+  const size_t count = aeroplane_count (self, PIECE_SURFACE);
+
+  for (size_t i = 0; i < count; i++)
+    for (size_t k = 0; k < aeroplane_surface (self, i)->control_count; k++)
+      if (g_strcmp0 (aeroplane_surface (self, i)->controls[k].id, id) == 0)
+        return true;
+  return false;
+}
+
+char *
+aeroplane_free_id (const Aeroplane *self, const char *stem)
+{
+  char *id = g_strdup (stem);
+
+  for (unsigned number = 2; aeroplane_find (self, id) || control_has_id (self, id); number++)
+    {
+      g_free (id);
+      id = g_strdup_printf ("%s-%u", stem, number);
+    }
+  return id;
+}

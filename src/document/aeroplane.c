@@ -1,0 +1,310 @@
+#include "document/aeroplane.h"
+#include <stdint.h>
+#include <string.h>
+#include "document/aeroplane-index.h"
+
+/* Texts that outlast many aeroplanes are counted strings. */
+typedef struct { GRefString *name, *attributes, *before, *behind, *target_attributes, *target_inside; } Texts;
+enum { TEXT_COUNT = sizeof (Texts) / sizeof (GRefString *) };
+
+struct Aeroplane {
+  gatomicrefcount references;
+  Target target;
+  bool tailless;
+  union { Texts texts; GRefString *text[TEXT_COUNT]; };
+  AeroplaneIndex *index;      /* made with the pieces, never changed */
+  size_t count;
+  Piece *pieces[];
+};
+
+static GRefString *
+text_new (const char *text)
+{
+  return text && *text ? g_ref_string_new (text) : NULL;
+}
+
+/* A name may be empty and yet be one. */
+static GRefString *
+name_new (const char *name)
+{
+  return name ? g_ref_string_new (name) : NULL;
+}
+
+static Aeroplane *
+aeroplane_alloc (size_t count)
+{
+  Aeroplane *self = g_malloc0 (sizeof *self + count * sizeof self->pieces[0]);
+
+  g_atomic_ref_count_init (&self->references);
+  self->count = count;
+  return self;
+}
+
+/* With all of `model` but its pieces and their index. */
+static Aeroplane *
+aeroplane_alike (const Aeroplane *model, size_t count)
+{
+  Aeroplane *self = aeroplane_alloc (count);
+
+  self->target = model->target;
+  self->tailless = model->tailless;
+  for (int i = 0; i < TEXT_COUNT; i++)
+    self->text[i] = model->text[i] ? g_ref_string_acquire (model->text[i]) : NULL;
+  return self;
+}
+
+static Aeroplane *
+aeroplane_copy (const Aeroplane *model)
+{
+  Aeroplane *self = aeroplane_alike (model, model->count);
+
+  for (size_t i = 0; i < model->count; i++)
+    self->pieces[i] = piece_ref (model->pieces[i]);
+  self->index = aeroplane_index_ref (model->index);
+  return self;
+}
+
+Aeroplane *
+aeroplane_from_pieces (AeroplaneTraits traits, Piece *const takes[], size_t count)
+{
+  Aeroplane *self = aeroplane_alloc (count);
+
+  self->target = traits.target;
+  self->tailless = traits.tailless;
+  self->texts.name = name_new (traits.name);
+  if (count > 0)
+    memcpy (self->pieces, takes, count * sizeof takes[0]);
+  self->index = aeroplane_index_new (self->pieces, count);
+  return self;
+}
+
+Aeroplane *
+aeroplane_new (void)
+{
+  return aeroplane_from_pieces ((AeroplaneTraits) { .target = { .from = 5, .to = 15, .aim = 12 } }, NULL, 0);
+}
+
+Aeroplane *
+aeroplane_ref (const Aeroplane *aeroplane)
+{
+  Aeroplane *self = (Aeroplane *) aeroplane;      /* only the count changes, and that safely */
+
+  g_atomic_ref_count_inc (&self->references);
+  return self;
+}
+
+void
+aeroplane_unref (Aeroplane *self)
+{
+  if (!self || !g_atomic_ref_count_dec (&self->references))
+    return;
+  for (int i = 0; i < TEXT_COUNT; i++)
+    g_clear_pointer (&self->text[i], g_ref_string_release);
+  for (size_t i = 0; i < self->count; i++)
+    piece_unref (self->pieces[i]);
+  aeroplane_index_unref (self->index);
+  g_free (self);
+}
+
+static bool
+target_equal (Target a, Target b)
+{
+  return a.from == b.from && a.to == b.to && a.aim == b.aim;
+}
+
+bool
+aeroplane_equal (const Aeroplane *a, const Aeroplane *b)
+{
+  if (a == b)
+    return true;
+  if (!a || !b || a->count != b->count || a->tailless != b->tailless || !target_equal (a->target, b->target))
+    return false;
+  for (int i = 0; i < TEXT_COUNT; i++)
+    if (g_strcmp0 (a->text[i], b->text[i]) != 0)
+      return false;
+  for (size_t i = 0; i < a->count; i++)
+    if (!piece_equal (a->pieces[i], b->pieces[i]))
+      return false;
+  return true;
+}
+
+AeroplaneTraits
+aeroplane_traits (const Aeroplane *self)
+{
+  return (AeroplaneTraits) { .name = self->texts.name, .target = self->target, .tailless = self->tailless };
+}
+
+const char *
+aeroplane_foreign_attributes (const Aeroplane *self)
+{
+  return self->texts.attributes ? self->texts.attributes : "";
+}
+
+AeroplaneKept
+aeroplane_kept (const Aeroplane *self)
+{
+  return (AeroplaneKept) {
+    .attributes = self->texts.attributes, .before = self->texts.before, .behind = self->texts.behind,
+    .target_attributes = self->texts.target_attributes, .target_inside = self->texts.target_inside,
+  };
+}
+
+size_t
+aeroplane_piece_count (const Aeroplane *self)
+{
+  return self->count;
+}
+
+const Piece *
+aeroplane_piece (const Aeroplane *self, size_t index)
+{
+  g_return_val_if_fail (index < self->count, NULL);
+  return self->pieces[index];
+}
+
+size_t
+aeroplane_count (const Aeroplane *self, PieceKind kind)
+{
+  return aeroplane_index_count (self->index, kind);
+}
+
+const Piece *
+aeroplane_nth (const Aeroplane *self, PieceKind kind, size_t index)
+{
+  g_return_val_if_fail (index < aeroplane_index_count (self->index, kind), NULL);
+  return self->pieces[aeroplane_index_nth (self->index, kind, index)];
+}
+
+const Piece *
+aeroplane_find (const Aeroplane *self, const char *id)
+{
+  const size_t place = id ? aeroplane_index_find (self->index, id) : SIZE_MAX;
+
+  return place < self->count ? self->pieces[place] : NULL;
+}
+
+static void
+aeroplane_set_text (Aeroplane *self, GRefString **text, GRefString *takes)
+{
+  if (*text)
+    g_ref_string_release (*text);
+  *text = takes;
+}
+
+Aeroplane *
+aeroplane_with_traits (const Aeroplane *self, AeroplaneTraits traits)
+{
+  Aeroplane *made = aeroplane_copy (self);
+
+  made->target = traits.target;
+  made->tailless = traits.tailless;
+  aeroplane_set_text (made, &made->texts.name, name_new (traits.name));
+  return made;
+}
+
+Aeroplane *
+aeroplane_with_foreign_attributes (const Aeroplane *self, const char *text)
+{
+  Aeroplane *made = aeroplane_copy (self);
+
+  aeroplane_set_text (made, &made->texts.attributes, text_new (text));
+  return made;
+}
+
+Aeroplane *
+aeroplane_with_kept (const Aeroplane *self, AeroplaneKept kept)
+{
+  Aeroplane *made = aeroplane_copy (self);
+
+  aeroplane_set_text (made, &made->texts.attributes, text_new (kept.attributes));
+  aeroplane_set_text (made, &made->texts.before, text_new (kept.before));
+  aeroplane_set_text (made, &made->texts.behind, text_new (kept.behind));
+  aeroplane_set_text (made, &made->texts.target_attributes, text_new (kept.target_attributes));
+  aeroplane_set_text (made, &made->texts.target_inside, text_new (kept.target_inside));
+  return made;
+}
+
+Aeroplane *
+aeroplane_with_added (const Aeroplane *self, Piece *takes)
+{
+  Aeroplane *made = aeroplane_alike (self, self->count + 1);
+
+  for (size_t i = 0; i < self->count; i++)
+    made->pieces[i] = piece_ref (self->pieces[i]);
+  made->pieces[self->count] = takes;
+  made->index = aeroplane_index_new (made->pieces, made->count);
+  return made;
+}
+
+/* Whether one may stand for the other without a new index. */
+static bool
+piece_is_found_alike (const Piece *a, const Piece *b)
+{
+  return a->kind == b->kind && g_strcmp0 (a->id, b->id) == 0;
+}
+
+Aeroplane *
+aeroplane_with_replaced (const Aeroplane *self, const Piece *old, Piece *takes)
+{
+  Aeroplane *made = aeroplane_alike (self, self->count);
+  bool found = false;
+
+  for (size_t i = 0; i < self->count; i++)
+    {
+      const bool here = !found && self->pieces[i] == old;
+
+      made->pieces[i] = here ? takes : piece_ref (self->pieces[i]);
+      found = found || here;
+    }
+  if (!found)
+    piece_unref (takes);
+  made->index = !found || piece_is_found_alike (old, takes) ? aeroplane_index_ref (self->index)
+                                                            : aeroplane_index_new (made->pieces, made->count);
+  g_warn_if_fail (found);
+  return made;
+}
+
+static Aeroplane *
+aeroplane_filtered (const Aeroplane *self, const Piece *old, bool (*goes_with) (const Piece *piece, const Piece *old))
+{
+  Aeroplane *made = aeroplane_alike (self, self->count);
+
+  made->count = 0;
+  for (size_t i = 0; i < self->count; i++)
+    if (!goes_with (self->pieces[i], old))
+      made->pieces[made->count++] = piece_ref (self->pieces[i]);
+  made->index = aeroplane_index_new (made->pieces, made->count);
+  return made;
+}
+
+static bool
+piece_is (const Piece *piece, const Piece *old)
+{
+  return piece == old;
+}
+
+static bool
+piece_hangs_on (const Piece *piece, const Piece *old)
+{
+  if (piece == old)
+    return true;
+  if (!old->id)
+    return false;
+  if (piece->kind == PIECE_STRUCTURE)
+    return g_strcmp0 (((const Structure *) piece)->of, old->id) == 0;
+  if (piece->kind == PIECE_LEAD)
+    return g_strcmp0 (((const Lead *) piece)->from, old->id) == 0 || g_strcmp0 (((const Lead *) piece)->to, old->id) == 0;
+  return false;
+}
+
+Aeroplane *
+aeroplane_without (const Aeroplane *self, const Piece *old)
+{
+  return aeroplane_filtered (self, old, piece_is);
+}
+
+Aeroplane *
+aeroplane_without_dependents (const Aeroplane *self, const Piece *old)
+{
+  return aeroplane_filtered (self, old, piece_hangs_on);
+}

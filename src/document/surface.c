@@ -1,0 +1,55 @@
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "document/elements.h"
+
+const char *
+surface_role_word (SurfaceRole role)
+{
+  return element_role_words[role];
+}
+
+bool
+surface_role_from_word (const char *word, SurfaceRole *role)
+{
+  const int place = word_find (element_role_words, word);
+
+  if (place >= 0)
+    *role = (SurfaceRole) place;
+  return place >= 0;
+}
+
+const char *
+surface_role_name (SurfaceRole role)
+{
+  static const char *const names[ROLE_COUNT] = { N_("Wing"), N_("Tailplane"), N_("Foreplane"), N_("Fin") };
+
+  return _(names[role]);
+}
+
+const char *
+control_kind_word (ControlKind kind)
+{
+  return element_control_words[kind];
+}
+
+const char *
+control_kind_name (ControlKind kind)
+{
+  static const char *const names[CONTROL_KIND_COUNT] = { N_("Aileron"), N_("Elevator"), N_("Rudder"), N_("Flap") };
+
+  return _(names[kind]);
+}
+
+double
+surface_pressure_ratio (const Surface *surface)
+{
+  if (!isnan (surface->pressure_ratio))
+    return surface->pressure_ratio;
+  return surface->role == ROLE_TAILPLANE ? 0.9 : 1;
+}
+
+bool
+surface_is_horizontal (const Surface *surface)
+{
+  return surface->role != ROLE_FIN;
+}
