@@ -1,0 +1,55 @@
+#pragma once
+#include "geometry/segment.h"
+
+/* Private to the geometry room. */
+
+/** A segment together with the place where it begins, made ready to be evaluated often. */
+typedef struct {
+  Point from;
+  Segment segment;       /* as it was given */
+  SegmentKind kind;      /* as it is evaluated: an arc between two places in one direction from its centre is a line */
+  Point power[4];        /* line, curve: the place is power[0] + power[1] t + power[2] t² + power[3] t³ */
+  Point centre;          /* arc: the ellipse moved and grown (by rounding, at most by what outline_new lets pass) so that it */
+  double rx, ry;         /*      runs exactly through both ends */
+  double begin, sweep;   /* arc: the angle in the unit circle where it begins, and how far it goes (signed, at most half) */
+} Stretch;
+
+Stretch stretch_make (Point from, const Segment *segment);
+
+/** How far a place lies from the ellipse of an arc, to first order; infinite at its centre. */
+double stretch_off_ellipse (Point place, const Segment *arc);
+
+Point stretch_at (const Stretch *self, double t);
+Point stretch_slope (const Stretch *self, double t);
+/** Unit vectors along the run at its beginning and at its end, also where a handle has no length; zero for a run without length. */
+Point stretch_leaves (const Stretch *self);
+Point stretch_arrives (const Stretch *self);
+/** The farthest that the run between t0 and t1 can lie from its chord: the second derivative's bound times (t1 - t0)² / 8. */
+double stretch_sagitta (const Stretch *self, double t0, double t1);
+/** Twice the area between the run and the origin, counted positive from x towards y. */
+double stretch_twice_area (const Stretch *self, Point origin);
+/** Tight box of the run between t0 < t1. */
+Box stretch_bounds (const Stretch *self, double t0, double t1);
+/** Parameters inside 0..1 (not within 1e-8 of an end, where a turn is less than rounding) at which y, or x, turns round. */
+size_t stretch_y_turns (const Stretch *self, double t[2]);
+size_t stretch_x_turns (const Stretch *self, double t[2]);
+/** The parameter between `low` and `high`, where y is below and above `y` and runs one way, at which the run meets y. */
+double stretch_t_at_station (const Stretch *self, double low, double high, double y);
+
+static inline double point_dot (Point a, Point b)     { return a.x * b.x + a.y * b.y; }
+static inline double point_cross (Point a, Point b)   { return a.x * b.y - a.y * b.x; }
+static inline double point_length (Point a)           { return hypot (a.x, a.y); }
+static inline bool   point_same (Point a, Point b)    { return a.x == b.x && a.y == b.y; }
+
+static inline Box
+box_around (Point a, Point b)
+{
+  return (Box) { .min = { fmin (a.x, b.x), fmin (a.y, b.y) }, .max = { fmax (a.x, b.x), fmax (a.y, b.y) } };
+}
+
+static inline Box
+box_join (Box a, Box b)
+{
+  return (Box) { .min = { fmin (a.min.x, b.min.x), fmin (a.min.y, b.min.y) },
+                 .max = { fmax (a.max.x, b.max.x), fmax (a.max.y, b.max.y) } };
+}
