@@ -1,3 +1,4 @@
+#include "trammel-config.h"
 #include "app/answer.h"
 #include <glib/gi18n-lib.h>
 #include "app/group.h"

@@ -1,3 +1,4 @@
+#include "trammel-config.h"
 #include "app/field.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -360,6 +361,12 @@ trammel_field_edit (TrammelField *self, const char *text)
     return;
   gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
   gtk_editable_set_position (GTK_EDITABLE (self->entry), -1);
+}
+
+bool
+trammel_field_is_figure (TrammelField *self)
+{
+  return self->spec->kind != FIELD_TEXT;
 }
 
 void

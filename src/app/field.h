@@ -37,6 +37,8 @@ void       trammel_field_refresh (TrammelField *self);
 /** Puts the keyboard into it; `text`, if not empty, replaces what stands there as if typed. */
 void       trammel_field_edit    (TrammelField *self, const char *text);
 bool       trammel_field_can_edit (TrammelField *self);
+/** Whether it holds a number, not a name. */
+bool       trammel_field_is_figure (TrammelField *self);
 /** Forgets what is half typed: the row is about to go, and its text must not land on what is selected next. */
 void       trammel_field_discard  (TrammelField *self);
 

@@ -1,3 +1,4 @@
+#include "trammel-config.h"
 #include "app/session.h"
 #include <glib/gi18n-lib.h>
 #include "document/history.h"

@@ -1,3 +1,4 @@
+#include "trammel-config.h"
 #include "app/piece-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>

@@ -1,0 +1,137 @@
+#include "trammel-config.h"
+#include "app/findings-page.h"
+#include <glib/gi18n-lib.h>
+#include "app/group.h"
+
+struct _TrammelFindingsPage {
+  GtkBox parent;
+  TrammelSession *session;
+  GtkWidget *group;
+  char *shown;          /* all sentences as shown, so that a drag does not rebuild them in vain */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelFindingsPage, trammel_findings_page, GTK_TYPE_BOX)
+
+guint
+trammel_findings_page_count (TrammelSession *session)
+{
+  const GPtrArray *notes = trammel_session_figures (session)->notes;
+  guint count = 0;
+
+  for (guint i = 0; i < notes->len; i++)
+    count += ((const Note *) g_ptr_array_index (notes, i))->severity == NOTE_ACT;
+  return count;
+}
+
+/* Shape first: a triangle asks for a change, an open circle for a look, a tick is as it should be. */
+static const char *
+finding_sign (NoteSeverity severity)
+{
+  return severity == NOTE_ACT ? "△" : severity == NOTE_LOOK ? "○" : "✓";
+}
+
+static const char *
+finding_meaning (NoteSeverity severity)
+{
+  return severity == NOTE_ACT ? _("Change") : severity == NOTE_LOOK ? _("Look at") : _("For information");
+}
+
+static GtkWidget *
+finding_row (const Note *note)
+{
+  GtkWidget *row = gtk_list_box_row_new (), *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
+  GtkWidget *sign = gtk_label_new (finding_sign (note->severity)), *words = gtk_label_new (note->text);
+  g_autofree char *name = g_strdup_printf ("%s: %s", finding_meaning (note->severity), note->text);
+
+  gtk_widget_set_valign (sign, GTK_ALIGN_START);
+  gtk_widget_add_css_class (sign, note->severity == NOTE_ACT ? "finding-act" : "dim-label");
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_box_append (GTK_BOX (box), sign);
+  gtk_box_append (GTK_BOX (box), words);
+  gtk_widget_add_css_class (box, "finding");
+  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  return row;
+}
+
+static char *
+findings_text (TrammelSession *session)
+{
+  const GPtrArray *notes = trammel_session_figures (session)->notes;
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < notes->len; i++) {
+    const Note *note = g_ptr_array_index (notes, i);
+
+    g_string_append_printf (text, "%d%s\n", note->severity, note->text);
+  }
+  return g_string_free (text, FALSE);
+}
+
+static void
+findings_follow (TrammelFindingsPage *self)
+{
+  const GPtrArray *notes = trammel_session_figures (self->session)->notes;
+  GtkListBox *list = trammel_group_list (TRAMMEL_GROUP (self->group));
+  g_autofree char *text = findings_text (self->session);
+  GtkListBoxRow *row;
+
+  if (g_strcmp0 (text, self->shown) == 0)
+    return;
+  while ((row = gtk_list_box_get_row_at_index (list, 0)) != NULL)
+    gtk_list_box_remove (list, GTK_WIDGET (row));
+  for (guint i = 0; i < notes->len; i++)
+    gtk_list_box_append (list, finding_row (g_ptr_array_index (notes, i)));
+  trammel_group_set_remark (TRAMMEL_GROUP (self->group), notes->len == 0 ? _("nothing to say") : NULL);
+  gtk_widget_set_visible (GTK_WIDGET (list), notes->len > 0);
+  g_free (self->shown);
+  self->shown = g_steal_pointer (&text);
+}
+
+static void
+finding_chosen (TrammelFindingsPage *self, GtkListBoxRow *row)
+{
+  const GPtrArray *notes = trammel_session_figures (self->session)->notes;
+  const int index = gtk_list_box_row_get_index (row);
+  const Note *note = index < (int) notes->len ? g_ptr_array_index (notes, index) : NULL;
+
+  if (note != NULL && note->piece != NULL && note->piece->id != NULL)
+    trammel_session_select (self->session, selection_of (note->piece->id));
+}
+
+static void
+trammel_findings_page_dispose (GObject *object)
+{
+  TrammelFindingsPage *self = TRAMMEL_FINDINGS_PAGE (object);
+
+  g_clear_pointer (&self->shown, g_free);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (trammel_findings_page_parent_class)->dispose (object);
+}
+
+static void
+trammel_findings_page_class_init (TrammelFindingsPageClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_findings_page_dispose;
+}
+
+static void
+trammel_findings_page_init (TrammelFindingsPage *self)
+{
+}
+
+GtkWidget *
+trammel_findings_page_new (TrammelSession *session)
+{
+  TrammelFindingsPage *self = g_object_new (TRAMMEL_TYPE_FINDINGS_PAGE, NULL);
+
+  self->session = g_object_ref (session);
+  self->group = trammel_group_new (_("Findings"));
+  gtk_widget_set_hexpand (self->group, TRUE);
+  gtk_box_append (GTK_BOX (self), self->group);
+  g_signal_connect_swapped (trammel_group_list (TRAMMEL_GROUP (self->group)), "row-activated", G_CALLBACK (finding_chosen), self);
+  g_signal_connect_object (session, "changed", G_CALLBACK (findings_follow), self, G_CONNECT_SWAPPED);
+  findings_follow (self);
+  return GTK_WIDGET (self);
+}

@@ -1,0 +1,15 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "app/session.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_FINDINGS_PAGE (trammel_findings_page_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelFindingsPage, trammel_findings_page, TRAMMEL, FINDINGS_PAGE, GtkBox)
+
+/** What the figures have to say, gravest first, a row each; choosing one selects its thing on the sheet. */
+GtkWidget *trammel_findings_page_new   (TrammelSession *session);
+/** How many of them need a change. */
+guint      trammel_findings_page_count (TrammelSession *session);
+
+G_END_DECLS

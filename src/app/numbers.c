@@ -1,0 +1,336 @@
+#include "trammel-config.h"
+#include "app/numbers.h"
+#include <glib/gi18n-lib.h>
+#include "app/group.h"
+#include "app/numbers-shape.h"
+
+struct _TrammelNumbers {
+  GtkBox parent;
+  TrammelSession *session;
+  Aeroplane *base;               /* what the new thing is added to; NULL when not at work */
+  GtkWidget *thing, *shape, *shape_row, *complaint, *add;
+  GtkWidget *entries[NUMBER_COUNT], *rows[NUMBER_COUNT], *units[NUMBER_COUNT];
+  double values[NUMBER_COUNT];
+  bool filling;                  /* the entries are being set, not typed into */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelNumbers, trammel_numbers, GTK_TYPE_BOX)
+
+static guint done_signal;
+
+static const char *const number_labels[NUMBER_COUNT] = {
+  [NUMBER_SPAN]          = N_("Span"),
+  [NUMBER_AHEAD]         = N_("Ahead of the widest line"),
+  [NUMBER_BEHIND]        = N_("Behind the widest line"),
+  [NUMBER_ROOT_CHORD]    = N_("Root chord"),
+  [NUMBER_TIP_CHORD]     = N_("Tip chord"),
+  [NUMBER_TIP_BACK]      = N_("Tip swept back by"),
+  [NUMBER_CRANK_STATION] = N_("Crank at station"),
+  [NUMBER_CRANK_CHORD]   = N_("Chord at the crank"),
+  [NUMBER_CRANK_BACK]    = N_("Crank swept back by"),
+  [NUMBER_LENGTH]        = N_("Length"),
+  [NUMBER_WIDTH]         = N_("Greatest width"),
+  [NUMBER_HEIGHT]        = N_("Greatest height"),
+  [NUMBER_ROOT_X]        = N_("Front, aft of datum"),
+};
+
+static NumbersThing
+numbers_thing (const TrammelNumbers *self)
+{
+  return (NumbersThing) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->thing));
+}
+
+static NumbersShape
+numbers_shape (const TrammelNumbers *self)
+{
+  return (NumbersShape) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->shape));
+}
+
+static void
+numbers_complain (TrammelNumbers *self, const char *sentence)
+{
+  gtk_label_set_text (GTK_LABEL (self->complaint), sentence != NULL ? sentence : "");
+  gtk_widget_set_visible (self->complaint, sentence != NULL);
+  gtk_widget_set_sensitive (self->add, sentence == NULL);
+}
+
+/* Reads one entry; the first that is not understood is complained of. */
+static bool
+numbers_read (TrammelNumbers *self, Number number)
+{
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->entries[number]));
+  g_autoptr (GError) error = NULL;
+
+  if (units_parse_length (trammel_session_units (self->session), text, &self->values[number], &error)) {
+    gtk_widget_remove_css_class (self->entries[number], "error");
+    return true;
+  }
+  gtk_widget_add_css_class (self->entries[number], "error");
+  numbers_complain (self, error->message);
+  return false;
+}
+
+/* Draws what the numbers say, or shows the sheet without it. */
+static void
+numbers_draw (TrammelNumbers *self)
+{
+  Piece *piece = NULL;
+  bool understood = true;
+
+  if (self->filling || self->base == NULL)
+    return;
+  for (Number i = 0; i < NUMBER_COUNT; i++)
+    if (numbers_asks (numbers_thing (self), numbers_shape (self), i) && !numbers_read (self, i))
+      understood = false;
+  if (understood)
+    piece = numbers_piece (self->base, numbers_thing (self), numbers_shape (self), self->values);
+  if (piece != NULL) {
+    numbers_complain (self, NULL);
+    trammel_session_preview (self->session, aeroplane_with_added (self->base, piece));
+    return;
+  }
+  if (understood)
+    numbers_complain (self, _("These numbers enclose nothing: lengths are above zero, and a crank lies inside the tip."));
+  trammel_session_preview (self->session, aeroplane_ref (self->base));
+}
+
+static void
+numbers_show_rows (TrammelNumbers *self)
+{
+  const bool fin = numbers_thing (self) == NUMBERS_FIN;
+
+  gtk_widget_set_visible (self->shape_row, numbers_thing (self) != NUMBERS_BODY);
+  for (Number i = 0; i < NUMBER_COUNT; i++) {
+    gtk_widget_set_visible (self->rows[i], numbers_asks (numbers_thing (self), numbers_shape (self), i));
+    gtk_label_set_text (GTK_LABEL (self->units[i]), units_length_name (trammel_session_units (self->session)));
+  }
+  gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (gtk_widget_get_first_child (self->rows[NUMBER_SPAN]))),
+                      fin ? _("Height") : _("Span"));
+}
+
+static void
+numbers_fill (TrammelNumbers *self)
+{
+  self->filling = true;
+  numbers_usual (self->base, numbers_thing (self), self->values);
+  for (Number i = 0; i < NUMBER_COUNT; i++) {
+    g_autofree char *text = units_length_exact (trammel_session_units (self->session), self->values[i]);
+
+    gtk_editable_set_text (GTK_EDITABLE (self->entries[i]), text);
+  }
+  self->filling = false;
+}
+
+static void
+numbers_thing_changed (TrammelNumbers *self)
+{
+  if (self->filling || self->base == NULL)
+    return;
+  numbers_fill (self);
+  numbers_show_rows (self);
+  numbers_draw (self);
+}
+
+static void
+numbers_shape_changed (TrammelNumbers *self)
+{
+  numbers_show_rows (self);
+  numbers_draw (self);
+}
+
+static void
+numbers_add (TrammelNumbers *self)
+{
+  static const char *const steps[NUMBERS_THING_COUNT] = {
+    N_("Add Wing"), N_("Add Tailplane"), N_("Add Foreplane"), N_("Add Fin"), N_("Add Body"),
+  };
+  const Aeroplane *now = trammel_session_aeroplane (self->session);
+  const size_t count = aeroplane_piece_count (now);
+  g_autofree char *id = NULL;
+
+  if (self->base == NULL || !gtk_widget_get_sensitive (self->add) || count == 0)
+    return;
+  id = g_strdup (aeroplane_piece (now, count - 1)->id);
+  g_clear_pointer (&self->base, aeroplane_unref);
+  trammel_session_settle (self->session, _(steps[numbers_thing (self)]));
+  trammel_session_select (self->session, selection_of (id));
+  g_signal_emit (self, done_signal, 0);
+}
+
+void
+trammel_numbers_leave (TrammelNumbers *self)
+{
+  if (self->base == NULL)
+    return;
+  g_clear_pointer (&self->base, aeroplane_unref);
+  trammel_session_abandon (self->session);
+}
+
+static void
+numbers_cancel (TrammelNumbers *self)
+{
+  trammel_numbers_leave (self);
+  g_signal_emit (self, done_signal, 0);
+}
+
+/* What a person adds next: the wing, then its tail, fin and body. */
+static NumbersThing
+numbers_missing (const Aeroplane *aeroplane)
+{
+  bool has[ROLE_COUNT] = { false };
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
+    has[aeroplane_surface (aeroplane, i)->role] = true;
+  if (!has[ROLE_WING])
+    return NUMBERS_WING;
+  if (!has[ROLE_TAILPLANE] && !has[ROLE_FOREPLANE])
+    return NUMBERS_TAILPLANE;
+  if (!has[ROLE_FIN])
+    return NUMBERS_FIN;
+  return aeroplane_count (aeroplane, PIECE_BODY) == 0 ? NUMBERS_BODY : NUMBERS_TAILPLANE;
+}
+
+void
+trammel_numbers_begin (TrammelNumbers *self)
+{
+  trammel_numbers_leave (self);
+  self->base = aeroplane_ref (trammel_session_aeroplane (self->session));
+  self->filling = true;
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (self->thing), numbers_missing (self->base));
+  self->filling = false;
+  numbers_fill (self);
+  numbers_show_rows (self);
+  numbers_draw (self);
+  gtk_widget_grab_focus (self->entries[numbers_thing (self) == NUMBERS_BODY ? NUMBER_LENGTH : NUMBER_SPAN]);
+}
+
+static gboolean
+numbers_key (TrammelNumbers *self, guint key, guint code, GdkModifierType state)
+{
+  if (key != GDK_KEY_Escape)
+    return FALSE;
+  numbers_cancel (self);
+  return TRUE;
+}
+
+static GtkWidget *
+numbers_row (TrammelNumbers *self, Number number)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *label = gtk_label_new (_(number_labels[number]));
+  GtkWidget *entry = gtk_entry_new ();
+
+  gtk_widget_add_css_class (line, "field");
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_widget_set_hexpand (label, TRUE);
+  gtk_widget_add_css_class (entry, "figure-entry");
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), 7);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 9);
+  gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
+  gtk_widget_set_valign (entry, GTK_ALIGN_CENTER);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, _(number_labels[number]), -1);
+  g_signal_connect_swapped (entry, "changed", G_CALLBACK (numbers_draw), self);
+  g_signal_connect_swapped (entry, "activate", G_CALLBACK (numbers_add), self);
+  self->units[number] = gtk_label_new (NULL);
+  gtk_widget_add_css_class (self->units[number], "dim-label");
+  self->entries[number] = entry;
+  gtk_box_append (GTK_BOX (line), label);
+  gtk_box_append (GTK_BOX (line), entry);
+  gtk_box_append (GTK_BOX (line), self->units[number]);
+  return line;
+}
+
+static GtkWidget *
+numbers_choice (TrammelNumbers *self, const char *const *words, size_t count, GCallback changed)
+{
+  GtkStringList *list = gtk_string_list_new (NULL);
+  GtkWidget *choice;
+
+  for (size_t i = 0; i < count; i++)
+    gtk_string_list_append (list, _(words[i]));
+  choice = gtk_drop_down_new (G_LIST_MODEL (list), NULL);
+  g_signal_connect_swapped (choice, "notify::selected", changed, self);
+  return choice;
+}
+
+static void
+numbers_fill_choices (TrammelNumbers *self, TrammelGroup *group)
+{
+  static const char *const things[NUMBERS_THING_COUNT] = { N_("Wing"), N_("Tailplane"), N_("Foreplane"), N_("Fin"), N_("Body") };
+  static const char *const shapes[SHAPE_COUNT] = { N_("Ellipse"), N_("Straight taper"), N_("Cranked taper") };
+
+  self->thing = numbers_choice (self, things, NUMBERS_THING_COUNT, G_CALLBACK (numbers_thing_changed));
+  self->shape = numbers_choice (self, shapes, SHAPE_COUNT, G_CALLBACK (numbers_shape_changed));
+  trammel_group_add_control (group, _("What it is"), self->thing);
+  trammel_group_add_control (group, _("Shape"), self->shape);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (self->thing)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("What it is"), -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (self->shape)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Shape"), -1);
+  self->shape_row = gtk_widget_get_ancestor (self->shape, GTK_TYPE_LIST_BOX_ROW);
+}
+
+static GtkWidget *
+numbers_buttons (TrammelNumbers *self)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  GtkWidget *cancel = gtk_button_new_with_mnemonic (_("_Cancel"));
+
+  self->add = gtk_button_new_with_mnemonic (_("_Add to the Sheet"));
+  gtk_widget_add_css_class (self->add, "suggested-action");
+  g_signal_connect_swapped (cancel, "clicked", G_CALLBACK (numbers_cancel), self);
+  g_signal_connect_swapped (self->add, "clicked", G_CALLBACK (numbers_add), self);
+  gtk_box_set_homogeneous (GTK_BOX (line), TRUE);
+  gtk_box_append (GTK_BOX (line), cancel);
+  gtk_box_append (GTK_BOX (line), self->add);
+  return line;
+}
+
+static void
+trammel_numbers_dispose (GObject *object)
+{
+  TrammelNumbers *self = TRAMMEL_NUMBERS (object);
+
+  g_clear_pointer (&self->base, aeroplane_unref);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (trammel_numbers_parent_class)->dispose (object);
+}
+
+static void
+trammel_numbers_class_init (TrammelNumbersClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_numbers_dispose;
+  done_signal = g_signal_new ("done", TRAMMEL_TYPE_NUMBERS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+}
+
+static void
+trammel_numbers_init (TrammelNumbers *self)
+{
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
+  gtk_box_set_spacing (GTK_BOX (self), 12);
+}
+
+GtkWidget *
+trammel_numbers_new (TrammelSession *session)
+{
+  TrammelNumbers *self = g_object_new (TRAMMEL_TYPE_NUMBERS, NULL);
+  GtkWidget *group = trammel_group_new (_("Start from Numbers"));
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  self->session = g_object_ref (session);
+  numbers_fill_choices (self, TRAMMEL_GROUP (group));
+  for (Number i = 0; i < NUMBER_COUNT; i++) {
+    GtkWidget *line = numbers_row (self, i);
+
+    trammel_group_add (TRAMMEL_GROUP (group), line);
+    self->rows[i] = gtk_widget_get_ancestor (line, GTK_TYPE_LIST_BOX_ROW);
+  }
+  self->complaint = gtk_label_new (NULL);
+  gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);
+  gtk_widget_add_css_class (self->complaint, "field-complaint");
+  g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (numbers_key), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  gtk_box_append (GTK_BOX (self), group);
+  gtk_box_append (GTK_BOX (self), self->complaint);
+  gtk_box_append (GTK_BOX (self), numbers_buttons (self));
+  return GTK_WIDGET (self);
+}

@@ -1,0 +1,274 @@
+#include "trammel-config.h"
+#include "app/object-list.h"
+#include <glib/gi18n-lib.h>
+#include "app/group.h"
+#include "document/part-class.h"
+
+/* A list longer than this helps nobody and would cost the window its speed; the rest is chosen on the sheet. */
+static const guint most_rows = 300;
+
+/* One row to be: what it says and what it selects. */
+typedef struct {
+  char *words, *remark;
+  char *id;
+  int node;            /* -1: the piece itself */
+  bool side;
+} ListLine;
+
+struct _TrammelObjectList {
+  GtkBox parent;
+  TrammelSession *session;
+  GtkWidget *group;
+  GPtrArray *lines;    /* of ListLine, as shown */
+  bool following;      /* the list follows the session: choosing rows must not select */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelObjectList, trammel_object_list, GTK_TYPE_BOX)
+
+static void
+list_line_free (gpointer data)
+{
+  ListLine *line = data;
+
+  g_free (line->words);
+  g_free (line->remark);
+  g_free (line->id);
+  g_free (line);
+}
+
+static void
+list_add (GPtrArray *lines, const ListLine *line)
+{
+  if (lines->len < most_rows)
+    g_ptr_array_add (lines, g_memdup2 (line, sizeof *line));
+  else
+    list_line_free (g_memdup2 (line, sizeof *line));
+}
+
+static const char *
+node_kind_name (NodeKind kind)
+{
+  return kind == NODE_CORNER ? _("corner") : kind == NODE_SMOOTH ? _("smooth") : _("symmetric");
+}
+
+static void
+list_add_nodes (GPtrArray *lines, const char *id, const Outline *outline, bool side, Units units)
+{
+  for (size_t i = 0; i < outline_node_count (outline) && lines->len < most_rows; i++) {
+    const Point place = outline_node (outline, i);
+    g_autofree char *x = units_length (units, place.x);
+    g_autofree char *y = units_length (units, place.y);
+
+    list_add (lines, &(ListLine) {
+      /* Translators: a node of an outline by its place: "Node 3: 222 mm aft, 205 mm out" */
+      .words = g_strdup_printf (_("Node %zu: %s aft, %s out"), i + 1, x, y),
+      .remark = g_strdup (node_kind_name (outline_node_kind (outline, i))),
+      .id = g_strdup (id), .node = (int) i, .side = side,
+    });
+  }
+}
+
+static void
+list_add_surface (GPtrArray *lines, TrammelSession *session, const Surface *surface)
+{
+  const Units units = trammel_session_units (session);
+  const SurfaceFigures *figures = figures_of_surface (trammel_session_figures (session), surface->piece.id);
+
+  list_add (lines, &(ListLine) {
+    .words = g_strdup (surface_role_name (surface->role)),
+    .remark = figures != NULL && figures->area_mm2 > 0 ? units_area (units, figures->area_mm2) : g_strdup (_("outline open")),
+    .id = g_strdup (surface->piece.id), .node = -1,
+  });
+  if (selection_has (trammel_session_selection (session), surface->piece.id))
+    list_add_nodes (lines, surface->piece.id, surface->outline, false, units);
+}
+
+static void
+list_add_body (GPtrArray *lines, TrammelSession *session, const Body *body)
+{
+  const Units units = trammel_session_units (session);
+
+  list_add (lines, &(ListLine) { .words = g_strdup (_("Body")), .remark = g_strdup (""), .id = g_strdup (body->piece.id), .node = -1 });
+  if (!selection_has (trammel_session_selection (session), body->piece.id))
+    return;
+  if (body->outline != NULL)
+    list_add_nodes (lines, body->piece.id, body->outline, false, units);
+  if (body->side_outline != NULL && trammel_session_selection (session)->side)
+    list_add_nodes (lines, body->piece.id, body->side_outline, true, units);
+}
+
+static void
+list_add_part (GPtrArray *lines, TrammelSession *session, const Part *part)
+{
+  const PartClass *class = part_class_find (part->class_name);
+
+  list_add (lines, &(ListLine) {
+    .words = g_strdup (part->name != NULL ? part->name : class != NULL ? _(class->name) : part->piece.id),
+    .remark = part->aboard ? units_mass (trammel_session_units (session), part->mass) : g_strdup (_("left out")),
+    .id = g_strdup (part->piece.id), .node = -1,
+  });
+}
+
+static GPtrArray *
+list_lines (TrammelSession *session)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (session);
+  GPtrArray *lines = g_ptr_array_new_with_free_func (list_line_free);
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE) && lines->len < most_rows; i++)
+    if (aeroplane_surface (aeroplane, i)->piece.id != NULL)
+      list_add_surface (lines, session, aeroplane_surface (aeroplane, i));
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_BODY) && lines->len < most_rows; i++)
+    if (aeroplane_body (aeroplane, i)->piece.id != NULL)
+      list_add_body (lines, session, aeroplane_body (aeroplane, i));
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART) && lines->len < most_rows; i++)
+    if (aeroplane_part (aeroplane, i)->piece.id != NULL)
+      list_add_part (lines, session, aeroplane_part (aeroplane, i));
+  return lines;
+}
+
+static bool
+list_same_things (const GPtrArray *a, const GPtrArray *b)
+{
+  if (a == NULL || a->len != b->len)
+    return false;
+  for (guint i = 0; i < a->len; i++) {
+    const ListLine *one = g_ptr_array_index (a, i), *other = g_ptr_array_index (b, i);
+
+    if (one->node != other->node || one->side != other->side || !g_str_equal (one->id, other->id))
+      return false;
+  }
+  return true;
+}
+
+/* During a drag most rows stay as they are; rewriting them costs frames. */
+static bool
+list_reads_alike (const ListLine *a, const ListLine *b)
+{
+  return g_str_equal (a->words, b->words) && g_str_equal (a->remark, b->remark);
+}
+
+static GtkWidget *
+list_row (const ListLine *line)
+{
+  GtkWidget *row = gtk_list_box_row_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *words = gtk_label_new (NULL), *remark = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (words), PANGO_ELLIPSIZE_END);
+  gtk_widget_set_hexpand (words, TRUE);
+  gtk_widget_add_css_class (remark, "dim-label");
+  gtk_box_append (GTK_BOX (box), words);
+  gtk_box_append (GTK_BOX (box), remark);
+  gtk_widget_add_css_class (box, line->node >= 0 ? "list-node" : "list-piece");
+  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
+  return row;
+}
+
+static void
+list_write_row (GtkListBoxRow *row, const ListLine *line)
+{
+  GtkWidget *box = gtk_list_box_row_get_child (row);
+  g_autofree char *name = g_strdup_printf ("%s, %s", line->words, line->remark);
+
+  gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (box)), line->words);
+  gtk_label_set_text (GTK_LABEL (gtk_widget_get_last_child (box)), line->remark);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+}
+
+static void
+list_mark_selected (TrammelObjectList *self)
+{
+  const Selection *selection = trammel_session_selection (self->session);
+  GtkListBox *list = trammel_group_list (TRAMMEL_GROUP (self->group));
+
+  gtk_list_box_unselect_all (list);
+  for (guint i = 0; i < self->lines->len; i++) {
+    const ListLine *line = g_ptr_array_index (self->lines, i);
+    const bool chosen = line->node >= 0 ? selection_has_node (selection, line->id, line->side, (size_t) line->node)
+                                        : selection_has (selection, line->id) && selection->node_count == 0;
+
+    if (chosen)
+      gtk_list_box_select_row (list, gtk_list_box_get_row_at_index (list, (int) i));
+  }
+}
+
+static void
+list_follow (TrammelObjectList *self)
+{
+  GtkListBox *list = trammel_group_list (TRAMMEL_GROUP (self->group));
+  GPtrArray *lines = list_lines (self->session), *shown = self->lines;
+  const bool same = list_same_things (shown, lines);
+
+  self->following = true;
+  if (!same) {
+    GtkListBoxRow *row;
+
+    while ((row = gtk_list_box_get_row_at_index (list, 0)) != NULL)
+      gtk_list_box_remove (list, GTK_WIDGET (row));
+    for (guint i = 0; i < lines->len; i++)
+      gtk_list_box_append (list, list_row (g_ptr_array_index (lines, i)));
+  }
+  for (guint i = 0; i < lines->len; i++)
+    if (!same || !list_reads_alike (g_ptr_array_index (shown, i), g_ptr_array_index (lines, i)))
+      list_write_row (gtk_list_box_get_row_at_index (list, (int) i), g_ptr_array_index (lines, i));
+  g_clear_pointer (&self->lines, g_ptr_array_unref);
+  self->lines = lines;
+  list_mark_selected (self);
+  gtk_widget_set_visible (GTK_WIDGET (self), lines->len > 0);
+  self->following = false;
+}
+
+static void
+list_chosen (TrammelObjectList *self, GtkListBoxRow *row)
+{
+  const ListLine *line;
+
+  if (row == NULL || self->following || (guint) gtk_list_box_row_get_index (row) >= self->lines->len)
+    return;
+  line = g_ptr_array_index (self->lines, (guint) gtk_list_box_row_get_index (row));
+  if (line->node >= 0)
+    trammel_session_select (self->session, selection_of_node (line->id, line->side, (size_t) line->node));
+  else
+    trammel_session_select (self->session, selection_of (line->id));
+}
+
+static void
+trammel_object_list_dispose (GObject *object)
+{
+  TrammelObjectList *self = TRAMMEL_OBJECT_LIST (object);
+
+  g_clear_pointer (&self->lines, g_ptr_array_unref);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (trammel_object_list_parent_class)->dispose (object);
+}
+
+static void
+trammel_object_list_class_init (TrammelObjectListClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_object_list_dispose;
+}
+
+static void
+trammel_object_list_init (TrammelObjectList *self)
+{
+}
+
+GtkWidget *
+trammel_object_list_new (TrammelSession *session)
+{
+  TrammelObjectList *self = g_object_new (TRAMMEL_TYPE_OBJECT_LIST, NULL);
+
+  self->session = g_object_ref (session);
+  self->group = trammel_group_new (_("List"));
+  gtk_widget_set_hexpand (self->group, TRUE);
+  gtk_box_append (GTK_BOX (self), self->group);
+  gtk_list_box_set_selection_mode (trammel_group_list (TRAMMEL_GROUP (self->group)), GTK_SELECTION_MULTIPLE);
+  g_signal_connect_swapped (trammel_group_list (TRAMMEL_GROUP (self->group)), "row-activated", G_CALLBACK (list_chosen), self);
+  g_signal_connect_object (session, "changed", G_CALLBACK (list_follow), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "selection-changed", G_CALLBACK (list_follow), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (list_follow), self, G_CONNECT_SWAPPED);
+  list_follow (self);
+  return GTK_WIDGET (self);
+}

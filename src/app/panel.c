@@ -1,0 +1,215 @@
+#include "trammel-config.h"
+#include "app/panel.h"
+#include <glib/gi18n-lib.h>
+#include "app/answer.h"
+#include "app/findings-page.h"
+#include "app/numbers.h"
+#include "app/object-list.h"
+#include "app/part-adder.h"
+#include "app/selection-page.h"
+
+struct _TrammelPanel {
+  GtkWidget parent;
+  TrammelSession *session;
+  GtkWidget *column;
+  GtkWidget *answer, *switcher, *stack, *foot;
+  GtkWidget *selection_button, *findings_button, *badge;
+  GtkWidget *selection, *numbers;
+};
+
+G_DEFINE_FINAL_TYPE (TrammelPanel, trammel_panel, GTK_TYPE_WIDGET)
+
+static guint part_class_chosen_signal;
+
+static void
+panel_show_count (TrammelPanel *self)
+{
+  const guint count = trammel_findings_page_count (self->session);
+  g_autofree char *figure = g_strdup_printf ("%u", count);
+  g_autofree char *name = g_strdup_printf (ngettext ("Findings, %u needs a change", "Findings, %u need a change", count), count);
+
+  gtk_label_set_text (GTK_LABEL (self->badge), figure);
+  gtk_widget_set_visible (self->badge, count > 0);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->findings_button), GTK_ACCESSIBLE_PROPERTY_LABEL, count > 0 ? name : _("Findings"), -1);
+}
+
+static void
+panel_switched (TrammelPanel *self)
+{
+  const gboolean findings = gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (self->findings_button));
+
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), findings ? "findings" : "selection");
+}
+
+static void
+panel_show_selection (TrammelPanel *self)
+{
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->selection_button), TRUE);
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "selection");
+  gtk_widget_set_visible (self->switcher, TRUE);
+  gtk_widget_set_visible (self->foot, TRUE);
+}
+
+static void
+panel_numbers_done (TrammelPanel *self)
+{
+  panel_show_selection (self);
+}
+
+void
+trammel_panel_start_from_numbers (TrammelPanel *self)
+{
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "numbers");
+  gtk_widget_set_visible (self->switcher, FALSE);
+  gtk_widget_set_visible (self->foot, FALSE);
+  trammel_numbers_begin (TRAMMEL_NUMBERS (self->numbers));
+}
+
+/* Choosing something on the sheet gives up numbers that were not added: the two would speak of different things. */
+static void
+panel_selection_changed (TrammelPanel *self)
+{
+  if (g_strcmp0 (gtk_stack_get_visible_child_name (GTK_STACK (self->stack)), "numbers") != 0)
+    return;
+  trammel_numbers_leave (TRAMMEL_NUMBERS (self->numbers));
+  panel_show_selection (self);
+}
+
+static void
+panel_part_chosen (gpointer data, const char *word)
+{
+  g_signal_emit (data, part_class_chosen_signal, 0, word);
+}
+
+static GtkWidget *
+panel_page (GtkWidget *content)
+{
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+
+  gtk_widget_add_css_class (content, "panel-page");
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), content);
+  gtk_widget_set_vexpand (scroller, TRUE);
+  return scroller;
+}
+
+static GtkWidget *
+panel_selection_page (TrammelPanel *self)
+{
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+
+  self->selection = trammel_selection_page_new (self->session);
+  gtk_box_append (GTK_BOX (column), self->selection);
+  gtk_box_append (GTK_BOX (column), trammel_object_list_new (self->session));
+  return panel_page (column);
+}
+
+static GtkWidget *
+panel_switch (TrammelPanel *self)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), *words = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  self->selection_button = gtk_toggle_button_new_with_label (_("Selection"));
+  self->findings_button = gtk_toggle_button_new ();
+  self->badge = gtk_label_new (NULL);
+  gtk_widget_add_css_class (self->badge, "badge");
+  gtk_widget_set_valign (self->badge, GTK_ALIGN_CENTER);
+  gtk_widget_set_halign (words, GTK_ALIGN_CENTER);
+  gtk_box_append (GTK_BOX (words), gtk_label_new (_("Findings")));
+  gtk_box_append (GTK_BOX (words), self->badge);
+  gtk_button_set_child (GTK_BUTTON (self->findings_button), words);
+  gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (self->findings_button), GTK_TOGGLE_BUTTON (self->selection_button));
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->selection_button), TRUE);
+  gtk_box_set_homogeneous (GTK_BOX (line), TRUE);
+  gtk_widget_add_css_class (line, "panel-switch");
+  gtk_box_append (GTK_BOX (line), self->selection_button);
+  gtk_box_append (GTK_BOX (line), self->findings_button);
+  g_signal_connect_swapped (self->findings_button, "toggled", G_CALLBACK (panel_switched), self);
+  return line;
+}
+
+static GtkWidget *
+panel_foot (TrammelPanel *self)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8), *numbers = gtk_button_new_with_label (_("From Numbers…"));
+
+  gtk_widget_set_tooltip_text (numbers, _("Add a wing, tail, fin or body from its measures"));
+  g_signal_connect_swapped (numbers, "clicked", G_CALLBACK (trammel_panel_start_from_numbers), self);
+  gtk_box_set_homogeneous (GTK_BOX (line), TRUE);
+  gtk_widget_add_css_class (line, "panel-foot");
+  gtk_box_append (GTK_BOX (line), numbers);
+  gtk_box_append (GTK_BOX (line), part_adder_new (self->session, panel_part_chosen, self));
+  return line;
+}
+
+static void
+panel_fill (TrammelPanel *self)
+{
+  self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  self->answer = trammel_answer_new (self->session);
+  self->switcher = panel_switch (self);
+  self->stack = gtk_stack_new ();
+  self->numbers = trammel_numbers_new (self->session);
+  g_signal_connect_swapped (self->numbers, "done", G_CALLBACK (panel_numbers_done), self);
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_selection_page (self), "selection");
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (trammel_findings_page_new (self->session)), "findings");
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->numbers), "numbers");
+  self->foot = panel_foot (self);
+  gtk_box_append (GTK_BOX (self->column), self->answer);
+  gtk_box_append (GTK_BOX (self->column), self->switcher);
+  gtk_box_append (GTK_BOX (self->column), self->stack);
+  gtk_box_append (GTK_BOX (self->column), self->foot);
+  gtk_widget_set_parent (self->column, GTK_WIDGET (self));
+}
+
+static void
+trammel_panel_dispose (GObject *object)
+{
+  TrammelPanel *self = TRAMMEL_PANEL (object);
+
+  g_clear_pointer (&self->column, gtk_widget_unparent);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (trammel_panel_parent_class)->dispose (object);
+}
+
+static void
+trammel_panel_class_init (TrammelPanelClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_panel_dispose;
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "panel");
+  part_class_chosen_signal = g_signal_new ("part-class-chosen", TRAMMEL_TYPE_PANEL, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                           G_TYPE_NONE, 1, G_TYPE_STRING);
+}
+
+static void
+trammel_panel_init (TrammelPanel *self)
+{
+}
+
+GtkWidget *
+trammel_panel_new (TrammelSession *session)
+{
+  TrammelPanel *self = g_object_new (TRAMMEL_TYPE_PANEL, NULL);
+
+  self->session = g_object_ref (session);
+  panel_fill (self);
+  gtk_widget_set_size_request (GTK_WIDGET (self), 332, -1);
+  g_signal_connect_object (session, "changed", G_CALLBACK (panel_show_count), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "selection-changed", G_CALLBACK (panel_selection_changed), self, G_CONNECT_SWAPPED);
+  panel_show_count (self);
+  return GTK_WIDGET (self);
+}
+
+void
+trammel_panel_edit_first (TrammelPanel *self, const char *text)
+{
+  panel_show_selection (self);
+  trammel_selection_page_edit_first (TRAMMEL_SELECTION_PAGE (self->selection), text);
+}
+
+void
+trammel_panel_read_answer (TrammelPanel *self)
+{
+  trammel_answer_read (TRAMMEL_ANSWER (self->answer));
+}

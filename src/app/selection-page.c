@@ -1,0 +1,256 @@
+#include "trammel-config.h"
+#include "app/selection-page.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "app/node-fields.h"
+#include "app/piece-controls.h"
+#include "app/piece-fields.h"
+#include "app/group.h"
+
+struct _TrammelSelectionPage {
+  GtkBox parent;
+  TrammelSession *session;
+  char *shown;                 /* what the rows were built for */
+  GPtrArray *fields;           /* of TrammelField, lent */
+  GPtrArray *controls;         /* of GtkWidget with a refresh of its own, lent */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelSelectionPage, trammel_selection_page, GTK_TYPE_BOX)
+
+static GtkWidget *
+page_add_group (TrammelSelectionPage *self, const char *heading, const char *remark, FieldList list)
+{
+  GtkWidget *group = trammel_group_new (heading);
+
+  trammel_group_set_remark (TRAMMEL_GROUP (group), remark);
+  for (size_t i = 0; i < list.count; i++) {
+    GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);
+
+    g_ptr_array_add (self->fields, field);
+    trammel_group_add (TRAMMEL_GROUP (group), field);
+  }
+  gtk_box_append (GTK_BOX (self), group);
+  return group;
+}
+
+static void
+page_add_control (TrammelSelectionPage *self, GtkWidget *group, const char *label, GtkWidget *control)
+{
+  g_ptr_array_add (self->controls, control);
+  trammel_group_add_control (TRAMMEL_GROUP (group), label, control);
+}
+
+static void
+page_add_wide (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control)
+{
+  g_ptr_array_add (self->controls, control);
+  trammel_group_add (TRAMMEL_GROUP (group), control);
+}
+
+static void
+page_build_aeroplane (TrammelSelectionPage *self)
+{
+  const Figures *figures = trammel_session_figures (self->session);
+  GtkWidget *more, *rows;
+  FieldList list = balance_fields ();
+
+  page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields ());
+  if (figures->balance.mark_count > 0)
+    page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
+  more = gtk_expander_new (_("How Good the Figures Are"));
+  rows = trammel_group_new (_("Methods and Deviations"));
+  for (size_t i = 0; i < list.count; i++) {
+    GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);
+
+    g_ptr_array_add (self->fields, field);
+    trammel_group_add (TRAMMEL_GROUP (rows), field);
+  }
+  gtk_expander_set_child (GTK_EXPANDER (more), rows);
+  gtk_box_append (GTK_BOX (self), more);
+}
+
+static void
+page_build_node (TrammelSelectionPage *self)
+{
+  GtkWidget *group = page_add_group (self, _("Node"), NULL, node_fields ());
+
+  page_add_control (self, group, _("Kind"), node_kind_control (self->session));
+}
+
+static void
+page_build_surface (TrammelSelectionPage *self, const Surface *surface)
+{
+  const Surface *reference = aeroplane_reference_wing (trammel_session_aeroplane (self->session));
+  GtkWidget *group = page_add_group (self, surface_role_name (surface->role),
+                                     surface->role == ROLE_FIN ? NULL : surface->root_open ? _("without the gap") : _("to the centre line"),
+                                     surface_shape_fields ());
+
+  page_add_control (self, group, _("What it is"), surface_role_control (self->session));
+  if (surface != reference)
+    page_add_group (self, _("As a Tail"), NULL, surface_tail_fields ());
+  page_add_group (self, _("Rigging"), NULL, surface_rigging_fields ());
+  page_add_group (self, _("Structure"), NULL, structure_fields ());
+}
+
+static void
+page_build_part (TrammelSelectionPage *self, const Part *part)
+{
+  GtkWidget *group = page_add_group (self, _("Part"), NULL, part_fields ());
+
+  page_add_control (self, group, _("Class"), part_class_control (self->session));
+  page_add_control (self, group, _("Aboard"), part_aboard_control (self->session));
+  group = page_add_group (self, _("Rail"), part->has_rail ? NULL : _("none: it does not slide"),
+                          part->has_rail ? part_rail_fields () : (FieldList) { NULL, 0 });
+  page_add_wide (self, group, part_rail_control (self->session));
+  page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
+}
+
+static void
+page_build_body (TrammelSelectionPage *self)
+{
+  page_add_group (self, _("Body"), NULL, body_fields ());
+  page_add_group (self, _("Structure"), NULL, structure_fields ());
+}
+
+static void
+page_build_several (TrammelSelectionPage *self)
+{
+  const Selection *selection = trammel_session_selection (self->session);
+  const guint count = g_strv_length (selection->ids);
+  g_autofree char *words = g_strdup_printf (ngettext ("%u thing selected", "%u things selected", count), count);
+  GtkWidget *label = gtk_label_new (words);
+
+  gtk_widget_add_css_class (label, "dim-label");
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_box_append (GTK_BOX (self), label);
+}
+
+/* What the rows depend on: while it stays, they are only refreshed and the keyboard stays where it is. */
+static char *
+page_wanted (TrammelSession *session)
+{
+  const Selection *selection = trammel_session_selection (session);
+  const Surface *surface = trammel_session_selected_surface (session);
+  const Part *part = trammel_session_selected_part (session);
+  const Figures *figures = trammel_session_figures (session);
+
+  if (selection_is_empty (selection) || selection->ids == NULL)
+    return g_strdup_printf ("aeroplane %zu", figures->balance.mark_count);
+  if (surface != NULL)
+    return g_strdup_printf ("surface %s %d %d %zu %zu", surface->piece.id, surface->role, surface->root_open, selection->node_count,
+                            selection->node_count > 0 ? selection->nodes[0] : 0);
+  if (part != NULL)
+    return g_strdup_printf ("part %s %d", part->piece.id, part->has_rail);
+  if (trammel_session_selected_body (session) != NULL)
+    return g_strdup_printf ("body %s %d %zu %zu", selection->ids[0], selection->side, selection->node_count,
+                            selection->node_count > 0 ? selection->nodes[0] : 0);
+  return g_strdup_printf ("several %u", g_strv_length (selection->ids));
+}
+
+static void
+page_empty (TrammelSelectionPage *self)
+{
+  GtkWidget *child;
+
+  for (guint i = 0; i < self->fields->len; i++)
+    trammel_field_discard (g_ptr_array_index (self->fields, i));
+  g_ptr_array_set_size (self->fields, 0);
+  g_ptr_array_set_size (self->controls, 0);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_box_remove (GTK_BOX (self), child);
+}
+
+static void
+page_build (TrammelSelectionPage *self)
+{
+  const Selection *selection = trammel_session_selection (self->session);
+  const Surface *surface = trammel_session_selected_surface (self->session);
+  const Part *part = trammel_session_selected_part (self->session);
+  size_t node;
+
+  if (node_selected_outline (self->session, &node) != NULL)
+    page_build_node (self);
+  if (surface != NULL)
+    page_build_surface (self, surface);
+  else if (part != NULL)
+    page_build_part (self, part);
+  else if (trammel_session_selected_body (self->session) != NULL)
+    page_build_body (self);
+  else if (selection->ids != NULL)
+    page_build_several (self);
+  else
+    page_build_aeroplane (self);
+}
+
+static void
+page_follow (TrammelSelectionPage *self)
+{
+  g_autofree char *wanted = page_wanted (self->session);
+
+  if (g_strcmp0 (wanted, self->shown) != 0) {
+    page_empty (self);
+    page_build (self);
+    g_free (self->shown);
+    self->shown = g_steal_pointer (&wanted);
+    return;
+  }
+  for (guint i = 0; i < self->fields->len; i++)
+    trammel_field_refresh (g_ptr_array_index (self->fields, i));
+  for (guint i = 0; i < self->controls->len; i++)
+    piece_control_refresh (g_ptr_array_index (self->controls, i));
+}
+
+void
+trammel_selection_page_edit_first (TrammelSelectionPage *self, const char *text)
+{
+  for (guint i = 0; i < self->fields->len; i++) {
+    TrammelField *field = g_ptr_array_index (self->fields, i);
+
+    if (trammel_field_can_edit (field) && trammel_field_is_figure (field)) {
+      trammel_field_edit (field, text);
+      return;
+    }
+  }
+}
+
+static void
+trammel_selection_page_dispose (GObject *object)
+{
+  TrammelSelectionPage *self = TRAMMEL_SELECTION_PAGE (object);
+
+  if (self->fields != NULL)
+    page_empty (self);
+  g_clear_pointer (&self->fields, g_ptr_array_unref);
+  g_clear_pointer (&self->controls, g_ptr_array_unref);
+  g_clear_pointer (&self->shown, g_free);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (trammel_selection_page_parent_class)->dispose (object);
+}
+
+static void
+trammel_selection_page_class_init (TrammelSelectionPageClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_selection_page_dispose;
+}
+
+static void
+trammel_selection_page_init (TrammelSelectionPage *self)
+{
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
+  gtk_box_set_spacing (GTK_BOX (self), 18);
+  self->fields = g_ptr_array_new ();
+  self->controls = g_ptr_array_new ();
+}
+
+GtkWidget *
+trammel_selection_page_new (TrammelSession *session)
+{
+  TrammelSelectionPage *self = g_object_new (TRAMMEL_TYPE_SELECTION_PAGE, NULL);
+
+  self->session = g_object_ref (session);
+  g_signal_connect_object (session, "changed", G_CALLBACK (page_follow), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "selection-changed", G_CALLBACK (page_follow), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (page_follow), self, G_CONNECT_SWAPPED);
+  page_follow (self);
+  return GTK_WIDGET (self);
+}
