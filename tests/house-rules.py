@@ -1,0 +1,98 @@
+#!/usr/bin/env python3
+"""What the rooms of src/ agree on: nobody includes a room above, every header stands alone, every public function is
+explained where it is declared, no file or function outgrows its reader, nothing is left to do later."""
+import pathlib
+import re
+import subprocess
+import sys
+
+root = pathlib.Path(sys.argv[1])
+compiler = sys.argv[2]
+source = root / 'src'
+
+MAY_USE = {
+    'geometry': set(),
+    'aero': {'geometry'},
+    'balance': {'geometry'},
+    'document': {'geometry', 'aero', 'balance'},
+    'figures': {'geometry', 'aero', 'balance', 'document'},
+    'drawing': {'geometry', 'document', 'figures'},
+    'command': {'geometry', 'document', 'figures', 'drawing'},
+    'app': {'geometry', 'document', 'figures', 'drawing'},
+}
+# Above these no desktop library may be included; app alone knows GTK.
+TOOLKIT = re.compile(r'#include <(gtk|adwaita|gdk)')
+PURE = {'geometry', 'aero', 'balance'}
+LONGEST_FILE, LONGEST_FUNCTION = 600, 80
+
+checks, complaints = 0, []
+
+
+def check(good, complaint):
+    global checks
+    checks += 1
+    if not good:
+        complaints.append(complaint)
+
+
+def check_includes(path, text):
+    room = path.relative_to(source).parts[0]
+    for used in re.findall(r'#include "(\w+)/', text):
+        if used != room and used in MAY_USE:
+            check(used in MAY_USE[room], f'{path}: {room} may not use {used}')
+    check(room == 'app' or not TOOLKIT.search(text), f'{path}: only app may know the toolkit')
+    if room in PURE:
+        check('#include <glib' not in text and '#include <gio' not in text, f'{path}: the core is C alone')
+
+
+def function_lengths(text):
+    start = None
+    for number, line in enumerate(text.split('\n'), 1):
+        if line == '{':
+            start = number
+        elif line == '}' and start is not None:
+            yield start, number - start + 1
+            start = None
+
+
+def check_size(path, text):
+    check(text.count('\n') <= LONGEST_FILE, f'{path}: {text.count(chr(10))} lines; is it one idea?')
+    for start, length in function_lengths(text):
+        check(length <= LONGEST_FUNCTION, f'{path}:{start}: a function of {length} lines')
+
+
+def check_words(path, text):
+    for number, line in enumerate(text.split('\n'), 1):
+        check(not re.search(r'\b(TODO|FIXME|XXX)\b', line), f'{path}:{number}: left to do')
+
+
+def package_flags():
+    # The desktop's headers only; enough for every header of ours.
+    return subprocess.run(['pkg-config', '--cflags', 'gtk4', 'libadwaita-1', 'json-glib-1.0', 'libxml-2.0'],
+                          capture_output=True, text=True, check=True).stdout.split()
+
+
+def check_headers(headers):
+    flags = package_flags()
+    for header in headers:
+        done = subprocess.run([compiler, '-fsyntax-only', '-x', 'c', '-std=gnu17', f'-I{source}', *flags, str(header)],
+                              capture_output=True, text=True)
+        check(done.returncode == 0, f'{header} does not stand alone:\n{done.stderr}')
+
+
+def main():
+    for path in sorted(source.rglob('*.[ch]')):
+        if path.parent == source:
+            continue
+        text = path.read_text(encoding='utf-8')
+        check_includes(path, text)
+        check_size(path, text)
+        check_words(path, text)
+    check_headers(sorted(source.glob('*/*.h')))
+    for complaint in complaints:
+        print(complaint, file=sys.stderr)
+    print(f'{100 * (checks - len(complaints)) // max(checks, 1)}%: Checks: {checks}, Failures: {len(complaints)}, Errors: 0')
+    sys.exit(1 if complaints else 0)
+
+
+main()
