@@ -29,7 +29,8 @@ rail_draw (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer da
   const Look look = theme_look (GTK_WIDGET (self));
 
   if (part != NULL)
-    draw_rail_figure (cr, &look, part, figures_solution (trammel_session_figures (self->session), part->piece.id), width, height);
+    draw_rail_figure (cr, &(RailFigure) { &look, trammel_session_units (self->session), part,
+                                          figures_solution (trammel_session_figures (self->session), part->piece.id) }, width, height);
 }
 
 static void
