@@ -23,7 +23,7 @@ static const PartClass classes[] = {
   { "pushrod",       N_("Pushrod"),           3,  350,   3,   3, 0.25,  5 },
   { "ballast",       N_("Ballast"),          10,   10,  10,   9, 0.05,  2 },
   { "other",         N_("Other Part"),        5,   20,  20,  20, 0.10,  3 },
-  { NULL }
+  { .word = NULL }
 };
 
 const PartClass *

@@ -1,0 +1,17 @@
+#pragma once
+#include <stdbool.h>
+#include <stddef.h>
+
+/** Numbers as the file has them: point as decimal sign whatever the locale. Private to this room. */
+
+enum { NUMBER_ROOM = 32 };
+
+/** Writes the shortest text that reads back to the same bits, and returns its length. `text` has NUMBER_ROOM bytes; value finite. */
+size_t number_write (double value, char *text);
+
+/** Reads a whole text: sign, digits with a point among them, exponent; blanks around it are allowed. No "inf", no hexadecimal, no
+ *  comma. False when it is something else or not finite; *value is then untouched. */
+bool number_read (const char *text, size_t length, double *value);
+
+/** The same bytes with the decimal sign exchanged: what a locale writes for '.'. A new string. */
+char *number_with_sign (const char *text, const char *decimal);

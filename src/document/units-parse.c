@@ -1,0 +1,26 @@
+#include "document/quantity.h"
+#include "document/units.h"
+
+bool
+units_parse_length (Units units, const char *text, double *mm, GError **error)
+{
+  const Quantity quantity = { QUANTITY_LENGTH, units.length == LENGTH_INCH ? "in" : "mm" };
+
+  return quantity_parse (&quantity, number_signs_of_locale (), text, mm, error);
+}
+
+bool
+units_parse_mass (Units units, const char *text, double *grams, GError **error)
+{
+  const Quantity quantity = { QUANTITY_MASS, units.mass == MASS_OZ ? "oz" : "g" };
+
+  return quantity_parse (&quantity, number_signs_of_locale (), text, grams, error);
+}
+
+bool
+units_parse_number (const char *text, double *value, GError **error)
+{
+  const Quantity quantity = { QUANTITY_NUMBER, "1" };
+
+  return quantity_parse (&quantity, number_signs_of_locale (), text, value, error);
+}

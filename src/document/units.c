@@ -1,0 +1,163 @@
+#include "document/units.h"
+#include <math.h>
+#include <string.h>
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+
+#define NO_BREAK_SPACE "\u00a0"
+#define THIN_SPACE "\u2009"
+#define TRUE_MINUS "\u2212"
+#define NO_FIGURE "\u2013"
+
+static const double mm_in_inch = 25.4, g_in_oz = 28.349523125;
+
+/* Rounded away from zero at the half, with the locale's decimal sign and a true minus; nothing is "minus nought". */
+static char *
+figure_text (double value, int decimals)
+{
+  const double scale = pow (10, decimals);
+  const double rounded = round (fabs (value) * scale) / scale;
+
+  if (!isfinite (value))
+    return g_strdup (NO_FIGURE);
+  return g_strdup_printf ("%s%.*f", value < 0 && rounded > 0 ? TRUE_MINUS : "", decimals, rounded);
+}
+
+/* Whole inches and thirty-seconds: the finest that a steel rule at the bench shows. */
+static char *
+inch_text (double mm)
+{
+  const double count = round (fabs (mm) / mm_in_inch * 32);
+  const char *sign = mm < 0 && count > 0 ? TRUE_MINUS : "";
+  int up, down = 32;
+  double whole;
+
+  if (!isfinite (mm))
+    return g_strdup (NO_FIGURE);
+  whole = floor (count / 32);
+  up = (int) (count - 32 * whole);
+  while (up > 0 && up % 2 == 0)
+    up /= 2, down /= 2;
+  if (up == 0)
+    return g_strdup_printf ("%s%.0f", sign, whole);
+  if (whole == 0)
+    return g_strdup_printf ("%s%d/%d", sign, up, down);
+  return g_strdup_printf ("%s%.0f" THIN_SPACE "%d/%d", sign, whole, up, down);
+}
+
+/* A figure and its unit belong to one another: they do not part at a line's end. */
+static char *
+with_unit (char *takes, const char *unit)
+{
+  char *text = strcmp (takes, NO_FIGURE) == 0 ? g_strdup (takes) : g_strconcat (takes, NO_BREAK_SPACE, unit, NULL);
+
+  g_free (takes);
+  return text;
+}
+
+/* About three figures that count. */
+static int
+decimals_for (double value)
+{
+  const double size = fabs (value);
+
+  return size < 9.995 ? 2 : size < 99.95 ? 1 : 0;
+}
+
+char *
+units_length_figure (Units units, double mm)
+{
+  return units.length == LENGTH_INCH ? inch_text (mm) : figure_text (mm, 0);
+}
+
+char *
+units_length (Units units, double mm)
+{
+  return with_unit (units_length_figure (units, mm), units_length_name (units));
+}
+
+char *
+units_mass_figure (Units units, double grams)
+{
+  return units.mass == MASS_OZ ? figure_text (grams / g_in_oz, 1) : figure_text (grams, 0);
+}
+
+char *
+units_mass (Units units, double grams)
+{
+  if (units.mass == MASS_G && fabs (grams) >= 999.5)
+    return with_unit (figure_text (grams / 1000, 2), _("kg"));
+  return with_unit (units_mass_figure (units, grams), units_mass_name (units));
+}
+
+char *
+units_area_figure (Units units, double mm2)
+{
+  const double area = units.length == LENGTH_INCH ? mm2 / (mm_in_inch * mm_in_inch) : mm2 / 1e4;
+
+  return figure_text (area, decimals_for (area));
+}
+
+char *
+units_area (Units units, double mm2)
+{
+  return with_unit (units_area_figure (units, mm2), units_area_name (units));
+}
+
+char *
+units_loading (Units units, double g_per_dm2)
+{
+  const double dm_in_ft = 12 * mm_in_inch / 100;
+  double loading = g_per_dm2;
+
+  if (units.length == LENGTH_INCH)
+    loading *= dm_in_ft * dm_in_ft;
+  if (units.mass == MASS_OZ)
+    loading /= g_in_oz;
+  return with_unit (figure_text (loading, loading < 9.95 ? 1 : 0),
+                    units.length == LENGTH_INCH ? (units.mass == MASS_OZ ? _("oz/ft²") : _("g/ft²"))
+                                                : (units.mass == MASS_OZ ? _("oz/dm²") : _("g/dm²")));
+}
+
+char *
+units_size (Units units, double a_mm, double b_mm, double c_mm)
+{
+  g_autofree char *a = units_length_figure (units, a_mm);
+  g_autofree char *b = units_length_figure (units, b_mm);
+  g_autofree char *c = units_length_figure (units, c_mm);
+
+  return g_strdup_printf ("%s × %s × %s", a, b, c);
+}
+
+char *
+units_angle (double degrees)
+{
+  const bool whole = round (fabs (degrees) * 10) == 10 * round (fabs (degrees));
+  g_autofree char *figure = figure_text (degrees, whole ? 0 : 1);
+
+  return isfinite (degrees) ? g_strconcat (figure, "°", NULL) : g_steal_pointer (&figure);
+}
+
+char *
+units_percent (double percent)
+{
+  return with_unit (figure_text (percent, 0), "%");
+}
+
+const char *
+units_length_name (Units units)
+{
+  return units.length == LENGTH_INCH ? _("in") : _("mm");
+}
+
+const char *
+units_mass_name (Units units)
+{
+  return units.mass == MASS_OZ ? _("oz") : _("g");
+}
+
+const char *
+units_area_name (Units units)
+{
+  return units.length == LENGTH_INCH ? _("in²") : _("dm²");
+}
