@@ -18,12 +18,17 @@ typedef struct {
   double dihedral;              /* radians; lifts the outline, does not shorten it */
   const LatticeBend *bends;     /* rising stations; may be NULL */
   size_t bend_count;
-  double incidence, washout;    /* radians; nose up about the root's leading edge; tip nose-down, linear along the span */
+  double incidence, washout;    /* radians; nose up about the root's leading edge; tip nose-down, linear along the span.
+                                   To first order they change no derivative, so the surface is laid flat in the stream. */
   double pressure_ratio;        /* dynamic pressure there over that of free flow; multiplies its own forces after the solve */
   int spanwise, chordwise;      /* panels a side; 0 takes the options' */
 } LatticeSurface;
 
-typedef struct { int spanwise, chordwise; } LatticeOptions;
+/** How strips stand along the span: narrow towards tips like a cosine, with control points midway in its angle; or even,
+ *  with control points in the middle, as lattices were laid out for desk calculation. */
+typedef enum { LATTICE_COSINE, LATTICE_EVEN } LatticeSpacing;
+
+typedef struct { int spanwise, chordwise; LatticeSpacing spacing; } LatticeOptions;
 /** 20 by 6 a side for the first surface; others get 12 by 4. The convergence behind it is in tests/aero. */
 LatticeOptions lattice_default_options (void);
 

@@ -8,3 +8,6 @@ CoreStatus linear_solve (int size, int count, double a[], int pivots[], double b
 
 /** One more set of right-hand sides with the factors that linear_solve left in a and pivots. */
 CoreStatus linear_solve_again (int size, int count, const double a[], const int pivots[], double b[]);
+
+/** Keeps LAPACK to the calling thread, for the whole process: at these sizes a second thread costs more than it saves. */
+void linear_use_one_thread (void);

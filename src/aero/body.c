@@ -1,0 +1,161 @@
+#include "aero/body.h"
+
+#include <math.h>
+#include <stdbool.h>
+
+enum { gauss_points = 12, search_steps = 8, search_halvings = 60, most_pieces = 2 * search_steps + 2 };
+
+/* Gauss–Legendre on 0..1, the lower half; the upper mirrors it. Twelve points take w² of a whole half-ellipse to 1e-15. */
+static const double gauss_place[gauss_points / 2] = {
+  0.009219682876640375, 0.047941371814762574, 0.11504866290284766, 0.20634102285669127, 0.31608425050090994, 0.43738329574426554 };
+static const double gauss_weight[gauss_points / 2] = {
+  0.023587668193255914, 0.053469662997659215, 0.08003916427167311, 0.10158371336153296, 0.11674626826917740, 0.12457352290670139 };
+
+/* What the integral is made over: one segment of the body's outline, and the wing's root chord. */
+typedef struct {
+  Point from;
+  const Segment *segment;
+  BodyFlow flow;
+  void *data;
+  double leading_x, trailing_x;
+} Strip;
+
+static double
+strip_x (const Strip *strip, double t)
+{
+  return segment_at (strip->from, strip->segment, t).x;
+}
+
+/* Ahead of the wing the flow grows like 1/√distance towards its leading edge; t runs from the end that is nearer like
+ * the square of the quadrature's place, which takes the root out. */
+static double
+piece_parameter (const Strip *strip, const double ends[2], double place, double *stretch)
+{
+  const double x0 = strip_x (strip, ends[0]), x1 = strip_x (strip, ends[1]);
+  const double near = x0 > x1 ? ends[0] : ends[1], length = x0 > x1 ? ends[1] - ends[0] : ends[0] - ends[1];
+
+  if (strip->leading_x >= strip->trailing_x || fmax (x0, x1) > strip->trailing_x)
+    {
+      *stretch = ends[1] - ends[0];
+      return ends[0] + (ends[1] - ends[0]) * place;
+    }
+  *stretch = fabs (2 * length * place);
+  return near + length * place * place;
+}
+
+/* ∫ w² (1 + upwash) dx over a piece that lies ahead of the wing or behind it as a whole. */
+static double
+piece_integral (const Strip *strip, const double ends[2])
+{
+  double x[gauss_points], part[gauss_points], flow[gauss_points], sum = 0;
+
+  for (size_t i = 0; i < gauss_points; i++)
+    {
+      const size_t mirrored = i < gauss_points / 2 ? i : gauss_points - 1 - i;
+      const double place = mirrored == i ? gauss_place[i] : 1 - gauss_place[mirrored];
+      double stretch;
+      const double t = piece_parameter (strip, ends, place, &stretch);
+      const Point at = segment_at (strip->from, strip->segment, t);
+
+      x[i] = at.x;
+      flow[i] = 1;
+      part[i] = 4 * at.y * at.y * segment_slope (strip->from, strip->segment, t).x * gauss_weight[mirrored] * stretch;
+    }
+  if (strip->flow)
+    strip->flow (strip->data, x, gauss_points, flow);
+  for (size_t i = 0; i < gauss_points; i++)
+    sum += part[i] * flow[i];
+  return sum;
+}
+
+/* The place between a and b at which the segment passes x; it lies on either side of x at the two. */
+static double
+strip_crossing (const Strip *strip, double a, double b, double x)
+{
+  const bool rising = strip_x (strip, a) < x;
+
+  for (int i = 0; i < search_halvings; i++)
+    {
+      const double middle = (a + b) / 2;
+
+      if ((strip_x (strip, middle) < x) == rising)
+        a = middle;
+      else
+        b = middle;
+    }
+  return (a + b) / 2;
+}
+
+/* The segment's parameters at the wing's two edges, rising, between 0 and 1. */
+static size_t
+strip_pieces (const Strip *strip, double ends[most_pieces + 1])
+{
+  const double edges[2] = { strip->leading_x, strip->trailing_x };
+  size_t count = 0;
+
+  ends[count++] = 0;
+  for (int step = 0; step < search_steps && edges[0] < edges[1]; step++)
+    {
+      const double a = step / (double) search_steps, b = (step + 1) / (double) search_steps;
+      const bool falling = strip_x (strip, a) > strip_x (strip, b);
+
+      for (int edge = 0; edge < 2; edge++)
+        {
+          const double x = edges[falling ? 1 - edge : edge];
+
+          if ((strip_x (strip, a) < x) != (strip_x (strip, b) < x))
+            ends[count++] = strip_crossing (strip, a, b, x);
+        }
+    }
+  ends[count] = 1;
+  return count;
+}
+
+static double
+strip_integral (const Strip *strip)
+{
+  double ends[most_pieces + 1], sum = 0;
+  const size_t count = strip_pieces (strip, ends);
+
+  for (size_t i = 0; i < count; i++)
+    {
+      const double middle = strip_x (strip, (ends[i] + ends[i + 1]) / 2);
+
+      if (middle < strip->leading_x || middle > strip->trailing_x || strip->leading_x >= strip->trailing_x)
+        sum += piece_integral (strip, ends + i);
+    }
+  return sum;
+}
+
+/* An outline that ends at a blunt nose or tail is open in the wing's sense, and as good as any here. */
+static CoreStatus
+body_check (const Outline *outline)
+{
+  const CoreStatus status = outline_check (outline, NULL);
+
+  return status == CORE_OPEN || status == CORE_MULTI_VALUED ? CORE_OK : status;
+}
+
+CoreStatus
+body_pitching_moment (const Outline *outline, BodyFlow flow, void *data,
+                      double wing_leading_x, double wing_trailing_x, double *moment)
+{
+  const size_t count = outline_segment_count (outline);
+  const bool backward = outline_node (outline, count).x < outline_node (outline, 0).x;
+  const CoreStatus status = body_check (outline);
+  double sum = 0;
+
+  if (status)
+    return status;
+  for (size_t i = 0; i < count; i++)
+    {
+      const Strip strip = { .from = outline_node (outline, i), .segment = outline_segment (outline, i), .flow = flow,
+                            .data = data, .leading_x = wing_leading_x, .trailing_x = wing_trailing_x };
+
+      sum += strip_integral (&strip);
+    }
+  if (!isfinite (sum))
+    return CORE_NOT_FINITE;
+  *moment = M_PI / 2 * (backward ? -sum : sum);
+  return CORE_OK;
+}
