@@ -1,5 +1,14 @@
+#include "trammel-config.h"
+#include <libintl.h>
+#include <locale.h>
+#include "command/command.h"
+
 int
-main (void)
+main (int argc, char **argv)
 {
-  return 0;
+  setlocale (LC_ALL, "");
+  bindtextdomain (GETTEXT_PACKAGE, TRAMMEL_LOCALE_DIR);
+  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
+  textdomain (GETTEXT_PACKAGE);
+  return command_main (argc, argv);
 }

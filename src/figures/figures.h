@@ -79,9 +79,13 @@ typedef struct Figures {
   MassFigures mass;
   NeutralPointFigures neutral_point;
   BalanceFigures balance;
-  Solution *solutions;  size_t solution_count;          /* one for each part with a rail, aboard or not */
+  Solution *solutions;  size_t solution_count;          /* one for each part with a rail; one left ashore as if it came aboard */
   FlightFigures flight;
   ControlFigures *controls;  size_t control_count;
+  double wing_area_mm2;         /* of all surfaces of role wing */
+  double tail_volume;           /* of all tailplanes on all wings' area and the reference's MAC; NAN without, or with a foreplane */
+  double nose_x_mm, tail_x_mm;  /* foremost and aftmost place of the bodies, without one of the outlines: where ballast goes */
+  const Piece *weigh_first[2];  /* parts or structures to which the balance point's deviation owes most; NULL without */
   GPtrArray *notes;             /* of Note, the gravest first */
 } Figures;
 

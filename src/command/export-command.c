@@ -1,0 +1,104 @@
+#include "command/subcommand.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <stdio.h>
+#include "command/problems.h"
+#include "command/usage.h"
+#include "drawing/export.h"
+
+typedef struct { char *output, *sheet, *paper, *units, *mass_units; int dpi; } Wanted;
+
+enum { LEAST_DPI = 30, MOST_DPI = 1200, NOT_GIVEN = G_MININT };
+
+static bool
+parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *status)
+{
+  const GOptionEntry entries[] = {
+    { .long_name = "output", .short_name = 'o', .arg = G_OPTION_ARG_FILENAME, .arg_data = &wanted->output,
+      .description = N_("the file to write; its ending says what: png, pdf, svg, csv, json"), .arg_description = "OUT" },
+    { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
+      .description = N_("which sheet (wall)"), .arg_description = "wall" },
+    { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
+      .description = N_("its paper (a4)"), .arg_description = "a4|a3|a2|a1|letter|tabloid" },
+    { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
+      .description = N_("dots an inch of a PNG, 30 to 1200 (150)"), .arg_description = "N" },
+    { .long_name = "units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->units,
+      .description = N_("lengths on the sheet (metric)"), .arg_description = "metric|inch" },
+    { .long_name = "mass-units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->mass_units,
+      .description = N_("masses on the sheet (g; oz with inches)"), .arg_description = "g|oz" },
+    { .long_name = NULL }
+  };
+  const Usage usage = {
+    .word = "export", .entries = entries,
+    .summary = _("Writes the wall sheet (png, pdf, svg), the parts list (csv) or every figure (json) to a file."),
+    .examples = _("Examples:\n  trammel export racer.trammel --output racer.pdf --paper a3\n"
+                  "  trammel export racer.trammel --output racer.png --dpi 300\n"
+                  "  trammel export racer.trammel --output parts.csv"),
+  };
+
+  return usage_parse (&usage, argc, argv, file, status);
+}
+
+/* What is asked for, made of the words; false, and status set, when one is wrong. */
+static bool
+understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
+{
+  double width, height;
+
+  if (!wanted->output)
+    *status = usage_error ("export", "%s", _("Name the file to write: --output OUT.pdf"));
+  else if (!export_format_of (wanted->output, &options->format))
+    *status = usage_error ("export", _("“%s” does not end in .png, .pdf, .svg, .csv or .json."), wanted->output);
+  else if (wanted->sheet && !g_str_equal (wanted->sheet, "wall"))
+    *status = usage_error ("export", _("--sheet is “wall”, not “%s”."), wanted->sheet);
+  else if (wanted->paper && !export_paper_size (wanted->paper, &width, &height))
+    *status = usage_error ("export", _("--paper is a4, a3, a2, a1, letter or tabloid, not “%s”."), wanted->paper);
+  else if (wanted->dpi != NOT_GIVEN && (wanted->dpi < LEAST_DPI || wanted->dpi > MOST_DPI))
+    *status = usage_error ("export", _("--dpi is from %d to %d, not %d."), LEAST_DPI, MOST_DPI, wanted->dpi);
+  else if (usage_units ("export", wanted->units, wanted->mass_units, &options->units, status))
+    {
+      if (wanted->paper)
+        g_strlcpy (options->paper, wanted->paper, sizeof options->paper);
+      if (wanted->dpi != NOT_GIVEN)
+        options->dpi = wanted->dpi;
+      return true;
+    }
+  return false;
+}
+
+static CommandStatus
+export_file (const char *file, const ExportOptions *options, const char *output)
+{
+  g_autoptr (Figures) figures = problems_read (file);
+  g_autoptr (GError) error = NULL;
+
+  if (!figures)
+    return COMMAND_PROBLEM;
+  if (export_write (figures, options, output, &error))
+    return COMMAND_DONE;
+  fprintf (stderr, "%s\n", error->message);
+  return COMMAND_PROBLEM;
+}
+
+CommandStatus
+export_command (int argc, char **argv)
+{
+  Wanted wanted = { .dpi = NOT_GIVEN };
+  CommandStatus status;
+  const char *file;
+
+  if (parse (argc, argv, &wanted, &file, &status))
+    {
+      ExportOptions options = export_default_options (wanted.output ? wanted.output : "");
+
+      if (understand (&wanted, &options, &status))
+        status = export_file (file, &options, wanted.output);
+    }
+  g_free (wanted.output);
+  g_free (wanted.sheet);
+  g_free (wanted.paper);
+  g_free (wanted.units);
+  g_free (wanted.mass_units);
+  return status;
+}

@@ -1,0 +1,69 @@
+#include "command/subcommand.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <stdio.h>
+#include "command/problems.h"
+#include "command/usage.h"
+#include "figures/report.h"
+
+typedef struct { gboolean json; char *units, *mass_units; } ReportOptions;
+
+static bool
+parse (int argc, char **argv, ReportOptions *options, const char **file, CommandStatus *status)
+{
+  const GOptionEntry entries[] = {
+    { .long_name = "json", .arg = G_OPTION_ARG_NONE, .arg_data = &options->json, .description = N_("print JSON for programs") },
+    { .long_name = "units", .arg = G_OPTION_ARG_STRING, .arg_data = &options->units,
+      .description = N_("lengths in millimetres or inches (metric)"), .arg_description = "metric|inch" },
+    { .long_name = "mass-units", .arg = G_OPTION_ARG_STRING, .arg_data = &options->mass_units,
+      .description = N_("masses in grams or ounces (g; oz with inches)"), .arg_description = "g|oz" },
+    { .long_name = NULL }
+  };
+  const Usage usage = {
+    .word = "report", .entries = entries,
+    .summary = _("Prints every figure that follows from the document: the balance mark and its limits, the static\n"
+                 "margin, the neutral point by two methods, surfaces, masses, and where a sliding part must be."),
+    .examples = _("JSON is always in millimetres and grams, its units in the names.\n\n"
+                  "Examples:\n  trammel report racer.trammel\n  trammel report racer.trammel --units=inch --mass-units=g\n"
+                  "  trammel report racer.trammel --json > racer.json"),
+  };
+
+  return usage_parse (&usage, argc, argv, file, status);
+}
+
+static CommandStatus
+print_report (const Figures *figures, const char *file, bool json, Units units)
+{
+  g_autofree char *text = json ? report_json (figures) : report_text (figures, units);
+
+  fputs (text, stdout);
+  problems_of_figures (figures, file);
+  return figures_are_sound (figures) ? COMMAND_DONE : COMMAND_PROBLEM;
+}
+
+static CommandStatus
+report_file (const char *file, bool json, Units units)
+{
+  g_autoptr (Figures) figures = problems_read (file);
+
+  if (!figures)
+    return COMMAND_PROBLEM;
+  return print_report (figures, file, json, units);
+}
+
+CommandStatus
+report_command (int argc, char **argv)
+{
+  ReportOptions options = { 0 };
+  CommandStatus status;
+  const char *file;
+  Units units;
+
+  if (parse (argc, argv, &options, &file, &status)
+      && usage_units ("report", options.units, options.mass_units, &units, &status))
+    status = report_file (file, options.json, units);
+  g_free (options.units);
+  g_free (options.mass_units);
+  return status;
+}

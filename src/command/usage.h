@@ -1,0 +1,25 @@
+#pragma once
+#include <glib.h>
+#include "command/command.h"
+#include "document/units.h"
+
+/** Says on standard error what is wrong with the command line and where its help is; gives COMMAND_USAGE.
+ *  word  the subcommand, or NULL for the whole program */
+CommandStatus usage_error (const char *word, const char *format, ...) G_GNUC_PRINTF (2, 3);
+
+/** One subcommand's command line. */
+typedef struct {
+  const char *word;
+  const char *summary;          /* what it does, translated */
+  const char *examples;         /* ends its help */
+  const GOptionEntry *entries;  /* its options but --help */
+} Usage;
+
+/** Reads the options of a subcommand and its one FILE.
+ *  file     set to the file (lent by argv) on success
+ *  status   set when the caller has nothing more to do: after --help, or with COMMAND_USAGE when the line is wrong
+ *  returns  whether to go on */
+bool usage_parse (const Usage *usage, int argc, char **argv, const char **file, CommandStatus *status);
+
+/** What --units and --mass-units chose: NULL is metric; ounces go with inches unless told. False, and status set, for an unknown word. */
+bool usage_units (const char *word, const char *units, const char *mass_units, Units *chosen, CommandStatus *status);

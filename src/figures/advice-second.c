@@ -1,0 +1,61 @@
+#include "figures/advice-sentence.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+typedef struct { char *forward, *aft, *now; } Limits;
+
+/* Which of the three whole sentences: limits alone, with the balance point on the wing, or ahead of it. */
+static char *
+limits_line (const Figures *figures, const Limits *limits)
+{
+  const double now = figures->mass.x_mm - figures->balance.marks[0].leading_edge_x_mm;
+
+  if (isnan (now))
+    return g_strdup_printf (_("Limits %s and %s."), limits->forward, limits->aft);
+  if (now < 0)
+    return g_strdup_printf (_("Limits %s and %s; now it balances %s ahead of the leading edge."),
+                            limits->forward, limits->aft, limits->now);
+  return g_strdup_printf (_("Limits %s and %s; now it balances at %s."), limits->forward, limits->aft, limits->now);
+}
+
+/* The rail misses the band: how far, and in which direction. */
+static char *
+rail_line (const Solution *solution, Units units, const Limits *limits)
+{
+  const Part *part = solution->part;
+  const bool too_far_aft = solution->x_mm < part->rail_from;
+  g_autofree char *missing = units_length (units, too_far_aft ? part->rail_from - solution->x_mm : solution->x_mm - part->rail_to);
+
+  if (too_far_aft)
+    return g_strdup_printf (_("The rail ends %s too far aft. Limits %s and %s; now it balances at %s."),
+                            missing, limits->forward, limits->aft, limits->now);
+  return g_strdup_printf (_("The rail ends %s too far forward. Limits %s and %s; now it balances at %s."),
+                          missing, limits->forward, limits->aft, limits->now);
+}
+
+static bool
+is_out_of_band (AdviceState state)
+{
+  return state == STATE_TAIL_HEAVY || state == STATE_LITTLE_MARGIN || state == STATE_NOSE_HEAVY;
+}
+
+char *
+advice_second (const Figures *figures, const AdviceMeans *means, AdviceState state, Units units)
+{
+  const MarkFigures *mark = figures->balance.mark_count ? &figures->balance.marks[0] : NULL;
+
+  if (state == STATE_WING_ALONE)
+    return g_strdup (_("Draw the tailplane, or mark the aeroplane as tailless."));
+  if (!mark || isnan (mark->forward_mm))
+    return g_strdup ("");
+  g_autofree char *forward = units_length_figure (units, mark->forward_mm);
+  g_autofree char *aft = units_length (units, mark->aft_mm);
+  g_autofree char *now = units_length (units, fabs (figures->mass.x_mm - mark->leading_edge_x_mm));
+  const Limits limits = { forward, aft, now };
+
+  if (is_out_of_band (state) && means->solution && !means->reaches_band && figures->mass.x_mm >= mark->leading_edge_x_mm)
+    return rail_line (means->solution, units, &limits);
+  return limits_line (figures, &limits);
+}

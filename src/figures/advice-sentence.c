@@ -1,0 +1,250 @@
+#include "figures/advice-sentence.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/names.h"
+#include "figures/tail-volume.h"
+
+/* Every sentence is whole for the translator: the same thing said of the battery and of a part by its name are two. %s that stand
+ * for a length or a mass hold figure and unit ("12 mm"), or "about 12 mm". */
+
+static char *
+length_phrase (const AdviceMeans *means, Units units)
+{
+  g_autofree char *length = units_length (units, fabs (means->move_mm));
+
+  if (!means->about)
+    return g_steal_pointer (&length);
+  /* TRANSLATORS: a length in a sentence that says how far to move something: "about 12 mm" */
+  return g_strdup_printf (C_("length", "about %s"), length);
+}
+
+/* At least what a scale shows. */
+static char *
+ballast_phrase (const AdviceMeans *means, Units units)
+{
+  const double least = units.mass == MASS_OZ ? 2.8349523125 : 1;
+
+  return units_mass (units, fmax (means->ballast_g, least));
+}
+
+static char *
+sentence_open (const SurfaceFigures *surface)
+{
+  switch (surface->surface->role)
+    {
+    case ROLE_TAILPLANE:
+      return g_strdup (_("Carry the outline to the centre line; the tailplane then closes."));
+    case ROLE_FOREPLANE:
+      return g_strdup (_("Carry the outline to the centre line; the foreplane then closes."));
+    case ROLE_FIN:
+      return g_strdup (_("Carry the outline back to the root; the fin then closes."));
+    default:
+      return g_strdup (_("Carry the outline to the centre line; the wing then closes."));
+    }
+}
+
+static char *
+sentence_crosses (const SurfaceFigures *surface)
+{
+  switch (surface->surface->role)
+    {
+    case ROLE_TAILPLANE:
+      return g_strdup (_("The tailplane's outline crosses itself. Drag one of its nodes away."));
+    case ROLE_FOREPLANE:
+      return g_strdup (_("The foreplane's outline crosses itself. Drag one of its nodes away."));
+    case ROLE_FIN:
+      return g_strdup (_("The fin's outline crosses itself. Drag one of its nodes away."));
+    default:
+      return g_strdup (_("The wing's outline crosses itself. Drag one of its nodes away."));
+    }
+}
+
+static char *
+sentence_empty (const SurfaceFigures *surface)
+{
+  switch (surface->surface->role)
+    {
+    case ROLE_TAILPLANE:
+      return g_strdup (_("The tailplane encloses nothing yet. Give it a span and a chord."));
+    case ROLE_FOREPLANE:
+      return g_strdup (_("The foreplane encloses nothing yet. Give it a span and a chord."));
+    case ROLE_FIN:
+      return g_strdup (_("The fin encloses nothing yet. Give it a height and a chord."));
+    default:
+      return g_strdup (_("The wing encloses nothing yet. Give it a span and a chord."));
+    }
+}
+
+static char *
+sentence_tail_heavy (const AdviceMeans *means, Units units)
+{
+  const Part *part = means->solution ? means->solution->part : NULL;
+  g_autofree char *length = length_phrase (means, units);
+  g_autofree char *ballast = ballast_phrase (means, units);
+
+  if (!part && isnan (means->ballast_g))
+    return g_strdup (_("Tail-heavy: do not fly. Move weight forward."));
+  if (!part)
+    return g_strdup_printf (_("Tail-heavy: do not fly. Put %s at the nose."), ballast);
+  if (means->reaches_band && part_is_battery (part))
+    return g_strdup_printf (_("Tail-heavy: do not fly. Move the battery %s forward."), length);
+  if (means->reaches_band)
+    return g_strdup_printf (_("Tail-heavy: do not fly. Move “%s” %s forward."), piece_name (&part->piece), length);
+  if (isnan (means->ballast_g))
+    return g_strdup (_("Tail-heavy: do not fly. The rail is too short; lengthen it forward."));
+  return g_strdup_printf (_("Tail-heavy: do not fly. The rail is too short: %s at the nose as well."), ballast);
+}
+
+static char *
+sentence_little_margin (const AdviceMeans *means, Units units)
+{
+  const Part *part = means->solution ? means->solution->part : NULL;
+  g_autofree char *length = length_phrase (means, units);
+  g_autofree char *ballast = ballast_phrase (means, units);
+
+  if (!part && isnan (means->ballast_g))
+    return g_strdup (_("Tail-heavy. Move weight forward."));
+  if (!part)
+    return g_strdup_printf (_("Tail-heavy. Put %s at the nose."), ballast);
+  if (means->reaches_band && part_is_battery (part))
+    return g_strdup_printf (_("Tail-heavy. Move the battery %s forward."), length);
+  if (means->reaches_band)
+    return g_strdup_printf (_("Tail-heavy. Move “%s” %s forward."), piece_name (&part->piece), length);
+  if (isnan (means->ballast_g))
+    return g_strdup (_("Tail-heavy, and the rail is too short: lengthen it forward."));
+  return g_strdup_printf (_("Tail-heavy, and the rail is too short: %s at the nose as well."), ballast);
+}
+
+static char *
+sentence_nose_heavy (const AdviceMeans *means, Units units)
+{
+  const Part *part = means->solution ? means->solution->part : NULL;
+  g_autofree char *length = length_phrase (means, units);
+  g_autofree char *ballast = ballast_phrase (means, units);
+
+  if (!part && isnan (means->ballast_g))
+    return g_strdup (_("Nose-heavy, safe but dull. Weight may go aft."));
+  if (!part)
+    return g_strdup_printf (_("Nose-heavy, safe but dull. Take weight from the nose, or put %s at the tail."), ballast);
+  if (means->reaches_band && part_is_battery (part))
+    return g_strdup_printf (_("Nose-heavy, safe but dull. The battery may go %s aft."), length);
+  if (means->reaches_band)
+    return g_strdup_printf (_("Nose-heavy, safe but dull. “%s” may go %s aft."), piece_name (&part->piece), length);
+  if (isnan (means->ballast_g))
+    return g_strdup (_("Nose-heavy, and the rail is too short: lengthen it aft."));
+  return g_strdup_printf (_("Nose-heavy, and the rail is too short: %s at the tail as well."), ballast);
+}
+
+static char *
+thing_of_role (SurfaceRole role)
+{
+  switch (role)
+    {
+    case ROLE_WING:
+      return g_strdup (C_("thing to weigh", "the wing"));
+    case ROLE_TAILPLANE:
+      return g_strdup (C_("thing to weigh", "the tailplane"));
+    case ROLE_FOREPLANE:
+      return g_strdup (C_("thing to weigh", "the foreplane"));
+    default:
+      return g_strdup (C_("thing to weigh", "the fin"));
+    }
+}
+
+/* A thing as the object of "Weigh … first". */
+static char *
+thing_to_weigh (const Figures *figures, const Piece *piece)
+{
+  const Structure *structure = (const Structure *) piece;
+
+  if (piece->kind == PIECE_PART && part_is_battery ((const Part *) piece))
+    return g_strdup (C_("thing to weigh", "the battery"));
+  if (piece->kind == PIECE_STRUCTURE && aeroplane_surface_by_id (figures->aeroplane, structure->of))
+    return thing_of_role (aeroplane_surface_by_id (figures->aeroplane, structure->of)->role);
+  if (piece->kind == PIECE_STRUCTURE && aeroplane_body_by_id (figures->aeroplane, structure->of))
+    return g_strdup (C_("thing to weigh", "the body"));
+  return g_strdup_printf (C_("thing to weigh", "“%s”"), piece_name (piece));
+}
+
+static char *
+sentence_estimates (const Figures *figures)
+{
+  g_autofree char *first = thing_to_weigh (figures, figures->weigh_first[0]);
+  g_autofree char *second = figures->weigh_first[1] ? thing_to_weigh (figures, figures->weigh_first[1]) : NULL;
+
+  if (!second || g_str_equal (first, second))
+    return g_strdup_printf (_("In the band, but the masses are estimates. Weigh %s first."), first);
+  return g_strdup_printf (_("In the band, but the masses are estimates. Weigh %s and %s first."), first, second);
+}
+
+static char *
+sentence_methods (const Figures *figures, Units units)
+{
+  g_autofree char *apart = units_length (units, fabs (figures->neutral_point.x_mm - figures->neutral_point.handbook_x_mm));
+
+  return g_strdup_printf (_("The two methods differ by about %s. Stay at the forward limit."), apart);
+}
+
+/* Said in parts that a builder pictures: the next that suffices. */
+static char *
+sentence_small_tail (const Figures *figures)
+{
+  const double more = tail_volume_wanted / figures->tail_volume - 1;
+
+  if (more <= 0.21)
+    return g_strdup (_("The tailplane is small: balance forward, or enlarge it by a fifth."));
+  if (more <= 0.34)
+    return g_strdup (_("The tailplane is small: balance forward, or enlarge it by a third."));
+  if (more <= 0.51)
+    return g_strdup (_("The tailplane is small: balance forward, or enlarge it by half."));
+  return g_strdup (_("The tailplane is small: balance forward, or make it twice as large."));
+}
+
+static char *
+sentence_first_flight (const AdviceMeans *means, Units units)
+{
+  const Part *part = means->solution->part;
+  g_autofree char *length = length_phrase (means, units);
+
+  if (part_is_battery (part))
+    return g_strdup_printf (_("In the band. For a first flight move the battery %s forward."), length);
+  return g_strdup_printf (_("In the band. For a first flight move “%s” %s forward."), piece_name (&part->piece), length);
+}
+
+static char *
+sentence_in_band (const Figures *figures, Units units)
+{
+  const MarkFigures *mark = figures->balance.mark_count ? &figures->balance.marks[0] : NULL;
+
+  if (!mark || isnan (mark->forward_mm))
+    return g_strdup (_("In the band: for the first flight balance at the forward limit."));
+  g_autofree char *forward = units_length (units, mark->forward_mm);
+  return g_strdup_printf (_("In the band: for the first flight balance at the forward limit, %s."), forward);
+}
+
+char *
+advice_sentence (const Figures *figures, const AdviceMeans *means, AdviceState state, const SurfaceFigures *surface, Units units)
+{
+  switch (state)
+    {
+    case STATE_NO_WING:               return g_strdup (_("No wing yet: draw its outline, or start from numbers."));
+    case STATE_OUTLINE_OPEN:          return sentence_open (surface);
+    case STATE_OUTLINE_CROSSES:       return sentence_crosses (surface);
+    case STATE_OUTLINE_EMPTY:         return sentence_empty (surface);
+    case STATE_NO_NEUTRAL_POINT:      return g_strdup (_("Two surfaces lie in one place. Move one of them."));
+    case STATE_WING_ALONE:            return g_strdup (_("No tailplane yet: the neutral point is the wing's alone."));
+    case STATE_NO_MASSES:             return g_strdup (_("No masses yet: add the battery, the motor and the structure."));
+    case STATE_NO_PLACE:              return g_strdup (_("A mass has no place yet: draw what it is of."));
+    case STATE_TAIL_HEAVY:            return sentence_tail_heavy (means, units);
+    case STATE_LITTLE_MARGIN:         return sentence_little_margin (means, units);
+    case STATE_NOSE_HEAVY:            return sentence_nose_heavy (means, units);
+    case STATE_ESTIMATES:             return sentence_estimates (figures);
+    case STATE_METHODS_DIFFER:        return sentence_methods (figures, units);
+    case STATE_SMALL_TAIL:            return sentence_small_tail (figures);
+    case STATE_MOVE_FOR_FIRST_FLIGHT: return sentence_first_flight (means, units);
+    case STATE_IN_BAND:               return sentence_in_band (figures, units);
+    }
+  g_return_val_if_reached (g_strdup (""));
+}

@@ -1,0 +1,38 @@
+#pragma once
+#include "figures/figures.h"
+
+/** What the one sentence must be about, the most pressing first. */
+typedef enum {
+  STATE_NO_WING,
+  STATE_OUTLINE_OPEN,
+  STATE_OUTLINE_CROSSES,
+  STATE_OUTLINE_EMPTY,
+  STATE_NO_NEUTRAL_POINT,
+  STATE_WING_ALONE,
+  STATE_NO_MASSES,
+  STATE_NO_PLACE,              /* a mass lies nowhere yet */
+  STATE_TAIL_HEAVY,            /* a negative margin */
+  STATE_LITTLE_MARGIN,         /* positive, less than wanted */
+  STATE_NOSE_HEAVY,
+  STATE_ESTIMATES,             /* in the band from here on */
+  STATE_METHODS_DIFFER,
+  STATE_SMALL_TAIL,
+  STATE_MOVE_FOR_FIRST_FLIGHT,
+  STATE_IN_BAND
+} AdviceState;
+
+/** What can be done about the balance. */
+typedef struct {
+  const Solution *solution;    /* of the part to move; NULL when none has a rail and is aboard */
+  bool reaches_band;           /* whether the rail has a place in the band */
+  double move_mm;              /* to the aim, or to the place nearest to it that the rail has; negative forward */
+  bool about;                  /* its deviation exceeds it */
+  double ballast_g;            /* for the whole aeroplane as it stands, or with the part at the rail's end; NAN when none would do */
+} AdviceMeans;
+
+/** The state, and the surface it is about (NULL where it is about none). */
+AdviceState advice_state_of (const Figures *figures, const AdviceMeans *means, const SurfaceFigures **surface);
+AdviceMeans advice_means_of (const Figures *figures);
+
+/** Whether the part is the battery as people say it: "the battery". */
+bool part_is_battery (const Part *part);

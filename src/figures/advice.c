@@ -1,0 +1,118 @@
+#include "figures/advice.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/advice-sentence.h"
+
+/* A whole number with a true minus. */
+static char *
+whole (double value)
+{
+  return g_strdup_printf (value <= -0.5 ? "−%.0f" : "%.0f", fabs (value));
+}
+
+/* A deviation is never shown as nothing. */
+static double
+shown_deviation (double percent)
+{
+  return fmax (1, round (percent));
+}
+
+static double
+percent_of_mac (const Figures *figures, double x)
+{
+  const Planform *wing = &figures->reference->planform;
+
+  return 100 * (x - wing->mac_leading_edge_x) / wing->mac;
+}
+
+static void
+fill_mark (Advice *advice, const Figures *figures, Units units)
+{
+  const MarkFigures *mark = figures->balance.mark_count ? &figures->balance.marks[0] : NULL;
+
+  advice->has_mark = mark && isfinite (mark->target_mm);
+  if (!advice->has_mark)
+    {
+      advice->mark_figure = g_strdup (figures->neutral_point.wing_alone ? _("wing alone") : _("not yet"));
+      advice->mark_place = g_strdup ("");
+      return;
+    }
+  g_autofree char *station = units_length_figure (units, mark->station_mm);
+  advice->mark_figure = units_length_figure (units, mark->target_mm);
+  advice->mark_place = g_strdup_printf (_("aft of the leading edge at station %s"), station);
+}
+
+static void
+fill_margin (Advice *advice, const Figures *figures)
+{
+  const BalanceFigures *balance = &figures->balance;
+
+  advice->has_margin = isfinite (balance->static_margin_percent) && !figures->neutral_point.wing_alone;
+  if (!advice->has_margin)
+    advice->margin_figure = g_strdup (figures->neutral_point.wing_alone ? _("wing alone") : _("not yet"));
+  else
+    advice->margin_figure = units_percent (balance->static_margin_percent);
+  if (advice->has_margin && isfinite (balance->static_margin_sigma_percent))
+    advice->margin_sigma = g_strdup_printf (_("± %.0f"), shown_deviation (balance->static_margin_sigma_percent));
+  else
+    advice->margin_sigma = g_strdup ("");
+}
+
+/* With a band: what the drawn chord shows, in words. */
+static char *
+chord_with_band (const Figures *figures)
+{
+  g_autofree char *forward = whole (percent_of_mac (figures, figures->balance.forward_limit_x_mm));
+  g_autofree char *aft = whole (percent_of_mac (figures, figures->balance.aft_limit_x_mm));
+  g_autofree char *neutral = whole (figures->neutral_point.percent_mac);
+  const double sigma = shown_deviation (100 * figures->neutral_point.sigma_mm / figures->reference->planform.mac);
+
+  if (isnan (figures->balance.percent_mac))
+    return g_strdup_printf (_("Balance wanted at %s to %s %% of MAC, neutral point %s ± %.0f"), forward, aft, neutral, sigma);
+  g_autofree char *balance = units_percent (figures->balance.percent_mac);
+  return g_strdup_printf (_("Balance at %s of MAC, wanted %s to %s, neutral point %s ± %.0f"), balance, forward, aft, neutral, sigma);
+}
+
+static char *
+chord_text (const Figures *figures)
+{
+  if (!figures->reference || isnan (figures->neutral_point.x_mm))
+    return g_strdup (_("No neutral point yet"));
+  if (isfinite (figures->balance.target_x_mm))
+    return chord_with_band (figures);
+  g_autofree char *neutral = units_percent (figures->neutral_point.percent_mac);
+  return g_strdup_printf (_("Neutral point of the wing alone at %s of MAC"), neutral);
+}
+
+Advice *
+advice_new (const Figures *figures, Units units)
+{
+  Advice *advice = g_new0 (Advice, 1);
+  const AdviceMeans means = advice_means_of (figures);
+  const SurfaceFigures *surface;
+  const AdviceState state = advice_state_of (figures, &means, &surface);
+
+  advice->headline = advice_sentence (figures, &means, state, surface, units);
+  advice->second = advice_second (figures, &means, state, units);
+  advice->chord_text = chord_text (figures);
+  fill_mark (advice, figures, units);
+  fill_margin (advice, figures);
+  return advice;
+}
+
+void
+advice_free (Advice *advice)
+{
+  if (!advice)
+    return;
+  g_free (advice->headline);
+  g_free (advice->second);
+  g_free (advice->mark_figure);
+  g_free (advice->mark_place);
+  g_free (advice->margin_figure);
+  g_free (advice->margin_sigma);
+  g_free (advice->chord_text);
+  g_free (advice);
+}

@@ -1,0 +1,115 @@
+#include "figures/aerodynamics-notes.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/names.h"
+#include "figures/notes.h"
+#include "figures/surface-figures.h"
+#include "figures/tail-volume.h"
+
+static void
+note_no_neutral_point (Aerodynamics *self, CoreStatus status)
+{
+  const SurfaceFigures *reference = aerodynamics_reference (self);
+  const Piece *piece = reference ? &reference->surface->piece : NULL;
+
+  if (!self->surface_count)
+    notes_add_problem (self->notes, NULL, _("There is no surface yet. Draw the wing, or start from numbers."));
+  else if (!reference)
+    notes_add_problem (self->notes, NULL, _("There is no wing with an area yet, so there is no neutral point."));
+  else if (status == CORE_NO_AREA)
+    notes_add (self->notes, NOTE_LOOK, piece, _("The neutral point is withheld until every wing and tail has a closed outline."));
+  else if (status == CORE_SINGULAR)
+    notes_add_problem (self->notes, piece, _("The neutral point cannot be found: two surfaces lie in one place, or a chord is nothing."));
+  else
+    notes_add_problem (self->notes, piece, _("The neutral point cannot be found: %s."), _(core_status_sentence (status)));
+}
+
+static void
+note_wing_alone (Aerodynamics *self)
+{
+  if (self->point.wing_alone && self->reference >= 0)
+    notes_add (self->notes, NOTE_LOOK, &aerodynamics_reference (self)->surface->piece,
+               _("There is no tailplane yet: the neutral point is the wing's alone, and no mark is offered."));
+}
+
+static void
+note_methods (Aerodynamics *self)
+{
+  const double apart = self->point.x_mm - self->point.handbook_x_mm;
+  const double mac = aerodynamics_reference (self)->planform.mac;
+
+  if (!isfinite (self->point.handbook_x_mm))
+    notes_add (self->notes, NOTE_NOTE, NULL, _("The handbook's formulas do not hold for this planform: the lattice stands alone."));
+  else if (fabs (apart) > self->point.sigma_mm)
+    notes_add (self->notes, NOTE_LOOK, NULL, _("The two methods put the neutral point %.0f %% of the mean chord apart, more than the "
+                                               "deviation shown. The handbook's downwash does not know how high and how wide this tail "
+                                               "is; stay at the forward limit."), 100 * fabs (apart) / mac);
+}
+
+static void
+note_body (Aerodynamics *self, size_t bodies)
+{
+  if (bodies && isnan (self->point.body_shift_mm))
+    notes_add (self->notes, NOTE_LOOK, NULL, _("The body has no usable outline from above yet, so its shift of the neutral point is "
+                                               "not known and not counted; usually it is 2 to 7 %% of the mean chord forward."));
+  else if (!bodies && !self->tailless)
+    notes_add (self->notes, NOTE_NOTE, NULL, _("No body is drawn, so its shift of the neutral point is not counted; usually it is "
+                                               "2 to 7 %% of the mean chord forward."));
+}
+
+static void
+note_tail_volume (Aerodynamics *self)
+{
+  if (self->tail_volume < tail_volume_least)
+    notes_add (self->notes, NOTE_LOOK, NULL, _("The tail volume is %.2f of all wings' area. Common practice flies no less than %.2f "
+                                               "by radio: enlarge the tailplane or balance forward."), self->tail_volume, tail_volume_least);
+}
+
+static void
+note_reference (Aerodynamics *self)
+{
+  size_t wings = 0;
+
+  for (size_t i = 0; i < self->surface_count; i++)
+    wings += self->surfaces[i].surface->role == ROLE_WING;
+  if (wings > 1)
+    notes_add (self->notes, NOTE_NOTE, &aerodynamics_reference (self)->surface->piece,
+               _("Percents, margin and marks are of the first wing, “%s”; the wing loading counts the area of all wings."),
+               piece_name (&aerodynamics_reference (self)->surface->piece));
+}
+
+static void
+note_bodies_outlines (Aerodynamics *self)
+{
+  for (size_t i = self->surface_count; i < self->spread_count; i++)
+    {
+      const Body *body = (const Body *) self->spreads[i].piece;
+      OutlineFault fault;
+
+      if ((body->outline && outline_check (body->outline, &fault) == CORE_CROSSES_ITSELF)
+          || (body->side_outline && outline_check (body->side_outline, &fault) == CORE_CROSSES_ITSELF))
+        notes_add_problem (self->notes, &body->piece,
+                           _("The outline of “%s” crosses itself between nodes %d and %d. Drag one of them apart."),
+                           piece_name (&body->piece), (int) fault.segment_a + 1, (int) fault.segment_b + 1);
+    }
+}
+
+void
+aerodynamics_note (Aerodynamics *self, CoreStatus status)
+{
+  for (size_t i = 0; i < self->surface_count; i++)
+    surface_figures_note (&self->surfaces[i], self->notes);
+  note_bodies_outlines (self);
+  note_wing_alone (self);
+  if (status != CORE_OK)
+    {
+      note_no_neutral_point (self, status);
+      return;
+    }
+  note_methods (self);
+  note_body (self, self->spread_count - self->surface_count);
+  note_tail_volume (self);
+  note_reference (self);
+}

@@ -1,0 +1,69 @@
+#include "figures/balance-figures.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/names.h"
+#include "figures/notes.h"
+
+static void
+note_margin (const Figures *figures, GPtrArray *notes)
+{
+  const double margin = figures->balance.static_margin_percent;
+  const Target target = aeroplane_traits (figures->aeroplane).target;
+  const Piece *wing = figures->reference ? &figures->reference->surface->piece : NULL;
+
+  if (margin < 0 && figures->neutral_point.wing_alone)
+    notes_add_problem (notes, wing, _("The balance point lies behind the neutral point of the wing alone. Draw the tailplane, or "
+                                      "move weight forward."));
+  else if (margin < 0)
+    notes_add_problem (notes, wing, _("Tail-heavy: do not fly. The balance point lies behind the neutral point; move weight forward."));
+  else if (isnan (figures->balance.target_x_mm))
+    return;
+  else if (margin < target.from)
+    notes_add (notes, NOTE_ACT, wing, _("Tail-heavy: the static margin is less than wanted. Move weight forward."));
+  else if (margin > target.to)
+    notes_add (notes, NOTE_LOOK, wing, _("Nose-heavy: the static margin is more than wanted. Weight may go aft."));
+}
+
+static void
+note_marks (const Figures *figures, GPtrArray *notes)
+{
+  const BalanceFigures *balance = &figures->balance;
+
+  if (balance->mark_count && !aeroplane_count (figures->aeroplane, PIECE_MARK))
+    notes_add (notes, NOTE_NOTE, NULL, _("No balance mark is set: a usual station beside the body is taken."));
+  for (size_t i = 0; i < balance->mark_count; i++)
+    if (isnan (balance->marks[i].target_mm))
+      notes_add (notes, NOTE_LOOK, aeroplane_nth (figures->aeroplane, PIECE_MARK, i),
+                 _("The balance mark at station %.0f mm does not meet the wing."), balance->marks[i].station_mm);
+    else if (balance->marks[i].target_mm < 0 || balance->marks[i].target_mm > balance->marks[i].chord_mm)
+      notes_add (notes, NOTE_LOOK, aeroplane_nth (figures->aeroplane, PIECE_MARK, i),
+                 _("At station %.0f mm the balance mark lies off the wing: fingers cannot reach it there."),
+                 balance->marks[i].station_mm);
+}
+
+static void
+note_rails (const Figures *figures, GPtrArray *notes)
+{
+  for (size_t i = 0; i < figures->solution_count; i++)
+    {
+      const Solution *solution = &figures->solutions[i];
+      const Piece *piece = &solution->part->piece;
+
+      if (isnan (solution->x_mm) || solution->reachable)
+        continue;
+      if (solution->x_mm < solution->part->rail_from)
+        notes_add (notes, NOTE_LOOK, piece, _("The rail of “%s” ends too far aft for the aim."), piece_name (piece));
+      else
+        notes_add (notes, NOTE_LOOK, piece, _("The rail of “%s” ends too far forward for the aim."), piece_name (piece));
+    }
+}
+
+void
+balance_figures_note (const Figures *figures, GPtrArray *notes)
+{
+  note_margin (figures, notes);
+  note_marks (figures, notes);
+  note_rails (figures, notes);
+}

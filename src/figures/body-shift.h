@@ -1,0 +1,13 @@
+#pragma once
+#include "aero/lattice.h"
+#include "figures/figures.h"
+
+/** How the bodies move the neutral point, mm, negative forward. */
+typedef struct {
+  double shift_mm;        /* 0 without a body; NAN when no body has a usable outline from above */
+  double plane_mm;        /* how much it changes when the flow is taken at z = 0 in place of the wing's plane */
+  size_t bodies;          /* how many were counted */
+} BodyShift;
+
+/** After a solve of the lattice. lift_slope per radian on the reference's area. */
+BodyShift body_shift_of (const Lattice *lattice, const Aeroplane *aeroplane, const SurfaceFigures *reference, double lift_slope);

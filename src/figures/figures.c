@@ -1,0 +1,129 @@
+#include "figures/figures.h"
+
+#include "figures/aerodynamics.h"
+#include "figures/balance-figures.h"
+#include "figures/flight-figures.h"
+#include "figures/loads.h"
+#include "figures/notes.h"
+
+struct FiguresCache {
+  Lattice *lattice;
+  Aerodynamics aerodynamics;
+  Loads loads;
+};
+
+FiguresCache *
+figures_cache_new (void)
+{
+  FiguresCache *cache = g_new0 (FiguresCache, 1);
+
+  cache->lattice = lattice_new ();
+  return cache;
+}
+
+void
+figures_cache_free (FiguresCache *cache)
+{
+  if (!cache)
+    return;
+  aerodynamics_clear (&cache->aerodynamics);
+  loads_clear (&cache->loads);
+  lattice_free (cache->lattice);
+  g_free (cache);
+}
+
+static void
+copy_aerodynamics (Figures *self, const Aerodynamics *made)
+{
+  self->surface_count = made->surface_count;
+  self->surfaces = g_memdup2 (made->surfaces, made->surface_count * sizeof *made->surfaces);
+  self->reference = made->reference < 0 ? NULL : &self->surfaces[made->reference];
+  self->neutral_point = made->point;
+  self->wing_area_mm2 = made->wing_area_mm2;
+  self->tail_volume = made->tail_volume;
+  self->nose_x_mm = made->nose_x;
+  self->tail_x_mm = made->tail_x;
+  self->control_count = made->control_count;
+  self->controls = g_memdup2 (made->controls, made->control_count * sizeof *made->controls);
+  notes_append (self->notes, made->notes);
+}
+
+static void
+copy_loads (Figures *self, const Loads *made)
+{
+  self->mass = made->figures;
+  self->weigh_first[0] = made->weigh_first[0];
+  self->weigh_first[1] = made->weigh_first[1];
+  notes_append (self->notes, made->notes);
+}
+
+Figures *
+figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
+{
+  Figures *self = g_new0 (Figures, 1);
+
+  g_atomic_ref_count_init (&self->references);
+  self->aeroplane = aeroplane_ref (aeroplane);
+  self->notes = notes_new ();
+  aerodynamics_update (&cache->aerodynamics, cache->lattice, aeroplane);
+  loads_update (&cache->loads, &cache->aerodynamics, aeroplane);
+  copy_aerodynamics (self, &cache->aerodynamics);
+  copy_loads (self, &cache->loads);
+  self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads);
+  self->solutions = solutions_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->balance, &self->solution_count);
+  self->flight = flight_figures_of (&cache->aerodynamics, &cache->loads);
+  balance_figures_note (self, self->notes);
+  flight_figures_note (self, self->notes);
+  notes_sort (self->notes);
+  return self;
+}
+
+Figures *
+figures_ref (const Figures *figures)
+{
+  Figures *self = (Figures *) figures;
+
+  g_atomic_ref_count_inc (&self->references);
+  return self;
+}
+
+void
+figures_unref (Figures *figures)
+{
+  if (!figures || !g_atomic_ref_count_dec (&figures->references))
+    return;
+  g_ptr_array_unref (figures->notes);
+  g_free (figures->surfaces);
+  g_free (figures->controls);
+  g_free (figures->solutions);
+  g_free (figures->balance.marks);
+  aeroplane_unref (figures->aeroplane);
+  g_free (figures);
+}
+
+bool
+figures_are_sound (const Figures *figures)
+{
+  for (guint i = 0; i < figures->notes->len; i++)
+    if (((const Note *) g_ptr_array_index (figures->notes, i))->problem)
+      return false;
+  return !(figures->balance.static_margin_percent < 0);
+}
+
+const SurfaceFigures *
+figures_of_surface (const Figures *figures, const char *id)
+{
+  for (size_t i = 0; i < figures->surface_count; i++)
+    if (g_strcmp0 (figures->surfaces[i].surface->piece.id, id) == 0)
+      return &figures->surfaces[i];
+  return NULL;
+}
+
+const Solution *
+figures_solution (const Figures *figures, const char *part_id)
+{
+  for (size_t i = 0; i < figures->solution_count; i++)
+    if (g_strcmp0 (figures->solutions[i].part->piece.id, part_id) == 0)
+      return &figures->solutions[i];
+  return NULL;
+}

@@ -1,0 +1,25 @@
+#pragma once
+#include <glib.h>
+
+/** JSON written member by member, two blanks a level, numbers as digits_of() has them. (A general library prints seventeen digits.) */
+typedef struct {
+  GString *text;
+  int depth;
+  gboolean empty;       /* nothing yet at this depth */
+} JsonText;
+
+JsonText json_text_begin (void);
+/** Ends it with a newline and gives the string away. */
+char    *json_text_end   (JsonText *self);
+
+/* name is NULL for an element of an array. */
+void json_text_open_object  (JsonText *self, const char *name);
+void json_text_close_object (JsonText *self);
+void json_text_open_array   (JsonText *self, const char *name);
+void json_text_close_array  (JsonText *self);
+/** A number, null unless it is finite. */
+void json_text_number (JsonText *self, const char *name, double value);
+/** A string of UTF-8; NULL gives null. */
+void json_text_string (JsonText *self, const char *name, const char *value);
+void json_text_bool   (JsonText *self, const char *name, gboolean value);
+void json_text_null   (JsonText *self, const char *name);

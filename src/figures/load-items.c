@@ -1,0 +1,55 @@
+#include "figures/loads.h"
+
+#include <math.h>
+#include "document/part-class.h"
+
+static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
+static const double structure_mass_sigma = 0.18;          /* share of its mass, by grade names of wood; common practice, no source */
+static const double structure_place_sigma = 0.03;         /* share of the mean chord */
+
+MassItem
+load_of_part (const Part *part)
+{
+  const bool weighed = !isnan (part->mass_sigma), measured = !isnan (part->x_sigma);
+  const double mass_sigma = weighed ? part->mass_sigma : part_class_mass_sigma (part->class_name, part->mass);
+  const double x_sigma = measured ? part->x_sigma : part_class_place_sigma (part->class_name);
+  MassItem item = { .mass = part->mass * kilogram, .mass_sigma = mass_sigma * kilogram, .x_sigma = x_sigma * metre,
+                    .x = part->x * metre, .y = part->y * metre, .z = part->z * metre };
+
+  mass_item_as_box (&item, part->length * metre, part->width * metre, part->height * metre);
+  return item;
+}
+
+static void
+spread_out (MassItem *item, const Structure *structure, const Spread *spread)
+{
+  const double x = isnan (structure->centre) ? spread->x : spread->from_x + structure->centre * spread->length_x;
+
+  item->x = x * metre;
+  item->y = spread->y * metre;
+  item->z = (spread->z - (x - spread->x) * spread->slope) * metre;
+  item->own_roll = item->mass * spread->roll * metre * metre;
+  item->own_pitch = item->mass * spread->pitch * metre * metre;
+  item->own_yaw = item->mass * spread->yaw * metre * metre;
+}
+
+CoreStatus
+load_of_structure (const Structure *structure, const Spread *spread, double mac, MassItem *item)
+{
+  const bool weighed = !isnan (structure->mass_sigma), measured = !isnan (structure->x_sigma);
+  const double mass_sigma = weighed ? structure->mass_sigma : structure_mass_sigma * structure->mass;
+  const double x_sigma = measured ? structure->x_sigma : structure_place_sigma * mac;
+  MassItem made = { .mass = structure->mass * kilogram, .mass_sigma = mass_sigma * kilogram, .x_sigma = x_sigma * metre,
+                    .x = structure->x * metre, .y = structure->y * metre, .z = structure->z * metre };
+
+  if (isnan (structure->x))
+    {
+      if (!spread)
+        return CORE_OUT_OF_RANGE;
+      if (spread->status != CORE_OK)
+        return spread->status;
+      spread_out (&made, structure, spread);
+    }
+  *item = made;
+  return CORE_OK;
+}

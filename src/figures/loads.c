@@ -1,0 +1,144 @@
+#include "figures/loads.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/names.h"
+#include "figures/notes.h"
+
+static const unsigned kinds = 1u << PIECE_SURFACE | 1u << PIECE_BODY | 1u << PIECE_STRUCTURE | 1u << PIECE_PART;
+
+void
+loads_clear (Loads *self)
+{
+  piece_key_clear (&self->key);
+  g_clear_pointer (&self->items, g_free);
+  g_clear_pointer (&self->pieces, g_free);
+  g_clear_pointer (&self->notes, g_ptr_array_unref);
+}
+
+static void
+add_part (Loads *self, const Part *part)
+{
+  if (!part->aboard)
+    return;
+  self->figures.total_g += part->mass;
+  self->pieces[self->count] = &part->piece;
+  self->items[self->count++] = load_of_part (part);
+}
+
+/* A mass without a place spoils the whole sum, so it is told and the sum withheld. */
+static void
+add_structure (Loads *self, const Aerodynamics *aerodynamics, const Structure *structure)
+{
+  const SurfaceFigures *reference = aerodynamics_reference (aerodynamics);
+  const Spread *spread = structure->of ? aerodynamics_spread (aerodynamics, structure->of) : NULL;
+  const CoreStatus status = load_of_structure (structure, spread, reference ? reference->planform.mac : NAN,
+                                               &self->items[self->count]);
+
+  self->figures.total_g += structure->mass;
+  if (status == CORE_OK)
+    self->pieces[self->count++] = &structure->piece;
+  else
+    {
+      self->status = status;
+      if (!spread)
+        notes_add_problem (self->notes, &structure->piece, _("The mass “%s” has no place: it is of nothing that is drawn. Give it "
+                                                             "a place, or draw what it is of."), piece_name (&structure->piece));
+      else
+        notes_add (self->notes, NOTE_LOOK, &structure->piece, _("The mass “%s” has no place until the outline of “%s” encloses "
+                                                                "an area; the balance point is withheld."),
+                   piece_name (&structure->piece), piece_name (spread->piece));
+    }
+}
+
+static void
+gather (Loads *self, const Aerodynamics *aerodynamics)
+{
+  self->items = g_new (MassItem, self->key.pieces->len);
+  self->pieces = g_new (const Piece *, self->key.pieces->len);
+  for (guint i = 0; i < self->key.pieces->len; i++)
+    {
+      const Piece *piece = g_ptr_array_index (self->key.pieces, i);
+
+      if (piece->kind == PIECE_PART)
+        add_part (self, (const Part *) piece);
+      else if (piece->kind == PIECE_STRUCTURE)
+        add_structure (self, aerodynamics, (const Structure *) piece);
+    }
+}
+
+/* An item of unknown deviation leaves the balance point known and its deviation unknown. */
+static bool
+strip_unknown_deviations (MassItem items[], size_t count)
+{
+  bool known = true;
+
+  for (size_t i = 0; i < count; i++)
+    if (isnan (items[i].x_sigma))
+      {
+        items[i].x_sigma = 0;
+        known = false;
+      }
+  return known;
+}
+
+static void
+add_up (Loads *self)
+{
+  const bool known = strip_unknown_deviations (self->items, self->count);
+  const double total = self->figures.total_g;
+
+  self->figures = (MassFigures) { total, NAN, NAN, NAN, NAN, NAN, NAN, NAN };
+  if (self->status == CORE_OK)
+    self->status = mass_sum (self->items, self->count, &self->sum);
+  if (self->status != CORE_OK)
+    return;
+  self->figures = (MassFigures) {
+    .total_g = total, .x_mm = self->sum.x * 1e3, .y_mm = self->sum.y * 1e3, .z_mm = self->sum.z * 1e3,
+    .x_sigma_mm = known ? self->sum.x_sigma * 1e3 : NAN,
+    .inertia_roll_kgm2 = self->sum.roll, .inertia_pitch_kgm2 = self->sum.pitch, .inertia_yaw_kgm2 = self->sum.yaw,
+  };
+  if (!known)
+    notes_add (self->notes, NOTE_NOTE, NULL, _("Without a wing the deviation of a structure's place is not known, nor is that of "
+                                               "the balance point."));
+}
+
+static void
+find_what_to_weigh (Loads *self)
+{
+  double most = 0, second = 0;
+
+  if (self->status != CORE_OK)
+    return;
+  for (size_t i = 0; i < self->count; i++)
+    {
+      const double variance = mass_item_x_variance (&self->items[i], self->sum.x);
+
+      if (variance > most)
+        {
+          second = most, self->weigh_first[1] = self->weigh_first[0];
+          most = variance, self->weigh_first[0] = self->pieces[i];
+        }
+      else if (variance > second)
+        second = variance, self->weigh_first[1] = self->pieces[i];
+    }
+}
+
+void
+loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane)
+{
+  PieceKey key = { .kinds = kinds };
+
+  self->key.kinds = kinds;
+  if (piece_key_matches (&self->key, aeroplane))
+    return;
+  piece_key_take (&key, aeroplane);
+  loads_clear (self);
+  *self = (Loads) { .key = key, .notes = notes_new () };
+  gather (self, aerodynamics);
+  add_up (self);
+  find_what_to_weigh (self);
+  if (!self->count && !self->notes->len)
+    notes_add (self->notes, NOTE_LOOK, NULL, _("There are no masses yet, so there is no balance point. Add parts and structures."));
+}

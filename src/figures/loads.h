@@ -1,0 +1,34 @@
+#pragma once
+#include "balance/centre.h"
+#include "figures/aerodynamics.h"
+#include "figures/figures.h"
+#include "figures/piece-key.h"
+
+/** All that has mass and is aboard, and its sum; remembered until one of the parts, structures, surfaces or bodies changes. SI within,
+ *  as the balance room wants it. */
+typedef struct {
+  PieceKey key;
+  size_t count;
+  MassItem *items;               /* kg, m; in the document's order */
+  const Piece **pieces;          /* what each item is */
+  CoreStatus status;             /* of the sum; CORE_OUT_OF_RANGE without a mass */
+  MassSum sum;
+  MassFigures figures;           /* the same in mm and g; NAN where there is none */
+  const Piece *weigh_first[2];   /* the two to which the balance point's deviation owes most; NULL without */
+  GPtrArray *notes;
+} Loads;
+
+/** Makes it new unless the pieces are those it was made from. */
+void loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane);
+void loads_clear  (Loads *self);
+
+/** A part as a mass: a box at its place, deviations as stated or typical of its class. */
+MassItem load_of_part (const Part *part);
+
+/** A structure as a mass. With a place of its own: a point there. Else spread as a thin sheet over what it is of, about the area's
+ *  centroid, which `centre` moves along the mean chord or the body's length. Deviations as stated, else 18 % of its mass and 3 % of
+ *  the MAC (common practice, no source).
+ *  spread  where mass of its surface or body lies; NULL when there is none
+ *  mac     of the reference wing, mm; NAN without one: x_sigma is NAN then, unless it is stated
+ *  item    set on success; CORE_OUT_OF_RANGE when it has neither a place nor a spread, else the spread's status */
+CoreStatus load_of_structure (const Structure *structure, const Spread *spread, double mac, MassItem *item);

@@ -1,0 +1,151 @@
+#include "figures/report-sections.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+enum { LABEL_VALUE_REMARK = 3, REMARK_LEFT = 1 << 2 };
+
+char *
+report_number (double value, int decimals)
+{
+  if (!isfinite (value))
+    return g_strdup ("–");
+  return g_strdup_printf (value < 0 && round (value * pow (10, decimals)) < 0 ? "−%.*f" : "%.*f", decimals, fabs (value));
+}
+
+static void
+add (TextTable *table, const char *label, char *value, char *remark)
+{
+  text_table_cell (table, g_strdup (label));
+  text_table_cell (table, value);
+  text_table_cell (table, remark);
+}
+
+static char *
+percent_of_chord (double percent)
+{
+  g_autofree char *figure = units_percent (percent);
+
+  return isfinite (percent) ? g_strdup_printf (_("%s of the mean chord"), figure) : NULL;
+}
+
+static void
+add_marks (TextTable *table, const BalanceFigures *balance, Units units)
+{
+  for (size_t i = 0; i < balance->mark_count; i++)
+    {
+      const MarkFigures *mark = &balance->marks[i];
+      g_autofree char *station = units_length_figure (units, mark->station_mm);
+      g_autofree char *forward = units_length_figure (units, mark->forward_mm);
+      g_autofree char *aft = units_length (units, mark->aft_mm);
+
+      add (table, _("Balance mark"), units_length (units, mark->target_mm),
+           g_strdup_printf (_("aft of the leading edge at station %s; limits %s and %s"), station, forward, aft));
+    }
+}
+
+static char *
+margin_remark (const Figures *figures)
+{
+  const Target target = aeroplane_traits (figures->aeroplane).target;
+  const double sigma = figures->balance.static_margin_sigma_percent;
+  g_autofree char *from = report_number (target.from, 0), *to = report_number (target.to, 0), *aim = report_number (target.aim, 0);
+
+  if (figures->neutral_point.wing_alone)
+    return g_strdup (_("of the wing alone"));
+  if (!isfinite (sigma))
+    return g_strdup_printf (_("wanted %s to %s, aim %s"), from, to, aim);
+  return g_strdup_printf (_("± %.0f; wanted %s to %s, aim %s"), fmax (1, round (sigma)), from, to, aim);
+}
+
+static char *
+place_remark (double sigma, double percent, Units units)
+{
+  g_autofree char *deviation = units_length (units, sigma);
+  g_autofree char *share = percent_of_chord (percent);
+
+  if (!isfinite (sigma))
+    return g_steal_pointer (&share);
+  if (!share)
+    return g_strdup_printf (_("± %s"), deviation);
+  return g_strdup_printf (_("± %s; %s"), deviation, share);
+}
+
+TextTable
+report_balance (const Figures *figures, Units units)
+{
+  TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
+  const BalanceFigures *balance = &figures->balance;
+
+  add_marks (&table, balance, units);
+  add (&table, _("Static margin"), units_percent (balance->static_margin_percent), margin_remark (figures));
+  add (&table, _("Balance point, aft of the datum"), units_length (units, figures->mass.x_mm),
+       place_remark (figures->mass.x_sigma_mm, balance->percent_mac, units));
+  if (isfinite (balance->target_x_mm))
+    {
+      add (&table, _("Forward limit, aft of the datum"), units_length (units, balance->forward_limit_x_mm), NULL);
+      add (&table, _("Aim, aft of the datum"), units_length (units, balance->target_x_mm), NULL);
+      add (&table, _("Aft limit, aft of the datum"), units_length (units, balance->aft_limit_x_mm), NULL);
+    }
+  return table;
+}
+
+TextTable
+report_neutral_point (const Figures *figures, Units units)
+{
+  TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
+  const NeutralPointFigures *point = &figures->neutral_point;
+
+  add (&table, _("Neutral point, aft of the datum"), units_length (units, point->x_mm),
+       place_remark (point->sigma_mm, point->percent_mac, units));
+  if (!isfinite (point->x_mm))
+    return table;
+  add (&table, _("by the vortex lattice, without body"), units_length (units, point->lattice_x_mm), NULL);
+  add (&table, _("the body's shift"), units_length (units, point->body_shift_mm), g_strdup (_("Multhopp's strips, flow from the lattice")));
+  add (&table, _("by handbook formulas, with body"), units_length (units, point->handbook_x_mm), NULL);
+  add (&table, _("Downwash gradient at the tailplane"), report_number (point->downwash_gradient, 2), g_strdup (_("by the lattice")));
+  return table;
+}
+
+TextTable
+report_mass (const Figures *figures, Units units)
+{
+  TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
+  const MassFigures *mass = &figures->mass;
+
+  add (&table, _("All-up mass"), units_mass (units, mass->total_g), NULL);
+  add (&table, _("Balance point, to starboard"), units_length (units, mass->y_mm), NULL);
+  add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm), NULL);
+  add (&table, _("Moment of inertia in roll"), report_number (mass->inertia_roll_kgm2 * 1e3, 3), g_strdup (_("g m²")));
+  add (&table, _("Moment of inertia in pitch"), report_number (mass->inertia_pitch_kgm2 * 1e3, 3), g_strdup (_("g m²")));
+  add (&table, _("Moment of inertia in yaw"), report_number (mass->inertia_yaw_kgm2 * 1e3, 3), g_strdup (_("g m²")));
+  return table;
+}
+
+static char *
+speed (Units units, double m_s)
+{
+  const double mile_an_hour = 0.44704;      /* m/s, exactly */
+  g_autofree char *figure = report_number (units.length == LENGTH_INCH ? m_s / mile_an_hour : m_s, 1);
+
+  if (!isfinite (m_s))
+    return g_steal_pointer (&figure);
+  return g_strdup_printf (units.length == LENGTH_INCH ? _("%s mph") : _("%s m/s"), figure);
+}
+
+TextTable
+report_flight (const Figures *figures, Units units)
+{
+  TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
+  const FlightFigures *flight = &figures->flight;
+  g_autofree char *lift = report_number (flight->lift_max, 2);
+
+  add (&table, _("Wing loading"), units_loading (units, flight->wing_loading_g_dm2), g_strdup (_("on the area of all wings")));
+  add (&table, _("Cubic loading"), report_number (flight->cube_loading_kg_m3, 1), g_strdup (_("kg/m³")));
+  add (&table, _("Stalling speed"), speed (units, flight->stall_speed_m_s),
+       isfinite (flight->lift_max) ? g_strdup_printf (_("at a greatest lift coefficient of %s"), lift) : NULL);
+  add (&table, _("Reynolds number there"), report_number (round (flight->reynolds_mac / 1000) * 1000, 0), g_strdup (_("of the mean chord")));
+  add (&table, _("Pitch speed"), speed (units, flight->pitch_speed_m_s), NULL);
+  return table;
+}

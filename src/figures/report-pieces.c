@@ -1,0 +1,202 @@
+#include "figures/report-sections.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/part-class.h"
+#include "figures/names.h"
+
+/* One row of the table of surfaces: a label and how its figure is had. */
+typedef char *(*SurfaceCell) (const SurfaceFigures *surface, Units units);
+
+static char *cell_role    (const SurfaceFigures *s, Units u) { return g_strdup (surface_role_name (s->surface->role)); }
+static char *cell_span    (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.span); }
+static char *cell_area    (const SurfaceFigures *s, Units u) { return units_area (u, s->planform.area); }
+static char *cell_aspect  (const SurfaceFigures *s, Units u) { return report_number (s->planform.aspect_ratio, 2); }
+static char *cell_chord   (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mean_chord); }
+static char *cell_mac     (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac); }
+static char *cell_station (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac_station); }
+static char *cell_edge    (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac_leading_edge_x); }
+static char *cell_quarter (const SurfaceFigures *s, Units u) { return units_length (u, s->quarter_mac_x_mm); }
+static char *cell_slope   (const SurfaceFigures *s, Units u) { return report_number (s->lift_slope_per_rad, 2); }
+static char *cell_arm     (const SurfaceFigures *s, Units u) { return units_length (u, s->tail_arm_mm); }
+static char *cell_volume  (const SurfaceFigures *s, Units u) { return report_number (s->volume_coefficient, 3); }
+
+static const struct { const char *label; SurfaceCell cell; } surface_rows[] = {
+  { N_("Role"), cell_role },
+  { N_("Span (a fin: height)"), cell_span },
+  { N_("Area, to the centre line"), cell_area },
+  { N_("Aspect ratio"), cell_aspect },
+  { N_("Mean chord, area over span"), cell_chord },
+  { N_("Mean aerodynamic chord (MAC)"), cell_mac },
+  { N_("MAC at station"), cell_station },
+  { N_("MAC's leading edge, aft of datum"), cell_edge },
+  { N_("Quarter MAC, aft of datum"), cell_quarter },
+  { N_("Lift slope alone, per radian"), cell_slope },
+  { N_("Tail arm"), cell_arm },
+  { N_("Tail volume"), cell_volume },
+};
+
+TextTable
+report_surfaces (const Figures *figures, Units units)
+{
+  TextTable table = text_table_new ((unsigned) figures->surface_count + 1, 0);
+
+  if (!figures->surface_count)
+    return table;
+  text_table_cell (&table, NULL);
+  for (size_t i = 0; i < figures->surface_count; i++)
+    text_table_cell (&table, g_strdup (piece_name (&figures->surfaces[i].surface->piece)));
+  for (size_t row = 0; row < G_N_ELEMENTS (surface_rows); row++)
+    {
+      text_table_cell (&table, g_strdup (_(surface_rows[row].label)));
+      for (size_t i = 0; i < figures->surface_count; i++)
+        text_table_cell (&table, surface_rows[row].cell (&figures->surfaces[i], units));
+    }
+  return table;
+}
+
+static void
+add_headings (TextTable *table, const char *const headings[], size_t count)
+{
+  for (size_t i = 0; i < count; i++)
+    text_table_cell (table, g_strdup (*headings[i] ? _(headings[i]) : ""));
+}
+
+TextTable
+report_controls (const Figures *figures, Units units)
+{
+  static const char *const headings[] = { N_("Control"), N_("on"), N_("area"), N_("share") };
+  TextTable table = text_table_new (G_N_ELEMENTS (headings), 1 << 1);
+
+  if (figures->control_count)
+    add_headings (&table, headings, G_N_ELEMENTS (headings));
+  for (size_t i = 0; i < figures->control_count; i++)
+    {
+      const ControlFigures *control = &figures->controls[i];
+
+      text_table_cell (&table, g_strdup (control_kind_name (control->control->kind)));
+      text_table_cell (&table, g_strdup (piece_name (&control->surface->piece)));
+      text_table_cell (&table, units_area (units, control->area_mm2));
+      text_table_cell (&table, units_percent (control->area_share_percent));
+    }
+  return table;
+}
+
+static char *
+mass_with_deviation (double mass, double sigma, Units units)
+{
+  g_autofree char *figure = units_mass (units, mass);
+  g_autofree char *deviation = units_mass_figure (units, sigma);
+  g_autofree char *least = units_mass_figure (units, 0);
+
+  if (g_str_equal (deviation, least))
+    return g_steal_pointer (&figure);
+  return g_strdup_printf (_("%s ± %s"), figure, deviation);
+}
+
+static char *
+rail_text (const Part *part, Units units)
+{
+  g_autofree char *from = units_length_figure (units, part->rail_from), *to = units_length (units, part->rail_to);
+
+  if (!part->aboard)
+    return g_strdup (_("left ashore"));
+  return part->has_rail ? g_strdup_printf (_("rail %s to %s"), from, to) : NULL;
+}
+
+static void
+add_part (TextTable *table, const Part *part, Units units)
+{
+  const bool weighed = !isnan (part->mass_sigma);
+  const double sigma = weighed ? part->mass_sigma : part_class_mass_sigma (part->class_name, part->mass);
+
+  text_table_cell (table, g_strdup (piece_name (&part->piece)));
+  text_table_cell (table, mass_with_deviation (part->mass, sigma, units));
+  text_table_cell (table, units_length (units, part->x));
+  text_table_cell (table, units_length (units, part->y));
+  text_table_cell (table, units_length (units, part->z));
+  text_table_cell (table, rail_text (part, units));
+}
+
+static void
+add_structure (TextTable *table, const Structure *structure, Units units)
+{
+  const bool placed = !isnan (structure->x);
+
+  text_table_cell (table, g_strdup (piece_name (&structure->piece)));
+  text_table_cell (table, isnan (structure->mass_sigma) ? units_mass (units, structure->mass)
+                                                        : mass_with_deviation (structure->mass, structure->mass_sigma, units));
+  text_table_cell (table, placed ? units_length (units, structure->x) : g_strdup ("–"));
+  text_table_cell (table, placed ? units_length (units, structure->y) : g_strdup ("–"));
+  text_table_cell (table, placed ? units_length (units, structure->z) : g_strdup ("–"));
+  text_table_cell (table, placed ? NULL : g_strdup_printf (_("spread over “%s”"), structure->of ? structure->of : ""));
+}
+
+TextTable
+report_parts (const Figures *figures, Units units)
+{
+  static const char *const headings[] = { N_("Part"), N_("mass"), N_("aft of datum"), N_("to starboard"), N_("up"), "" };
+  const Aeroplane *aeroplane = figures->aeroplane;
+  TextTable table = text_table_new (G_N_ELEMENTS (headings), 1 << 5);
+
+  for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
+    {
+      const Piece *piece = aeroplane_piece (aeroplane, i);
+
+      if (piece->kind != PIECE_PART && piece->kind != PIECE_STRUCTURE)
+        continue;
+      if (!table.cells->len)
+        add_headings (&table, headings, G_N_ELEMENTS (headings));
+      if (piece->kind == PIECE_PART)
+        add_part (&table, (const Part *) piece, units);
+      else
+        add_structure (&table, (const Structure *) piece, units);
+    }
+  return table;
+}
+
+static char *
+reach_text (const Solution *solution, Units units)
+{
+  if (isnan (solution->x_mm))
+    return NULL;
+  if (solution->reachable)
+    return g_strdup (_("on its rail"));
+  const bool nose = solution->ballast_x_mm < solution->part->rail_from;
+  g_autofree char *ballast = units_mass (units, solution->ballast_g);
+  if (isnan (solution->ballast_g))
+    return g_strdup (_("beyond its rail"));
+  return g_strdup_printf (nose ? _("beyond its rail; %s at the nose") : _("beyond its rail; %s at the tail"), ballast);
+}
+
+static char *
+band_text (const Solution *solution, Units units)
+{
+  g_autofree char *from = units_length_figure (units, solution->band_from_mm), *to = units_length (units, solution->band_to_mm);
+
+  if (isnan (solution->band_from_mm))
+    return g_strdup ("–");
+  return g_strdup_printf (_("%s to %s"), from, to);
+}
+
+TextTable
+report_solutions (const Figures *figures, Units units)
+{
+  static const char *const headings[] = { N_("Part"), N_("now at"), N_("aim at"), N_("in the band"), "" };
+  TextTable table = text_table_new (G_N_ELEMENTS (headings), 1 << 4);
+
+  if (figures->solution_count)
+    add_headings (&table, headings, G_N_ELEMENTS (headings));
+  for (size_t i = 0; i < figures->solution_count; i++)
+    {
+      const Solution *solution = &figures->solutions[i];
+
+      text_table_cell (&table, g_strdup (piece_name (&solution->part->piece)));
+      text_table_cell (&table, units_length (units, solution->part->x));
+      text_table_cell (&table, units_length (units, solution->x_mm));
+      text_table_cell (&table, band_text (solution, units));
+      text_table_cell (&table, reach_text (solution, units));
+    }
+  return table;
+}

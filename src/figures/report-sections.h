@@ -1,0 +1,17 @@
+#pragma once
+#include "document/units.h"
+#include "figures/figures.h"
+#include "figures/text-table.h"
+
+/* The sections of the report for people, each a table; empty where there is nothing to say. A figure that cannot be had is "–". */
+TextTable report_balance       (const Figures *figures, Units units);
+TextTable report_neutral_point (const Figures *figures, Units units);
+TextTable report_surfaces      (const Figures *figures, Units units);
+TextTable report_controls      (const Figures *figures, Units units);
+TextTable report_mass          (const Figures *figures, Units units);
+TextTable report_parts         (const Figures *figures, Units units);
+TextTable report_solutions     (const Figures *figures, Units units);
+TextTable report_flight        (const Figures *figures, Units units);
+
+/** A pure number with this many decimals in the locale's way and a true minus; "–" unless finite. A new string. */
+char *report_number (double value, int decimals);

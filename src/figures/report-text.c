@@ -1,0 +1,119 @@
+#include "figures/report.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/advice.h"
+#include "figures/report-sections.h"
+#include "figures/text-table.h"
+
+enum { LINE_WIDTH = 78 };
+
+static void
+append_heading (GString *text, const char *heading)
+{
+  g_string_append_printf (text, "\n%s\n", heading);
+}
+
+/* The name in a line of its own, ruled below. */
+static void
+append_title (GString *text, const char *name)
+{
+  const char *title = name && *name ? name : _("Unnamed aeroplane");
+
+  g_string_append_printf (text, "%s\n", title);
+  for (long i = g_utf8_strlen (title, -1); i > 0; i--)
+    g_string_append (text, "─");
+  g_string_append_c (text, '\n');
+}
+
+static void
+append_answer (GString *text, const Figures *figures, Units units)
+{
+  Advice *advice = advice_new (figures, units);
+
+  text_wrap (text, advice->headline, 0, LINE_WIDTH);
+  if (*advice->second)
+    text_wrap (text, advice->second, 0, LINE_WIDTH);
+  advice_free (advice);
+}
+
+static const char *
+severity_name (NoteSeverity severity)
+{
+  switch (severity)
+    {
+    case NOTE_ACT:
+      /* TRANSLATORS: stands before a note that needs a change */
+      return _("Act");
+    case NOTE_LOOK:
+      /* TRANSLATORS: stands before a note that deserves a look */
+      return _("Look");
+    default:
+      return _("Note");
+    }
+}
+
+static void
+append_notes (GString *text, const GPtrArray *notes)
+{
+  if (!notes->len)
+    return;
+  append_heading (text, _("Notes"));
+  for (guint i = 0; i < notes->len; i++)
+    {
+      const Note *note = g_ptr_array_index (notes, i);
+      const char *name = severity_name (note->severity);
+
+      g_string_append_printf (text, "  %s%*s", name, (int) MAX (1, 6 - g_utf8_strlen (name, -1)), "");
+      text_wrap (text, note->text, 8, LINE_WIDTH);
+    }
+}
+
+/* What every sheet and report says in small print. */
+static void
+append_cautions (GString *text)
+{
+  const char *const cautions[] = {
+    _("The figures are estimates. Check the balance on the bench before every first flight and begin at the forward limit."),
+    _("Keep clear of propellers, and take the propeller off for bench work."),
+    _("Charge and store lithium batteries as their makers say."),
+    _("Blades, adhesives, dust and heating irons hurt."),
+    _("Fly where and how local rules and the flying field allow."),
+  };
+
+  append_heading (text, _("Cautions"));
+  for (size_t i = 0; i < G_N_ELEMENTS (cautions); i++)
+    {
+      g_string_append (text, "  ");
+      text_wrap (text, cautions[i], 2, LINE_WIDTH);
+    }
+}
+
+static void
+append_section (GString *text, const char *heading, TextTable table)
+{
+  if (table.cells->len)
+    append_heading (text, heading);
+  text_table_print (&table, text);
+}
+
+char *
+report_text (const Figures *figures, Units units)
+{
+  GString *text = g_string_new (NULL);
+
+  append_title (text, aeroplane_traits (figures->aeroplane).name);
+  append_answer (text, figures, units);
+  append_section (text, _("Balance"), report_balance (figures, units));
+  append_section (text, _("Neutral point"), report_neutral_point (figures, units));
+  append_section (text, _("Surfaces"), report_surfaces (figures, units));
+  append_section (text, _("Controls"), report_controls (figures, units));
+  append_section (text, _("Mass"), report_mass (figures, units));
+  append_section (text, _("Parts and structure"), report_parts (figures, units));
+  append_section (text, _("Parts that slide"), report_solutions (figures, units));
+  append_section (text, _("Flight"), report_flight (figures, units));
+  append_notes (text, figures->notes);
+  append_cautions (text);
+  return g_string_free (text, FALSE);
+}

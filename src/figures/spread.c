@@ -1,0 +1,145 @@
+#include "figures/spread.h"
+
+#include <math.h>
+#include "figures/surface-figures.h"
+
+static const Spread none = { .x = NAN, .y = NAN, .z = NAN, .from_x = NAN, .length_x = NAN, .roll = NAN, .pitch = NAN, .yaw = NAN };
+
+/* Mean height over the area that dihedral with breaks gives: cells narrow towards the tip, where chords change fastest. */
+static double
+mean_lift (const Surface *surface, double semispan)
+{
+  enum { CELLS = 64 };
+  double lifted = 0, area = 0;
+
+  for (int i = 0; i < CELLS; i++)
+    {
+      const double inner = semispan * sin (i * (G_PI / 2 / CELLS)), outer = semispan * sin ((i + 1) * (G_PI / 2 / CELLS));
+      const double station = (inner + outer) / 2;
+      StationCut cut;
+
+      if (planform_cut (surface->outline, surface_sides (surface), station, &cut) != CORE_OK)
+        continue;
+      area += cut.chord * (outer - inner);
+      lifted += cut.chord * (outer - inner) * surface_lift (surface, station);
+    }
+  return area > 0 ? lifted / area : NAN;
+}
+
+/* A fin stands on its root: y of its outline is height. */
+static void
+stand_upright (Spread *spread, const Surface *surface, const AreaMoments *moments)
+{
+  const double upright = moments->yy / moments->area - moments->y * moments->y;
+
+  spread->z = surface->z + moments->y;
+  spread->roll = upright;
+  spread->pitch = moments->xx / moments->area + upright;
+  spread->yaw = moments->xx / moments->area;
+}
+
+static void
+lie_flat (Spread *spread, const Surface *surface, const AreaMoments *moments, double semispan)
+{
+  const double root_x = outline_node (surface->outline, 0).x;
+
+  spread->slope = tan (surface->incidence * (G_PI / 180));
+  spread->z = surface->z - (moments->x - root_x) * spread->slope
+            + (surface->break_count ? mean_lift (surface, semispan) : surface_lift (surface, moments->y));
+  spread->roll = moments->yy / moments->area;
+  spread->pitch = moments->xx / moments->area;
+  spread->yaw = spread->roll + spread->pitch;
+}
+
+Spread
+spread_of_surface (const SurfaceFigures *surface)
+{
+  const bool horizontal = surface_is_horizontal (surface->surface);
+  Spread made = none;
+  AreaMoments moments;
+
+  made.piece = &surface->surface->piece;
+  made.status = isfinite (surface->area_mm2) ? CORE_OK : surface->status;
+  if (made.status == CORE_OK)
+    made.status = planform_moments (surface->surface->outline, surface_sides (surface->surface), &moments);
+  if (made.status != CORE_OK)
+    return made;
+
+  made.x = moments.x;
+  made.y = 0;
+  made.from_x = surface->planform.mac_leading_edge_x;
+  made.length_x = surface->planform.mac;
+  if (horizontal)
+    lie_flat (&made, surface->surface, &moments, surface->planform.span / 2);
+  else
+    stand_upright (&made, surface->surface, &moments);
+  return made;
+}
+
+/* A body's half from above ends at the centre line, also where nose or tail are blunt. */
+static CoreStatus
+closed_to_the_axis (const Outline *half, Outline **made)
+{
+  const Point first = outline_node (half, 0), last = outline_node (half, outline_node_count (half) - 1);
+  const Segment down = segment_line ((Point) { last.x, 0 }), back = segment_line ((Point) { first.x, 0 });
+  Outline *ended;
+  CoreStatus status;
+
+  if (last.y == 0 && first.y == 0)
+    {
+      *made = outline_ref (half);
+      return CORE_OK;
+    }
+  if ((status = outline_with_segment_added (half, &down, &ended)) != CORE_OK)
+    return status;
+  status = outline_with_segment_added (ended, &back, made);
+  outline_unref (ended);
+  return status;
+}
+
+/* Seen from the side the sheet stands upright; its lowest place becomes the station 0. */
+static CoreStatus
+side_on_its_lowest (const Outline *side, Outline **made)
+{
+  return outline_mapped (side, (Point) { 1, 1 }, (Point) { 0, -outline_bounds (side).min.y }, made);
+}
+
+static void
+lay_body (Spread *spread, const Body *body, const AreaMoments *moments)
+{
+  const double along = moments->xx / moments->area;
+  const double across = body->outline ? moments->yy / moments->area : 0;   /* both halves of the top view */
+  const Box box = outline_bounds (body->outline ? body->outline : body->side_outline);
+
+  spread->x = moments->x;
+  spread->y = 0;
+  spread->z = 0;
+  if (body->side_outline)
+    spread->z = (outline_bounds (body->side_outline).min.y + outline_bounds (body->side_outline).max.y) / 2;
+  spread->from_x = box.min.x;
+  spread->length_x = box.max.x - box.min.x;
+  spread->roll = across;
+  spread->pitch = along;
+  spread->yaw = along + across;
+}
+
+Spread
+spread_of_body (const Body *body)
+{
+  Spread made = none;
+  Outline *closed = NULL;
+  AreaMoments moments;
+
+  made.piece = &body->piece;
+  made.status = CORE_TOO_FEW_NODES;
+  if (body->outline)
+    made.status = closed_to_the_axis (body->outline, &closed);
+  else if (body->side_outline)
+    made.status = side_on_its_lowest (body->side_outline, &closed);
+  if (made.status == CORE_OK)
+    made.status = planform_moments (closed, PLANFORM_SINGLE, &moments);
+  if (made.status == CORE_OK)
+    lay_body (&made, body, &moments);
+  outline_unref (closed);
+  return made;
+}

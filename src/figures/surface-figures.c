@@ -1,0 +1,89 @@
+#include "figures/surface-figures.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/names.h"
+#include "figures/notes.h"
+
+PlanformSides
+surface_sides (const Surface *surface)
+{
+  if (!surface_is_horizontal (surface))
+    return PLANFORM_SINGLE;
+  return surface->root_open ? PLANFORM_OPEN : PLANFORM_CARRIED;
+}
+
+SurfaceFigures
+surface_figures_alone (const Surface *surface)
+{
+  const Planform none = { NAN, NAN, NAN, NAN, NAN, NAN, NAN };
+  SurfaceFigures made = { .surface = surface, .planform = none, .quarter_mac_x_mm = NAN, .lift_slope_per_rad = NAN,
+                          .tail_arm_mm = NAN, .volume_coefficient = NAN, .area_mm2 = NAN };
+  CoreStatus measured;
+
+  made.status = outline_check (surface->outline, &made.fault);
+  measured = planform_measure (surface->outline, surface_sides (surface), &made.planform);
+  if (measured != CORE_OK)
+    {
+      made.status = measured;
+      return made;
+    }
+  made.area_mm2 = made.planform.area;
+  made.quarter_mac_x_mm = made.planform.mac_leading_edge_x + 0.25 * made.planform.mac;
+  return made;
+}
+
+void
+surface_figures_refer (SurfaceFigures *figures, const SurfaceFigures *reference)
+{
+  const Planform *wing = &reference->planform;
+  const double length = surface_is_horizontal (figures->surface) ? wing->mac : wing->span;
+
+  figures->tail_arm_mm = figures->quarter_mac_x_mm - reference->quarter_mac_x_mm;
+  figures->volume_coefficient = figures->area_mm2 * figures->tail_arm_mm / (wing->area * length);
+}
+
+double
+surface_lift (const Surface *surface, double station)
+{
+  double lift = 0, from = 0, angle = surface->dihedral;
+
+  for (size_t i = 0; i < surface->break_count && surface->breaks[i].from < station; i++)
+    {
+      lift += (surface->breaks[i].from - from) * tan (angle * (G_PI / 180));
+      from = surface->breaks[i].from;
+      angle = surface->breaks[i].angle;
+    }
+  return lift + (station - from) * tan (angle * (G_PI / 180));
+}
+
+void
+surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes)
+{
+  const Piece *piece = &figures->surface->piece;
+  const char *name = piece_name (piece);
+
+  switch (figures->status)
+    {
+    case CORE_OK:
+      return;
+    case CORE_MULTI_VALUED:
+      notes_add (notes, NOTE_NOTE, piece, _("The outline of “%s” meets some stations more than twice. Its chord there is what "
+                                            "lies inside; area and mean chord hold."), name);
+      return;
+    case CORE_OPEN:
+      notes_add_problem (notes, piece, _("The outline of “%s” is open. Carry it to the line where it began."), name);
+      return;
+    case CORE_CROSSES_ITSELF:
+      notes_add_problem (notes, piece, _("The outline of “%s” crosses itself between nodes %d and %d. Drag one of them apart."),
+                         name, (int) figures->fault.segment_a + 1, (int) figures->fault.segment_b + 1);
+      return;
+    case CORE_NO_SPAN:
+    case CORE_NO_AREA:
+      notes_add_problem (notes, piece, _("The outline of “%s” encloses nothing. Give it a span and a chord."), name);
+      return;
+    default:
+      notes_add_problem (notes, piece, _("“%s” cannot be measured: %s."), name, _(core_status_sentence (figures->status)));
+    }
+}

@@ -1,0 +1,17 @@
+#pragma once
+#include "figures/figures.h"
+
+/** How a surface's outline becomes a planform: carried to the centre line, open there, or single (a fin). */
+PlanformSides surface_sides (const Surface *surface);
+
+/** Measures one surface by itself: planform, fault, quarter MAC; what needs the reference wing stays NAN. */
+SurfaceFigures surface_figures_alone (const Surface *surface);
+
+/** Fills in tail arm and volume against the reference wing (not for the reference itself). */
+void surface_figures_refer (SurfaceFigures *figures, const SurfaceFigures *reference);
+
+/** Height of the surface's own plane over its root's leading edge at a station, mm: dihedral with its breaks. A fin has none. */
+double surface_lift (const Surface *surface, double station);
+
+/** Says in notes what is wrong with the outline, if anything is. */
+void surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes);
