@@ -58,6 +58,9 @@ piece_direction (const Piece *piece)
   return piece->to.y > piece->from.y ? 1 : -1;
 }
 
+/** Smooth where the second stretch leaves as the first arrives, within 0.5 degrees; else a corner. */
+NodeKind outline_kind_from_shape (const Stretch *before, const Stretch *after);
+
 /** The ends of all pieces' stations between the lowest and the highest, rising, each once. `levels` has room for
  *  2 * piece_count. Returns how many. */
 size_t outline_levels (const Outline *self, double levels[]);

@@ -51,8 +51,8 @@ segments_verify (Point start, const Segment segments[], size_t count)
   return status;
 }
 
-static NodeKind
-node_kind_from_shape (const Stretch *before, const Stretch *after)
+NodeKind
+outline_kind_from_shape (const Stretch *before, const Stretch *after)
 {
   const Point arrives = stretch_arrives (before), leaves = stretch_leaves (after);
   const bool along = point_dot (arrives, leaves) > 0;
@@ -69,7 +69,7 @@ set_kinds (Outline *self, const NodeKind kinds[])
     else if (i == 0 || i == self->count)
       self->kinds[i] = NODE_CORNER;
     else
-      self->kinds[i] = node_kind_from_shape (&self->stretches[i - 1], &self->stretches[i]);
+      self->kinds[i] = outline_kind_from_shape (&self->stretches[i - 1], &self->stretches[i]);
 }
 
 static void

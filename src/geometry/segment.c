@@ -132,20 +132,11 @@ segment_as_curves (Point from, const Segment *segment, Segment curves[4])
   const Stretch stretch = stretch_make (from, segment);
   const double quarters = fabs (stretch.sweep) / (M_PI / 2);
   const size_t count = stretch.kind == SEGMENT_ARC ? (size_t) fmax (1, ceil (quarters - 1e-6)) : 1;
-  const double step = stretch.sweep / (double) count, reach = 4.0 / 3.0 * tan (step / 4) / stretch.sweep;
 
   if (stretch.kind != SEGMENT_ARC)
-    {
-      curves[0] = segment->kind == SEGMENT_ARC ? segment_line (segment->to) : *segment;
-      return 1;
-    }
-  for (size_t i = 0; i < count; i++)
-    {
-      const double t0 = (double) i / (double) count, t1 = (double) (i + 1) / (double) count;
-      const Point a = stretch_at (&stretch, t0), d = stretch_at (&stretch, t1);
-
-      curves[i] = segment_curve (point_add (a, point_scale (stretch_slope (&stretch, t0), reach)),
-                                 point_sub (d, point_scale (stretch_slope (&stretch, t1), reach)), d);
-    }
+    curves[0] = stretch.kind == SEGMENT_CURVE ? *segment : segment_line (segment->to);
+  else
+    for (size_t i = 0; i < count; i++)
+      curves[i] = stretch_as_curve (&stretch, (double) i / (double) count, (double) (i + 1) / (double) count);
   return count;
 }

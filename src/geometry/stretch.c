@@ -197,6 +197,19 @@ stretch_sagitta (const Stretch *self, double t0, double t1)
   return bend * step * step / 8;
 }
 
+Segment
+stretch_as_curve (const Stretch *self, double t0, double t1)
+{
+  const Point from = stretch_at (self, t0), to = stretch_at (self, t1);
+  const double angle = self->sweep * (t1 - t0);
+
+  if (self->kind == SEGMENT_CURVE && t0 <= 0 && t1 >= 1)
+    return self->segment;
+  const double reach = self->kind == SEGMENT_ARC ? 4.0 / 3 * tan (angle / 4) / self->sweep : (t1 - t0) / 3;
+  return segment_curve (point_add (from, point_scale (stretch_slope (self, t0), reach)),
+                        point_sub (to, point_scale (stretch_slope (self, t1), reach)), to);
+}
+
 double
 stretch_twice_area (const Stretch *self, Point origin)
 {
