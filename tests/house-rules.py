@@ -65,6 +65,12 @@ def check_words(path, text):
     check(not re.search(r'\b(TODO|FIXME|XXX)\b', text), f'{path}: something is left to do')
 
 
+def check_translatable(path, text, listed):
+    speaks = re.search(r'\b(_|N_|C_|ngettext|g_dngettext) ?\("', text)
+    check(not speaks or str(path.relative_to(root)) in listed, f'{path} speaks to people but po/POTFILES does not list it: '
+          'sh po/update-potfiles.sh')
+
+
 def package_flags():
     # The desktop's headers only; enough for every header of ours.
     return subprocess.run(['pkg-config', '--cflags', 'gtk4', 'libadwaita-1', 'json-glib-1.0', 'libxml-2.0'],
@@ -80,6 +86,7 @@ def check_headers(headers):
 
 
 def main():
+    listed = (root / 'po' / 'POTFILES').read_text(encoding='utf-8').split()
     for path in sorted(source.rglob('*.[ch]')):
         if path.parent == source:
             continue
@@ -87,6 +94,7 @@ def main():
         check_includes(path, text)
         check_size(path, text)
         check_words(path, text)
+        check_translatable(path, text, listed)
     check_headers(sorted(source.glob('*/*.h')))
     for complaint in complaints:
         print(complaint, file=sys.stderr)
