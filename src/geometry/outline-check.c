@@ -7,6 +7,8 @@ static const double ENDS_APART = 1e-6;
 static const double LEAST_SPAN = 1e-9;
 static const double LEAST_STRETCH = 1e-6;   /* of stations met more than twice */
 static const double LEAST_AREA = 1e-9;      /* of the side squared */
+/* A side whose fourth power is no number would make none of what is integrated one. */
+static const double LARGEST_SIDE = 1e75, SMALLEST_SIDE = 1e-75;
 
 static size_t
 meetings_at (const Outline *self, double y, double *foremost)
@@ -63,7 +65,11 @@ outline_find_fault (const Outline *self, OutlineFault *fault)
   const Point first = self->stretches[0].from, last = self->stretches[self->count].from;
 
   *fault = (OutlineFault) { .status = CORE_OK };
-  if (outline_find_crossing (self, fault))
+  if (!(side < LARGEST_SIDE))
+    *fault = (OutlineFault) { .status = CORE_NOT_FINITE, .place = first };
+  else if (!(side > SMALLEST_SIDE))
+    *fault = (OutlineFault) { .status = CORE_NO_SPAN, .place = first };
+  else if (outline_find_crossing (self, fault))
     fault->status = CORE_CROSSES_ITSELF;
   else if (fabs (first.y - last.y) > ENDS_APART * side)
     *fault = (OutlineFault) { .status = CORE_OPEN, .place = last };

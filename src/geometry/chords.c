@@ -1,0 +1,54 @@
+#include "geometry/chords.h"
+
+#include "geometry/stretch.h"
+
+static double
+distance_from_chord (Point place, const Point chord[2], double *s)
+{
+  const Point along = point_sub (chord[1], chord[0]);
+  const double square = point_dot (along, along);
+
+  *s = square > 0 ? fmin (fmax (point_dot (point_sub (place, chord[0]), along) / square, 0), 1) : 0;
+  return point_distance (place, point_mix (chord[0], chord[1], *s));
+}
+
+static bool
+chords_cross (const Point a[2], const Point b[2], double *s, double *u)
+{
+  const Point along_a = point_sub (a[1], a[0]), along_b = point_sub (b[1], b[0]), apart = point_sub (b[0], a[0]);
+  const double cross = point_cross (along_a, along_b);
+
+  if (cross == 0)
+    return false;
+  *s = point_cross (apart, along_b) / cross;
+  *u = point_cross (apart, along_a) / cross;
+  return *s >= 0 && *s <= 1 && *u >= 0 && *u <= 1;
+}
+
+double
+chords_distance (const Point a[2], const Point b[2], double *s, double *u)
+{
+  double best = INFINITY;
+
+  if (chords_cross (a, b, s, u))
+    return 0;
+  for (int end = 0; end < 2; end++)
+    {
+      double along_a, along_b;
+      const double from_a = distance_from_chord (a[end], b, &along_b), from_b = distance_from_chord (b[end], a, &along_a);
+
+      if (from_a < best)
+        {
+          best = from_a;
+          *s = end;
+          *u = along_b;
+        }
+      if (from_b < best)
+        {
+          best = from_b;
+          *s = along_a;
+          *u = end;
+        }
+    }
+  return best;
+}

@@ -1,0 +1,7 @@
+#pragma once
+#include "geometry/point.h"
+
+/* Private to the geometry room. */
+
+/** The shortest distance between straight lines a0-a1 and b0-b1; where it is reached goes to *s and *u, in parts of each. */
+double chords_distance (const Point a[2], const Point b[2], double *s, double *u);
