@@ -2,27 +2,18 @@
 #include <math.h>
 #include <string.h>
 #include "drawing/line-kind.h"
+#include "drawing/part-draft.h"
 #include "drawing/symbols.h"
 
-/* One part being drawn: middle, half sizes, and its axes. Details are written for a part that lies along the page; `turned` ones lie across. */
-typedef struct {
-  cairo_t *cr;
-  const Look *look;
-  Box box;
-  Point middle;
-  double half_x, half_y;
-  Colour ink;
-} PartDraft;
-
-static void
+void
 part_ink (const PartDraft *d)
 {
   look_set_source (d->cr, d->ink);
 }
 
 /* Details take the thin line, whatever the box has. */
-static void
-detail_line (const PartDraft *d)
+void
+part_detail_line (const PartDraft *d)
 {
   line_kind_set (d->cr, d->look, LINE_INNER);
   part_ink (d);
@@ -39,7 +30,7 @@ draw_motor (const PartDraft *d)
 {
   const double ring = d->half_y * 0.5, shaft = look_size (d->look, 1.8, 0.5), reach = fmin (look_size (d->look, 7, 2.1), d->half_y);
 
-  detail_line (d);
+  part_detail_line (d);
   stroke_across (d, d->middle.y - ring);
   stroke_across (d, d->middle.y + ring);
   line_add_box (d->cr, (Box) { { d->middle.x - shaft, d->box.min.y - reach }, { d->middle.x + shaft, d->box.min.y } });
@@ -66,7 +57,7 @@ draw_battery (const PartDraft *d)
     line_stroke (d->cr, (Point) { d->middle.x, d->box.min.y }, (Point) { d->middle.x, d->box.max.y });
   else
     stroke_across (d, d->middle.y);
-  detail_line (d);
+  part_detail_line (d);
   line_stroke (d->cr, (Point) { plus.x - arm, y }, (Point) { plus.x + arm, y });
   line_stroke (d->cr, (Point) { plus.x, y - arm }, (Point) { plus.x, y + arm });
   line_stroke (d->cr, (Point) { minus.x - arm, y }, (Point) { minus.x + arm, y });
@@ -88,7 +79,7 @@ draw_receiver (const PartDraft *d)
   const double socket = fmin (look_size (d->look, 4.5, 1.4), d->half_y), step = 2 * d->half_x / 5, wave = look_size (d->look, 3, 0.9);
   const Point root = { d->box.max.x - wave, d->box.min.y };
 
-  detail_line (d);
+  part_detail_line (d);
   for (int i = 1; i <= 4; i++)
     {
       const double x = d->box.min.x + i * step;
@@ -110,7 +101,7 @@ draw_servo (const PartDraft *d)
   const Point shaft = tall ? (Point) { d->middle.x, d->box.min.y + lug + small } : (Point) { d->box.min.x + lug + small, d->middle.y };
   const Point arm = tall ? (Point) { d->box.max.x + small * 0.8, shaft.y } : (Point) { shaft.x, d->box.min.y - small * 0.8 };
 
-  detail_line (d);
+  part_detail_line (d);
   for (int side = -1; side <= 1; side += 2)
     if (tall)
       stroke_across (d, d->middle.y + side * (d->half_y - lug));
@@ -157,28 +148,38 @@ draw_propeller (const PartDraft *d)
   cairo_restore (d->cr);
 }
 
-typedef struct { const char *word; void (*draw) (const PartDraft *draft); } PartDetail;
-static const PartDetail details[] = {
-  { "motor", draw_motor }, { "battery", draw_battery }, { "controller", draw_controller }, { "receiver", draw_receiver },
-  { "servo", draw_servo },
-};
+typedef enum { BASE_BOX, BASE_ROUNDED, BASE_SOLID, BASE_NONE } PartBase;
+typedef struct { const char *word; PartBase base; void (*draw) (const PartDraft *draft); } PartKind;
 
-static bool
-is_class (const PartSymbol *part, const char *word)
+static const PartKind kinds[] = {
+  { "motor", BASE_BOX, draw_motor }, { "battery", BASE_ROUNDED, draw_battery }, { "controller", BASE_BOX, draw_controller },
+  { "receiver", BASE_BOX, draw_receiver }, { "servo", BASE_BOX, draw_servo }, { "switch", BASE_BOX, part_draw_switch },
+  { "ballast", BASE_SOLID, NULL }, { "propeller", BASE_NONE, draw_propeller }, { "spinner", BASE_NONE, part_draw_spinner },
+  { "wheels", BASE_NONE, part_draw_wheels }, { "undercarriage", BASE_NONE, part_draw_undercarriage },
+  { "cowl", BASE_NONE, part_draw_shell }, { "canopy", BASE_NONE, part_draw_shell }, { "pilot", BASE_NONE, part_draw_pilot },
+  { "pushrod", BASE_NONE, part_draw_pushrod },
+};
+static const PartKind unknown = { NULL, BASE_BOX, NULL };
+
+static const PartKind *
+part_kind (const char *word)
 {
-  return part->class_word && strcmp (part->class_word, word) == 0;
+  for (size_t i = 0; word && i < sizeof kinds / sizeof kinds[0]; i++)
+    if (strcmp (kinds[i].word, word) == 0)
+      return &kinds[i];
+  return &unknown;
 }
 
-static void
-draw_detail (const PartDraft *draft, const PartSymbol *part)
+bool
+part_symbol_is_solid (const char *class_word)
 {
-  const double least = look_size (draft->look, 14, 4);
+  return part_kind (class_word)->base != BASE_NONE;
+}
 
-  if (part->side || 2 * fmax (draft->half_x, draft->half_y) < least)
-    return;
-  for (size_t i = 0; i < sizeof details / sizeof details[0]; i++)
-    if (is_class (part, details[i].word))
-      details[i].draw (draft);
+static bool
+has_room_for_detail (const PartDraft *draft)
+{
+  return 2 * fmax (draft->half_x, draft->half_y) >= look_size (draft->look, 14, 4);
 }
 
 /* A battery's corners are rounded. */
@@ -205,23 +206,37 @@ add_part_box (const PartDraft *d, bool rounded)
 static void
 part_line (const PartDraft *d, PartState state)
 {
-  line_kind_set (d->cr, d->look, state == PART_PROPOSED ? LINE_PROPOSAL : LINE_PART);
+  line_kind_set (d->cr, d->look, state == PART_PROPOSED ? LINE_PROPOSAL : state == PART_LEFT_OUT ? LINE_HIDDEN : LINE_PART);
   if (state == PART_SELECTED)
     cairo_set_line_width (d->cr, d->look->selected_width);
   cairo_set_line_join (d->cr, CAIRO_LINE_JOIN_MITER);
 }
 
 static void
-draw_box (const PartDraft *d, const PartSymbol *part)
+draw_base (const PartDraft *d, PartBase base, PartState state)
 {
-  add_part_box (d, is_class (part, "battery"));
-  if (part->state != PART_PROPOSED)
+  add_part_box (d, base == BASE_ROUNDED);
+  if (state == PART_SETTLED || state == PART_SELECTED)
     {
-      look_set_source (d->cr, is_class (part, "ballast") ? d->ink : d->look->part_fill);
+      look_set_source (d->cr, base == BASE_SOLID ? d->ink : d->look->part_fill);
       cairo_fill_preserve (d->cr);
     }
   part_ink (d);
   cairo_stroke (d->cr);
+}
+
+/* From the side only boxes, and the line of a propeller's disc. */
+static void
+draw_side (const PartDraft *d, const PartSymbol *part, const PartKind *kind)
+{
+  if (kind->draw != draw_propeller)
+    {
+      draw_base (d, kind->base == BASE_NONE ? BASE_BOX : kind->base, kind->base == BASE_NONE ? PART_PROPOSED : part->state);
+      return;
+    }
+  line_kind_set (d->cr, d->look, LINE_OTHER_POSITION);
+  part_ink (d);
+  line_stroke (d->cr, (Point) { d->box.min.x, d->middle.y }, (Point) { d->box.max.x, d->middle.y });
 }
 
 Box
@@ -237,27 +252,24 @@ part_symbol_box (const Look *look, Box box)
 void
 draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part)
 {
+  const PartKind *kind = part_kind (part->class_word);
   const Box box = part_symbol_box (look, part->box);
   const PartDraft draft = {
     .cr = cr, .look = look, .box = box, .middle = point_mix (box.min, box.max, 0.5),
     .half_x = (box.max.x - box.min.x) / 2, .half_y = (box.max.y - box.min.y) / 2,
-    .ink = part->state == PART_SETTLED ? look->graphite : look->selection };
+    .ink = part->state == PART_SETTLED ? look->graphite : part->state == PART_LEFT_OUT ? look->construction : look->selection };
 
   cairo_save (cr);
   cairo_new_path (cr);
   part_line (&draft, part->state);
-  if (is_class (part, "propeller") && part->side)
-    {
-      line_kind_set (cr, look, LINE_OTHER_POSITION);
-      part_ink (&draft);
-      line_stroke (cr, (Point) { box.min.x, draft.middle.y }, (Point) { box.max.x, draft.middle.y });
-    }
-  else if (is_class (part, "propeller"))
-    draw_propeller (&draft);
+  if (part->side)
+    draw_side (&draft, part, kind);
   else
     {
-      draw_box (&draft, part);
-      draw_detail (&draft, part);
+      if (kind->base != BASE_NONE)
+        draw_base (&draft, kind->base, part->state);
+      if (kind->draw && (kind->base == BASE_NONE || (has_room_for_detail (&draft) && part->state != PART_LEFT_OUT)))
+        kind->draw (&draft);
     }
   cairo_restore (cr);
 }

@@ -3,7 +3,8 @@
 #include "drawing/look.h"
 #include "geometry/segment.h"
 
-typedef enum { PART_SETTLED, PART_SELECTED, PART_PROPOSED } PartState;      /* a proposal is broken until accepted */
+/** A proposal is broken until accepted; what is not aboard is broken too, in the colour of construction, and empty. */
+typedef enum { PART_SETTLED, PART_SELECTED, PART_PROPOSED, PART_LEFT_OUT } PartState;
 
 /** A part true to scale, nose at the top. The box is in user units, x to the right, y down. */
 typedef struct {
@@ -17,3 +18,5 @@ typedef struct {
 void draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part);
 /** The box that is really drawn for a part whose own box is this: grown to the least size about its middle. */
 Box  part_symbol_box (const Look *look, Box box);
+/** Whether the class is a filled thing that words should not cover; shells and sticks are drawn open. */
+bool part_symbol_is_solid (const char *class_word);

@@ -1,0 +1,26 @@
+#pragma once
+#include <cairo.h>
+#include "drawing/look.h"
+#include "geometry/segment.h"
+
+/** One part being drawn: its box grown to the least size, user units, and the colour of its lines. */
+typedef struct {
+  cairo_t *cr;
+  const Look *look;
+  Box box;
+  Point middle;
+  double half_x, half_y;
+  Colour ink;
+} PartDraft;
+
+void part_ink         (const PartDraft *draft);      /* takes its colour */
+void part_detail_line (const PartDraft *draft);      /* and the thin line of details */
+
+/* What is not a box: the shells and sticks that a part list holds besides the works. Drawn open, so that they hide nothing. */
+void part_draw_spinner       (const PartDraft *draft);
+void part_draw_wheels        (const PartDraft *draft);
+void part_draw_undercarriage (const PartDraft *draft);
+void part_draw_shell         (const PartDraft *draft);
+void part_draw_pilot         (const PartDraft *draft);
+void part_draw_pushrod       (const PartDraft *draft);
+void part_draw_switch        (const PartDraft *draft);

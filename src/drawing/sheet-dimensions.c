@@ -1,0 +1,169 @@
+#include "drawing/sheet-dimensions.h"
+#include <math.h>
+#include "drawing/outline-path.h"
+#include "drawing/part-symbols.h"
+#include "drawing/sheet-draft.h"
+
+typedef struct {
+  const SheetScene *scene;
+  SheetDimension *list;
+  size_t count;
+} DimensionList;
+
+static void
+list_add (DimensionList *self, Hit hit, Dimension dimension, double mm)
+{
+  g_autofree char *text = units_length_figure (self->scene->units, mm);
+  SheetDimension *made;
+
+  if (self->count == SHEET_DIMENSION_ROOM)
+    return;
+  made = &self->list[self->count++];
+  hit.kind = HIT_DIMENSION;
+  *made = (SheetDimension) { .hit = hit, .dimension = dimension };
+  g_strlcpy (made->text, text, sizeof made->text);
+  made->dimension.figure = made->text;
+}
+
+/* The span, below everything. */
+static void
+add_span (DimensionList *self)
+{
+  const SheetScene *scene = self->scene;
+  const Aeroplane *aeroplane = scene->figures->aeroplane;
+  const Surface *wing = aeroplane_reference_wing (aeroplane);
+  Point tip, foot, end;
+  double level;
+
+  if (!wing)
+    return;
+  tip = outline_tip (wing->outline);
+  level = sheet_shapes_box (aeroplane).max.x + sheet_dimension_gap (aeroplane);
+  foot = view_to_screen (scene->view, tip);
+  end = sheet_px (scene->view, level, tip.y);
+  list_add (self, (Hit) { .id = wing->piece.id, .dimension = DIMENSION_SPAN }, (Dimension) {
+    .from = { 2 * scene->view->origin_x - end.x, end.y }, .to = end,
+    .foot_from = { 2 * scene->view->origin_x - foot.x, foot.y }, .foot_to = foot }, 2 * tip.y);
+}
+
+/* From the leading edge at the mark's station to the mark, clear of the band and of the fingers. */
+static void
+add_mark (DimensionList *self, size_t i)
+{
+  const SheetScene *scene = self->scene;
+  const MarkFigures *mark = &scene->figures->balance.marks[i];
+  Point place, leading, at;
+  SheetBand band;
+  double beside;
+
+  if (!sheet_mark_place (scene->figures, i, &place))
+    return;
+  leading = sheet_px (scene->view, mark->leading_edge_x_mm, mark->station_mm);
+  at = view_to_screen (scene->view, place);
+  if (i == 0 && sheet_band (scene->figures, &band))
+    at.x = fmax (at.x, sheet_px (scene->view, 0, band.outer).x);
+  beside = at.x + 18;
+  list_add (self, (Hit) { .index = i, .dimension = DIMENSION_MARK }, (Dimension) {
+    .from = { beside, leading.y }, .to = { beside, at.y }, .foot_from = leading, .foot_to = { at.x + 2, at.y } }, mark->target_mm);
+}
+
+/* The selected part's middle, from the datum, to port of the body. */
+static void
+add_part (DimensionList *self, const Part *part)
+{
+  const SheetScene *scene = self->scene;
+  const Box box = part_symbol_box (scene->look, box_to_screen (scene->view, sheet_part_box (part)));
+  const double half = sheet_greatest_half_width (scene->figures->aeroplane) * scene->view->scale;
+  const double x = fmin (scene->view->origin_x - half, box.min.x) - 22;
+  const Point datum = { x, scene->view->origin_y }, end = { x, sheet_px (scene->view, part->x, 0).y };
+
+  if (fabs (part->x) < 0.5)
+    return;
+  list_add (self, (Hit) { .id = part->piece.id, .dimension = DIMENSION_PART_X }, (Dimension) {
+    .from = datum, .to = end, .foot_from = datum, .foot_to = { box.min.x, end.y }, .line = scene->look->selection }, part->x);
+}
+
+typedef struct { const char *id; size_t node; Point place; Box bounds; } SelectedNode;
+
+/* The one node of the plan that is selected. */
+static bool
+selected_node (const SheetScene *scene, SelectedNode *selected)
+{
+  const Selection *selection = scene->selection;
+  const char *id = selection_single (selection);
+  const Surface *surface = aeroplane_surface_by_id (scene->figures->aeroplane, id);
+  const Body *body = aeroplane_body_by_id (scene->figures->aeroplane, id);
+  const Outline *outline = surface && surface_is_horizontal (surface) ? surface->outline : body ? body->outline : NULL;
+
+  if (!outline || selection->side || selection->node_count != 1 || selection->nodes[0] >= outline_node_count (outline))
+    return false;
+  *selected = (SelectedNode) {
+    .id = surface ? surface->piece.id : body->piece.id, .node = selection->nodes[0],
+    .place = outline_node (outline, selection->nodes[0]), .bounds = outline_bounds (outline) };
+  return true;
+}
+
+/* Its station, aft of its outline. */
+static void
+add_node_station (DimensionList *self, const SelectedNode *node)
+{
+  const SheetView *view = self->scene->view;
+  const double below = fmax (0.16 * 2 * node->bounds.max.y, 30 / view->scale), level = node->bounds.max.x + below;
+  const Point middle = sheet_px (view, level, 0), end = sheet_px (view, level, node->place.y);
+
+  if (fabs (node->place.y) < 0.5)
+    return;
+  list_add (self, (Hit) { .id = node->id, .index = node->node, .dimension = DIMENSION_NODE_STATION }, (Dimension) {
+    .from = middle, .to = end, .foot_from = middle, .foot_to = view_to_screen (view, node->place),
+    .line = self->scene->look->selection, .feet = LINE_PROPOSAL }, node->place.y);
+}
+
+/* And how far aft of the datum it stands, outboard of its outline. */
+static void
+add_node_x (DimensionList *self, const SelectedNode *node)
+{
+  const SheetView *view = self->scene->view;
+  const double beside = sheet_px (view, 0, node->bounds.max.y).x + 26;
+  const Point datum = { beside, view->origin_y }, end = { beside, view_to_screen (view, node->place).y };
+
+  if (fabs (node->place.x) < 0.5)
+    return;
+  list_add (self, (Hit) { .id = node->id, .index = node->node, .dimension = DIMENSION_NODE_X }, (Dimension) {
+    .from = datum, .to = end, .foot_from = datum, .foot_to = view_to_screen (view, node->place),
+    .line = self->scene->look->selection, .feet = LINE_PROPOSAL }, node->place.x);
+}
+
+size_t
+sheet_dimensions (const SheetScene *scene, SheetDimension list[SHEET_DIMENSION_ROOM])
+{
+  DimensionList made = { .scene = scene, .list = list };
+  const Part *part = aeroplane_part_by_id (scene->figures->aeroplane, selection_single (scene->selection));
+  SelectedNode node;
+
+  if (scene->show_figures)
+    add_span (&made);
+  for (size_t i = 0; i < scene->figures->balance.mark_count; i++)
+    if (scene->show_figures || scene->selection->mark == (int) i)
+      add_mark (&made, i);
+  if (part)
+    add_part (&made, part);
+  if (selected_node (scene, &node))
+    {
+      add_node_station (&made, &node);
+      add_node_x (&made, &node);
+    }
+  return made.count;
+}
+
+void
+sheet_draw_dimensions (SheetDraft *draft)
+{
+  SheetDimension list[SHEET_DIMENSION_ROOM];
+  const size_t count = sheet_dimensions (draft->scene, list);
+
+  for (size_t i = 0; i < count; i++)
+    {
+      dimension_draw (&draft->lettering, &list[i].dimension);
+      sheet_take (draft, dimension_figure_box (&draft->lettering, &list[i].dimension));
+    }
+}

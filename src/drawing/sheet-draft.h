@@ -1,0 +1,41 @@
+#pragma once
+#include "drawing/lettering.h"
+#include "drawing/line-kind.h"
+#include "drawing/sheet-places.h"
+
+enum { SHEET_TAKEN_ROOM = 128 };
+
+/** One drawing of the sheet under way: the scene's parts at hand, the one lettering, and the boxes that words must not cover (px). */
+typedef struct {
+  cairo_t *cr;
+  const SheetScene *scene;
+  const Look *look;
+  const SheetView *view;
+  const Figures *figures;
+  const Aeroplane *aeroplane;
+  const Selection *selection;
+  Lettering lettering;
+  Box taken[SHEET_TAKEN_ROOM];
+  size_t taken_count;
+} SheetDraft;
+
+void sheet_take    (SheetDraft *draft, Box px);
+bool sheet_is_free (const SheetDraft *draft, Box px);
+/** Puts a word with a halo where it is free, trying each place in turn; which one it took, or -1 when none was free. */
+int  sheet_put_word (SheetDraft *draft, const Letters tries[], size_t count);
+
+void sheet_draw_grid    (SheetDraft *draft);
+void sheet_draw_datum   (SheetDraft *draft);
+void sheet_draw_centre_line (SheetDraft *draft);
+void sheet_draw_shapes  (SheetDraft *draft);      /* surfaces with their hinge lines, bodies with their formers */
+void sheet_draw_leads   (SheetDraft *draft);
+void sheet_draw_parts   (SheetDraft *draft);      /* with rails and the selected one's proposal */
+void sheet_draw_signs   (SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */
+void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where they are free */
+void sheet_draw_dimensions (SheetDraft *draft);
+void sheet_draw_faults  (SheetDraft *draft);      /* loose ends, crossings */
+void sheet_draw_nodes   (SheetDraft *draft);
+void sheet_draw_overlay (SheetDraft *draft);
+
+/** Takes the places of everything that a word must not cover. */
+void sheet_take_all (SheetDraft *draft);

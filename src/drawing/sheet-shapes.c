@@ -1,0 +1,199 @@
+#include "drawing/sheet-draft.h"
+#include <math.h>
+#include "drawing/outline-path.h"
+
+static void
+outline_line (SheetDraft *draft, bool selected)
+{
+  line_kind_set (draft->cr, draft->look, selected ? LINE_SELECTED : LINE_OUTLINE);
+  look_set_source (draft->cr, selected ? draft->look->selection : draft->look->graphite);
+}
+
+static bool
+is_selected (const SheetDraft *draft, const Piece *piece)
+{
+  return selection_has (draft->selection, piece->id);
+}
+
+/* A hinge line runs from end to end; each end is cut through to the trailing edge. */
+static void
+draw_control (SheetDraft *draft, const Surface *surface, const Control *control, double side)
+{
+  cairo_t *cr = draft->cr;
+  const double station[] = { control->inner, control->outer }, hinge[] = { control->hinge_inner_x, control->hinge_outer_x };
+
+  line_stroke (cr, sheet_px (draft->view, hinge[0], side * station[0]), sheet_px (draft->view, hinge[1], side * station[1]));
+  for (int i = 0; i < 2; i++)
+    {
+      const double cut = sheet_control_cut (surface, station[i], hinge[i]);
+
+      if (!isnan (cut))
+        line_stroke (cr, sheet_px (draft->view, hinge[i], side * station[i]), sheet_px (draft->view, cut, side * station[i]));
+    }
+}
+
+static void
+draw_controls (SheetDraft *draft, const Surface *surface)
+{
+  for (size_t i = 0; i < surface->control_count; i++)
+    {
+      const Control *control = &surface->controls[i];
+      const bool selected = draft->selection->control && is_selected (draft, &surface->piece)
+                            && g_strcmp0 (draft->selection->control, control->id) == 0;
+
+      line_kind_set (draft->cr, draft->look, selected ? LINE_SELECTED : LINE_INNER);
+      look_set_source (draft->cr, selected ? draft->look->selection : draft->look->graphite);
+      draw_control (draft, surface, control, 1);
+      draw_control (draft, surface, control, -1);
+    }
+}
+
+static bool
+surface_closes (const SheetDraft *draft, size_t surface)
+{
+  return surface >= draft->figures->surface_count || draft->figures->surfaces[surface].status != CORE_OPEN;
+}
+
+static void
+add_surface (SheetDraft *draft, size_t i)
+{
+  outline_path_surface (draft->cr, draft->view, aeroplane_surface (draft->aeroplane, i), surface_closes (draft, i));
+}
+
+/* A fin seen from above is its edge on the centre line. */
+static void
+draw_fin (SheetDraft *draft, const Surface *surface)
+{
+  const Box box = sheet_surface_box (surface);
+
+  outline_line (draft, is_selected (draft, &surface->piece));
+  line_stroke (draft->cr, view_to_screen (draft->view, box.min), view_to_screen (draft->view, box.max));
+}
+
+static void
+draw_surface (SheetDraft *draft, size_t i, bool covers)
+{
+  const Surface *surface = aeroplane_surface (draft->aeroplane, i);
+
+  add_surface (draft, i);
+  if (covers && surface_closes (draft, i))
+    {
+      look_set_source (draft->cr, draft->look->sheet);
+      cairo_fill_preserve (draft->cr);
+    }
+  outline_line (draft, is_selected (draft, &surface->piece) && !draft->selection->control);
+  cairo_stroke (draft->cr);
+  draw_controls (draft, surface);
+}
+
+static void
+draw_formers (SheetDraft *draft, const Body *body)
+{
+  line_kind_set (draft->cr, draft->look, LINE_CONSTRUCTION);
+  look_set_source (draft->cr, draft->look->construction);
+  for (size_t i = 0; i < body->former_count; i++)
+    {
+      const double x = body->formers[i].place, reach = outline_reach_at (body->outline, x);
+
+      if (reach > 0)
+        line_stroke (draft->cr, sheet_px (draft->view, x, -reach), sheet_px (draft->view, x, reach));
+    }
+}
+
+/* Filled with the sheet, so that it hides what passes under it; that is then drawn broken inside it. */
+static void
+draw_body (SheetDraft *draft, const Body *body)
+{
+  cairo_t *cr = draft->cr;
+
+  outline_path_whole (cr, draft->view, body->outline);
+  look_set_source (cr, draft->look->sheet);
+  cairo_fill (cr);
+  draw_formers (draft, body);
+  cairo_save (cr);
+  outline_path_whole (cr, draft->view, body->outline);
+  cairo_clip (cr);
+  line_kind_set (cr, draft->look, LINE_HIDDEN);
+  look_set_source (cr, draft->look->construction);
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_SURFACE); i++)
+    {
+      const Surface *surface = aeroplane_surface (draft->aeroplane, i);
+
+      if (surface_is_horizontal (surface) && !sheet_surface_covers_body (draft->aeroplane, surface))
+        {
+          add_surface (draft, i);
+          cairo_stroke (cr);
+        }
+    }
+  cairo_restore (cr);
+  outline_path_whole (cr, draft->view, body->outline);
+  outline_line (draft, is_selected (draft, &body->piece));
+  cairo_stroke (cr);
+}
+
+/* The body under a wing that lies on it. */
+static void
+draw_hidden_bodies (SheetDraft *draft, size_t surface)
+{
+  cairo_t *cr = draft->cr;
+
+  cairo_save (cr);
+  add_surface (draft, surface);
+  cairo_clip (cr);
+  line_kind_set (cr, draft->look, LINE_HIDDEN);
+  look_set_source (cr, draft->look->construction);
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_BODY); i++)
+    {
+      const Body *body = aeroplane_body (draft->aeroplane, i);
+
+      if (body->outline)
+        {
+          outline_path_whole (cr, draft->view, body->outline);
+          cairo_stroke (cr);
+        }
+    }
+  cairo_restore (cr);
+}
+
+typedef enum { LAYER_UNDER_BODY, LAYER_OVER_BODY, LAYER_FINS } SurfaceLayer;
+
+static SurfaceLayer
+surface_layer (const SheetDraft *draft, const Surface *surface)
+{
+  if (!surface_is_horizontal (surface))
+    return LAYER_FINS;
+  return sheet_surface_covers_body (draft->aeroplane, surface) ? LAYER_OVER_BODY : LAYER_UNDER_BODY;
+}
+
+static void
+draw_layer (SheetDraft *draft, SurfaceLayer layer)
+{
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_SURFACE); i++)
+    {
+      const Surface *surface = aeroplane_surface (draft->aeroplane, i);
+
+      if (surface_layer (draft, surface) != layer)
+        continue;
+      if (layer == LAYER_FINS)
+        draw_fin (draft, surface);
+      else
+        draw_surface (draft, i, layer == LAYER_OVER_BODY);
+      if (layer == LAYER_OVER_BODY && surface_closes (draft, i))
+        draw_hidden_bodies (draft, i);
+    }
+}
+
+void
+sheet_draw_shapes (SheetDraft *draft)
+{
+  draw_layer (draft, LAYER_UNDER_BODY);
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_BODY); i++)
+    {
+      const Body *body = aeroplane_body (draft->aeroplane, i);
+
+      if (body->outline)
+        draw_body (draft, body);
+    }
+  draw_layer (draft, LAYER_OVER_BODY);
+  draw_layer (draft, LAYER_FINS);
+}

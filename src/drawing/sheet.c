@@ -1,0 +1,110 @@
+#include "drawing/sheet-draft.h"
+#include <math.h>
+
+void
+draw_sheet (cairo_t *cr, const SheetScene *scene)
+{
+  SheetDraft draft = {
+    .cr = cr, .scene = scene, .look = scene->look, .view = scene->view, .figures = scene->figures,
+    .aeroplane = scene->figures->aeroplane, .selection = scene->selection };
+
+  cairo_save (cr);
+  cairo_new_path (cr);
+  cairo_rectangle (cr, 0, 0, scene->view->width, scene->view->height);
+  cairo_clip (cr);
+  look_set_source (cr, scene->look->sheet);
+  cairo_paint (cr);
+  draft.lettering = lettering_begin (cr, scene->look);
+  sheet_take_all (&draft);
+  sheet_draw_grid (&draft);
+  sheet_draw_datum (&draft);
+  sheet_draw_shapes (&draft);
+  sheet_draw_centre_line (&draft);
+  sheet_draw_leads (&draft);
+  sheet_draw_parts (&draft);
+  sheet_draw_signs (&draft);
+  sheet_draw_dimensions (&draft);
+  sheet_draw_words (&draft);
+  sheet_draw_nodes (&draft);
+  sheet_draw_faults (&draft);
+  sheet_draw_overlay (&draft);
+  lettering_end (&draft.lettering);
+  cairo_restore (cr);
+}
+
+/* The span's figure stands above its line; the line's ends need a little more below. */
+Box
+sheet_extent (const Figures *figures)
+{
+  static const Box usual = { { -60, -340 }, { 520, 340 } };      /* mm: a sheet for a model of 600 mm */
+  Box box = sheet_shapes_box (figures->aeroplane);
+
+  if (box_is_empty (box))
+    return usual;
+  box = box_with (box, (Point) { fmin (box.min.x, 0) - 14, 0 });        /* the centre line's end, the datum */
+  box.max.x += 14;
+  if (aeroplane_reference_wing (figures->aeroplane))
+    box.max.x = fmax (box.max.x, sheet_shapes_box (figures->aeroplane).max.x + sheet_dimension_gap (figures->aeroplane));
+  return box;
+}
+
+static Box
+piece_box (const Piece *piece)
+{
+  switch (piece->kind)
+    {
+    case PIECE_SURFACE: return sheet_surface_box ((const Surface *) piece);
+    case PIECE_BODY:    return sheet_body_box ((const Body *) piece);
+    case PIECE_PART:    return sheet_part_box ((const Part *) piece);
+    default:            return box_empty ();
+    }
+}
+
+/* A piece's outline as seen in the plan. */
+static const Outline *
+plan_outline (const Aeroplane *aeroplane, const char *id)
+{
+  const Surface *surface = aeroplane_surface_by_id (aeroplane, id);
+  const Body *body = aeroplane_body_by_id (aeroplane, id);
+
+  return surface && surface_is_horizontal (surface) ? surface->outline : body ? body->outline : NULL;
+}
+
+static Box
+control_box (const Surface *surface, const char *id)
+{
+  for (size_t i = 0; surface && i < surface->control_count; i++)
+    if (g_strcmp0 (surface->controls[i].id, id) == 0)
+      {
+        const Control *c = &surface->controls[i];
+
+        return box_with (box_with (box_empty (), (Point) { c->hinge_inner_x, c->inner }), (Point) { c->hinge_outer_x, c->outer });
+      }
+  return box_empty ();
+}
+
+Box
+sheet_selection_extent (const Figures *figures, const Selection *selection)
+{
+  const Outline *outline = plan_outline (figures->aeroplane, selection_single (selection));
+  Box box = box_empty ();
+  Point place;
+
+  if (selection->mark >= 0 && sheet_mark_place (figures, selection->mark, &place))
+    return box_with (box, place);
+  if (selection->control)
+    return control_box (aeroplane_surface_by_id (figures->aeroplane, selection_single (selection)), selection->control);
+  for (size_t i = 0; outline && !selection->side && i < selection->node_count; i++)
+    if (selection->nodes[i] < outline_node_count (outline))
+      box = box_with (box, outline_node (outline, selection->nodes[i]));
+  if (!box_is_empty (box))
+    return box;
+  for (size_t i = 0; selection->ids && selection->ids[i]; i++)
+    {
+      const Piece *piece = aeroplane_find (figures->aeroplane, selection->ids[i]);
+
+      if (piece)
+        box = box_joined (box, piece_box (piece));
+    }
+  return box;
+}
