@@ -4,8 +4,8 @@
 
 /* Of the outline's larger side: bits of a run this flat are taken for straight, and places this near for the same. */
 static const double FLAT = 1e-10;
-/* An outline that lies upon itself meets itself everywhere; after one meeting a segment and these more the search ends. */
-enum { SPARE_MEETINGS = 256 };
+/* An outline that lies upon itself meets itself everywhere; after this many meetings without a crossing the search ends. */
+enum { MOST_MEETINGS = 1024 };
 
 typedef struct {
   const Outline *outline;
@@ -164,7 +164,7 @@ bool
 outline_find_crossing (const Outline *self, OutlineFault *fault)
 {
   Search search = { .outline = self, .size = box_larger_side (self->bounds),
-                    .meetings_left = self->count + SPARE_MEETINGS, .fault = fault };
+                    .meetings_left = MOST_MEETINGS, .fault = fault };
 
   return search_within (&search, self->tree.levels - 1, 0);
 }
