@@ -264,11 +264,17 @@ trammel_session_open (TrammelSession *self, Aeroplane *takes, const char *path)
 void
 trammel_session_mark_saved (TrammelSession *self, const char *path)
 {
+  trammel_session_mark_saved_as (self, history_now (self->history), path);
+}
+
+void
+trammel_session_mark_saved_as (TrammelSession *self, const Aeroplane *saved, const char *path)
+{
   char *copy = g_strdup (path);
 
   g_free (self->path);
   self->path = copy;
-  history_mark_saved (self->history);
+  history_mark_saved_as (self->history, saved);
   g_signal_emit (self, signals[STATE_CHANGED], 0);
 }
 

@@ -52,6 +52,8 @@ bool        trammel_session_is_saved (TrammelSession *self);       /* nothing to
 void        trammel_session_open     (TrammelSession *self, Aeroplane *takes, const char *path);
 /** Says that what is shown now stands in that file. */
 void        trammel_session_mark_saved (TrammelSession *self, const char *path);
+/** Says which value stands in that file, where it need not be the one shown: it was saved while the work went on. NULL: none of ours. */
+void        trammel_session_mark_saved_as (TrammelSession *self, const Aeroplane *saved, const char *path);
 /** The aeroplane's name, else the file's, else "New Aeroplane"; a new string. */
 char       *trammel_session_title    (TrammelSession *self);
 

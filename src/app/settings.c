@@ -54,13 +54,19 @@ trammel_settings_new (void)
 }
 
 static void
-settings_keep (TrammelSettings *self)
+settings_write (TrammelSettings *self)
 {
   g_autofree char *folder = g_path_get_dirname (self->path);
 
   /* A choice that cannot be kept still holds for this sitting. */
   if (g_mkdir_with_parents (folder, 0700) == 0)
     g_key_file_save_to_file (self->file, self->path, NULL);
+}
+
+static void
+settings_keep (TrammelSettings *self)
+{
+  settings_write (self);
   g_signal_emit (self, changed_signal, 0);
 }
 
@@ -108,4 +114,32 @@ trammel_settings_set_flag (TrammelSettings *self, SettingsFlag flag, bool on)
     return;
   g_key_file_set_boolean (self->file, flags[flag].group, flags[flag].key, on);
   settings_keep (self);
+}
+
+static int
+settings_length (TrammelSettings *self, const char *key, int usual)
+{
+  const int px = g_key_file_get_integer (self->file, "window", key, NULL);
+
+  /* 0 where there is none; a size that no screen has comes from a damaged file. */
+  return px >= 100 && px <= 32767 ? px : usual;
+}
+
+WindowPlace
+trammel_settings_window_place (TrammelSettings *self)
+{
+  return (WindowPlace) {
+    .width = settings_length (self, "width", 1280),
+    .height = settings_length (self, "height", 800),
+    .maximized = g_key_file_get_boolean (self->file, "window", "maximized", NULL),
+  };
+}
+
+void
+trammel_settings_set_window_place (TrammelSettings *self, WindowPlace place)
+{
+  g_key_file_set_integer (self->file, "window", "width", place.width);
+  g_key_file_set_integer (self->file, "window", "height", place.height);
+  g_key_file_set_boolean (self->file, "window", "maximized", place.maximized);
+  settings_write (self);
 }

@@ -18,4 +18,11 @@ typedef enum { SHOW_GRID, SHOW_NAMES, SHOW_FIGURES, SHOW_SIDE_VIEW, SHOW_PANEL, 
 bool  trammel_settings_flag        (TrammelSettings *self, SettingsFlag flag);
 void  trammel_settings_set_flag    (TrammelSettings *self, SettingsFlag flag, bool on);
 
+/** How the last window stood when it was closed: its size without maximising, px. */
+typedef struct { int width, height; bool maximized; } WindowPlace;
+/** 1280 × 800 until a window has been closed. */
+WindowPlace trammel_settings_window_place     (TrammelSettings *self);
+/** Kept like a choice, but told to nobody. */
+void        trammel_settings_set_window_place (TrammelSettings *self, WindowPlace place);
+
 G_END_DECLS

@@ -150,16 +150,22 @@ history_step_count (const History *self)
 }
 
 void
-history_mark_saved (History *self)
+history_mark_saved_as (History *self, const Aeroplane *saved)
 {
-  Aeroplane *saved = aeroplane_ref (history_now (self));
+  Aeroplane *kept = saved ? aeroplane_ref (saved) : NULL;
 
   aeroplane_unref (self->saved);
-  self->saved = saved;
+  self->saved = kept;
+}
+
+void
+history_mark_saved (History *self)
+{
+  history_mark_saved_as (self, history_now (self));
 }
 
 bool
 history_is_saved (const History *self)
 {
-  return aeroplane_equal (history_now (self), self->saved);
+  return self->saved && aeroplane_equal (history_now (self), self->saved);
 }

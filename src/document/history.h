@@ -22,4 +22,6 @@ const char *history_redo_label (const History *self);
 size_t      history_step_count (const History *self);           /* steps behind now */
 
 void     history_mark_saved (History *self);
+/** Says which value stands in the file, which need not be the one shown now (it was saved while the work went on); NULL: none of ours. */
+void     history_mark_saved_as (History *self, const Aeroplane *saved);
 bool     history_is_saved   (const History *self);              /* undoing back to the saved value is saved again */
