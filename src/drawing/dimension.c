@@ -17,7 +17,12 @@ draw_arrowhead (cairo_t *cr, const Look *look, Point tip, Point along)
 }
 
 /* The dimension line in the direction in which its figure is read: to the right, or up the page. */
-typedef struct { Point from, to, along; double length; bool turned, outside; } DimensionRun;
+typedef struct {
+  Point from, to, along;
+  double length;
+  bool turned;
+  bool arrows_outside, figure_outside;
+} DimensionRun;
 
 static DimensionRun
 dimension_run (const Look *look, const Dimension *d)
@@ -33,7 +38,7 @@ dimension_run (const Look *look, const Dimension *d)
   run.length = hypot (dx, dy);
   run.along = run.length > 0 ? point_scale (point_sub (run.to, run.from), 1 / run.length) : (Point) { 1, 0 };
   run.turned = run.along.y < -0.99;
-  run.outside = run.length < 3.5 * arrow_length (look);
+  run.arrows_outside = run.figure_outside = run.length < 3.5 * arrow_length (look);
   return run;
 }
 
@@ -43,11 +48,30 @@ dimension_letters (const Look *look, const Dimension *d, const DimensionRun *run
   const double size = d->size > 0 ? d->size : look->figure_size, gap = 0.24 * size;
   const Point above = { run->along.y, -run->along.x };      /* left of the way it is read */
   const double past = 2 * arrow_length (look);
-  const Point beside = run->outside ? point_add (run->to, point_scale (run->along, past)) : point_mix (run->from, run->to, 0.5);
+  const Point beside = run->figure_outside ? point_add (run->to, point_scale (run->along, past)) : point_mix (run->from, run->to, 0.5);
 
   return (Letters) {
     .text = d->figure, .place = point_add (beside, point_scale (above, gap)), .size = size, .colour = d->letters,
-    .across = run->outside ? 0 : run->turned ? 0.5 : 0.5 - above.x / 2, .turned = run->turned, .halo = 0.26 * size };
+    .across = run->figure_outside ? 0 : run->turned ? 0.5 : 0.5 - above.x / 2, .turned = run->turned, .halo = 0.26 * size };
+}
+
+/* The room that the figure takes along its line. */
+static double
+figure_length (const DimensionRun *run, Box figure)
+{
+  return run->turned ? figure.max.y - figure.min.y : figure.max.x - figure.min.x;
+}
+
+/* A figure longer than its line stands beyond it, like one whose arrows have no room. */
+static Letters
+dimension_place_figure (Lettering *lettering, const Dimension *d, DimensionRun *run)
+{
+  const Letters between = dimension_letters (lettering->look, d, run);
+  const bool straight = fabs (run->along.x) > 0.99 || run->turned;
+
+  if (straight && figure_length (run, lettering_box (lettering, &between)) > run->length)
+    run->figure_outside = true;
+  return dimension_letters (lettering->look, d, run);
 }
 
 static void
@@ -60,19 +84,25 @@ draw_extension (cairo_t *cr, const Look *look, Point foot, Point end)
     line_stroke (cr, point_add (foot, point_scale (along, gap)), point_add (end, point_scale (along, past)));
 }
 
-/* Ends beyond the last arrow, or under the figure that stands there. */
 static void
-draw_outside_arrows (Lettering *lettering, const DimensionRun *run, Box figure)
+draw_arrows (cairo_t *cr, const Look *look, const DimensionRun *run)
 {
-  cairo_t *cr = lettering->cr;
-  const Look *look = lettering->look;
-  const double tail = 2 * arrow_length (look), under = run->turned ? figure.max.y - figure.min.y : figure.max.x - figure.min.x;
   const Point back = point_scale (run->along, -1);
 
-  draw_arrowhead (cr, look, run->from, run->along);
-  draw_arrowhead (cr, look, run->to, back);
-  line_stroke (cr, point_add (run->from, point_scale (back, tail)), run->from);
-  line_stroke (cr, run->to, point_add (run->to, point_scale (run->along, tail + under)));
+  draw_arrowhead (cr, look, run->from, run->arrows_outside ? run->along : back);
+  draw_arrowhead (cr, look, run->to, run->arrows_outside ? back : run->along);
+}
+
+/* Beyond arrows that stand outside, and under a figure that does. */
+static void
+draw_tails (cairo_t *cr, const Look *look, const DimensionRun *run, double under)
+{
+  const double tail = 2 * arrow_length (look), beyond = run->figure_outside ? tail + under : run->arrows_outside ? tail : 0;
+
+  if (run->arrows_outside)
+    line_stroke (cr, point_sub (run->from, point_scale (run->along, tail)), run->from);
+  if (beyond > 0)
+    line_stroke (cr, run->to, point_add (run->to, point_scale (run->along, beyond)));
 }
 
 /* The line's end where line_stroke will put it, so that the arrow stands on it. */
@@ -94,8 +124,8 @@ dimension_draw (Lettering *lettering, const Dimension *d)
   cairo_t *cr = lettering->cr;
   const Look *look = lettering->look;
   DimensionRun run = dimension_run (look, d);
-  const Letters letters = dimension_letters (look, d, &run);
-  const Box figure = lettering_box (lettering, &letters);
+  const Letters letters = dimension_place_figure (lettering, d, &run);
+  const double under = figure_length (&run, lettering_box (lettering, &letters));
 
   cairo_save (cr);
   lettering_draw (lettering, &letters);       /* first: its halo must not eat its own line */
@@ -106,13 +136,8 @@ dimension_draw (Lettering *lettering, const Dimension *d)
   line_kind_set (cr, look, LINE_CONSTRUCTION);
   run.from = crisp_end (cr, run.from, run.along);
   run.to = crisp_end (cr, run.to, run.along);
-  if (run.outside)
-    draw_outside_arrows (lettering, &run, figure);
-  else
-    {
-      draw_arrowhead (cr, look, run.from, point_scale (run.along, -1));
-      draw_arrowhead (cr, look, run.to, run.along);
-    }
+  draw_arrows (cr, look, &run);
+  draw_tails (cr, look, &run, under);
   line_stroke (cr, run.from, run.to);
   cairo_restore (cr);
 }
@@ -120,8 +145,8 @@ dimension_draw (Lettering *lettering, const Dimension *d)
 Box
 dimension_figure_box (Lettering *lettering, const Dimension *d)
 {
-  const DimensionRun run = dimension_run (lettering->look, d);
-  const Letters letters = dimension_letters (lettering->look, d, &run);
+  DimensionRun run = dimension_run (lettering->look, d);
+  const Letters letters = dimension_place_figure (lettering, d, &run);
 
   return lettering_box (lettering, &letters);
 }

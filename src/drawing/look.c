@@ -109,7 +109,7 @@ look_for_paper (void)
     .part_fill_alpha = 1 };
   Look look = {
     .paper = true, .u = 0.3, .outline_width = 0.5, .selected_width = 0.5, .inner_width = 0.25, .part_width = 0.25,
-    .thin_width = 0.18, .hatch_width = 0.13, .hatch_step = 1.2, .symbol_line = 1,
+    .thin_width = 0.18, .hatch_width = 0.13, .hatch_step = 1.7, .symbol_line = 1,
     .font = "Routed Gothic, Cantarell, Sans", .cap_height = 0.719 };
 
   look_take_palette (&look, &palette);

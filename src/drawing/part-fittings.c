@@ -106,7 +106,7 @@ part_draw_pushrod (const PartDraft *d)
   const Point to = tall ? (Point) { d->middle.x, d->box.max.y } : (Point) { d->box.max.x, d->middle.y };
   const double eye = look_size (d->look, 1.8, 0.5);
 
-  part_ink (d);
+  part_detail_line (d);
   line_stroke (d->cr, from, to);
   cairo_arc (d->cr, from.x, from.y, eye, 0, 2 * M_PI);
   cairo_new_sub_path (d->cr);

@@ -121,7 +121,7 @@ static void
 draw_propeller (const PartDraft *d)
 {
   const double hub = look_size (d->look, 3.5, 1.05), half = fmax (d->half_x, d->half_y), root = hub * 0.35;
-  const double belly = fmin (fmax (0.07 * half, hub * 0.8), 2.4 * hub);
+  const double belly = fmin (fmax (0.045 * half, hub * 0.7), 2 * hub);
   const bool across = d->half_x >= d->half_y;
 
   cairo_save (d->cr);

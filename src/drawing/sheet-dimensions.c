@@ -3,6 +3,7 @@
 #include "drawing/outline-path.h"
 #include "drawing/part-symbols.h"
 #include "drawing/sheet-draft.h"
+#include "geometry/planform.h"
 
 typedef struct {
   const SheetScene *scene;
@@ -46,7 +47,45 @@ add_span (DimensionList *self)
     .foot_from = { 2 * scene->view->origin_x - foot.x, foot.y }, .foot_to = foot }, 2 * tip.y);
 }
 
-/* From the leading edge at the mark's station to the mark, clear of the band and of the fingers. */
+/* Whether a strip of the sheet is clear of parts, px. */
+static bool
+is_clear_of_parts (const SheetScene *scene, Box strip)
+{
+  const Aeroplane *aeroplane = scene->figures->aeroplane;
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    if (boxes_meet (box_to_screen (scene->view, sheet_part_box (aeroplane_part (aeroplane, i))), strip))
+      return false;
+  return true;
+}
+
+/* Where a mark's dimension line stands: clear of the band and the fingers, further out when a part is in the way. */
+static double
+mark_line_px (const SheetScene *scene, double beyond, double from, double to)
+{
+  double x = beyond + 18;
+
+  for (int i = 0; i < 5; i++, x += 16)
+    if (is_clear_of_parts (scene, (Box) { { x - 18, from }, { x + 4, to } }))
+      return x;
+  return beyond + 18;
+}
+
+/* The extension line begins at the mark's own station where the leading edge runs away from its level, else beside the dimension. */
+static Point
+leading_foot (const SheetScene *scene, const MarkFigures *mark, Point leading, double beyond)
+{
+  const SurfaceFigures *reference = scene->figures->reference;
+  const double station = (beyond - scene->view->origin_x) / scene->view->scale;
+  StationCut cut;
+
+  if (reference && planform_cut (reference->surface->outline, PLANFORM_CARRIED, station, &cut) == CORE_OK
+      && fabs (cut.leading_x - mark->leading_edge_x_mm) * scene->view->scale < 4)
+    return (Point) { beyond + 2, leading.y };
+  return leading;
+}
+
+/* From the leading edge at the mark's station to the mark. */
 static void
 add_mark (DimensionList *self, size_t i)
 {
@@ -62,25 +101,28 @@ add_mark (DimensionList *self, size_t i)
   at = view_to_screen (scene->view, place);
   if (i == 0 && sheet_band (scene->figures, &band))
     at.x = fmax (at.x, sheet_px (scene->view, 0, band.outer).x);
-  beside = at.x + 18;
+  beside = mark_line_px (scene, at.x, fmin (leading.y, at.y), fmax (leading.y, at.y));
   list_add (self, (Hit) { .index = i, .dimension = DIMENSION_MARK }, (Dimension) {
-    .from = { beside, leading.y }, .to = { beside, at.y }, .foot_from = leading, .foot_to = { at.x + 2, at.y } }, mark->target_mm);
+    .from = { beside, leading.y }, .to = { beside, at.y },
+    .foot_from = leading_foot (scene, mark, leading, at.x), .foot_to = { at.x + 2, at.y } }, mark->target_mm);
 }
 
-/* The selected part's middle, from the datum, to port of the body. */
+/* The selected part's middle, from the datum: beside the body to port, or outboard of a part that stands in a wing. */
 static void
 add_part (DimensionList *self, const Part *part)
 {
   const SheetScene *scene = self->scene;
   const Box box = part_symbol_box (scene->look, box_to_screen (scene->view, sheet_part_box (part)));
-  const double half = sheet_greatest_half_width (scene->figures->aeroplane) * scene->view->scale;
-  const double x = fmin (scene->view->origin_x - half, box.min.x) - 22;
+  const double greatest = sheet_greatest_half_width (scene->figures->aeroplane), half = greatest * scene->view->scale;
+  const bool starboard = part->y > greatest;
+  const double x = starboard ? box.max.x + 22 : part->y < -greatest ? box.min.x - 22 : fmin (scene->view->origin_x - half, box.min.x) - 22;
   const Point datum = { x, scene->view->origin_y }, end = { x, sheet_px (scene->view, part->x, 0).y };
 
   if (fabs (part->x) < 0.5)
     return;
   list_add (self, (Hit) { .id = part->piece.id, .dimension = DIMENSION_PART_X }, (Dimension) {
-    .from = datum, .to = end, .foot_from = datum, .foot_to = { box.min.x, end.y }, .line = scene->look->selection }, part->x);
+    .from = datum, .to = end, .foot_from = datum, .foot_to = { starboard ? box.max.x : box.min.x, end.y },
+    .line = scene->look->selection }, part->x);
 }
 
 typedef struct { const char *id; size_t node; Point place; Box bounds; } SelectedNode;
@@ -118,19 +160,21 @@ add_node_station (DimensionList *self, const SelectedNode *node)
     .line = self->scene->look->selection, .feet = LINE_PROPOSAL }, node->place.y);
 }
 
-/* And how far aft of the datum it stands, outboard of its outline. */
+/* And how far aft of the datum it stands: outboard of it, or inboard where the window ends. */
 static void
 add_node_x (DimensionList *self, const SelectedNode *node)
 {
-  const SheetView *view = self->scene->view;
-  const double beside = sheet_px (view, 0, node->bounds.max.y).x + 26;
-  const Point datum = { beside, view->origin_y }, end = { beside, view_to_screen (view, node->place).y };
+  const SheetScene *scene = self->scene;
+  const SheetView *view = scene->view;
+  const Point at = view_to_screen (view, node->place);
+  const double body = view->origin_x + sheet_greatest_half_width (scene->figures->aeroplane) * view->scale + 22;
+  const double outboard = fmax (at.x + 26, fabs (node->place.y) < 0.5 ? body : 0), beside = outboard > view->width - 12 ? at.x - 30 : outboard;
+  const Point datum = { beside, view->origin_y }, end = { beside, at.y };
 
   if (fabs (node->place.x) < 0.5)
     return;
   list_add (self, (Hit) { .id = node->id, .index = node->node, .dimension = DIMENSION_NODE_X }, (Dimension) {
-    .from = datum, .to = end, .foot_from = datum, .foot_to = view_to_screen (view, node->place),
-    .line = self->scene->look->selection, .feet = LINE_PROPOSAL }, node->place.x);
+    .from = datum, .to = end, .foot_from = datum, .foot_to = at, .line = scene->look->selection, .feet = LINE_PROPOSAL }, node->place.x);
 }
 
 size_t
@@ -165,5 +209,6 @@ sheet_draw_dimensions (SheetDraft *draft)
     {
       dimension_draw (&draft->lettering, &list[i].dimension);
       sheet_take (draft, dimension_figure_box (&draft->lettering, &list[i].dimension));
+      sheet_take (draft, box_grown (box_with (box_with (box_empty (), list[i].dimension.from), list[i].dimension.to), 2));
     }
 }

@@ -53,6 +53,31 @@ around (Point at, double half)
   return (Box) { { at.x - half, at.y - half }, { at.x + half, at.y + half } };
 }
 
+static void
+take_neutral_point (SheetDraft *draft)
+{
+  Point place, at;
+
+  if (!sheet_neutral_point (draft->figures, &place))
+    return;
+  at = view_to_screen (draft->view, place);
+  sheet_take (draft, around (at, neutral_diamond_half (draft->look)));
+  sheet_take (draft, (Box) { { at.x, at.y - 2 }, { sheet_px (draft->view, 0, -sheet_half_width (draft->aeroplane, place.x)).x, at.y + 2 } });
+}
+
+static void
+take_reference_chord (SheetDraft *draft)
+{
+  const SurfaceFigures *reference = draft->figures->reference;
+  Box bar;
+
+  if (!reference || !isfinite (reference->planform.mac))
+    return;
+  bar = (Box) { { reference->planform.mac_leading_edge_x, reference->planform.mac_station },
+                { reference->planform.mac_leading_edge_x + reference->planform.mac, reference->planform.mac_station } };
+  sheet_take (draft, box_grown (box_to_screen (draft->view, bar), 7));
+}
+
 /* The signs' places, before any word is put. */
 static void
 take_signs (SheetDraft *draft)
@@ -64,8 +89,8 @@ take_signs (SheetDraft *draft)
     if (sheet_mark_place (draft->figures, i, &place))
       for (int side = -1; side <= 1; side += 2)
         sheet_take (draft, around (sheet_px (draft->view, place.x, side * place.y), 11));
-  if (sheet_neutral_point (draft->figures, &place))
-    sheet_take (draft, around (view_to_screen (draft->view, place), neutral_diamond_half (draft->look)));
+  take_neutral_point (draft);
+  take_reference_chord (draft);
   if (sheet_band (draft->figures, &band))
     for (int side = -1; side <= 1; side += 2)
       {
@@ -130,7 +155,7 @@ put_neutral_word (SheetDraft *draft)
   const double away = neutral_diamond_half (draft->look) + 4 * draft->look->u;
   Point place, at;
 
-  if (!sheet_neutral_point (draft->figures, &place) || !draft->scene->show_names)
+  if (!sheet_neutral_point (draft->figures, &place) || !draft->scene->show_figures)
     return;
   at = view_to_screen (draft->view, place);
   sheet_put_word (draft, (Letters[]) {

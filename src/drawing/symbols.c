@@ -137,7 +137,7 @@ draw_mean_chord (cairo_t *cr, const Look *look, double x, double from, double to
 void
 draw_hatch (cairo_t *cr, const Look *look, Box box, Colour colour)
 {
-  const double width = box.max.x - box.min.x, height = box.max.y - box.min.y, step = look->hatch_step * M_SQRT2;
+  const double width = box.max.x - box.min.x, height = box.max.y - box.min.y, step = look->hatch_step;
 
   cairo_save (cr);
   cairo_new_path (cr);

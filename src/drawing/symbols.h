@@ -19,7 +19,7 @@ double neutral_diamond_half (const Look *look);
 /** Mean aerodynamic chord: a heavy bar at x from y `from` (its leading edge) to `to`, with ticks at the ends and at a quarter. */
 void draw_mean_chord (cairo_t *cr, const Look *look, double x, double from, double to);
 
-/** 45° hatching, rising to the right, in a box: lines of the look's hatch width and step. */
+/** 45° hatching, rising to the right, in a box: lines of the look's hatch width, one every hatch_step along the page. */
 void draw_hatch (cairo_t *cr, const Look *look, Box box, Colour colour);
 /** The wanted band: hatched, with firm edges fore and aft (top and bottom), or left and right when it lies along a chord. */
 typedef enum { BAND_ACROSS, BAND_ALONG_CHORD } BandDirection;
