@@ -238,6 +238,15 @@ element_of_piece (PieceKind kind)
   return of[kind];
 }
 
+PieceKind
+piece_of_element (ElementId id)
+{
+  for (PieceKind kind = 0; kind < PIECE_FOREIGN; kind++)
+    if (element_of_piece (kind) == id)
+      return kind;
+  return PIECE_FOREIGN;
+}
+
 int
 word_find (const char *const *words, const char *word)
 {

@@ -54,14 +54,17 @@ typedef struct {
 
 /** The record of ELEMENT_AEROPLANE and ELEMENT_TARGET. */
 typedef struct { char *name; bool tailless; double version; double from, to, aim; } RootRecord;
-/** The record of an outline's elements; fields of the other kinds are zero. node: 0 told from the shape, else NodeKind + 1. */
-typedef struct { double x, y, x1, y1, x2, y2, cx, cy, rx, ry; int node; } NodeRecord;
+/** The record of an outline's elements; fields of the other kinds are zero. node: 0 told from the shape, else NodeKind + 1.
+ *  segment  which of the elements it is */
+typedef struct { double x, y, x1, y1, x2, y2, cx, cy, rx, ry; int node; ElementId segment; } NodeRecord;
 
 const Element *element_of (ElementId id);
 /** The element of that name which may stand in `parent`; ELEMENT_NONE when there is none. */
 ElementId element_find (ElementId parent, const char *name);
 /** The element of a kind of piece; ELEMENT_NONE for PIECE_FOREIGN. */
 ElementId element_of_piece (PieceKind kind);
+/** The kind of piece of an element; PIECE_FOREIGN where it is none. */
+PieceKind piece_of_element (ElementId id);
 /** A word's place in a list; -1 when it is not there. */
 int word_find (const char *const *words, const char *word);
 extern const char *const element_role_words[];
@@ -92,6 +95,9 @@ piece_list_count (const ListField *list, const Piece *piece)
 {
   return *(const size_t *) ((const char *) piece + list->count);
 }
+
+/** Puts what a piece keeps into its order; the piece is not yet seen by anybody else. */
+void piece_sort_kept (Piece *piece);
 
 /* Records by their table. `record` is a struct of the element's kind. */
 void   record_set_defaults (ElementId id, void *record);

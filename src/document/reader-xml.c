@@ -1,0 +1,351 @@
+#include "document/reader-xml.h"
+#include <string.h>
+#include <libxml/parser.h>
+#include <libxml/parserInternals.h>
+#include "document/elements.h"
+#include "document/foreign-text.h"
+#include "document/number-text.h"
+#include "document/reader-values.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+
+enum {
+  DEPTH_MOST = 64,          /* nested elements, known or not */
+  NAMESPACES_MOST = 256     /* declarations in force at one place: looking one up is linear */
+};
+
+typedef struct {
+  xmlParserCtxt *context;
+  Draft *draft;
+  Problems *problems;
+  ElementId open[DEPTH_MOST + 1];       /* known elements that are open; open[0] is ELEMENT_NONE */
+  int namespaces[DEPTH_MOST + 1];       /* declared by each open element, known or not */
+  int known, depth, namespaces_in_force;
+  ForeignText foreign;
+  bool stopped, text_told;
+} Parse;
+
+static void
+parse_stop (Parse *parse)
+{
+  parse->stopped = true;
+  xmlStopParser (parse->context);
+}
+
+static int
+line_now (const Parse *parse)
+{
+  return parse->context->input ? parse->context->input->line : 0;
+}
+
+/* The line on which the tag begins whose end the parser has reached: no "<" can stand inside it. */
+static int
+line_of_tag (const Parse *parse)
+{
+  const xmlParserInput *input = parse->context->input;
+  const xmlChar *at = input->cur;
+  int line = input->line;
+
+  while (at > input->base && *at != '<')
+    line -= *--at == '\n';
+  return *at == '<' ? line : input->line;
+}
+
+static void
+tell_other_root (Parse *parse, const SaxElement *element)
+{
+  g_autofree char *quote = problems_quote (element->name, -1);
+  g_autofree char *uri = problems_quote (element->uri ? element->uri : "", -1);
+
+  if (strcmp (element->name, "svg") == 0)
+    problems_add (parse->problems, READER_ERROR_FOREIGN, element->line,
+                  _("this is a drawing (SVG), not a Trammel document; open a file that ends in .trammel"));
+  else if (strcmp (element->name, "aeroplane") != 0)
+    problems_add (parse->problems, READER_ERROR_FOREIGN, element->line,
+                  _("this is XML of another kind (<%s>), not a Trammel document; open a file that ends in .trammel"), quote);
+  else if (!element->uri)
+    problems_add (parse->problems, READER_ERROR_FOREIGN, element->line,
+                  _("<aeroplane> is in no namespace; add xmlns=\"%s\" to it"), DOCUMENT_NAMESPACE);
+  else
+    problems_add (parse->problems, READER_ERROR_FOREIGN, element->line,
+                  _("<aeroplane> is in the namespace “%s”; it must be “%s”"), uri, DOCUMENT_NAMESPACE);
+}
+
+/* A greater version may mean anything by what it says: nothing else is looked at. */
+static bool
+version_is_newer (Parse *parse, const SaxElement *element)
+{
+  SaxAttribute found;
+  double version;
+  g_autofree char *quote = NULL;
+
+  if (!sax_find (element, "version", &found) || !number_read (found.value, found.length, &version) || version <= DOCUMENT_VERSION)
+    return false;
+  quote = problems_quote (found.value, (gssize) found.length);
+  problems_add (parse->problems, READER_ERROR_NEWER, element->line,
+                _("this document is of version %s, and this program reads version %d; open it with a newer Trammel"),
+                quote, DOCUMENT_VERSION);
+  return true;
+}
+
+static bool
+begin_root (Parse *parse, const SaxElement *element)
+{
+  const bool ours = strcmp (element->name, "aeroplane") == 0 && g_strcmp0 (element->uri, DOCUMENT_NAMESPACE) == 0;
+
+  if (!ours)
+    tell_other_root (parse, element);
+  return ours && !version_is_newer (parse, element);
+}
+
+/* Too deep, or too many prefixes in force. */
+static bool
+is_hostile (Parse *parse, const SaxElement *element)
+{
+  parse->namespaces_in_force += element->namespace_count;
+  if (++parse->depth > DEPTH_MOST)
+    problems_add (parse->problems, READER_ERROR_HOSTILE, element->line,
+                  _("elements are nested more than %d deep here; no document needs that, so nothing was read"), DEPTH_MOST);
+  else if (parse->namespaces_in_force > NAMESPACES_MOST)
+    problems_add (parse->problems, READER_ERROR_HOSTILE, element->line,
+                  _("more than %d namespaces are declared here; no document needs that, so nothing was read"), NAMESPACES_MOST);
+  else
+    {
+      parse->namespaces[parse->depth] = element->namespace_count;
+      return false;
+    }
+  return true;
+}
+
+static void
+begin_known (Parse *parse, ElementId id, const SaxElement *element)
+{
+  draft_begin (parse->draft, id, parse->open[parse->known], element);
+  parse->open[++parse->known] = id;
+  parse->text_told = false;
+}
+
+static void
+begin (Parse *parse, const SaxElement *element)
+{
+  ElementId id;
+
+  if (is_hostile (parse, element) || (parse->depth == 1 && !begin_root (parse, element)))
+    {
+      parse_stop (parse);
+      return;
+    }
+  if (parse->depth == 1)
+    id = ELEMENT_AEROPLANE;
+  else if (foreign_text_is_open (&parse->foreign) || g_strcmp0 (element->uri, DOCUMENT_NAMESPACE) != 0)
+    id = ELEMENT_NONE;
+  else
+    id = element_find (parse->open[parse->known], element->name);
+  if (id == ELEMENT_NONE)
+    foreign_text_start (&parse->foreign, element);
+  else
+    begin_known (parse, id, element);
+}
+
+static void
+on_start (void *data, const xmlChar *name, const xmlChar *prefix, const xmlChar *uri, int namespace_count,
+          const xmlChar **namespaces, int attribute_count, int defaulted, const xmlChar **attributes)
+{
+  Parse *parse = data;
+  const SaxElement element = {
+    .name = (const char *) name, .prefix = (const char *) prefix, .uri = (const char *) uri,
+    .namespaces = namespaces, .namespace_count = namespace_count,
+    .attributes = attributes, .attribute_count = attribute_count, .line = line_of_tag (parse),
+  };
+
+  if (!parse->stopped)
+    begin (parse, &element);
+  if (!parse->stopped && problems_count (parse->problems) == PROBLEMS_MOST)
+    parse_stop (parse);
+}
+
+/* Foreign text goes to the draft as soon as nothing of it is open. */
+static void
+hand_over (Parse *parse)
+{
+  if (!foreign_text_is_open (&parse->foreign))
+    draft_keep (parse->draft, foreign_text_take (&parse->foreign));
+}
+
+static void
+on_end (void *data, const xmlChar *name, const xmlChar *prefix, const xmlChar *uri)
+{
+  Parse *parse = data;
+
+  if (parse->stopped)
+    return;
+  parse->namespaces_in_force -= parse->namespaces[parse->depth--];
+  if (foreign_text_is_open (&parse->foreign))
+    {
+      foreign_text_end (&parse->foreign, (const char *) prefix, (const char *) name);
+      hand_over (parse);
+    }
+  else
+    draft_end (parse->draft, parse->open[parse->known--]);
+}
+
+static void
+tell_text (Parse *parse, const char *text, int length)
+{
+  g_autofree char *quote = g_strstrip (problems_quote (text, length));
+
+  if (!parse->text_told)
+    problems_add (parse->problems, READER_ERROR_VALUE, line_now (parse),
+                  _("the text “%s” stands where none belongs; take it out"), quote);
+  parse->text_told = true;
+}
+
+static bool
+is_blank (const char *text, int length)
+{
+  for (int i = 0; i < length; i++)
+    if (!g_ascii_isspace (text[i]))
+      return false;
+  return true;
+}
+
+static void
+on_text (void *data, const xmlChar *text, int length)
+{
+  Parse *parse = data;
+
+  if (parse->stopped)
+    return;
+  if (foreign_text_is_open (&parse->foreign))
+    foreign_text_add (&parse->foreign, (const char *) text, (size_t) length);
+  else if (!is_blank ((const char *) text, length))
+    tell_text (parse, (const char *) text, length);
+}
+
+static void
+on_cdata (void *data, const xmlChar *text, int length)
+{
+  Parse *parse = data;
+
+  if (parse->stopped)
+    return;
+  if (foreign_text_is_open (&parse->foreign))
+    foreign_text_cdata (&parse->foreign, (const char *) text, (size_t) length);
+  else if (!is_blank ((const char *) text, length))
+    tell_text (parse, (const char *) text, length);
+}
+
+static void
+on_comment (void *data, const xmlChar *text)
+{
+  Parse *parse = data;
+
+  if (parse->stopped)
+    return;
+  foreign_text_comment (&parse->foreign, (const char *) text);
+  hand_over (parse);
+}
+
+static void
+on_instruction (void *data, const xmlChar *target, const xmlChar *text)
+{
+  Parse *parse = data;
+
+  if (parse->stopped)
+    return;
+  foreign_text_instruction (&parse->foreign, (const char *) target, (const char *) text);
+  hand_over (parse);
+}
+
+/* The scan before has refused declarations; this is the second bolt on that door. */
+static void
+on_declaration (void *data, const xmlChar *name, const xmlChar *external, const xmlChar *system)
+{
+  Parse *parse = data;
+
+  problems_add (parse->problems, READER_ERROR_HOSTILE, line_now (parse),
+                _("a document type declaration (<!DOCTYPE …>) is not read; take it out"));
+  parse_stop (parse);
+}
+
+static void
+tell_broken (Parse *parse, const xmlError *error)
+{
+  g_autofree char *message = g_strstrip (g_strdup (error->message ? error->message : ""));
+
+  switch (error->code)
+    {
+    case XML_ERR_TAG_NOT_FINISHED:
+    case XML_ERR_DOCUMENT_END:
+    case XML_ERR_DOCUMENT_EMPTY:
+    case XML_ERR_COMMENT_NOT_FINISHED:
+    case XML_ERR_CDATA_NOT_FINISHED:
+    case XML_ERR_PI_NOT_FINISHED:
+      if (parse->context->input && parse->context->input->cur >= parse->context->input->end)
+        {
+          problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
+                        _("the file ends in the middle; take its backup, the same name with ~ behind it, or another copy"));
+          return;
+        }
+      break;
+    case XML_ERR_TAG_NAME_MISMATCH:
+      problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
+                    _("an element ends that is not the one open here (%s); correct the end tags"), message);
+      return;
+    case XML_ERR_UNDECLARED_ENTITY:
+      problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
+                    _("&%s; is not known; write the character itself"), error->str1 ? error->str1 : "");
+      return;
+    default:
+      break;
+    }
+  problems_add (parse->problems, READER_ERROR_BROKEN, error->line, _("this is not well-formed XML (%s); correct it in a text editor"),
+                message);
+}
+
+static void
+on_error (void *data, xmlErrorPtr error)
+{
+  Parse *parse = data;
+
+  if (parse->stopped || error->level < XML_ERR_ERROR)
+    return;
+  tell_broken (parse, error);
+  parse_stop (parse);
+}
+
+static const xmlSAXHandler handler = {
+  .initialized = XML_SAX2_MAGIC,
+  .internalSubset = on_declaration,
+  .startElementNs = on_start,
+  .endElementNs = on_end,
+  .characters = on_text,
+  .ignorableWhitespace = on_text,
+  .cdataBlock = on_cdata,
+  .comment = on_comment,
+  .processingInstruction = on_instruction,
+  .serror = on_error,
+};
+
+void
+reader_parse (const char *data, size_t length, Draft *draft, Problems *problems)
+{
+  Parse parse = { .draft = draft, .problems = problems, .open = { ELEMENT_NONE } };
+
+  parse.context = xmlCreateMemoryParserCtxt (data, (int) length);
+  if (!parse.context)
+    {
+      problems_add (problems, READER_ERROR_UNREADABLE, 0, _("there is not enough memory to read it; close something and try again"));
+      return;
+    }
+  foreign_text_init (&parse.foreign);
+  *parse.context->sax = handler;
+  parse.context->userData = &parse;
+  /* No network and no entities; the encoding has been looked at before. */
+  xmlCtxtUseOptions (parse.context, XML_PARSE_NONET | XML_PARSE_IGNORE_ENC);
+  xmlParseDocument (parse.context);
+  if (!parse.stopped && !parse.context->wellFormed && problems_count (problems) == 0)
+    problems_add (problems, READER_ERROR_BROKEN, 0, _("this is not well-formed XML; correct it in a text editor"));
+  xmlFreeParserCtxt (parse.context);
+  foreign_text_clear (&parse.foreign);
+}
