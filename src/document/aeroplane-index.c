@@ -63,7 +63,8 @@ index_ids (AeroplaneIndex *self, Piece *const pieces[], size_t count)
         self->ids[self->id_count++] = (IdEntry) { text, g_str_hash (pieces[i]->id), (guint32) i };
         text = stpcpy (text, pieces[i]->id) + 1;
       }
-  qsort (self->ids, self->id_count, sizeof *self->ids, entry_compare);
+  if (self->id_count)
+    qsort (self->ids, self->id_count, sizeof *self->ids, entry_compare);
 }
 
 AeroplaneIndex *
