@@ -27,20 +27,25 @@ note_margin (const Figures *figures, GPtrArray *notes)
 }
 
 static void
+note_mark (const MarkFigures *mark, const Piece *piece, GPtrArray *notes)
+{
+  if (isnan (mark->target_mm))
+    notes_add (notes, NOTE_LOOK, piece, _("The balance mark at station %.0f mm does not meet the wing."), mark->station_mm);
+  else if (mark->target_mm < 0 || mark->target_mm > mark->chord_mm)
+    notes_add (notes, NOTE_LOOK, piece, _("At station %.0f mm the balance mark lies off the wing: fingers cannot reach it there."),
+               mark->station_mm);
+}
+
+static void
 note_marks (const Figures *figures, GPtrArray *notes)
 {
   const BalanceFigures *balance = &figures->balance;
+  const bool stated = aeroplane_count (figures->aeroplane, PIECE_MARK) > 0;
 
-  if (balance->mark_count && !aeroplane_count (figures->aeroplane, PIECE_MARK))
+  if (balance->mark_count && !stated)
     notes_add (notes, NOTE_NOTE, NULL, _("No balance mark is set: a usual station beside the body is taken."));
   for (size_t i = 0; i < balance->mark_count; i++)
-    if (isnan (balance->marks[i].target_mm))
-      notes_add (notes, NOTE_LOOK, aeroplane_nth (figures->aeroplane, PIECE_MARK, i),
-                 _("The balance mark at station %.0f mm does not meet the wing."), balance->marks[i].station_mm);
-    else if (balance->marks[i].target_mm < 0 || balance->marks[i].target_mm > balance->marks[i].chord_mm)
-      notes_add (notes, NOTE_LOOK, aeroplane_nth (figures->aeroplane, PIECE_MARK, i),
-                 _("At station %.0f mm the balance mark lies off the wing: fingers cannot reach it there."),
-                 balance->marks[i].station_mm);
+    note_mark (&balance->marks[i], stated ? aeroplane_nth (figures->aeroplane, PIECE_MARK, i) : NULL, notes);
 }
 
 static void

@@ -76,25 +76,22 @@ spread_of_surface (const SurfaceFigures *surface)
   return made;
 }
 
-/* A body's half from above ends at the centre line, also where nose or tail are blunt. */
+/* A body's half from above begins and ends at the centre line, also where nose or tail are blunt. */
 static CoreStatus
 closed_to_the_axis (const Outline *half, Outline **made)
 {
-  const Point first = outline_node (half, 0), last = outline_node (half, outline_node_count (half) - 1);
-  const Segment down = segment_line ((Point) { last.x, 0 }), back = segment_line ((Point) { first.x, 0 });
-  Outline *ended;
-  CoreStatus status;
+  const size_t count = outline_segment_count (half);
+  const Point first = outline_node (half, 0), last = outline_node (half, count);
+  g_autofree Segment *segments = g_new (Segment, count + 2);
+  size_t all = 0;
 
-  if (last.y == 0 && first.y == 0)
-    {
-      *made = outline_ref (half);
-      return CORE_OK;
-    }
-  if ((status = outline_with_segment_added (half, &down, &ended)) != CORE_OK)
-    return status;
-  status = outline_with_segment_added (ended, &back, made);
-  outline_unref (ended);
-  return status;
+  if (first.y != 0)
+    segments[all++] = segment_line (first);
+  for (size_t i = 0; i < count; i++)
+    segments[all++] = *outline_segment (half, i);
+  if (last.y != 0)
+    segments[all++] = segment_line ((Point) { last.x, 0 });
+  return outline_new ((Point) { first.x, 0 }, segments, all, NULL, made);
 }
 
 /* Seen from the side the sheet stands upright; its lowest place becomes the station 0. */
