@@ -3,13 +3,13 @@
 #include <math.h>
 #include <stdbool.h>
 
-enum { gauss_points = 12, search_steps = 8, search_halvings = 60, most_pieces = 2 * search_steps + 2 };
+enum { gauss_points = 8, search_steps = 8, search_halvings = 60, most_pieces = 2 * search_steps + 2 };
 
-/* Gauss–Legendre on 0..1, the lower half; the upper mirrors it. Twelve points take w² of a whole half-ellipse to 1e-15. */
+/* Gauss–Legendre on 0..1, the lower half; the upper mirrors it. Eight places take w² of a quarter-ellipse to 1e-11. */
 static const double gauss_place[gauss_points / 2] = {
-  0.009219682876640375, 0.047941371814762574, 0.11504866290284766, 0.20634102285669127, 0.31608425050090994, 0.43738329574426554 };
+  0.01985507175123188, 0.10166676129318664, 0.23723379504183550, 0.40828267875217511 };
 static const double gauss_weight[gauss_points / 2] = {
-  0.023587668193255914, 0.053469662997659215, 0.08003916427167311, 0.10158371336153296, 0.11674626826917740, 0.12457352290670139 };
+  0.05061426814518813, 0.11119051722668724, 0.15685332293894364, 0.18134189168918100 };
 
 /* What the integral is made over: one segment of the body's outline, and the wing's root chord. */
 typedef struct {
@@ -86,7 +86,7 @@ strip_crossing (const Strip *strip, double a, double b, double x)
   return (a + b) / 2;
 }
 
-/* The segment's parameters at the wing's two edges, rising, between 0 and 1. */
+/* The segment's parameters at the wing's two edges, rising, between 0 and 1; a curve's middle as well, for the quadrature. */
 static size_t
 strip_pieces (const Strip *strip, double ends[most_pieces + 1])
 {
@@ -94,12 +94,14 @@ strip_pieces (const Strip *strip, double ends[most_pieces + 1])
   size_t count = 0;
 
   ends[count++] = 0;
-  for (int step = 0; step < search_steps && edges[0] < edges[1]; step++)
+  for (int step = 0; step < search_steps; step++)
     {
       const double a = step / (double) search_steps, b = (step + 1) / (double) search_steps;
       const bool falling = strip_x (strip, a) > strip_x (strip, b);
 
-      for (int edge = 0; edge < 2; edge++)
+      if (2 * step == search_steps && strip->segment->kind != SEGMENT_LINE)
+        ends[count++] = a;
+      for (int edge = 0; edge < 2 && edges[0] < edges[1]; edge++)
         {
           const double x = edges[falling ? 1 - edge : edge];
 

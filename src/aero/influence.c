@@ -3,10 +3,11 @@
 #include <math.h>
 #include <stdbool.h>
 
-/* Each loop below is compiled for plain processors and for those with wide vectors and fused multiplication; the choice
+/* Each loop below is compiled for plain processors and for those with wider vectors and fused multiplication; the choice
  * is made when the program starts. Sanitizers' own start is not ready for that. */
-#if defined __x86_64__ && defined __linux__ && !defined __SANITIZE_THREAD__ && !defined __SANITIZE_ADDRESS__
-#define FOR_EACH_PROCESSOR __attribute__ ((target_clones ("arch=haswell", "default")))
+#if defined __x86_64__ && defined __linux__ && defined __GNUC__ && !defined __clang__ && __GNUC__ >= 12 \
+  && !defined __SANITIZE_THREAD__ && !defined __SANITIZE_ADDRESS__
+#define FOR_EACH_PROCESSOR __attribute__ ((target_clones ("arch=x86-64-v4", "arch=x86-64-v3", "default")))
 #else
 #define FOR_EACH_PROCESSOR
 #endif
@@ -21,6 +22,13 @@ static const double least_opening = 1e-14;
 /* A horseshoe as one strip's panel has it. */
 typedef struct { double inner_x, inner_y, inner_z, outer_x, outer_y, outer_z; } Horseshoe;
 typedef struct { double y, z; } Wash;
+
+static inline INLINED Horseshoe
+horseshoe_of (const Mesh *mesh, const MeshStrip *strip, size_t panel)
+{
+  return (Horseshoe) { .inner_x = mesh->inner_x[panel], .inner_y = strip->inner_y, .inner_z = strip->inner_z,
+                       .outer_x = mesh->outer_x[panel], .outer_y = strip->outer_y, .outer_z = strip->outer_z };
+}
 
 static inline INLINED double
 squared_distance (double y, double z, double tiny)
@@ -101,8 +109,7 @@ fill_columns (const Mesh *mesh, double inverse[], double symmetric[], double ant
       invert_distances (mesh, strip->outer_y, strip->outer_z, tiny, rows[2], rows[3]);
       for (size_t j = strip->panel; j < strip->panel + strip->panel_count; j++)
         {
-          const Horseshoe vortex = { .inner_x = mesh->inner_x[j], .inner_y = strip->inner_y, .inner_z = strip->inner_z,
-                                     .outer_x = mesh->outer_x[j], .outer_y = strip->outer_y, .outer_z = strip->outer_z };
+          const Horseshoe vortex = horseshoe_of (mesh, strip, j);
 
           fill_column (mesh, &vortex, rows, symmetric + j * n, antisymmetric ? antisymmetric + j * n : NULL);
         }
@@ -121,26 +128,40 @@ influence_both (const Mesh *mesh, double inverse[], double symmetric[], double a
   fill_columns (mesh, inverse, symmetric, antisymmetric);
 }
 
-/* On the centre line the port side's share equals the starboard side's. The legs of the innermost strips run along it and
- * cancel; their own part is nothing, since a leg's flow at its own line is left finite. */
-FOR_EACH_PROCESSOR void
-influence_upwash (const Mesh *mesh, const double circulation[], const double x[], size_t count, double z, double upwash[])
+/* Points stand at the innermost control station, for there the flow of a sheet cut into vortices is right; on the centre line,
+ * an edge of strips, the sheet next to it would be missing. With an open gap the centre line is sound itself. */
+static double
+upwash_station (const Mesh *mesh)
 {
-  const double tiny = core * mesh->span * mesh->span;
+  const MeshStrip *innermost = &mesh->strips[0];
+
+  for (size_t s = 1; s < mesh->strip_count; s++)
+    if (mesh->strips[s].inner_y < innermost->inner_y)
+      innermost = &mesh->strips[s];
+  return innermost->inner_y > 0 ? 0 : innermost->control_y;
+}
+
+FOR_EACH_PROCESSOR void
+influence_upwash (const Mesh *mesh, const double circulation[], const double *restrict x, size_t count, double z,
+                  double *restrict upwash)
+{
+  const double tiny = core * mesh->span * mesh->span, y = upwash_station (mesh);
 
   for (size_t s = 0; s < mesh->strip_count; s++)
     {
       const MeshStrip *strip = &mesh->strips[s];
-      const double inner = 1 / squared_distance (strip->inner_y, z - strip->inner_z, tiny);
-      const double outer = 1 / squared_distance (strip->outer_y, z - strip->outer_z, tiny);
+      const double inner = 1 / squared_distance (y - strip->inner_y, z - strip->inner_z, tiny);
+      const double outer = 1 / squared_distance (y - strip->outer_y, z - strip->outer_z, tiny);
+      const double inner_image = 1 / squared_distance (y + strip->inner_y, z - strip->inner_z, tiny);
+      const double outer_image = 1 / squared_distance (y + strip->outer_y, z - strip->outer_z, tiny);
 
       for (size_t j = strip->panel; j < strip->panel + strip->panel_count; j++)
         {
-          const Horseshoe vortex = { .inner_x = mesh->inner_x[j], .inner_y = strip->inner_y, .inner_z = strip->inner_z,
-                                     .outer_x = mesh->outer_x[j], .outer_y = strip->outer_y, .outer_z = strip->outer_z };
+          const Horseshoe vortex = horseshoe_of (mesh, strip, j);
 
           for (size_t i = 0; i < count; i++)
-            upwash[i] += 2 * circulation[j] * horseshoe_wash (&vortex, x[i], 0, z, inner, outer, tiny).z;
+            upwash[i] += circulation[j] * (horseshoe_wash (&vortex, x[i], y, z, inner, outer, tiny).z
+                                           + horseshoe_wash (&vortex, x[i], -y, z, inner_image, outer_image, tiny).z);
         }
     }
 }

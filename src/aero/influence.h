@@ -9,5 +9,6 @@ void influence_symmetric (const Mesh *mesh, double inverse[], double symmetric[]
 /** The same, and in the same pass the matrix for an image of opposite circulation: rolling. */
 void influence_both (const Mesh *mesh, double inverse[], double symmetric[], double antisymmetric[]);
 
-/** Adds to upwash the vertical flow at points (x, 0, z), for circulations in units of 4π, both sides. */
-void influence_upwash (const Mesh *mesh, const double circulation[], const double x[], size_t count, double z, double upwash[]);
+/** Adds to upwash the vertical flow at points (x, about 0, z), for circulations in units of 4π, both sides. */
+void influence_upwash (const Mesh *mesh, const double circulation[], const double *restrict x, size_t count, double z,
+                       double *restrict upwash);

@@ -70,6 +70,7 @@ typedef enum {
 CoreStatus lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, unsigned wants,
                           double reference_area, double reference_span, LatticeShare shares[], LatticeResult *result);
 
-/** Vertical flow at points in the plane z for one radian of incidence, from the last solve: w / (V α), up positive (upwash
- *  ahead of the wing, negative behind), y = 0. For the body's strips. */
+/** Vertical flow at points in the plane z for one radian of incidence, from the last solve (which must have succeeded):
+ *  w / (V α), up positive (upwash ahead of the wing, negative behind), on the centre line. For the body's strips.
+ *  accuracy  1 % ahead and behind; inside a surface's chord it is that of single vortices and means nothing. Always finite. */
 void lattice_upwash (const Lattice *self, const double x[], size_t count, double z, double upwash[]);

@@ -143,7 +143,7 @@ fill_panels (Mesh *self, MeshStrip *strip, const LatticeSurface *surface)
       const double quarter = (i + 0.25) / strip->panel_count, three_quarters = (i + 0.75) / strip->panel_count;
       const double chord = strip->trailing_x - strip->leading_x, vortex_x = strip->leading_x + quarter * chord;
       const double slope = ((1 - quarter) * (outer.leading_x - inner.leading_x)
-                            + quarter * (outer.trailing_x - inner.trailing_x)) / width;
+                            + quarter * (outer.trailing_x - inner.trailing_x)) / (width - 2 * inside);
 
       self->inner_x[panel] = vortex_x + slope * (strip->inner_y - strip->control_y);
       self->outer_x[panel] = vortex_x + slope * (strip->outer_y - strip->control_y);

@@ -242,7 +242,8 @@ spacing_fill (const Spacing *self, double pinned[], double edges[], double contr
 {
   size_t at = 0;
 
-  qsort (self->kinks, self->kink_count, sizeof *self->kinks, compare_kinks);
+  if (self->kink_count > 1)
+    qsort (self->kinks, self->kink_count, sizeof *self->kinks, compare_kinks);
   for (size_t i = 0; i + 1 < self->end_count; i++)
     {
       const Piece piece = piece_of (self->ends, i, self->kind);

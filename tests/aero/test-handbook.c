@@ -1,0 +1,187 @@
+#include <stdlib.h>
+#include "aero/handbook.h"
+#include "support/run-suite.h"
+#include "wings.h"
+
+static const double degree = M_PI / 180;
+
+/* Polhamus's formula as in USAF DATCOM 4.1.3.2, from memory; values by hand, eight digits. Without sweep and with k = 1 it is
+ * Helmbold's. The fifth is the wing known as Warren 12, whose lift slope by lifting-surface theory is 2.750. */
+static const struct { double aspect_ratio, sweep_deg, section, expected; } slopes[] = {
+  { .aspect_ratio = 1, .section = 1, .expected = 1.48325885 },
+  { .aspect_ratio = 4, .section = 1, .expected = 3.88322208 },
+  { .aspect_ratio = 6, .section = 1, .expected = 4.52866374 },
+  { .aspect_ratio = 6, .section = 0.95, .expected = 4.37096615 },
+  { .aspect_ratio = 2.8284271247, .sweep_deg = 45, .section = 1, .expected = 2.74585266 },
+  { .aspect_ratio = 5, .sweep_deg = 45, .section = 1, .expected = 3.36054233 },
+};
+
+START_TEST (lift_slope_is_datcoms)
+{
+  ck_assert_double_eq_tol (handbook_lift_slope (slopes[_i].aspect_ratio, slopes[_i].sweep_deg * degree, slopes[_i].section),
+                           slopes[_i].expected, 1e-8);
+}
+END_TEST
+
+/* Etkin and Reid, Dynamics of Flight, 3rd ed., appendix B; USAF DATCOM. The formula from memory, values by hand. */
+START_TEST (downwash_is_datcoms)
+{
+  ck_assert_double_eq_tol (handbook_downwash (6, 1, 0, 0.5, 0), 0.3606402646, 1e-9);
+  ck_assert_double_eq_tol (handbook_downwash (6, 0.5, 0, 0.5, 0.1), 0.4008340928, 1e-9);
+  ck_assert_double_eq_tol (handbook_downwash (6, 0.5, 0, 0.5, -0.1), 0.4008340928, 1e-9);
+}
+END_TEST
+
+/* Sweep enters as √cos to the power 1.19, the arm as its cube root. */
+START_TEST (downwash_falls_with_sweep_and_arm)
+{
+  const double straight = handbook_downwash (7.3, 0.62, 0, 0.47, 0.06);
+
+  ck_assert_double_eq_tol (handbook_downwash (7.3, 0.62, 27 * degree, 0.47, 0.06), straight * pow (cos (27 * degree), 0.595), 1e-12);
+  ck_assert_double_eq_tol (handbook_downwash (7.3, 0.62, 0, 8 * 0.47, 0.06), straight * pow (2, -1.19), 1e-12);
+}
+END_TEST
+
+/* Anderson, Introduction to Flight, chapter 7: 0.02 m² at 0.17 m behind 0.1 m² of 0.1 m chord, V_H = 0.34; with slopes of 0.1 and
+ * 0.08 a degree and dε/dα = 0.35 the neutral point is printed as 0.516 of the chord, its wing-body's centre at 0.24. */
+START_TEST (tail_volume_gives_andersons_neutral_point)
+{
+  const double volume = handbook_tail_volume (0.02, 0.17, 0.1, 0.1);
+
+  ck_assert_double_eq_tol (volume, 0.34, 1e-15);
+  ck_assert_double_eq_tol (0.24 + volume * (0.1 / 0.08) * (1 - 0.35), 0.516, 0.0005);
+}
+END_TEST
+
+/* Nelson, Flight Stability and Automatic Control, 2nd ed., chapter 2, the general-aviation aeroplane: 43 ft² 16 ft behind 184 ft²
+ * of 5.7 ft chord, V_H = 0.66; with 3.91 a radian and dε/dα = 0.45 the tail's moment slope is printed as -1.42. */
+START_TEST (tail_volume_gives_nelsons_pitching_moment)
+{
+  const double volume = handbook_tail_volume (43, 16, 184, 5.7);
+
+  ck_assert_double_eq_tol (volume, 0.655987796, 1e-9);
+  ck_assert_double_eq_tol (volume, 0.66, 0.005);
+  ck_assert_double_eq_tol (-volume * 3.91 * (1 - 0.45), -1.42, 0.015);   /* the book rounds V_H before it goes on */
+  ck_assert_double_lt (handbook_tail_volume (43, -16, 184, 5.7), 0);
+}
+END_TEST
+
+/* Two rectangles, 6 by 1 and 2 by 0.5: slopes 4.52866374 and 3.88322208 as above, each at its quarter chord. */
+START_TEST (a_rectangles_tail_adds_its_lift_in_the_wings_downwash)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 3, 0, 1, 0, 1 }), *tail = wing_trapezium ((Trapezium) { 1, 3, 0.5, 3, 0.5 });
+  const HandbookSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 },
+                                        { .outline = tail, .z = 0.3, .pressure_ratio = 0.9 } };
+  const double tail_lift = 3.88322208 * 0.9 / 6 * (1 - handbook_downwash (6, 1, 0, 2.875 / 6, 0.3 / 6));
+  double x, slope;
+
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, &slope), CORE_OK);
+  ck_assert_double_eq_tol (slope, 4.52866374 + tail_lift, 1e-8);
+  ck_assert_double_eq_tol (x, (4.52866374 * 0.25 + tail_lift * 3.125) / (4.52866374 + tail_lift), 1e-8);
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, NULL), CORE_OK);
+  outline_unref (wing);
+  outline_unref (tail);
+}
+END_TEST
+
+/* A straight taper stands for itself: quarter MAC at 68.3333, tan of half-chord sweep (60 − 40) / 500. */
+START_TEST (a_tapered_wing_alone_is_neutral_at_its_quarter_chord)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 500, 0, 200, 60, 120 });
+  const HandbookSurface surface = { .outline = wing, .pressure_ratio = 1 };
+  double x, slope;
+
+  ck_assert_int_eq (handbook_neutral_point (&surface, 1, &x, &slope), CORE_OK);
+  ck_assert_double_eq_tol (x, 68.3333333333, 1e-7);
+  ck_assert_double_eq_tol (slope, handbook_lift_slope (6.25, atan (20. / 500), 1), 1e-8);
+  outline_unref (wing);
+}
+END_TEST
+
+/* Where the methods disagree: 0 to 5 % of MAC in the neutral point of honest layouts, the downwash by up to 0.11. */
+START_TEST (the_handbook_is_within_5_percent_of_mac_of_the_lattice)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 500, 0, 200, 60, 120 });
+  Outline *tail = wing_trapezium ((Trapezium) { 180, 620, 90, 635, 60 });
+  const HandbookSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 },
+                                        { .outline = tail, .z = -30, .pressure_ratio = 1 } };
+  const LatticeSurface panelled[2] = { { .outline = wing, .pressure_ratio = 1 },
+                                       { .outline = tail, .z = -30, .pressure_ratio = 1 } };
+  const Answer lattice = answer_of (panelled, 2);
+  double x, slope;
+
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, &slope), CORE_OK);
+  ck_assert_double_eq_tol (x, lattice.result.neutral_point_x, 0.05 * lattice.reference.mac);
+  ck_assert_double_eq_tol (slope, lattice.result.lift_slope, 0.08 * lattice.result.lift_slope);
+  outline_unref (wing);
+  outline_unref (tail);
+}
+END_TEST
+
+START_TEST (a_foreplane_takes_lift_from_the_wing_and_moves_the_neutral_point_forward)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 400, 500, 130, 520, 110 });
+  Outline *foreplane = wing_trapezium ((Trapezium) { 150, 100, 70, 110, 60 });
+  const HandbookSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 }, { .outline = foreplane, .pressure_ratio = 1 } };
+  double alone_x, alone_slope, x, slope;
+
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 1, &alone_x, &alone_slope), CORE_OK);
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, &slope), CORE_OK);
+  ck_assert_double_lt (x, alone_x - 50);
+  ck_assert_double_gt (slope, alone_slope);
+  ck_assert_double_lt (slope, alone_slope + handbook_lift_slope (300. / 65, 0, 1) * 300 * 65 / (800. * 120));
+  outline_unref (wing);
+  outline_unref (foreplane);
+}
+END_TEST
+
+/* A biplane's wings stand over each other: neither is in the other's wake, and the formula's arm would be nothing. */
+START_TEST (wings_of_a_biplane_fly_side_by_side)
+{
+  Outline *upper = wing_trapezium ((Trapezium) { 400, 100, 130, 100, 130 }), *lower = NULL;
+  double x, slope, single;
+
+  ck_assert_int_eq (outline_mapped (upper, (Point) { 1, 1 }, (Point) { 13, 0 }, &lower), CORE_OK);
+  const HandbookSurface surfaces[2] = { { .outline = upper, .z = 130, .pressure_ratio = 1 }, { .outline = lower, .pressure_ratio = 1 } };
+
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 1, &x, &single), CORE_OK);
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, &slope), CORE_OK);
+  ck_assert_double_eq_tol (slope, 2 * single, 1e-9);
+  ck_assert_double_eq_tol (x, 100 + 130 / 4. + 13 / 2., 1e-7);
+  outline_unref (upper);
+  outline_unref (lower);
+}
+END_TEST
+
+START_TEST (a_tail_higher_than_the_span_is_out_of_the_formulas_range)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 200, 0, 100, 0, 100 }), *tail = wing_trapezium ((Trapezium) { 80, 300, 50, 300, 50 });
+  const HandbookSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 }, { .outline = tail, .z = 401, .pressure_ratio = 1 } };
+  double x = 0.75, slope = 0.25;
+
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, &slope), CORE_OUT_OF_RANGE);
+  ck_assert_double_eq (x, 0.75);
+  ck_assert_double_eq (slope, 0.25);
+  outline_unref (wing);
+  outline_unref (tail);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("handbook");
+
+  tcase_add_loop_test (tests, lift_slope_is_datcoms, 0, sizeof slopes / sizeof *slopes);
+  tcase_add_test (tests, downwash_is_datcoms);
+  tcase_add_test (tests, downwash_falls_with_sweep_and_arm);
+  tcase_add_test (tests, tail_volume_gives_andersons_neutral_point);
+  tcase_add_test (tests, tail_volume_gives_nelsons_pitching_moment);
+  tcase_add_test (tests, a_rectangles_tail_adds_its_lift_in_the_wings_downwash);
+  tcase_add_test (tests, a_tapered_wing_alone_is_neutral_at_its_quarter_chord);
+  tcase_add_test (tests, the_handbook_is_within_5_percent_of_mac_of_the_lattice);
+  tcase_add_test (tests, a_foreplane_takes_lift_from_the_wing_and_moves_the_neutral_point_forward);
+  tcase_add_test (tests, wings_of_a_biplane_fly_side_by_side);
+  tcase_add_test (tests, a_tail_higher_than_the_span_is_out_of_the_formulas_range);
+  return run_suite (suite_create ("handbook"), tests);
+}
