@@ -18,11 +18,11 @@ outline_with_node_at (const Outline *self, size_t node, Point place, Outline **m
   assert (node <= self->count);
   if (!point_is_finite (place))
     return CORE_NOT_FINITE;
-  if (draft_begin (&draft, self, 0))
+  if (outline_draft_begin (&draft, self, 0))
     return CORE_NO_MEMORY;
   draft_move_node (&draft, node, place);
   settle_around (&draft, node ? node - 1 : 0, node + 1);
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 /* The direction that a line or an arc beside a smooth node gives its other neighbour's handle; zero where there is none. */
@@ -65,7 +65,7 @@ outline_with_handle_at (const Outline *self, size_t node, HandleSide side, Point
     return CORE_NOT_FINITE;
   if (!outline_handle (self, node, side, &old))
     return CORE_OUT_OF_RANGE;
-  if (draft_begin (&draft, self, 0))
+  if (outline_draft_begin (&draft, self, 0))
     return CORE_NO_MEMORY;
   const Point centre = draft_node (&draft, node), given = direction_given (&draft, node, side);
   if (point_length (given) > 0)
@@ -75,7 +75,7 @@ outline_with_handle_at (const Outline *self, size_t node, HandleSide side, Point
   else
     draft.segments[node].control1 = place;
   turn_other_handle (&draft, node, side, place);
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 /* Between the two directions; where they are opposite, from the node before to the node behind. */
@@ -141,7 +141,7 @@ outline_with_node_kind (const Outline *self, size_t node, NodeKind kind, Outline
   Draft draft;
 
   assert (node <= self->count);
-  if (draft_begin (&draft, self, 0))
+  if (outline_draft_begin (&draft, self, 0))
     return CORE_NO_MEMORY;
   const bool inside = node > 0 && node < draft.count;
   if (inside && kind == NODE_SMOOTH)
@@ -150,7 +150,7 @@ outline_with_node_kind (const Outline *self, size_t node, NodeKind kind, Outline
     make_symmetric (&draft, node);
   else
     draft.kinds[node] = kind;
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 CoreStatus
@@ -159,13 +159,13 @@ outline_with_segment_added (const Outline *self, const Segment *segment, Outline
   const size_t node = self->count;
   Draft draft;
 
-  if (draft_begin (&draft, self, 1))
+  if (outline_draft_begin (&draft, self, 1))
     return CORE_NO_MEMORY;
   draft_open (&draft, self->count);
   draft.segments[self->count] = *segment;
   const Stretch added = draft_stretch (&draft, self->count);
   draft.kinds[node] = outline_kind_from_shape (&self->stretches[node - 1], &added);
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 CoreStatus
@@ -177,7 +177,7 @@ outline_mapped (const Outline *self, Point scale, Point shift, Outline **made)
     return CORE_NOT_FINITE;
   if (!(scale.x > 0 && scale.y > 0))
     return CORE_OUT_OF_RANGE;
-  if (draft_begin (&draft, self, 0))
+  if (outline_draft_begin (&draft, self, 0))
     return CORE_NO_MEMORY;
   draft.start = (Point) { draft.start.x * scale.x + shift.x, draft.start.y * scale.y + shift.y };
   for (size_t i = 0; i < draft.count; i++)
@@ -190,7 +190,7 @@ outline_mapped (const Outline *self, Point scale, Point shift, Outline **made)
       segment->rx *= scale.x;
       segment->ry *= scale.y;
     }
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 CoreStatus
@@ -199,7 +199,7 @@ outline_reversed (const Outline *self, Outline **made)
   const size_t count = self->count;
   Draft draft;
 
-  if (draft_begin (&draft, self, 0))
+  if (outline_draft_begin (&draft, self, 0))
     return CORE_NO_MEMORY;
   draft.start = self->stretches[count].from;
   for (size_t i = 0; i < count; i++)
@@ -209,5 +209,5 @@ outline_reversed (const Outline *self, Outline **made)
     }
   for (size_t i = 0; i <= count; i++)
     draft.kinds[i] = self->kinds[count - i];
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }

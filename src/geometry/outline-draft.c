@@ -15,7 +15,7 @@ static const double LEAST_EXTENT = 1e-3;
 static const double LEAST_SCALE = 1e-6;
 
 CoreStatus
-draft_begin (Draft *self, const Outline *outline, size_t more)
+outline_draft_begin (Draft *self, const Outline *outline, size_t more)
 {
   const size_t count = outline->count, room = count + more;
 
@@ -34,7 +34,7 @@ draft_begin (Draft *self, const Outline *outline, size_t more)
 }
 
 CoreStatus
-draft_finish (Draft *self, Outline **made)
+outline_draft_finish (Draft *self, Outline **made)
 {
   const CoreStatus status = outline_new (self->start, self->segments, self->count, self->kinds, made);
 

@@ -12,10 +12,10 @@ typedef struct {
   size_t count, room;       /* segments */
 } Draft;
 
-/** Copies an outline's parts with room for `more` segments. CORE_OK or CORE_NO_MEMORY; end it with draft_finish. */
-CoreStatus draft_begin (Draft *self, const Outline *outline, size_t more);
+/** Copies an outline's parts with room for `more` segments. CORE_OK or CORE_NO_MEMORY; end it with outline_draft_finish. */
+CoreStatus outline_draft_begin (Draft *self, const Outline *outline, size_t more);
 /** Makes the outline and ends the draft, also when it fails. What outline_new returns. */
-CoreStatus draft_finish (Draft *self, Outline **made);
+CoreStatus outline_draft_finish (Draft *self, Outline **made);
 /** Ends a draft from which nothing is to be made. */
 void draft_abandon (Draft *self);
 

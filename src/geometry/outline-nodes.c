@@ -13,14 +13,14 @@ outline_with_node_inserted (const Outline *self, size_t segment, double t, Outli
   assert (segment < self->count);
   if (!(t > 0 && t < 1))
     return CORE_OUT_OF_RANGE;
-  if (draft_begin (&draft, self, 1))
+  if (outline_draft_begin (&draft, self, 1))
     return CORE_NO_MEMORY;
   const Stretch *old = &self->stretches[segment];
   draft_open (&draft, segment);
   segment_split (old->from, &old->segment, t, &draft.segments[segment], &second);
   draft.segments[segment + 1] = second;
   draft.kinds[segment + 1] = old->segment.kind == SEGMENT_LINE ? NODE_CORNER : NODE_SMOOTH;
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 CoreStatus
@@ -31,7 +31,7 @@ outline_without_node (const Outline *self, size_t node, Outline **made)
   assert (node <= self->count);
   if (self->count < 2)
     return CORE_TOO_FEW_NODES;
-  if (draft_begin (&draft, self, 0))
+  if (outline_draft_begin (&draft, self, 0))
     return CORE_NO_MEMORY;
   if (node == 0)
     {
@@ -52,7 +52,7 @@ outline_without_node (const Outline *self, size_t node, Outline **made)
       draft_settle (&draft, node - 1);
       draft_settle (&draft, node);
     }
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 /* The parameter `length` along the stretch: Newton's steps inside a bracket, since the pace is known. */
@@ -102,7 +102,7 @@ outline_with_node_split (const Outline *self, size_t node, double length, Outlin
     return CORE_NOT_FINITE;
   if (!(length > 0) || node == 0 || node == self->count)
     return CORE_OUT_OF_RANGE;
-  if (draft_begin (&draft, self, 1))
+  if (outline_draft_begin (&draft, self, 1))
     return CORE_NO_MEMORY;
   const Stretch *arriving = &self->stretches[node - 1], *leaving = &self->stretches[node];
   segment_split (arriving->from, &arriving->segment, t_to_cut_at (arriving, length, true), &before, &cut_off);
@@ -112,7 +112,7 @@ outline_with_node_split (const Outline *self, size_t node, double length, Outlin
   draft.segments[node] = segment_line (cut_off.to);
   draft.segments[node + 1] = after;
   draft.kinds[node] = NODE_CORNER;
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
 
 CoreStatus
@@ -123,7 +123,7 @@ outline_with_nodes_joined (const Outline *self, size_t node, Outline **made)
   assert (node < self->count);
   if (self->count < 2)
     return CORE_TOO_FEW_NODES;
-  if (draft_begin (&draft, self, 0))
+  if (outline_draft_begin (&draft, self, 0))
     return CORE_NO_MEMORY;
   const Point middle = point_mix (draft_node (&draft, node), draft_node (&draft, node + 1), 0.5);
   draft_move_node (&draft, node, middle);
@@ -138,5 +138,5 @@ outline_with_nodes_joined (const Outline *self, size_t node, Outline **made)
   if (node > 0)
     draft_settle (&draft, node - 1);
   draft_settle (&draft, node + 1);
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }

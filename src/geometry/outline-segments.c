@@ -71,7 +71,7 @@ outline_with_segment_kind (const Outline *self, size_t segment, SegmentKind kind
       *made = outline_ref (self);
       return CORE_OK;
     }
-  if (draft_begin (&draft, self, 3))
+  if (outline_draft_begin (&draft, self, 3))
     return CORE_NO_MEMORY;
   if (kind == SEGMENT_LINE)
     draft.segments[segment] = segment_line (draft.segments[segment].to);
@@ -86,5 +86,5 @@ outline_with_segment_kind (const Outline *self, size_t segment, SegmentKind kind
     }
   draft_settle (&draft, segment);
   draft_settle (&draft, segment + 1 + draft.count - self->count);
-  return draft_finish (&draft, made);
+  return outline_draft_finish (&draft, made);
 }
