@@ -32,7 +32,9 @@ Hit sheet_hit (const SheetScene *scene, double x, double y, double radius);
 bool sheet_dimension_box (const SheetScene *scene, const Hit *dimension, Box *px);
 
 /** Where a place being pulled goes: whole units (by the ruler's present step), the centre line, other nodes' x and y, formers and
- *  ribs. Returns the snapped place and which guides to show (NAN none). `self_id`/`self_node` is what moves and does not attract. */
+ *  ribs. Returns the snapped place and which guides to show (NAN none). `self_id`/`self_node` is what moves and does not attract;
+ *  SNAP_WHOLE for self_node: none of its nodes do. */
+#define SNAP_WHOLE ((size_t) -1)
 typedef struct { Point place; double guide_x, guide_y; } Snap;
 Snap sheet_snap (const SheetScene *scene, Point place, const char *self_id, size_t self_node);
 /** The smallest step that snapping uses at this zoom, mm (1 mm or 1/32 in and multiples). */

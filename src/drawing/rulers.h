@@ -14,7 +14,11 @@ typedef struct {
 
 void draw_ruler_across (cairo_t *cr, const Ruler *ruler, double width, double height);   /* along the top: from the centre line both ways */
 void draw_ruler_along  (cairo_t *cr, const Ruler *ruler, double width, double height);   /* at the start edge: aft of the datum */
+/** Where the two meet: names the unit. */
+void draw_ruler_corner (cairo_t *cr, const Ruler *ruler, double width, double height);
 /** The distance of labelled ticks at this zoom, mm: 1, 2, 5 × 10ⁿ mm, or halves to 32nds and whole inches. */
 double ruler_step (Units units, double scale);
 /** Five fields black and white, a round length of 90..220 px, at the lower left. */
 void draw_scale_bar (cairo_t *cr, const Ruler *ruler);
+/** The length that the scale bar shows at this zoom, mm. */
+double scale_bar_length (Units units, double scale);

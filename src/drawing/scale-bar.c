@@ -1,0 +1,61 @@
+#include <math.h>
+#include "drawing/lettering.h"
+#include "drawing/rulers.h"
+
+static const double inch = 25.4;
+
+/* The greatest length of at most 220 px whose fifth is a round figure. Steps never more than double, so it has more than 110 px. */
+double
+scale_bar_length (Units units, double scale)
+{
+  static const double factors[] = { 5, 2.5, 2 };
+  const double most = 220 / scale;
+  double length = pow (10, floor (log10 (most)));
+
+  if (units.length == LENGTH_INCH)
+    return 5 * inch * exp2 (floor (log2 (most / (5 * inch))));
+  for (int i = 0; i < 3; i++)
+    if (factors[i] * length <= most)
+      return factors[i] * length;
+  return length;
+}
+
+/* Five fields, the first black, the second white; a halo keeps it clear of whatever it meets. */
+static void
+draw_fields (cairo_t *cr, const Look *look, Point at, double length)
+{
+  const double height = 5, field = length / 5;
+
+  look_set_source (cr, look->sheet);
+  cairo_rectangle (cr, at.x - 3, at.y - 3, length + 6, height + 6);
+  cairo_fill (cr);
+  look_set_source (cr, look->graphite);
+  for (int i = 0; i < 5; i += 2)
+    {
+      cairo_rectangle (cr, at.x + i * field, at.y, field, height);
+      cairo_fill (cr);
+    }
+  cairo_set_line_width (cr, 1);
+  cairo_set_dash (cr, NULL, 0, 0);
+  cairo_rectangle (cr, at.x + 0.5, at.y + 0.5, round (length) - 1, height - 1);
+  cairo_stroke (cr);
+}
+
+void
+draw_scale_bar (cairo_t *cr, const Ruler *ruler)
+{
+  const Look *look = ruler->look;
+  const double mm = scale_bar_length (ruler->units, ruler->view->scale), length = mm * ruler->view->scale;
+  const Point at = { 22, round (ruler->view->height - 20) };
+  g_autofree char *text = units_length (ruler->units, mm);
+  Lettering lettering;
+
+  cairo_save (cr);
+  cairo_new_path (cr);
+  draw_fields (cr, look, at, length);
+  lettering = lettering_begin (cr, look);
+  lettering_draw (&lettering, &(Letters) { .text = "0", .place = { at.x, at.y - 5 }, .size = look->ruler_size, .across = 0.5, .halo = 2 });
+  lettering_draw (&lettering, &(Letters) { .text = text, .place = { at.x + length, at.y - 5 }, .size = look->ruler_size, .across = 0.5, .halo = 2 });
+  lettering_end (&lettering);
+  cairo_restore (cr);
+}
