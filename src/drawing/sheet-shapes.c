@@ -1,6 +1,7 @@
 #include "drawing/sheet-draft.h"
 #include <math.h>
 #include "drawing/outline-path.h"
+#include "geometry/planform.h"
 
 static void
 outline_line (SheetDraft *draft, bool selected)
@@ -70,17 +71,37 @@ draw_fin (SheetDraft *draft, const Surface *surface)
   line_stroke (draft->cr, view_to_screen (draft->view, box.min), view_to_screen (draft->view, box.max));
 }
 
+/* On paper alone: on a screen they would only be in the way. */
+static void
+draw_ribs (SheetDraft *draft, const Surface *surface)
+{
+  const PlanformSides sides = surface->root_open ? PLANFORM_OPEN : PLANFORM_CARRIED;
+  StationCut cut;
+
+  line_kind_set (draft->cr, draft->look, LINE_CONSTRUCTION);
+  cairo_set_line_width (draft->cr, draft->look->thin_width / 2);
+  look_set_source (draft->cr, draft->look->construction);
+  for (size_t i = 0; i < surface->rib_count; i++)
+    if (planform_cut (surface->outline, sides, surface->ribs[i].place, &cut) == CORE_OK)
+      for (int side = -1; side <= 1; side += 2)
+        line_stroke (draft->cr, sheet_px (draft->view, cut.leading_x, side * surface->ribs[i].place),
+                     sheet_px (draft->view, cut.trailing_x, side * surface->ribs[i].place));
+}
+
 static void
 draw_surface (SheetDraft *draft, size_t i, bool covers)
 {
   const Surface *surface = aeroplane_surface (draft->aeroplane, i);
 
-  add_surface (draft, i);
   if (covers && surface_closes (draft, i))
     {
+      add_surface (draft, i);
       look_set_source (draft->cr, draft->look->sheet);
-      cairo_fill_preserve (draft->cr);
+      cairo_fill (draft->cr);
     }
+  if (draft->look->paper && surface_closes (draft, i))
+    draw_ribs (draft, surface);
+  add_surface (draft, i);
   outline_line (draft, is_selected (draft, &surface->piece) && !draft->selection->control);
   cairo_stroke (draft->cr);
   draw_controls (draft, surface);
