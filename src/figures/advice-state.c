@@ -6,8 +6,8 @@
 
 /* A deviation that says "weigh first", % MAC. */
 static const double large_deviation = 5;
-/* A move that nobody can measure, mm. */
-static const double no_move = 0.5;
+/* A shift of the balance point that nobody can measure, mm. */
+static const double no_shift = 0.5;
 
 bool
 part_is_battery (const Part *part)
@@ -103,7 +103,7 @@ state_in_band (const Figures *figures, const AdviceMeans *means)
     return STATE_METHODS_DIFFER;
   if (figures->tail_volume < tail_volume_least)
     return STATE_SMALL_TAIL;
-  if (means->solution && means->move_mm <= -no_move)
+  if (means->solution && means->move_mm * means->solution->part->mass <= -no_shift * figures->mass.total_g)
     return STATE_MOVE_FOR_FIRST_FLIGHT;
   return STATE_IN_BAND;
 }

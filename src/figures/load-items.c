@@ -7,13 +7,23 @@ static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
 static const double structure_mass_sigma = 0.18;          /* share of its mass, by grade names of wood; common practice, no source */
 static const double structure_place_sigma = 0.03;         /* share of the mean chord */
 
+double
+part_mass_deviation (const Part *part)
+{
+  return isnan (part->mass_sigma) ? part_class_mass_sigma (part->class_name, part->mass) : part->mass_sigma;
+}
+
+double
+structure_mass_deviation (const Structure *structure)
+{
+  return isnan (structure->mass_sigma) ? structure_mass_sigma * structure->mass : structure->mass_sigma;
+}
+
 MassItem
 load_of_part (const Part *part)
 {
-  const bool weighed = !isnan (part->mass_sigma), measured = !isnan (part->x_sigma);
-  const double mass_sigma = weighed ? part->mass_sigma : part_class_mass_sigma (part->class_name, part->mass);
-  const double x_sigma = measured ? part->x_sigma : part_class_place_sigma (part->class_name);
-  MassItem item = { .mass = part->mass * kilogram, .mass_sigma = mass_sigma * kilogram, .x_sigma = x_sigma * metre,
+  const double x_sigma = isnan (part->x_sigma) ? part_class_place_sigma (part->class_name) : part->x_sigma;
+  MassItem item = { .mass = part->mass * kilogram, .mass_sigma = part_mass_deviation (part) * kilogram, .x_sigma = x_sigma * metre,
                     .x = part->x * metre, .y = part->y * metre, .z = part->z * metre };
 
   mass_item_as_box (&item, part->length * metre, part->width * metre, part->height * metre);
@@ -36,10 +46,8 @@ spread_out (MassItem *item, const Structure *structure, const Spread *spread)
 CoreStatus
 load_of_structure (const Structure *structure, const Spread *spread, double mac, MassItem *item)
 {
-  const bool weighed = !isnan (structure->mass_sigma), measured = !isnan (structure->x_sigma);
-  const double mass_sigma = weighed ? structure->mass_sigma : structure_mass_sigma * structure->mass;
-  const double x_sigma = measured ? structure->x_sigma : structure_place_sigma * mac;
-  MassItem made = { .mass = structure->mass * kilogram, .mass_sigma = mass_sigma * kilogram, .x_sigma = x_sigma * metre,
+  const double x_sigma = isnan (structure->x_sigma) ? structure_place_sigma * mac : structure->x_sigma;
+  MassItem made = { .mass = structure->mass * kilogram, .mass_sigma = structure_mass_deviation (structure) * kilogram, .x_sigma = x_sigma * metre,
                     .x = structure->x * metre, .y = structure->y * metre, .z = structure->z * metre };
 
   if (isnan (structure->x))

@@ -22,6 +22,10 @@ typedef struct {
 void loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane);
 void loads_clear  (Loads *self);
 
+/** One standard deviation of the mass, g: as stated, else typical of the part's class or of structure. */
+double part_mass_deviation      (const Part *part);
+double structure_mass_deviation (const Structure *structure);
+
 /** A part as a mass: a box at its place, deviations as stated or typical of its class. */
 MassItem load_of_part (const Part *part);
 

@@ -37,11 +37,11 @@ add_marks (TextTable *table, const BalanceFigures *balance, Units units)
     {
       const MarkFigures *mark = &balance->marks[i];
       g_autofree char *station = units_length_figure (units, mark->station_mm);
-      g_autofree char *forward = units_length_figure (units, mark->forward_mm);
-      g_autofree char *aft = units_length (units, mark->aft_mm);
+      g_autofree char *label = g_strdup_printf (_("Balance mark at station %s"), station);
 
-      add (table, _("Balance mark"), units_length (units, mark->target_mm),
-           g_strdup_printf (_("aft of the leading edge at station %s; limits %s and %s"), station, forward, aft));
+      add (table, label, units_length (units, mark->target_mm), g_strdup (_("aft of the leading edge there")));
+      add (table, _("its forward limit"), units_length (units, mark->forward_mm), NULL);
+      add (table, _("its aft limit"), units_length (units, mark->aft_mm), NULL);
     }
 }
 

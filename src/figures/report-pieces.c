@@ -3,7 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
-#include "document/part-class.h"
+#include "figures/loads.h"
 #include "figures/names.h"
 
 /* One row of the table of surfaces: a label and how its figure is had. */
@@ -12,6 +12,14 @@ typedef char *(*SurfaceCell) (const SurfaceFigures *surface, Units units);
 static char *cell_role    (const SurfaceFigures *s, Units u) { return g_strdup (surface_role_name (s->surface->role)); }
 static char *cell_span    (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.span); }
 static char *cell_area    (const SurfaceFigures *s, Units u) { return units_area (u, s->planform.area); }
+static char *
+cell_counted (const SurfaceFigures *surface, Units units)
+{
+  if (!surface_is_horizontal (surface->surface))
+    return g_strdup (_("one side"));
+  return g_strdup (surface->surface->root_open ? _("open at root") : _("to centre line"));
+}
+
 static char *cell_aspect  (const SurfaceFigures *s, Units u) { return report_number (s->planform.aspect_ratio, 2); }
 static char *cell_chord   (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mean_chord); }
 static char *cell_mac     (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac); }
@@ -25,7 +33,8 @@ static char *cell_volume  (const SurfaceFigures *s, Units u) { return report_num
 static const struct { const char *label; SurfaceCell cell; } surface_rows[] = {
   { N_("Role"), cell_role },
   { N_("Span (a fin: height)"), cell_span },
-  { N_("Area, to the centre line"), cell_area },
+  { N_("Area"), cell_area },
+  { N_("Area counted"), cell_counted },
   { N_("Aspect ratio"), cell_aspect },
   { N_("Mean chord, area over span"), cell_chord },
   { N_("Mean aerodynamic chord (MAC)"), cell_mac },
@@ -95,28 +104,15 @@ mass_with_deviation (double mass, double sigma, Units units)
   return g_strdup_printf (_("%s ± %s"), figure, deviation);
 }
 
-static char *
-rail_text (const Part *part, Units units)
-{
-  g_autofree char *from = units_length_figure (units, part->rail_from), *to = units_length (units, part->rail_to);
-
-  if (!part->aboard)
-    return g_strdup (_("left ashore"));
-  return part->has_rail ? g_strdup_printf (_("rail %s to %s"), from, to) : NULL;
-}
-
 static void
 add_part (TextTable *table, const Part *part, Units units)
 {
-  const bool weighed = !isnan (part->mass_sigma);
-  const double sigma = weighed ? part->mass_sigma : part_class_mass_sigma (part->class_name, part->mass);
-
   text_table_cell (table, g_strdup (piece_name (&part->piece)));
-  text_table_cell (table, mass_with_deviation (part->mass, sigma, units));
+  text_table_cell (table, mass_with_deviation (part->mass, part_mass_deviation (part), units));
   text_table_cell (table, units_length (units, part->x));
   text_table_cell (table, units_length (units, part->y));
   text_table_cell (table, units_length (units, part->z));
-  text_table_cell (table, rail_text (part, units));
+  text_table_cell (table, part->aboard ? NULL : g_strdup (_("left ashore")));
 }
 
 static void
@@ -125,18 +121,17 @@ add_structure (TextTable *table, const Structure *structure, Units units)
   const bool placed = !isnan (structure->x);
 
   text_table_cell (table, g_strdup (piece_name (&structure->piece)));
-  text_table_cell (table, isnan (structure->mass_sigma) ? units_mass (units, structure->mass)
-                                                        : mass_with_deviation (structure->mass, structure->mass_sigma, units));
+  text_table_cell (table, mass_with_deviation (structure->mass, structure_mass_deviation (structure), units));
   text_table_cell (table, placed ? units_length (units, structure->x) : g_strdup ("–"));
   text_table_cell (table, placed ? units_length (units, structure->y) : g_strdup ("–"));
   text_table_cell (table, placed ? units_length (units, structure->z) : g_strdup ("–"));
-  text_table_cell (table, placed ? NULL : g_strdup_printf (_("spread over “%s”"), structure->of ? structure->of : ""));
+  text_table_cell (table, placed ? NULL : g_strdup_printf (_("over “%s”"), structure->of ? structure->of : ""));
 }
 
 TextTable
 report_parts (const Figures *figures, Units units)
 {
-  static const char *const headings[] = { N_("Part"), N_("mass"), N_("aft of datum"), N_("to starboard"), N_("up"), "" };
+  static const char *const headings[] = { N_("Part"), N_("mass"), N_("aft"), N_("starboard"), N_("up"), "" };
   const Aeroplane *aeroplane = figures->aeroplane;
   TextTable table = text_table_new (G_N_ELEMENTS (headings), 1 << 5);
 
@@ -162,20 +157,20 @@ reach_text (const Solution *solution, Units units)
   if (isnan (solution->x_mm))
     return NULL;
   if (solution->reachable)
-    return g_strdup (_("on its rail"));
+    return g_strdup (_("reached"));
   const bool nose = solution->ballast_x_mm < solution->part->rail_from;
   g_autofree char *ballast = units_mass (units, solution->ballast_g);
   if (isnan (solution->ballast_g))
-    return g_strdup (_("beyond its rail"));
-  return g_strdup_printf (nose ? _("beyond its rail; %s at the nose") : _("beyond its rail; %s at the tail"), ballast);
+    return g_strdup (_("beyond the rail"));
+  return g_strdup_printf (nose ? _("beyond; %s at the nose") : _("beyond; %s at the tail"), ballast);
 }
 
 static char *
-band_text (const Solution *solution, Units units)
+range_text (double from_mm, double to_mm, Units units)
 {
-  g_autofree char *from = units_length_figure (units, solution->band_from_mm), *to = units_length (units, solution->band_to_mm);
+  g_autofree char *from = units_length_figure (units, from_mm), *to = units_length (units, to_mm);
 
-  if (isnan (solution->band_from_mm))
+  if (isnan (from_mm))
     return g_strdup ("–");
   return g_strdup_printf (_("%s to %s"), from, to);
 }
@@ -183,8 +178,8 @@ band_text (const Solution *solution, Units units)
 TextTable
 report_solutions (const Figures *figures, Units units)
 {
-  static const char *const headings[] = { N_("Part"), N_("now at"), N_("aim at"), N_("in the band"), "" };
-  TextTable table = text_table_new (G_N_ELEMENTS (headings), 1 << 4);
+  static const char *const headings[] = { N_("Part"), N_("now at"), N_("aim at"), N_("in the band"), N_("rail"), "" };
+  TextTable table = text_table_new (G_N_ELEMENTS (headings), 1 << 5);
 
   if (figures->solution_count)
     add_headings (&table, headings, G_N_ELEMENTS (headings));
@@ -195,7 +190,8 @@ report_solutions (const Figures *figures, Units units)
       text_table_cell (&table, g_strdup (piece_name (&solution->part->piece)));
       text_table_cell (&table, units_length (units, solution->part->x));
       text_table_cell (&table, units_length (units, solution->x_mm));
-      text_table_cell (&table, band_text (solution, units));
+      text_table_cell (&table, range_text (solution->band_from_mm, solution->band_to_mm, units));
+      text_table_cell (&table, range_text (solution->part->rail_from, solution->part->rail_to, units));
       text_table_cell (&table, reach_text (solution, units));
     }
   return table;
