@@ -21,7 +21,9 @@ typedef struct {
   double incidence, washout;    /* radians; nose up about the root's leading edge; tip nose-down, linear along the span.
                                    To first order they change no derivative, so the surface is laid flat in the stream. */
   double pressure_ratio;        /* dynamic pressure there over that of free flow; multiplies its own forces after the solve */
-  int spanwise, chordwise;      /* panels a side; 0 takes the options' */
+  int spanwise, chordwise;      /* panels a side; 0 takes the options'. Strips have the same edges on all surfaces, so that
+                                   a further surface gets about as many as it wishes for, the first exactly (but for
+                                   the one that each stretch between two tips must have). */
 } LatticeSurface;
 
 /** How strips stand along the span: narrow towards tips like a cosine, with control points midway in its angle; or even,
@@ -64,7 +66,8 @@ typedef enum {
  *  reference_area, reference_span  what coefficients are made with (the first wing's)
  *  shares     count entries, set on success
  *  returns    CORE_OK; CORE_SINGULAR for coincident surfaces or zero chord; what outline_check gives; CORE_NO_MEMORY
- *  accuracy   neutral point within 0.15 % of MAC, lift slope 0.1 % of the converged value at default panels, to 15° of sweep
+ *  accuracy   of the converged value at default panels, to 15° of sweep either way: neutral point within 0.15 % of MAC
+ *             (0.2 % with a tail of half the wing's span), lift slope 0.1 %; 0.25 % and 0.2 % at 28° (tests/aero/convergence.c)
  *  source     Katz and Plotkin, Low-Speed Aerodynamics, 2nd ed., chapter 12 (horseshoe elements); spacing after
  *             Lan, A Quasi-Vortex-Lattice Method in Thin Wing Theory, J. Aircraft 11 (1974) */
 CoreStatus lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, unsigned wants,
