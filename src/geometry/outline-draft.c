@@ -148,10 +148,11 @@ move_start_of_segment (Draft *self, size_t segment, Point place)
 void
 draft_move_node (Draft *self, size_t node, Point place)
 {
-  if (node > 0)
-    move_end_of_segment (self, node - 1, place);
+  /* The segment behind first: it learns from the one before where it began. */
   if (node < self->count)
     move_start_of_segment (self, node, place);
+  if (node > 0)
+    move_end_of_segment (self, node - 1, place);
   if (node > 0)
     self->segments[node - 1].to = place;
   else
