@@ -20,6 +20,7 @@ void part_detail_line (const PartDraft *draft);      /* and the thin line of det
 void part_draw_spinner       (const PartDraft *draft);
 void part_draw_wheels        (const PartDraft *draft);
 void part_draw_undercarriage (const PartDraft *draft);
+void part_draw_wheel_side    (const PartDraft *draft);      /* a wheel at its foot, and its leg */
 void part_draw_shell         (const PartDraft *draft);
 void part_draw_pilot         (const PartDraft *draft);
 void part_draw_pushrod       (const PartDraft *draft);

@@ -58,6 +58,21 @@ part_draw_undercarriage (const PartDraft *d)
   part_draw_wheels (d);
 }
 
+void
+part_draw_wheel_side (const PartDraft *d)
+{
+  const double radius = fmin (d->half_x, d->half_y);
+  const Point hub = { d->box.min.x + radius, d->middle.y };
+
+  part_ink (d);
+  cairo_arc (d->cr, hub.x, hub.y, radius, 0, 2 * M_PI);
+  cairo_new_sub_path (d->cr);
+  cairo_arc (d->cr, hub.x, hub.y, radius * 0.15, 0, 2 * M_PI);
+  cairo_stroke (d->cr);
+  part_detail_line (d);
+  line_stroke (d->cr, hub, (Point) { d->box.max.x, d->middle.y });
+}
+
 /* A cowl or canopy: its rounded edge, broken, since it covers what is inside. */
 void
 part_draw_shell (const PartDraft *d)

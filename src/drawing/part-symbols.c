@@ -225,18 +225,22 @@ draw_base (const PartDraft *d, PartBase base, PartState state)
   cairo_stroke (d->cr);
 }
 
-/* From the side only boxes, and the line of a propeller's disc. */
+/* From the side a thing is its box; shells and sticks keep their shape, and a propeller is the line of its disc. */
 static void
 draw_side (const PartDraft *d, const PartSymbol *part, const PartKind *kind)
 {
-  if (kind->draw != draw_propeller)
+  if (kind->base != BASE_NONE)
+    draw_base (d, kind->base, part->state);
+  else if (kind->draw == part_draw_wheels || kind->draw == part_draw_undercarriage)
+    part_draw_wheel_side (d);
+  else if (kind->draw != draw_propeller)
+    kind->draw (d);
+  else
     {
-      draw_base (d, kind->base == BASE_NONE ? BASE_BOX : kind->base, kind->base == BASE_NONE ? PART_PROPOSED : part->state);
-      return;
+      line_kind_set (d->cr, d->look, LINE_OTHER_POSITION);
+      look_set_source (d->cr, part->state == PART_SETTLED ? d->look->construction : d->ink);
+      line_stroke (d->cr, (Point) { d->box.min.x, d->middle.y }, (Point) { d->box.max.x, d->middle.y });
     }
-  line_kind_set (d->cr, d->look, LINE_OTHER_POSITION);
-  part_ink (d);
-  line_stroke (d->cr, (Point) { d->box.min.x, d->middle.y }, (Point) { d->box.max.x, d->middle.y });
 }
 
 Box

@@ -4,20 +4,20 @@
 
 static const double inch = 25.4;
 
-/* The greatest length of at most 220 px whose fifth is a round figure. Steps never more than double, so it has more than 110 px. */
+/* The least length of at least 90 px whose fifth is a round figure. Steps never more than double, so it stays under 180 px. */
 double
 scale_bar_length (Units units, double scale)
 {
-  static const double factors[] = { 5, 2.5, 2 };
-  const double most = 220 / scale;
-  double length = pow (10, floor (log10 (most)));
+  static const double factors[] = { 1, 2, 2.5, 5 };
+  const double least = 90 / scale;
+  double length = pow (10, floor (log10 (least)));
 
   if (units.length == LENGTH_INCH)
-    return 5 * inch * exp2 (floor (log2 (most / (5 * inch))));
-  for (int i = 0; i < 3; i++)
-    if (factors[i] * length <= most)
+    return 5 * inch * exp2 (ceil (log2 (least / (5 * inch))));
+  for (int i = 0; i < 4; i++)
+    if (factors[i] * length >= least)
       return factors[i] * length;
-  return length;
+  return 10 * length;
 }
 
 /* Five fields, the first black, the second white; a halo keeps it clear of whatever it meets. */

@@ -22,49 +22,73 @@ grid_steps (Units units, double scale)
   return mm ? metric[4] : (GridSteps) { imperial[4].fine * inch, imperial[4].coarse * inch };
 }
 
-/* Lines every `step` mm; those that the coarse grid has as well are left to it. */
-static void
-add_grid (SheetDraft *draft, double step, double without)
-{
-  cairo_t *cr = draft->cr;
-  const SheetView *view = draft->view;
-  const double pitch = step * view->scale;
-  const long first_x = lround (ceil (-view->origin_x / pitch)), first_y = lround (ceil (-view->origin_y / pitch));
-  const long skip = without > 0 ? lround (without / step) : 0;
+/* The lines of one direction every `step` mm; those that the coarse grid has as well are left to it. */
+typedef struct { const SheetView *view; double step, without; } GridLines;
 
-  for (long i = first_x; view->origin_x + i * pitch < view->width; i++)
+static void
+add_uprights (cairo_t *cr, const GridLines *lines)
+{
+  const double pitch = lines->step * lines->view->scale, origin = lines->view->origin_x;
+  const long skip = lines->without > 0 ? lround (lines->without / lines->step) : 0;
+
+  for (long i = lround (ceil (-origin / pitch)); origin + i * pitch < lines->view->width; i++)
     if (skip == 0 || i % skip != 0)
       {
-        const double x = line_crisp_x (cr, view->origin_x + i * pitch, 1);
+        const double x = line_crisp_x (cr, origin + i * pitch, 1);
 
         cairo_move_to (cr, x, 0);
-        cairo_line_to (cr, x, view->height);
+        cairo_line_to (cr, x, lines->view->height);
       }
-  for (long i = first_y; view->origin_y + i * pitch < view->height; i++)
+}
+
+static void
+add_levels (cairo_t *cr, const GridLines *lines)
+{
+  const double pitch = lines->step * lines->view->scale, origin = lines->view->origin_y;
+  const long skip = lines->without > 0 ? lround (lines->without / lines->step) : 0;
+
+  for (long i = lround (ceil (-origin / pitch)); origin + i * pitch < lines->view->height; i++)
     if (skip == 0 || i % skip != 0)
       {
-        const double y = line_crisp_y (cr, view->origin_y + i * pitch, 1);
+        const double y = line_crisp_y (cr, origin + i * pitch, 1);
 
         cairo_move_to (cr, 0, y);
-        cairo_line_to (cr, view->width, y);
+        cairo_line_to (cr, lines->view->width, y);
       }
+}
+
+typedef enum { GRID_LEVELS, GRID_WHOLE } GridExtent;
+
+static void
+draw_grid (cairo_t *cr, const SheetScene *scene, GridExtent extent)
+{
+  const GridSteps steps = grid_steps (scene->units, scene->view->scale);
+  const GridLines both[] = { { scene->view, steps.fine, steps.coarse }, { scene->view, steps.coarse, 0 } };
+
+  if (!scene->show_grid || scene->look->grid_coarse.alpha <= 0)
+    return;
+  cairo_set_dash (cr, NULL, 0, 0);
+  cairo_set_line_width (cr, 1);
+  for (int i = 0; i < 2; i++)
+    {
+      look_set_source (cr, i == 0 ? scene->look->grid_fine : scene->look->grid_coarse);
+      add_levels (cr, &both[i]);
+      if (extent == GRID_WHOLE)
+        add_uprights (cr, &both[i]);
+      cairo_stroke (cr);
+    }
 }
 
 void
 sheet_draw_grid (SheetDraft *draft)
 {
-  const GridSteps steps = grid_steps (draft->scene->units, draft->view->scale);
+  draw_grid (draft->cr, draft->scene, GRID_WHOLE);
+}
 
-  if (!draft->scene->show_grid || draft->look->grid_coarse.alpha <= 0)
-    return;
-  cairo_set_dash (draft->cr, NULL, 0, 0);
-  cairo_set_line_width (draft->cr, 1);
-  look_set_source (draft->cr, draft->look->grid_fine);
-  add_grid (draft, steps.fine, steps.coarse);
-  cairo_stroke (draft->cr);
-  look_set_source (draft->cr, draft->look->grid_coarse);
-  add_grid (draft, steps.coarse, 0);
-  cairo_stroke (draft->cr);
+void
+sheet_draw_levels (cairo_t *cr, const SheetScene *scene)
+{
+  draw_grid (cr, scene, GRID_LEVELS);
 }
 
 void

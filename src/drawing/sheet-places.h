@@ -49,3 +49,6 @@ double sheet_control_cut (const Surface *surface, double station, double hinge_x
 bool sheet_proposed_x (const Figures *figures, const Part *part, double *x);
 /** px: where a part's rail is drawn, beside its box. */
 double sheet_rail_px (const Look *look, const SheetView *view, const Part *part);
+
+/** The grid's lines across the page alone, as they run on into the side view. */
+void sheet_draw_levels (cairo_t *cr, const SheetScene *scene);

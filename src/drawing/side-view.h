@@ -8,6 +8,8 @@ typedef struct {
 } SideScene;
 
 void   draw_side_view (cairo_t *cr, const SideScene *side);
+/** What lies under a place of the strip: parts, nodes and lines of the selected body's side outline or fin, fins, sections, bodies, the
+ *  datum. The index of a body's node is its side outline's. */
 Hit    side_view_hit  (const SideScene *side, double x, double y, double radius);
 /** px from the left for a height z, and back. */
 double side_view_px_of_z (const SideScene *side, double z);

@@ -1,0 +1,219 @@
+#include "drawing/chord-figure.h"
+#include <math.h>
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "drawing/lettering.h"
+#include "drawing/runs.h"
+#include "drawing/section-path.h"
+#include "drawing/symbols.h"
+
+static const double shown_percent = 62;        /* % of the mean chord: behind it nothing is decided */
+static const double section_thickness = 0.065; /* thin, so that it stays a line and not a body */
+
+/* The figure under way; x is px for % of the mean chord. */
+typedef struct {
+  cairo_t *cr;
+  const Look *look;
+  const Figures *figures;
+  Lettering lettering;
+  double left, px_a_percent, middle, scale_y, half;
+} ChordDraft;
+
+static double
+px_of (const ChordDraft *d, double percent)
+{
+  return d->left + percent * d->px_a_percent;
+}
+
+/* % of the mean chord for an x of the aeroplane; NAN without a chord. */
+static double
+percent_of (const ChordDraft *d, double x_mm)
+{
+  const SurfaceFigures *reference = d->figures->reference;
+
+  return reference ? 100 * (x_mm - reference->planform.mac_leading_edge_x) / reference->planform.mac : NAN;
+}
+
+static double
+sigma_percent (const ChordDraft *d, double sigma_mm)
+{
+  return d->figures->reference ? 100 * sigma_mm / d->figures->reference->planform.mac : NAN;
+}
+
+static void
+add_section (const ChordDraft *d)
+{
+  const Point leading = { px_of (d, 0), d->middle }, trailing = { px_of (d, 100), d->middle };
+
+  section_path (d->cr, &(SectionPath) { leading, trailing, section_thickness, shown_percent / 100 });
+}
+
+static void
+draw_axis (const ChordDraft *d)
+{
+  look_set_source (d->cr, d->look->centre_line);
+  line_kind_set (d->cr, d->look, LINE_CENTRE);
+  line_stroke (d->cr, (Point) { px_of (d, 0) - 6, d->middle }, (Point) { px_of (d, shown_percent), d->middle });
+}
+
+/* Nothing is known yet: the section stands broken and empty. */
+static void
+draw_empty (const ChordDraft *d)
+{
+  draw_axis (d);
+  add_section (d);
+  look_set_source (d->cr, d->look->construction);
+  line_kind_set (d->cr, d->look, LINE_HIDDEN);
+  cairo_set_line_width (d->cr, 1.2 * d->look->symbol_line);
+  cairo_stroke (d->cr);
+}
+
+static void
+draw_section (const ChordDraft *d)
+{
+  add_section (d);
+  look_set_source (d->cr, d->look->part_fill);
+  cairo_fill (d->cr);
+  draw_axis (d);
+}
+
+static void
+draw_section_line (const ChordDraft *d)
+{
+  const double cut = d->half * section_half_thickness (section_thickness, shown_percent / 100) / (section_thickness / 2);
+
+  add_section (d);
+  look_set_source (d->cr, d->look->graphite);
+  line_kind_set (d->cr, d->look, LINE_OUTLINE);
+  cairo_stroke (d->cr);
+  draw_break (d->cr, d->look, px_of (d, shown_percent), d->middle - cut, d->middle + cut);
+}
+
+/* The band fills the section between its limits, and lies on the scale as a bar. */
+static void
+draw_band (const ChordDraft *d)
+{
+  const BalanceFigures *balance = &d->figures->balance;
+  const double from = fmax (0, percent_of (d, balance->forward_limit_x_mm)), to = fmin (shown_percent, percent_of (d, balance->aft_limit_x_mm));
+  const double aim = percent_of (d, balance->target_x_mm);
+
+  if (!(from < to))
+    return;
+  cairo_save (d->cr);
+  add_section (d);
+  cairo_clip (d->cr);
+  draw_wanted_band (d->cr, d->look, (Box) { { px_of (d, from), d->middle - d->half }, { px_of (d, to), d->middle + d->half } }, BAND_ALONG_CHORD);
+  cairo_restore (d->cr);
+  look_set_source (d->cr, d->look->band);
+  cairo_rectangle (d->cr, px_of (d, from), d->scale_y - 3, px_of (d, to) - px_of (d, from), 3);
+  cairo_fill (d->cr);
+  if (aim >= 0 && aim <= shown_percent)
+    draw_aim (d->cr, d->look, (Point) { px_of (d, aim), d->scale_y - 4 }, false);
+}
+
+/* A thing off the picture stands at its end, with an arrow that says where it went. */
+static double
+kept_within (const ChordDraft *d, double percent, Colour colour)
+{
+  const double kept = fmin (fmax (percent, 0), shown_percent - 2), way = percent > kept ? 1 : -1;
+  const Point tip = { px_of (d, kept) + way * 17, d->middle };
+
+  if (kept == percent)
+    return kept;
+  look_set_source (d->cr, colour);
+  cairo_move_to (d->cr, tip.x, tip.y);
+  cairo_line_to (d->cr, tip.x - way * 6, tip.y - 4);
+  cairo_line_to (d->cr, tip.x - way * 6, tip.y + 4);
+  cairo_close_path (d->cr);
+  cairo_fill (d->cr);
+  return kept;
+}
+
+static void
+draw_neutral_point (const ChordDraft *d)
+{
+  const NeutralPointFigures *np = &d->figures->neutral_point;
+  const Point at = { px_of (d, kept_within (d, np->percent_mac, d->look->neutral)), d->middle };
+  const double half = neutral_diamond_half (d->look);
+
+  draw_whiskers (d->cr, d->look, &(Whiskers) {
+    .at = at, .clear = 0.8 * half + 2, .reach = sigma_percent (d, np->sigma_mm) * d->px_a_percent, .colour = d->look->neutral });
+  draw_neutral_diamond (d->cr, d->look, at, false);
+}
+
+static void
+draw_balance (const ChordDraft *d)
+{
+  const double percent = percent_of (d, d->figures->mass.x_mm);
+  Point at;
+
+  if (!isfinite (percent))
+    return;
+  at = (Point) { px_of (d, kept_within (d, percent, d->look->balance)), d->middle };
+  draw_whiskers (d->cr, d->look, &(Whiskers) {
+    .at = at, .clear = balance_disc_radius (d->look, DISC_ON_CHORD) + 2,
+    .reach = sigma_percent (d, d->figures->mass.x_sigma_mm) * d->px_a_percent, .colour = d->look->balance });
+  draw_balance_disc (d->cr, d->look, at, DISC_ON_CHORD);
+}
+
+static void
+draw_scale_ticks (const ChordDraft *d)
+{
+  look_set_source (d->cr, d->look->construction);
+  cairo_set_line_width (d->cr, 1);
+  cairo_set_dash (d->cr, NULL, 0, 0);
+  line_stroke (d->cr, (Point) { px_of (d, 0), d->scale_y }, (Point) { px_of (d, shown_percent), d->scale_y });
+  for (int percent = 0; percent <= shown_percent; percent++)
+    {
+      const double x = px_of (d, percent), length = percent % 10 == 0 ? 7 : percent % 5 == 0 ? 5 : 3;
+
+      line_stroke (d->cr, (Point) { x, d->scale_y }, (Point) { x, d->scale_y + length });
+    }
+}
+
+static void
+draw_scale_figures (ChordDraft *d)
+{
+  const Letters kind = { .size = d->look->ruler_size, .colour = d->look->dim_text, .rise = LETTERS_BELOW };
+
+  for (int percent = 0; percent <= 60; percent += 10)
+    {
+      char figure[8];
+      Letters letters = kind;
+
+      g_snprintf (figure, sizeof figure, "%d", percent);
+      letters.text = percent == 60 ? _("% MAC") : figure;
+      letters.across = percent == 60 ? 1 : 0.5;
+      letters.place = (Point) { percent == 60 ? px_of (d, shown_percent) + 2 : px_of (d, percent), d->scale_y + 10 };
+      lettering_draw (&d->lettering, &letters);
+    }
+}
+
+void
+draw_chord_figure (cairo_t *cr, const Look *look, const Figures *figures, double width, double height)
+{
+  const double left = 9, right = 8, u = look->text_size / 12;
+  ChordDraft draft = {
+    .cr = cr, .look = look, .figures = figures, .left = left, .px_a_percent = (width - left - right) / shown_percent };
+
+  draft.half = section_thickness * 50 * draft.px_a_percent;
+  draft.scale_y = round (height - 10 - look->ruler_size * look->cap_height - 8 * u);
+  draft.middle = round (fmax (draft.half + 2, (draft.scale_y - 13) / 2));
+  cairo_save (cr);
+  cairo_new_path (cr);
+  if (!figures->reference || !isfinite (figures->neutral_point.percent_mac))
+    draw_empty (&draft);
+  else
+    {
+      draft.lettering = lettering_begin (cr, look);
+      draw_section (&draft);
+      draw_band (&draft);
+      draw_section_line (&draft);
+      draw_scale_ticks (&draft);
+      draw_scale_figures (&draft);
+      draw_neutral_point (&draft);
+      draw_balance (&draft);
+      lettering_end (&draft.lettering);
+    }
+  cairo_restore (cr);
+}

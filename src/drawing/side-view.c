@@ -1,0 +1,285 @@
+#include "drawing/side-view.h"
+#include <math.h>
+#include "drawing/handles.h"
+#include "drawing/outline-path.h"
+#include "drawing/part-symbols.h"
+#include "drawing/section-path.h"
+#include "drawing/sheet-places.h"
+#include "drawing/side-places.h"
+#include "drawing/symbols.h"
+
+typedef struct {
+  cairo_t *cr;
+  const SideScene *side;
+  const SheetScene *scene;
+  const Look *look;
+  SheetView view;
+  const Aeroplane *aeroplane;
+} SideDraft;
+
+static bool
+is_selected (const SideDraft *d, const Piece *piece)
+{
+  return selection_has (d->scene->selection, piece->id);
+}
+
+static void
+shape_line (const SideDraft *d, bool selected)
+{
+  line_kind_set (d->cr, d->look, selected ? LINE_SELECTED : LINE_OUTLINE);
+  look_set_source (d->cr, selected ? d->look->selection : d->look->graphite);
+}
+
+/* The sheet's levels run on into the strip. */
+static void
+draw_levels (const SideDraft *d)
+{
+  SheetScene levels = *d->scene;
+
+  levels.view = &d->view;
+  sheet_draw_levels (d->cr, &levels);
+}
+
+static void
+draw_datum (const SideDraft *d)
+{
+  look_set_source (d->cr, d->look->construction);
+  line_kind_set (d->cr, d->look, LINE_DATUM);
+  line_stroke (d->cr, (Point) { 0, d->view.origin_y }, (Point) { d->view.width, d->view.origin_y });
+}
+
+/* z = 0, the line that heights are measured from. */
+static void
+draw_centre_line (const SideDraft *d)
+{
+  const Box box = side_shapes_box (d->aeroplane);
+  const double beyond = fmax (14 * d->view.scale, 28);
+  double from = 0, to = d->view.height;
+
+  if (!box_is_empty (box))
+    {
+      from = d->view.origin_y + fmin (box.min.x, 0) * d->view.scale - beyond;
+      to = d->view.origin_y + box.max.x * d->view.scale + beyond;
+    }
+  look_set_source (d->cr, d->look->centre_line);
+  line_kind_set (d->cr, d->look, LINE_CENTRE);
+  line_stroke (d->cr, (Point) { d->view.origin_x, from }, (Point) { d->view.origin_x, to });
+}
+
+/* Where the motor pulls, when that is not along the centre line: a short stretch either way of its place. */
+static void
+draw_thrust_line (const SideDraft *d)
+{
+  const Thrust *thrust = (const Thrust *) aeroplane_nth (d->aeroplane, PIECE_THRUST, 0);
+  double slope;
+
+  if (!thrust || (thrust->z == 0 && thrust->down == 0))
+    return;
+  slope = tan (thrust->down * G_PI / 180);
+  look_set_source (d->cr, d->look->construction);
+  line_kind_set (d->cr, d->look, LINE_CENTRE);
+  line_stroke (d->cr, sheet_px (&d->view, thrust->x - 35, thrust->z - 35 * slope), sheet_px (&d->view, thrust->x + 90, thrust->z + 90 * slope));
+}
+
+static void
+draw_formers (const SideDraft *d, const Body *body)
+{
+  line_kind_set (d->cr, d->look, LINE_CONSTRUCTION);
+  look_set_source (d->cr, d->look->construction);
+  for (size_t i = 0; i < body->former_count; i++)
+    {
+      const double x = body->formers[i].place;
+      double low, high;
+
+      if (outline_span_at (body->side_outline, x, &low, &high))
+        line_stroke (d->cr, sheet_px (&d->view, x, low), sheet_px (&d->view, x, high));
+    }
+}
+
+static void
+draw_bodies (const SideDraft *d)
+{
+  for (size_t i = 0; i < aeroplane_count (d->aeroplane, PIECE_BODY); i++)
+    {
+      const Body *body = aeroplane_body (d->aeroplane, i);
+
+      if (!body->side_outline)
+        continue;
+      outline_path_closed (d->cr, &d->view, body->side_outline);
+      look_set_source (d->cr, d->look->sheet);
+      cairo_fill (d->cr);
+      draw_formers (d, body);
+      outline_path_closed (d->cr, &d->view, body->side_outline);
+      shape_line (d, is_selected (d, &body->piece));
+      cairo_stroke (d->cr);
+    }
+}
+
+static void
+draw_fin (const SideDraft *d, const Surface *fin)
+{
+  Outline *outline = side_fin_outline (fin);
+
+  if (!outline)
+    return;
+  outline_path_closed (d->cr, &d->view, outline);
+  shape_line (d, is_selected (d, &fin->piece));
+  cairo_stroke (d->cr);
+  line_kind_set (d->cr, d->look, LINE_INNER);
+  look_set_source (d->cr, d->look->graphite);
+  for (size_t i = 0; i < fin->control_count; i++)
+    line_stroke (d->cr, sheet_px (&d->view, fin->controls[i].hinge_inner_x, fin->z + fin->controls[i].inner),
+                 sheet_px (&d->view, fin->controls[i].hinge_outer_x, fin->z + fin->controls[i].outer));
+  outline_unref (outline);
+}
+
+/* The root's section, thin, with its chord line; a sheet surface is one firm line. */
+static void
+draw_section (const SideDraft *d, const Surface *surface)
+{
+  const bool selected = is_selected (d, &surface->piece);
+  SideSection section;
+  Point leading, trailing;
+
+  if (!side_section (surface, &section))
+    return;
+  leading = view_to_screen (&d->view, section.leading);
+  trailing = view_to_screen (&d->view, section.trailing);
+  look_set_source (d->cr, selected ? d->look->selection : d->look->graphite);
+  if (section.thickness == 0)
+    {
+      line_kind_set (d->cr, d->look, LINE_OUTLINE);
+      cairo_set_line_width (d->cr, look_size (d->look, 2.4, 0.7));
+      line_stroke (d->cr, leading, trailing);
+      return;
+    }
+  section_path (d->cr, &(SectionPath) { leading, trailing, section.thickness, 1 });
+  line_kind_set (d->cr, d->look, selected ? LINE_SELECTED : LINE_PART);
+  cairo_stroke (d->cr);
+  look_set_source (d->cr, d->look->construction);
+  line_kind_set (d->cr, d->look, LINE_CENTRE);
+  line_stroke (d->cr, leading, trailing);
+}
+
+static void
+draw_surfaces (const SideDraft *d)
+{
+  for (size_t i = 0; i < aeroplane_count (d->aeroplane, PIECE_SURFACE); i++)
+    {
+      const Surface *surface = aeroplane_surface (d->aeroplane, i);
+
+      if (surface_is_horizontal (surface))
+        draw_section (d, surface);
+      else
+        draw_fin (d, surface);
+    }
+}
+
+static PartState
+part_state (const SideDraft *d, const Part *part)
+{
+  const bool selected = is_selected (d, &part->piece);
+
+  return !part->aboard ? (selected ? PART_PROPOSED : PART_LEFT_OUT) : selected ? PART_SELECTED : PART_SETTLED;
+}
+
+static void
+draw_part (const SideDraft *d, const Part *part, PartState state, double shift)
+{
+  Box box = side_part_box (part);
+
+  box.min.x += shift;
+  box.max.x += shift;
+  draw_part_symbol (d->cr, d->look, &(PartSymbol) {
+    .class_word = part->class_name, .box = box_to_screen (&d->view, box), .side = true, .state = state });
+}
+
+static void
+draw_parts (const SideDraft *d)
+{
+  const bool one = selection_single (d->scene->selection) != NULL;
+
+  for (int selected = 0; selected < 2; selected++)
+    for (size_t i = 0; i < aeroplane_count (d->aeroplane, PIECE_PART); i++)
+      {
+        const Part *part = aeroplane_part (d->aeroplane, i);
+        double x;
+
+        if (is_selected (d, &part->piece) != selected)
+          continue;
+        if (selected && one && !d->look->paper && sheet_proposed_x (d->scene->figures, part, &x))
+          draw_part (d, part, PART_PROPOSED, x - part->x);
+        draw_part (d, part, part_state (d, part), 0);
+      }
+}
+
+static void
+draw_balance (const SideDraft *d)
+{
+  const MassFigures *mass = &d->scene->figures->mass;
+
+  if (isfinite (mass->x_mm) && isfinite (mass->z_mm))
+    draw_balance_disc (d->cr, d->look, sheet_px (&d->view, mass->x_mm, mass->z_mm), DISC_ON_SHEET);
+}
+
+static void
+draw_outline_nodes (const SideDraft *d, const char *id, const Outline *outline, bool side)
+{
+  const Selection *selection = d->scene->selection;
+  Point place;
+
+  for (size_t i = 0; i < outline_node_count (outline); i++)
+    for (int handle = HANDLE_BEFORE; handle <= HANDLE_AFTER; handle++)
+      if (selection_has_node (selection, id, side, i) && outline_handle (outline, i, handle, &place))
+        draw_handle (d->cr, d->look, view_to_screen (&d->view, outline_node (outline, i)), view_to_screen (&d->view, place));
+  for (size_t i = 0; i < outline_node_count (outline); i++)
+    draw_node (d->cr, d->look, view_to_screen (&d->view, outline_node (outline, i)), outline_node_kind (outline, i),
+               selection_has_node (selection, id, side, i));
+}
+
+/* A body's side nodes belong to the selection's `side`, a fin's own nodes do not. */
+static void
+draw_nodes (const SideDraft *d)
+{
+  const char *id = selection_single (d->scene->selection);
+  const Body *body = aeroplane_body_by_id (d->aeroplane, id);
+  const Surface *surface = aeroplane_surface_by_id (d->aeroplane, id);
+
+  if (d->look->paper)
+    return;
+  if (body && body->side_outline)
+    draw_outline_nodes (d, id, body->side_outline, true);
+  if (surface && !surface_is_horizontal (surface))
+    {
+      Outline *outline = side_fin_outline (surface);
+
+      if (outline)
+        draw_outline_nodes (d, id, outline, false);
+      outline_unref (outline);
+    }
+}
+
+void
+draw_side_view (cairo_t *cr, const SideScene *side)
+{
+  const SideDraft draft = {
+    .cr = cr, .side = side, .scene = side->scene, .look = side->scene->look, .view = side_view_of (side),
+    .aeroplane = side->scene->figures->aeroplane };
+
+  cairo_save (cr);
+  cairo_new_path (cr);
+  cairo_rectangle (cr, 0, 0, side->width, side->height);
+  cairo_clip (cr);
+  look_set_source (cr, draft.look->sheet);
+  cairo_paint (cr);
+  draw_levels (&draft);
+  draw_datum (&draft);
+  draw_bodies (&draft);
+  draw_surfaces (&draft);
+  draw_centre_line (&draft);
+  draw_thrust_line (&draft);
+  draw_parts (&draft);
+  draw_balance (&draft);
+  draw_nodes (&draft);
+  cairo_restore (cr);
+}
