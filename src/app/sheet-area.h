@@ -11,6 +11,9 @@ G_DECLARE_FINAL_TYPE (TrammelSheetArea, trammel_sheet_area, TRAMMEL, SHEET_AREA,
  *  Brings its own actions into the window: group "sheet" (tool, zoom-in, zoom-out, fit-sheet, fit-selection, true-size, snapping, …). */
 GtkWidget *trammel_sheet_area_new  (TrammelSession *session);
 
+/* Besides, a signal: "edit-requested" (const char *text): the person pressed Return or began to type on a selection that has its
+ * fields in the panel; text is what was typed, may be "". */
+
 /** Tools by word: "select", "move-sheet", "outline", "part", "rail", "balance-mark", "dimension". */
 void        trammel_sheet_area_set_tool (TrammelSheetArea *self, const char *tool);
 const char *trammel_sheet_area_tool     (TrammelSheetArea *self);
@@ -18,6 +21,9 @@ const char *trammel_sheet_area_tool     (TrammelSheetArea *self);
 void        trammel_sheet_area_set_part_class (TrammelSheetArea *self, const char *class_name);
 void        trammel_sheet_area_fit      (TrammelSheetArea *self);
 void        trammel_sheet_area_focus    (TrammelSheetArea *self);
+/** Puts the keyboard on the tool in hand; false when it cannot be. And whether it is there. */
+bool        trammel_sheet_area_focus_tools      (TrammelSheetArea *self);
+bool        trammel_sheet_area_tools_have_focus (TrammelSheetArea *self);
 /** Where a pasted thing goes when nothing better is known: the middle of what is seen, mm. */
 Point       trammel_sheet_area_middle   (TrammelSheetArea *self);
 /** Brings the selection into view if it is outside (after undo). */

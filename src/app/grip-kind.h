@@ -1,0 +1,37 @@
+#pragma once
+#include "app/grip.h"
+
+/* What one kind of grip does. Places are the piece's own: y >= 0 of the half-outline, a fin's height above its z. */
+typedef struct {
+  const char *hint;                                            /* marked for translation */
+  Point      (*place)    (const Grip *self, const Aeroplane *now);
+  Aeroplane *(*moved)    (const Grip *self, Point place, bool loose);
+  size_t     (*rows)     (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROWS]);
+  Aeroplane *(*with_row) (const Grip *self, const Aeroplane *now, size_t row, double value);
+  char      *(*label)    (const Grip *self);
+  Box        (*box)      (const Grip *self, const Aeroplane *now);      /* NULL: the place alone */
+} GripKind;
+
+struct Grip {
+  const GripKind *kind;
+  Aeroplane *start;
+  Selection selection;     /* nodes or pieces that move together */
+  char *id, *control;
+  size_t index;
+  HandleSide handle;
+  bool side, port;
+  double lift;             /* of a fin's outline, mm */
+};
+
+extern const GripKind grip_node_kind, grip_handle_kind, grip_piece_kind, grip_mark_kind, grip_rail_kind, grip_hinge_kind;
+
+/** Which way the outline's second axis points, and what its row is called. */
+typedef enum { ACROSS_STATION, ACROSS_HALF_WIDTH, ACROSS_HEIGHT } GripAcross;
+GripAcross     grip_across      (const Grip *self);
+const char    *grip_across_name (const Grip *self);
+/** The outline that a held node or handle belongs to, in `now`; NULL when it is gone. */
+const Outline *grip_outline     (const Grip *self, const Aeroplane *now);
+
+/** The rows that every kind ends with. Returns the count with it. */
+size_t grip_add_row    (GripRow rows[GRIP_ROWS], size_t count, const char *name, double mm, bool typed);
+size_t grip_add_margin (GripRow rows[GRIP_ROWS], size_t count, const Figures *figures);

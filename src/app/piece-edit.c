@@ -1,0 +1,104 @@
+#include "app/piece-edit.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "document/changes.h"
+#include "document/part-class.h"
+
+static Aeroplane *
+piece_edit_without_control (const Aeroplane *aeroplane, const char *id, const char *control)
+{
+  const Surface *old = aeroplane_surface_by_id (aeroplane, id);
+  Surface *surface;
+  size_t kept = 0;
+
+  if (old == NULL)
+    return NULL;
+  surface = (Surface *) piece_dup (&old->piece);
+  for (size_t i = 0; i < surface->control_count; i++) {
+    if (g_strcmp0 (surface->controls[i].id, control) == 0)
+      g_free (surface->controls[i].id);
+    else
+      surface->controls[kept++] = surface->controls[i];
+  }
+  surface->control_count = kept;
+  return aeroplane_with_replaced (aeroplane, &old->piece, &surface->piece);
+}
+
+static Aeroplane *
+piece_edit_without_mark (const Aeroplane *aeroplane, size_t mark)
+{
+  return mark < aeroplane_count (aeroplane, PIECE_MARK) ? aeroplane_without (aeroplane, &aeroplane_mark (aeroplane, mark)->piece) : NULL;
+}
+
+Aeroplane *
+piece_edit_removed (const Aeroplane *aeroplane, const Selection *selection)
+{
+  Aeroplane *left = NULL;
+
+  if (selection->mark >= 0)
+    return piece_edit_without_mark (aeroplane, (size_t) selection->mark);
+  if (selection->control != NULL)
+    return piece_edit_without_control (aeroplane, selection->ids[0], selection->control);
+  for (char **id = selection->ids; id != NULL && *id != NULL; id++) {
+    const Piece *piece = aeroplane_find (left != NULL ? left : aeroplane, *id);
+    Aeroplane *next = piece != NULL ? aeroplane_without_dependents (left != NULL ? left : aeroplane, piece) : NULL;
+
+    if (next == NULL)
+      continue;
+    aeroplane_unref (left);
+    left = next;
+  }
+  return left;
+}
+
+const char *
+piece_edit_name (const Aeroplane *aeroplane, const char *id)
+{
+  const Part *part = aeroplane_part_by_id (aeroplane, id);
+  const Surface *surface = aeroplane_surface_by_id (aeroplane, id);
+  const PartClass *class = part != NULL ? part_class_find (part->class_name) : NULL;
+
+  if (part != NULL && part->name != NULL)
+    return part->name;
+  if (class != NULL)
+    return g_dgettext (GETTEXT_PACKAGE, class->name);
+  if (part != NULL)
+    return _("Part");
+  return surface != NULL ? surface_role_name (surface->role) : _("Body");
+}
+
+char *
+piece_edit_removed_label (const Aeroplane *aeroplane, const Selection *selection)
+{
+  if (selection->mark >= 0)
+    return g_strdup (_("Delete Balance Mark"));
+  if (selection->control != NULL)
+    return g_strdup (_("Delete Hinge Line"));
+  if (selection_single (selection) == NULL)
+    return g_strdup (_("Delete Several"));
+  /* Translators: %s is the name of a part, or what a surface is: "Delete Battery", "Delete Wing". */
+  return g_strdup_printf (_("Delete %s"), piece_edit_name (aeroplane, selection_single (selection)));
+}
+
+Aeroplane *
+piece_edit_rail_added (const Aeroplane *aeroplane, const char *id)
+{
+  const Part *part = aeroplane_part_by_id (aeroplane, id);
+  const double reach = 30;   /* mm each way: what a pack usually slides. Common practice, no source */
+
+  return part != NULL ? change_part_rail (aeroplane, id, part->x - reach, part->x + reach) : NULL;
+}
+
+Aeroplane *
+piece_edit_rail_removed (const Aeroplane *aeroplane, const char *id)
+{
+  const Part *old = aeroplane_part_by_id (aeroplane, id);
+  Part *part;
+
+  if (old == NULL || !old->has_rail)
+    return NULL;
+  part = (Part *) piece_dup (&old->piece);
+  part->has_rail = false;
+  part->rail_from = part->rail_to = 0;
+  return aeroplane_with_replaced (aeroplane, &old->piece, &part->piece);
+}

@@ -1,0 +1,92 @@
+#include "app/place-entry.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "app/digit-key.h"
+#include "app/pointer-plate.h"
+
+struct PlaceEntry {
+  PlaceEntry **owner;
+  Tool *tool;
+  TrammelPointerPlate *plate;
+  Point place;
+  PlaceDone done;
+  gulong typed, entered, left;
+};
+
+static void
+place_entry_show (PlaceEntry *self)
+{
+  const GripRow rows[] = {
+    { .name = _("Station"), .value = self->place.y, .typed = true }, { .name = _("Aft of datum"), .value = self->place.x, .typed = true },
+  };
+  double px[2];
+  GdkRectangle clear;
+
+  trammel_sheet_canvas_px (GTK_WIDGET (self->tool->sheet), self->place, px);
+  clear = (GdkRectangle) { (int) px[0], (int) px[1], 1, 1 };
+  trammel_pointer_plate_show (self->plate, trammel_session_units (trammel_sheet_canvas_session (self->tool->sheet)), rows, G_N_ELEMENTS (rows));
+  trammel_pointer_plate_stand (self->plate, GTK_WIDGET (self->tool->sheet), px, &clear);
+}
+
+static gboolean
+place_entry_typed (PlaceEntry *self, guint row, double mm)
+{
+  if (row == 0)
+    self->place.y = mm;
+  else
+    self->place.x = mm;
+  place_entry_show (self);
+  return TRUE;
+}
+
+static void
+place_entry_entered (PlaceEntry *self)
+{
+  Tool *tool = self->tool;
+  const PlaceDone done = self->done;
+  const Point place = self->place;
+
+  gtk_widget_grab_focus (GTK_WIDGET (tool->sheet));
+  place_entry_close (self->owner);
+  done (tool, place);
+}
+
+static void
+place_entry_left (PlaceEntry *self)
+{
+  gtk_widget_grab_focus (GTK_WIDGET (self->tool->sheet));
+  place_entry_close (self->owner);
+}
+
+bool
+place_entry_key (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType state, Point place, PlaceDone done)
+{
+  PlaceEntry *self;
+  char text[7];
+
+  if (!digit_key_text (keyval, state, text))
+    return false;
+  place_entry_close (entry);
+  *entry = self = g_new0 (PlaceEntry, 1);
+  *self = (PlaceEntry) { .owner = entry, .tool = tool, .plate = trammel_sheet_canvas_plate (tool->sheet), .place = place, .done = done };
+  self->typed = g_signal_connect_swapped (self->plate, "typed", G_CALLBACK (place_entry_typed), self);
+  self->entered = g_signal_connect_swapped (self->plate, "entered", G_CALLBACK (place_entry_entered), self);
+  self->left = g_signal_connect_swapped (self->plate, "left", G_CALLBACK (place_entry_left), self);
+  place_entry_show (self);
+  trammel_pointer_plate_type (self->plate, text);
+  return true;
+}
+
+void
+place_entry_close (PlaceEntry **entry)
+{
+  PlaceEntry *self = g_steal_pointer (entry);
+
+  if (self == NULL)
+    return;
+  g_clear_signal_handler (&self->typed, self->plate);
+  g_clear_signal_handler (&self->entered, self->plate);
+  g_clear_signal_handler (&self->left, self->plate);
+  trammel_pointer_plate_hide (self->plate);
+  g_free (self);
+}

@@ -1,0 +1,61 @@
+#include <stdint.h>
+#include "app/selection-walk.h"
+#include "app/outline-owner.h"
+
+/* One stop of the walk. */
+typedef struct { const char *id; bool has_node; size_t node; } Stop;
+
+static void
+selection_walk_add (GArray *stops, const Aeroplane *aeroplane, PieceKind kind)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, kind); i++) {
+    const Stop piece = { .id = aeroplane_nth (aeroplane, kind, i)->id };
+    const Outline *outline = outline_owner_outline (aeroplane, piece.id, false);
+    const Surface *surface = aeroplane_surface_by_id (aeroplane, piece.id);
+
+    if (piece.id == NULL)
+      continue;
+    g_array_append_val (stops, piece);
+    /* A fin's nodes stand in the side view alone; from above it has none to walk. */
+    for (size_t node = 0; outline != NULL && (surface == NULL || surface_is_horizontal (surface)) && node < outline_node_count (outline); node++) {
+      const Stop stop = { .id = piece.id, .has_node = true, .node = node };
+
+      g_array_append_val (stops, stop);
+    }
+  }
+}
+
+static size_t
+selection_walk_find (const GArray *stops, const Selection *from)
+{
+  for (size_t i = 0; i < stops->len; i++) {
+    const Stop *stop = &g_array_index (stops, Stop, i);
+
+    if (!selection_has (from, stop->id))
+      continue;
+    if (stop->has_node ? from->node_count > 0 && from->nodes[0] == stop->node : from->node_count == 0)
+      return i;
+  }
+  return SIZE_MAX;
+}
+
+Selection
+selection_walk_next (const Aeroplane *aeroplane, const Selection *from, bool back)
+{
+  g_autoptr (GArray) stops = g_array_new (FALSE, FALSE, sizeof (Stop));
+  size_t at;
+  const Stop *next;
+
+  selection_walk_add (stops, aeroplane, PIECE_SURFACE);
+  selection_walk_add (stops, aeroplane, PIECE_BODY);
+  selection_walk_add (stops, aeroplane, PIECE_PART);
+  if (stops->len == 0)
+    return selection_none ();
+  at = selection_walk_find (stops, from);
+  if (at == SIZE_MAX)
+    at = back ? stops->len - 1 : 0;
+  else
+    at = (at + (back ? stops->len - 1 : 1)) % stops->len;
+  next = &g_array_index (stops, Stop, at);
+  return next->has_node ? selection_of_node (next->id, false, next->node) : selection_of (next->id);
+}

@@ -1,0 +1,49 @@
+#pragma once
+#include <adwaita.h>
+#include "app/tool.h"
+
+/* What the canvas's own files share. */
+struct _TrammelSheetCanvas {
+  GtkWidget parent;
+  TrammelSession *session;
+  TrammelPointerPlate *plate;
+  TrammelSheetField *field;
+
+  SheetView view;
+  bool fits;                    /* the whole sheet was fitted and nobody has moved it since: follow the window's size */
+  SheetView glide_from, glide_to;
+  AdwAnimation *glide;          /* from the one to the other; NULL */
+  Look look;
+  SheetOverlay overlay;
+
+  Tool *tool;
+  bool hand;                    /* Space is held: a drag moves the sheet */
+  char *part_class;
+  char *hint;                   /* NULL: the tool's */
+  Pull *pull;
+  OutlineSpot spot;
+
+  ToolEvent pointer;            /* the last one seen */
+  bool pointer_inside;
+  bool pressed, grabbed, dead;  /* a button is down; it has moved; Esc has ended it */
+  bool panning;                 /* this drag moves the sheet */
+  ToolEvent from;               /* where it was pressed */
+  guint frame;                  /* tick that hands on the pointer; 0: none asked for */
+  double pan_x, pan_y;          /* how far a middle drag or two fingers had come */
+  double pinch;                 /* scale of a pinch so far */
+
+  struct Grip *nudge;           /* held by the arrow keys while they are down; NULL */
+  Point nudged;                 /* how far */
+  GtkWidget *menu;              /* popover; made when first wanted */
+};
+
+void sheet_canvas_add_pointer  (TrammelSheetCanvas *self);      /* sheet-pointer.c */
+void sheet_canvas_add_keys     (TrammelSheetCanvas *self);      /* sheet-keys.c */
+void sheet_canvas_add_menu     (TrammelSheetCanvas *self);      /* sheet-menu.c */
+void sheet_canvas_drop_pointer (TrammelSheetCanvas *self);      /* forgets a press under way, after Esc */
+void sheet_canvas_ask_frame    (TrammelSheetCanvas *self);      /* hands on the pointer with the next frame */
+void sheet_canvas_stop_nudging (TrammelSheetCanvas *self);      /* settles what the arrow keys moved */
+void sheet_canvas_flush        (TrammelSheetCanvas *self);      /* hands on the pointer now */
+void sheet_canvas_emit_view    (TrammelSheetCanvas *self);
+void sheet_canvas_emit_pointer (TrammelSheetCanvas *self);
+void sheet_canvas_menu_by_key  (TrammelSheetCanvas *self);      /* for what is selected, at its place */

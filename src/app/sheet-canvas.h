@@ -1,0 +1,78 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "app/node-edit.h"
+#include "app/session.h"
+#include "drawing/hit.h"
+
+G_BEGIN_DECLS
+
+typedef struct Tool Tool;
+typedef struct Pull Pull;
+typedef struct _TrammelPointerPlate TrammelPointerPlate;
+typedef struct _TrammelSheetField TrammelSheetField;
+
+#define TRAMMEL_TYPE_SHEET_CANVAS (trammel_sheet_canvas_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelSheetCanvas, trammel_sheet_canvas, TRAMMEL, SHEET_CANVAS, GtkWidget)
+
+/** The paper itself: paints the aeroplane from above and hands pointer and keys to the tool in hand. Holds where it is looked at from and
+ *  what is being done just now; every fact is the session's. Signals, none with arguments:
+ *    "view-changed"     zoom, place, size or look
+ *    "pointer-changed"  where the pointer is; at most once a frame
+ *    "hint-changed"     the sentence for the status line
+ *    "tool-changed"
+ *  and "edit-requested" (const char *text): the person wants the selection's first field in the panel; text is what was typed, may be "". */
+TrammelSheetCanvas *trammel_sheet_canvas_new (TrammelSession *session);
+/** What floats over the sheet; both outlive the canvas's use of them. */
+void trammel_sheet_canvas_set_floating (TrammelSheetCanvas *self, TrammelPointerPlate *plate, TrammelSheetField *field);
+
+TrammelSession      *trammel_sheet_canvas_session (TrammelSheetCanvas *self);
+TrammelPointerPlate *trammel_sheet_canvas_plate   (TrammelSheetCanvas *self);
+TrammelSheetField   *trammel_sheet_canvas_field   (TrammelSheetCanvas *self);
+
+/* Seeing (sheet-zoom.c). */
+const SheetView *trammel_sheet_canvas_view     (TrammelSheetCanvas *self);
+void       trammel_sheet_canvas_set_view       (TrammelSheetCanvas *self, SheetView view);
+void       trammel_sheet_canvas_zoom           (TrammelSheetCanvas *self, double factor, double x, double y);   /* px (x, y) stays */
+void       trammel_sheet_canvas_zoom_middle    (TrammelSheetCanvas *self, double factor);
+void       trammel_sheet_canvas_pan            (TrammelSheetCanvas *self, double dx, double dy);                /* px */
+void       trammel_sheet_canvas_fit            (TrammelSheetCanvas *self, bool glide);
+void       trammel_sheet_canvas_fit_selection  (TrammelSheetCanvas *self);
+void       trammel_sheet_canvas_true_size      (TrammelSheetCanvas *self);
+/** px of the screen that are 1 mm of it, as the monitor says; 96 to the inch where it says nothing. */
+double     trammel_sheet_canvas_true_scale     (TrammelSheetCanvas *self);
+/** Pans so that the selection is seen; nothing when it is already. */
+void       trammel_sheet_canvas_reveal_selection (TrammelSheetCanvas *self);
+
+/** What draw_sheet and sheet_hit want; all lent, for this moment. */
+SheetScene    trammel_sheet_canvas_scene   (TrammelSheetCanvas *self);
+/** What tools draw over the sheet. Write, then trammel_sheet_canvas_refresh. */
+SheetOverlay *trammel_sheet_canvas_overlay (TrammelSheetCanvas *self);
+void          trammel_sheet_canvas_refresh (TrammelSheetCanvas *self);
+void          trammel_sheet_canvas_px      (GtkWidget *canvas, Point place, double px[2]);
+
+/** Snaps a place and shows the guides; as it is when snapping is off or `loose`. `id` (may be NULL) and `node` do not attract. */
+Point trammel_sheet_canvas_snapped (TrammelSheetCanvas *self, Point place, const char *id, size_t node, bool loose);
+void  trammel_sheet_canvas_clear_guides (TrammelSheetCanvas *self);
+/** The smallest step that keys move by: 1 mm or 1/32 in, in mm. */
+double trammel_sheet_canvas_key_step (TrammelSheetCanvas *self);
+
+/* The tool in hand, and what it says. */
+void        trammel_sheet_canvas_set_tool (TrammelSheetCanvas *self, const char *word);
+Tool       *trammel_sheet_canvas_tool     (TrammelSheetCanvas *self);
+void        trammel_sheet_canvas_set_hint (TrammelSheetCanvas *self, const char *hint);     /* NULL: the tool's own */
+const char *trammel_sheet_canvas_hint     (TrammelSheetCanvas *self);
+void        trammel_sheet_canvas_set_part_class (TrammelSheetCanvas *self, const char *class_name);
+/** The class chosen, else the first usual one that the aeroplane has not; a word of part-class.h. */
+const char *trammel_sheet_canvas_part_class (TrammelSheetCanvas *self);
+
+/* The pull under way, if any; the canvas owns it. */
+Pull *trammel_sheet_canvas_pull      (TrammelSheetCanvas *self);
+void  trammel_sheet_canvas_take_pull (TrammelSheetCanvas *self, Pull *takes);
+void  trammel_sheet_canvas_end_pull  (TrammelSheetCanvas *self);        /* frees it */
+
+/** The place on a line that was clicked last: where Insert puts a node. */
+OutlineSpot *trammel_sheet_canvas_spot (TrammelSheetCanvas *self);
+/** Where the pointer is, mm; false when it is elsewhere. */
+bool trammel_sheet_canvas_pointer (TrammelSheetCanvas *self, Point *place);
+
+G_END_DECLS

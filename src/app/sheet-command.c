@@ -1,0 +1,167 @@
+#include "app/sheet-command.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "app/outline-owner.h"
+#include "app/piece-edit.h"
+#include "app/selection-walk.h"
+#include "document/changes.h"
+
+static bool
+sheet_command_do (TrammelSheetCanvas *sheet, Aeroplane *takes, const char *label)
+{
+  trammel_session_do (trammel_sheet_canvas_session (sheet), takes, label);
+  return takes != NULL;
+}
+
+static const Aeroplane *
+sheet_command_aeroplane (TrammelSheetCanvas *sheet)
+{
+  return trammel_session_aeroplane (trammel_sheet_canvas_session (sheet));
+}
+
+static const Selection *
+sheet_command_selection (TrammelSheetCanvas *sheet)
+{
+  return trammel_session_selection (trammel_sheet_canvas_session (sheet));
+}
+
+/* Where a new node goes: where a line was clicked, else the middle of the line that leaves (or reaches) the selected node. */
+static bool
+sheet_command_spot (TrammelSheetCanvas *sheet, OutlineSpot *spot)
+{
+  const Selection *selection = sheet_command_selection (sheet);
+  const OutlineSpot *clicked = trammel_sheet_canvas_spot (sheet);
+  const Outline *outline;
+
+  if (outline_spot_exists (sheet_command_aeroplane (sheet), clicked)) {
+    *spot = *clicked;
+    spot->id = g_strdup (clicked->id);
+    return true;
+  }
+  if (selection->node_count == 0)
+    return false;
+  outline = outline_owner_outline (sheet_command_aeroplane (sheet), selection->ids[0], selection->side);
+  if (outline == NULL)
+    return false;
+  *spot = (OutlineSpot) { .id = g_strdup (selection->ids[0]), .side = selection->side, .t = 0.5,
+                          .segment = MIN (selection->nodes[0], outline_segment_count (outline) - 1) };
+  return true;
+}
+
+bool
+sheet_command_add_node (TrammelSheetCanvas *sheet)
+{
+  OutlineSpot spot;
+  bool done;
+
+  if (!sheet_command_spot (sheet, &spot))
+    return false;
+  done = sheet_command_do (sheet, node_edit_inserted (sheet_command_aeroplane (sheet), &spot), _("Add Node"));
+  if (done) {
+    trammel_session_select (trammel_sheet_canvas_session (sheet), selection_of_node (spot.id, spot.side, spot.segment + 1));
+    outline_spot_clear (trammel_sheet_canvas_spot (sheet));
+  }
+  outline_spot_clear (&spot);
+  return done;
+}
+
+static bool
+sheet_command_delete_nodes (TrammelSheetCanvas *sheet)
+{
+  const Selection *selection = sheet_command_selection (sheet);
+  TrammelSession *session = trammel_sheet_canvas_session (sheet);
+  Aeroplane *next = node_edit_removed (sheet_command_aeroplane (sheet), selection);
+  const char *label = g_dngettext (GETTEXT_PACKAGE, "Delete Node", "Delete Nodes", selection->node_count);
+
+  /* What is left selected is the outline: the numbers mean other nodes now. */
+  if (next != NULL)
+    trammel_session_select (session, selection_of (selection->ids[0]));
+  return sheet_command_do (sheet, next, label);
+}
+
+bool
+sheet_command_delete (TrammelSheetCanvas *sheet)
+{
+  const Selection *selection = sheet_command_selection (sheet);
+  g_autofree char *label = NULL;
+
+  if (selection->node_count > 0)
+    return sheet_command_delete_nodes (sheet);
+  label = piece_edit_removed_label (sheet_command_aeroplane (sheet), selection);
+  return sheet_command_do (sheet, piece_edit_removed (sheet_command_aeroplane (sheet), selection), label);
+}
+
+bool
+sheet_command_node_kind (TrammelSheetCanvas *sheet, NodeKind kind)
+{
+  static const char *const labels[] = { [NODE_CORNER] = N_("Make Corner"), [NODE_SMOOTH] = N_("Make Smooth"), [NODE_SYMMETRIC] = N_("Make Symmetric") };
+
+  return sheet_command_do (sheet, node_edit_kind (sheet_command_aeroplane (sheet), sheet_command_selection (sheet), kind), _(labels[kind]));
+}
+
+bool
+sheet_command_segment_kind (TrammelSheetCanvas *sheet, SegmentKind kind)
+{
+  static const char *const labels[] = { [SEGMENT_LINE] = N_("Make Line"), [SEGMENT_CURVE] = N_("Make Curve"), [SEGMENT_ARC] = N_("Make Arc") };
+  OutlineSpot spot;
+  bool done;
+
+  if (!sheet_command_spot (sheet, &spot))
+    return false;
+  done = sheet_command_do (sheet, node_edit_segment_kind (sheet_command_aeroplane (sheet), &spot, kind), _(labels[kind]));
+  outline_spot_clear (&spot);
+  return done;
+}
+
+bool
+sheet_command_split_node (TrammelSheetCanvas *sheet)
+{
+  const double length = 10;   /* mm each way, or half of a shorter neighbour: a start that is then pulled */
+  const Selection *selection = sheet_command_selection (sheet);
+
+  return sheet_command_do (sheet, node_edit_split (sheet_command_aeroplane (sheet), selection, length), _("Cut Corner"));
+}
+
+bool
+sheet_command_join_nodes (TrammelSheetCanvas *sheet)
+{
+  return sheet_command_do (sheet, node_edit_joined (sheet_command_aeroplane (sheet), sheet_command_selection (sheet)), _("Join Nodes"));
+}
+
+bool
+sheet_command_add_rail (TrammelSheetCanvas *sheet)
+{
+  const char *id = selection_single (sheet_command_selection (sheet));
+
+  return sheet_command_do (sheet, piece_edit_rail_added (sheet_command_aeroplane (sheet), id), _("Add Rail"));
+}
+
+bool
+sheet_command_remove_rail (TrammelSheetCanvas *sheet)
+{
+  const char *id = selection_single (sheet_command_selection (sheet));
+
+  return sheet_command_do (sheet, piece_edit_rail_removed (sheet_command_aeroplane (sheet), id), _("Remove Rail"));
+}
+
+bool
+sheet_command_aboard (TrammelSheetCanvas *sheet)
+{
+  const Part *part = trammel_session_selected_part (trammel_sheet_canvas_session (sheet));
+
+  if (part == NULL)
+    return false;
+  return sheet_command_do (sheet, change_part_aboard (sheet_command_aeroplane (sheet), part->piece.id, !part->aboard),
+                           part->aboard ? _("Leave Out") : _("Take Aboard"));
+}
+
+bool
+sheet_command_walk (TrammelSheetCanvas *sheet, bool back)
+{
+  Selection next = selection_walk_next (sheet_command_aeroplane (sheet), sheet_command_selection (sheet), back);
+  const bool found = !selection_is_empty (&next);
+
+  trammel_session_select (trammel_sheet_canvas_session (sheet), next);
+  trammel_sheet_canvas_reveal_selection (sheet);
+  return found;
+}

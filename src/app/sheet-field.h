@@ -1,0 +1,21 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "document/units.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_SHEET_FIELD (trammel_sheet_field_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelSheetField, trammel_sheet_field, TRAMMEL, SHEET_FIELD, GtkWidget)
+
+/** The field that opens over a figure on the sheet. What is typed counts on Return and on leaving; Esc leaves it as it was. One signal:
+ *    "entered" (double mm) → gboolean   FALSE says that it does not fit; the text then stays */
+GtkWidget *trammel_sheet_field_new (void);
+/** Opens it with that value, over `place` (px of `over`). `name` is what a screen reader calls it. */
+void trammel_sheet_field_open  (TrammelSheetField *self, GtkWidget *over, const GdkRectangle *place, const char *name);
+void trammel_sheet_field_set   (TrammelSheetField *self, Units units, double mm);
+void trammel_sheet_field_close (TrammelSheetField *self);
+bool trammel_sheet_field_is_open (TrammelSheetField *self);
+/** Where it goes in its parent. */
+void trammel_sheet_field_position (TrammelSheetField *self, GtkWidget *parent, GdkRectangle *place);
+
+G_END_DECLS

@@ -1,0 +1,188 @@
+#include "app/status-line.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "app/pull.h"
+
+struct _TrammelStatusLine {
+  GtkWidget parent;
+  TrammelSheetCanvas *sheet;
+  GtkWidget *hint, *along, *across, *zoom;
+};
+
+G_DEFINE_FINAL_TYPE (TrammelStatusLine, trammel_status_line, GTK_TYPE_WIDGET)
+
+static void
+trammel_status_line_dispose (GObject *object)
+{
+  TrammelStatusLine *self = TRAMMEL_STATUS_LINE (object);
+  GtkWidget *child;
+
+  g_clear_object (&self->sheet);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_widget_unparent (child);
+  G_OBJECT_CLASS (trammel_status_line_parent_class)->dispose (object);
+}
+
+static void
+trammel_status_line_class_init (TrammelStatusLineClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_status_line_dispose;
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BOX_LAYOUT);
+  gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "statusline");
+}
+
+static void
+trammel_status_line_init (TrammelStatusLine *self)
+{
+  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (self))), 6);
+}
+
+char *
+status_place_along (Units units, double x)
+{
+  g_autofree char *figure = units_length_figure (units, fabs (x));
+
+  /* Translators: %s is a length: how far a place is behind, or before, the line that all is measured from. */
+  return g_strdup_printf (x < 0 ? _("%s ahead") : _("%s aft"), figure);
+}
+
+char *
+status_place_across (Units units, double y)
+{
+  g_autofree char *figure = units_length_figure (units, fabs (y));
+  g_autofree char *nothing = units_length_figure (units, 0);
+
+  if (g_str_equal (figure, nothing))
+    return g_strdup (_("on the centre line"));
+  /* Translators: %s is a length. */
+  return g_strdup_printf (y < 0 ? _("%s to port") : _("%s to starboard"), figure);
+}
+
+/* What is pulled, else where the pointer is. The side view knows no port and starboard. */
+static void
+status_line_show_place (TrammelStatusLine *self)
+{
+  const Units units = trammel_session_units (trammel_sheet_canvas_session (self->sheet));
+  Pull *pull = trammel_sheet_canvas_pull (self->sheet);
+  g_autofree char *along = NULL, *across = NULL;
+  Point place;
+  bool known = trammel_sheet_canvas_pointer (self->sheet, &place);
+
+  if (pull != NULL && !pull_is_of_side (pull) && point_is_finite (pull_place (pull))) {
+    place = pull_place (pull);
+    known = true;
+  }
+  along = known ? status_place_along (units, place.x) : g_strdup ("");
+  across = known ? status_place_across (units, place.y) : g_strdup ("");
+  gtk_label_set_label (GTK_LABEL (self->along), along);
+  gtk_label_set_label (GTK_LABEL (self->across), across);
+}
+
+static void
+status_line_show_hint (TrammelStatusLine *self)
+{
+  const char *hint = trammel_sheet_canvas_hint (self->sheet);
+
+  gtk_label_set_label (GTK_LABEL (self->hint), hint);
+  gtk_widget_set_tooltip_text (self->hint, hint);
+}
+
+/* 100 % is true size on this monitor. */
+static void
+status_line_show_zoom (TrammelStatusLine *self)
+{
+  const double percent = 100 * trammel_sheet_canvas_view (self->sheet)->scale / trammel_sheet_canvas_true_scale (self->sheet);
+  g_autofree char *text = units_percent (percent);
+
+  gtk_menu_button_set_label (GTK_MENU_BUTTON (self->zoom), text);
+}
+
+static GtkWidget *
+status_line_label (bool dim)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), dim ? 1 : 0);
+  if (dim)
+    gtk_widget_add_css_class (label, "dim-label");
+  gtk_widget_add_css_class (label, "figure");
+  return label;
+}
+
+static GtkWidget *
+status_line_button (GtkWidget *takes, const char *icon, const char *name, const char *keys)
+{
+  /* Translators: what a button does and, in brackets, its key. */
+  g_autofree char *tooltip = g_strdup_printf (_("%s (%s)"), name, keys);
+
+  gtk_button_set_icon_name (GTK_BUTTON (takes), icon);
+  gtk_widget_set_tooltip_text (takes, tooltip);
+  gtk_widget_add_css_class (takes, "flat");
+  gtk_widget_set_focus_on_click (takes, FALSE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (takes), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  return takes;
+}
+
+static GtkWidget *
+status_line_zoom_button (void)
+{
+  GtkWidget *button = gtk_menu_button_new ();
+  g_autoptr (GMenu) menu = g_menu_new ();
+
+  g_menu_append (menu, _("_Fit Sheet"), "sheet.fit-sheet");
+  g_menu_append (menu, _("Fit S_election"), "sheet.fit-selection");
+  g_menu_append (menu, _("_True Size"), "sheet.true-size");
+  gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (button), G_MENU_MODEL (menu));
+  gtk_menu_button_set_direction (GTK_MENU_BUTTON (button), GTK_ARROW_UP);
+  gtk_menu_button_set_always_show_arrow (GTK_MENU_BUTTON (button), FALSE);
+  gtk_widget_set_tooltip_text (button, _("Zoom"));
+  gtk_widget_add_css_class (button, "flat");
+  gtk_widget_add_css_class (button, "zoom");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Zoom"), -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (button)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Zoom"), -1);
+  return button;
+}
+
+static void
+status_line_add (TrammelStatusLine *self, GtkWidget *takes, const char *action)
+{
+  if (action != NULL)
+    gtk_actionable_set_action_name (GTK_ACTIONABLE (takes), action);
+  gtk_widget_set_parent (takes, GTK_WIDGET (self));
+}
+
+static void
+status_line_fill (TrammelStatusLine *self)
+{
+  self->hint = status_line_label (false);
+  gtk_label_set_ellipsize (GTK_LABEL (self->hint), PANGO_ELLIPSIZE_END);
+  gtk_widget_set_hexpand (self->hint, TRUE);
+  self->along = status_line_label (true);
+  self->across = status_line_label (true);
+  self->zoom = status_line_zoom_button ();
+  status_line_add (self, self->hint, NULL);
+  status_line_add (self, self->along, NULL);
+  status_line_add (self, self->across, NULL);
+  status_line_add (self, status_line_button (gtk_toggle_button_new (), "trammel-snapping-symbolic", _("Snapping"), _("Ctrl+G")), "sheet.snapping");
+  status_line_add (self, gtk_separator_new (GTK_ORIENTATION_VERTICAL), NULL);
+  status_line_add (self, status_line_button (gtk_button_new (), "trammel-zoom-out-symbolic", _("Zoom Out"), _("Ctrl+−")), "sheet.zoom-out");
+  status_line_add (self, self->zoom, NULL);
+  status_line_add (self, status_line_button (gtk_button_new (), "trammel-zoom-in-symbolic", _("Zoom In"), _("Ctrl++")), "sheet.zoom-in");
+}
+
+GtkWidget *
+trammel_status_line_new (TrammelSheetCanvas *sheet)
+{
+  TrammelStatusLine *self = g_object_new (TRAMMEL_TYPE_STATUS_LINE, NULL);
+  TrammelSession *session = trammel_sheet_canvas_session (sheet);
+
+  self->sheet = g_object_ref (sheet);
+  status_line_fill (self);
+  g_signal_connect_object (sheet, "pointer-changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sheet, "hint-changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sheet, "view-changed", G_CALLBACK (status_line_show_zoom), self, G_CONNECT_SWAPPED);
+  status_line_show_hint (self);
+  return GTK_WIDGET (self);
+}

@@ -1,0 +1,225 @@
+#include "app/tool.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "app/dimension-field.h"
+#include "app/pull.h"
+#include "app/rubber-band.h"
+
+typedef struct {
+  Tool tool;
+  Hit hit;              /* what was pressed on; its words belong to the tool */
+  char *id, *control;
+  bool shift;
+  bool was_selected;    /* before the press */
+  bool banding;
+  Point corner;         /* where the band began */
+} SelectTool;
+
+static const Box no_band = { { 1, 1 }, { -1, -1 } };
+
+static TrammelSession *
+select_session (Tool *tool)
+{
+  return trammel_sheet_canvas_session (tool->sheet);
+}
+
+static void
+select_remember (SelectTool *self, const ToolEvent *event)
+{
+  self->hit = tool_hit (&self->tool, event);
+  g_free (self->id);
+  g_free (self->control);
+  self->hit.id = self->id = g_strdup (self->hit.id);
+  self->hit.control = self->control = g_strdup (self->hit.control);
+  self->shift = event->shift;
+}
+
+static bool
+select_hit_is_selected (const Selection *selection, const Hit *hit)
+{
+  switch (hit->kind) {
+    case HIT_NODE:    return selection_has_node (selection, hit->id, false, hit->index);
+    case HIT_MARK:    return selection->mark == (int) hit->index;
+    case HIT_CONTROL: return selection->control != NULL && g_strcmp0 (selection->control, hit->control) == 0;
+    default:          return selection_has (selection, hit->id) && selection->control == NULL;
+  }
+}
+
+static Selection
+select_only (const Hit *hit)
+{
+  switch (hit->kind) {
+    case HIT_NODE:    return selection_of_node (hit->id, false, hit->index);
+    case HIT_MARK:    return selection_of_mark ((int) hit->index);
+    case HIT_CONTROL: return selection_of_control (hit->id, hit->control);
+    case HIT_SEGMENT:
+    case HIT_PART:
+    case HIT_SURFACE:
+    case HIT_BODY:    return selection_of (hit->id);
+    default:          return selection_none ();
+  }
+}
+
+/* Handles, ends and figures belong to what is selected already. */
+static bool
+select_hit_selects (const Hit *hit)
+{
+  switch (hit->kind) {
+    case HIT_NODE: case HIT_SEGMENT: case HIT_PART: case HIT_MARK: case HIT_CONTROL: case HIT_SURFACE: case HIT_BODY:
+      return true;
+    default:
+      return false;
+  }
+}
+
+static void
+select_press (Tool *tool, const ToolEvent *event)
+{
+  SelectTool *self = (SelectTool *) tool;
+
+  trammel_sheet_canvas_set_hint (tool->sheet, NULL);
+  select_remember (self, event);
+  self->was_selected = select_hit_is_selected (trammel_session_selection (select_session (tool)), &self->hit);
+  if (!event->shift && !self->was_selected && select_hit_selects (&self->hit))
+    trammel_session_select (select_session (tool), select_only (&self->hit));
+}
+
+static void
+select_toggle (SelectTool *self)
+{
+  TrammelSession *session = select_session (&self->tool);
+  Selection selection = selection_copy (trammel_session_selection (session));
+
+  if (self->hit.kind == HIT_NODE)
+    selection_toggle_node (&selection, self->id, false, self->hit.index);
+  else if (self->id != NULL && self->hit.kind != HIT_CONTROL)
+    selection_toggle (&selection, self->id);
+  trammel_session_select (session, selection);
+}
+
+static void
+select_keep_spot (SelectTool *self)
+{
+  OutlineSpot *spot = trammel_sheet_canvas_spot (self->tool.sheet);
+
+  outline_spot_clear (spot);
+  if (self->hit.kind != HIT_SEGMENT)
+    return;
+  *spot = (OutlineSpot) { .id = g_strdup (self->id), .segment = self->hit.index, .t = self->hit.t };
+  trammel_sheet_canvas_set_hint (self->tool.sheet, _("Insert adds a node where the line was clicked."));
+}
+
+static void
+select_click (Tool *tool, const ToolEvent *event)
+{
+  SelectTool *self = (SelectTool *) tool;
+
+  if (self->hit.kind == HIT_DIMENSION)
+    dimension_field_open (tool->sheet, &self->hit);
+  else if (self->shift && select_hit_selects (&self->hit))
+    select_toggle (self);
+  else if (select_hit_selects (&self->hit))
+    trammel_session_select (select_session (tool), select_only (&self->hit));
+  else if ((self->hit.kind == HIT_NOTHING || self->hit.kind == HIT_DATUM) && !self->shift)
+    trammel_session_select (select_session (tool), selection_none ());
+  select_keep_spot (self);
+}
+
+static void
+select_grab (Tool *tool, const ToolEvent *from)
+{
+  SelectTool *self = (SelectTool *) tool;
+  TrammelSession *session = select_session (tool);
+  Grip *grip;
+
+  if (self->shift && !self->was_selected && select_hit_selects (&self->hit))
+    select_toggle (self);
+  grip = grip_new (trammel_session_aeroplane (session), &self->hit, trammel_session_selection (session), false);
+  if (grip != NULL)
+    trammel_sheet_canvas_take_pull (tool->sheet, pull_new (tool->sheet, grip, (PullGround) { GTK_WIDGET (tool->sheet), trammel_sheet_canvas_px },
+                                                           from->place));
+  self->banding = grip == NULL;
+  self->corner = from->place;
+}
+
+static Box
+select_band (const SelectTool *self, Point to)
+{
+  return (Box) { { fmin (self->corner.x, to.x), fmin (self->corner.y, to.y) }, { fmax (self->corner.x, to.x), fmax (self->corner.y, to.y) } };
+}
+
+static void
+select_pull (Tool *tool, const ToolEvent *event)
+{
+  SelectTool *self = (SelectTool *) tool;
+  Pull *pull = trammel_sheet_canvas_pull (tool->sheet);
+
+  if (pull != NULL)
+    pull_to (pull, event->place, (PullManner) { event->shift, event->loose });
+  else if (self->banding) {
+    trammel_sheet_canvas_overlay (tool->sheet)->band = select_band (self, event->place);
+    trammel_sheet_canvas_refresh (tool->sheet);
+  }
+}
+
+static void
+select_end_band (SelectTool *self)
+{
+  self->banding = false;
+  trammel_sheet_canvas_overlay (self->tool.sheet)->band = no_band;
+  trammel_sheet_canvas_refresh (self->tool.sheet);
+}
+
+static void
+select_drop (Tool *tool, const ToolEvent *event)
+{
+  SelectTool *self = (SelectTool *) tool;
+  TrammelSession *session = select_session (tool);
+  Pull *pull = trammel_sheet_canvas_pull (tool->sheet);
+
+  if (pull != NULL)
+    pull_drop (pull);
+  else if (self->banding) {
+    trammel_session_select (session, rubber_band_selection (trammel_session_aeroplane (session), trammel_session_selection (session),
+                                                            select_band (self, event->place), self->shift));
+    select_end_band (self);
+  }
+}
+
+static bool
+select_cancel (Tool *tool)
+{
+  SelectTool *self = (SelectTool *) tool;
+  Pull *pull = trammel_sheet_canvas_pull (tool->sheet);
+  const bool banding = self->banding;
+
+  if (pull != NULL)
+    pull_cancel (pull);
+  if (banding)
+    select_end_band (self);
+  return pull != NULL || banding;
+}
+
+static void
+select_hover (Tool *tool, const ToolEvent *event)
+{
+  const HitKind kind = tool_hit (tool, event).kind;
+
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (tool->sheet), kind == HIT_DIMENSION ? "text" : "default");
+}
+
+static void
+select_finish (Tool *tool)
+{
+  SelectTool *self = (SelectTool *) tool;
+
+  g_free (self->id);
+  g_free (self->control);
+}
+
+const ToolKind tool_select = {
+  .word = "select", .name = N_("Select"), .letter = N_("S"), .cursor = "default", .group = 0, .size = sizeof (SelectTool),
+  .hint = N_("Click a thing to select it and drag it to its place; drag over several. Click a figure to type it."),
+  .press = select_press, .click = select_click, .grab = select_grab, .pull = select_pull, .drop = select_drop, .hover = select_hover,
+  .cancel = select_cancel, .finish = select_finish,
+};

@@ -1,0 +1,52 @@
+#pragma once
+#include "app/sheet-canvas.h"
+
+/** Where and how the pointer, or the key cursor, acts. */
+typedef struct {
+  double x, y;           /* px on the canvas */
+  Point place;           /* the same, mm */
+  bool shift, loose;     /* straight along or across; snaps to nothing */
+  bool finger;           /* things are caught from further away */
+} ToolEvent;
+
+/** A drawing tool: its words and what it does. Functions that are NULL do nothing. A press is followed by a click, or by grab, pull…, drop. */
+typedef struct {
+  const char *word;      /* for actions: "select" */
+  const char *name;      /* marked for translation */
+  const char *letter;    /* its key, marked for translation */
+  const char *hint;      /* one sentence, marked for translation */
+  const char *cursor;    /* a CSS cursor's name */
+  int group;             /* tools of one group stand together */
+  bool draws;            /* arrows move a key cursor, Return clicks there */
+  size_t size;           /* of its state, which begins with a Tool */
+  bool (*is_useful) (const Aeroplane *aeroplane);        /* whether there is anything to act on; NULL: always */
+  void (*press)   (Tool *self, const ToolEvent *event);
+  void (*click)   (Tool *self, const ToolEvent *event);
+  void (*grab)    (Tool *self, const ToolEvent *from);   /* the hand begins to move; `from` is where it pressed */
+  void (*pull)    (Tool *self, const ToolEvent *event);
+  void (*drop)    (Tool *self, const ToolEvent *event);
+  void (*hover)   (Tool *self, const ToolEvent *event);
+  void (*leave)   (Tool *self);                          /* the pointer has left the sheet */
+  bool (*key)     (Tool *self, guint keyval, GdkModifierType state);
+  bool (*cancel)  (Tool *self);                          /* Esc; false: nothing was going on */
+  void (*changed) (Tool *self);                          /* the aeroplane is another */
+  void (*finish)  (Tool *self);                          /* put away; frees what the state holds */
+} ToolKind;
+
+struct Tool {
+  const ToolKind *kind;
+  TrammelSheetCanvas *sheet;
+};
+
+/** Makes the tool of that word; select's when unknown. */
+Tool *tool_new  (const char *word, TrammelSheetCanvas *sheet);
+void  tool_free (Tool *self);
+/** All tools, in the order of their column; the last is NULL. */
+const ToolKind *const *tool_kinds (void);
+const ToolKind *tool_kind_find   (const char *word);      /* NULL when unknown */
+bool            tool_kind_is_useful (const ToolKind *kind, const Aeroplane *aeroplane);
+
+/** What lies under the event, caught within 12 px, 22 with a finger. */
+Hit tool_hit (const Tool *self, const ToolEvent *event);
+
+extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_part, tool_rail, tool_mark, tool_dimension;
