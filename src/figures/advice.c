@@ -27,6 +27,15 @@ percent_of_mac (const Figures *figures, double x)
   return 100 * (x - wing->mac_leading_edge_x) / wing->mac;
 }
 
+/* In place of a figure. */
+static char *
+none_yet (const Figures *figures)
+{
+  const bool alone = figures->neutral_point.wing_alone && isfinite (figures->neutral_point.x_mm);
+
+  return g_strdup (alone ? _("wing alone") : _("not yet"));
+}
+
 static void
 fill_mark (Advice *advice, const Figures *figures, Units units)
 {
@@ -35,7 +44,7 @@ fill_mark (Advice *advice, const Figures *figures, Units units)
   advice->has_mark = mark && isfinite (mark->target_mm);
   if (!advice->has_mark)
     {
-      advice->mark_figure = g_strdup (figures->neutral_point.wing_alone ? _("wing alone") : _("not yet"));
+      advice->mark_figure = none_yet (figures);
       advice->mark_place = g_strdup ("");
       return;
     }
@@ -51,7 +60,7 @@ fill_margin (Advice *advice, const Figures *figures)
 
   advice->has_margin = isfinite (balance->static_margin_percent) && !figures->neutral_point.wing_alone;
   if (!advice->has_margin)
-    advice->margin_figure = g_strdup (figures->neutral_point.wing_alone ? _("wing alone") : _("not yet"));
+    advice->margin_figure = none_yet (figures);
   else
     advice->margin_figure = units_percent (balance->static_margin_percent);
   if (advice->has_margin && isfinite (balance->static_margin_sigma_percent))

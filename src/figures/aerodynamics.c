@@ -127,11 +127,14 @@ find_ends (Aerodynamics *self)
 static bool
 is_wing_alone (const Aerodynamics *self)
 {
-  size_t horizontal = 0;
+  size_t horizontal = 0, wings = 0;
 
   for (size_t i = 0; i < self->surface_count; i++)
-    horizontal += surface_is_horizontal (self->surfaces[i].surface);
-  return horizontal == 1 && !self->tailless;
+    {
+      horizontal += surface_is_horizontal (self->surfaces[i].surface);
+      wings += self->surfaces[i].surface->role == ROLE_WING;
+    }
+  return wings == 1 && horizontal == 1 && !self->tailless;
 }
 
 static void

@@ -102,7 +102,7 @@ report_neutral_point (const Figures *figures, Units units)
   if (!isfinite (point->x_mm))
     return table;
   add (&table, _("by the vortex lattice, without body"), units_length (units, point->lattice_x_mm), NULL);
-  add (&table, _("the body's shift"), units_length (units, point->body_shift_mm), g_strdup (_("Multhopp's strips, flow from the lattice")));
+  add (&table, _("the body's shift"), units_length (units, point->body_shift_mm), g_strdup (_("by Multhopp's strips")));
   add (&table, _("by handbook formulas, with body"), units_length (units, point->handbook_x_mm), NULL);
   add (&table, _("Downwash gradient at the tailplane"), report_number (point->downwash_gradient, 2), g_strdup (_("by the lattice")));
   return table;
