@@ -3,13 +3,14 @@
 #include "geometry/stretch.h"
 
 static double
-distance_from_chord (Point place, const Point chord[2], double *s)
+square_from_chord (Point place, const Point chord[2], double *s)
 {
   const Point along = point_sub (chord[1], chord[0]);
   const double square = point_dot (along, along);
 
   *s = square > 0 ? fmin (fmax (point_dot (point_sub (place, chord[0]), along) / square, 0), 1) : 0;
-  return point_distance (place, point_mix (chord[0], chord[1], *s));
+  const Point miss = point_sub (place, point_mix (chord[0], chord[1], *s));
+  return point_dot (miss, miss);
 }
 
 static bool
@@ -35,7 +36,7 @@ chords_distance (const Point a[2], const Point b[2], double *s, double *u)
   for (int end = 0; end < 2; end++)
     {
       double along_a, along_b;
-      const double from_a = distance_from_chord (a[end], b, &along_b), from_b = distance_from_chord (b[end], a, &along_a);
+      const double from_a = square_from_chord (a[end], b, &along_b), from_b = square_from_chord (b[end], a, &along_a);
 
       if (from_a < best)
         {
@@ -50,5 +51,5 @@ chords_distance (const Point a[2], const Point b[2], double *s, double *u)
           *u = end;
         }
     }
-  return best;
+  return sqrt (best);
 }

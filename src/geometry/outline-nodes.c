@@ -49,8 +49,11 @@ outline_without_node (const Outline *self, size_t node, Outline **made)
       const Segment joined = segment_fitted (&self->stretches[node - 1], &self->stretches[node]);
       draft_remove (&draft, node - 1);
       draft.segments[node - 1] = joined;
-      draft_settle (&draft, node - 1);
-      draft_settle (&draft, node);
+      if (joined.kind == SEGMENT_LINE)        /* all else has kept its tangents */
+        {
+          draft_settle (&draft, node - 1);
+          draft_settle (&draft, node);
+        }
     }
   return outline_draft_finish (&draft, made);
 }

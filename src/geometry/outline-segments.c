@@ -84,7 +84,10 @@ outline_with_segment_kind (const Outline *self, size_t segment, SegmentKind kind
       draft_abandon (&draft);
       return status;
     }
-  draft_settle (&draft, segment);
-  draft_settle (&draft, segment + 1 + draft.count - self->count);
+  if (kind != SEGMENT_CURVE)                  /* curves have kept the tangents */
+    {
+      draft_settle (&draft, segment);
+      draft_settle (&draft, segment + 1);
+    }
   return outline_draft_finish (&draft, made);
 }

@@ -14,7 +14,9 @@ typedef struct {
 static bool
 is_outside (const Circle *circle, Point place)
 {
-  return point_distance (place, circle->centre) >= circle->radius;
+  const Point out = point_sub (place, circle->centre);
+
+  return point_dot (out, out) >= circle->radius * circle->radius;
 }
 
 /* Where the stretch leaves the circle between t (inside) and end (outside). */
