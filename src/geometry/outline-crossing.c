@@ -135,7 +135,7 @@ search_between (Search *search, size_t level, size_t i, size_t j)
   const BoxTree *tree = &search->outline->tree;
   const Box *boxes = tree->boxes + tree->first[level];
 
-  if (boxes_apart (&boxes[i], &boxes[j]))
+  if (search->meetings_left == 0 || boxes_apart (&boxes[i], &boxes[j]))
     return false;
   if (level == 0)
     return pieces_cross (search, i, j);

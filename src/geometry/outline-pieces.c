@@ -2,6 +2,19 @@
 
 #include <stdlib.h>
 
+/* y runs one way, so its ends bound it: the same numbers, to the last bit, that decide whether a station is passed. */
+static Piece
+piece_between (const Outline *self, size_t stretch, double t_from, double t_to)
+{
+  const Stretch *run = &self->stretches[stretch];
+  Piece piece = { .stretch = stretch, .t_from = t_from, .t_to = t_to, .from = stretch_at (run, t_from), .to = stretch_at (run, t_to),
+                  .box = stretch_bounds (run, t_from, t_to) };
+
+  piece.box.min.y = fmin (piece.from.y, piece.to.y);
+  piece.box.max.y = fmax (piece.from.y, piece.to.y);
+  return piece;
+}
+
 static size_t
 cut_stretch (const Outline *self, size_t stretch, Piece pieces[3])
 {
@@ -11,11 +24,7 @@ cut_stretch (const Outline *self, size_t stretch, Piece pieces[3])
 
   ends[count] = 1;
   for (size_t i = 0; i < count; i++)
-    pieces[i] = (Piece) {
-      .stretch = stretch, .t_from = ends[i], .t_to = ends[i + 1],
-      .from = stretch_at (run, ends[i]), .to = stretch_at (run, ends[i + 1]),
-      .box = stretch_bounds (run, ends[i], ends[i + 1])
-    };
+    pieces[i] = piece_between (self, stretch, ends[i], ends[i + 1]);
   return count;
 }
 

@@ -31,6 +31,7 @@ struct Outline {
   BoxTree tree;
   Box bounds;
   double area;                /* signed: positive when it turns from x towards y */
+  bool reaches_under_its_root;  /* some of it lies between the root and the centre line, where a root is carried */
   OutlineFault fault;
 };
 
@@ -72,5 +73,5 @@ bool outline_find_crossing (const Outline *self, OutlineFault *fault);
 CoreStatus outline_find_fault (const Outline *self, OutlineFault *fault);
 
 /** Whether the outline makes a surface: its fault unless that is a mere remark; CORE_OUT_OF_RANGE when a half that is to be
- *  mirrored reaches over the centre line. */
+ *  mirrored reaches over the centre line, or lies where its root is to be carried. */
 CoreStatus outline_surface_status (const Outline *self, PlanformSides sides);

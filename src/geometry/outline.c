@@ -7,6 +7,8 @@
 static const double SMOOTH_ANGLE = 0.5 * M_PI / 180;
 /* The ends of an arc may lie this far off its ellipse, in parts of the larger semi-axis. */
 static const double OFF_ITS_ARC = 1e-4;
+/* Of the larger side of the box: how far inboard of its root an outline must reach to be told from rounding. */
+static const double UNDER_THE_ROOT = 1e-6;
 
 static Segment
 segment_tidied (const Segment *segment)
@@ -84,6 +86,23 @@ set_bounds_and_area (Outline *self)
     self->area += stretch_twice_area (&self->stretches[i], origin) / 2;
 }
 
+/* By the boxes of the pieces: what stands beside the root's chord, as a fillet does, does not count. */
+static void
+set_reaches_under_its_root (Outline *self)
+{
+  const Point first = self->stretches[0].from, last = self->stretches[self->count].from;
+  const double slack = UNDER_THE_ROOT * box_larger_side (self->bounds), root = (first.y + last.y) / 2;
+
+  for (size_t i = 0; i < self->piece_count && root > 0; i++)
+    {
+      const Box *box = &self->pieces[i].box;
+      const bool beside = box->max.x < fmin (first.x, last.x) + slack || box->min.x > fmax (first.x, last.x) - slack;
+
+      if (!beside && box->min.y < root - slack)
+        self->reaches_under_its_root = true;
+    }
+}
+
 static CoreStatus
 outline_derive (Outline *self, Point start, const Segment segments[], const NodeKind kinds[])
 {
@@ -104,6 +123,7 @@ outline_derive (Outline *self, Point start, const Segment segments[], const Node
   if (outline_cut_into_pieces (self))
     return CORE_NO_MEMORY;
   set_bounds_and_area (self);
+  set_reaches_under_its_root (self);
   return outline_find_fault (self, &self->fault);
 }
 

@@ -39,6 +39,8 @@ outline_surface_status (const Outline *self, PlanformSides sides)
 {
   if (self->fault.status && self->fault.status != CORE_MULTI_VALUED)
     return self->fault.status;
+  if (sides == PLANFORM_CARRIED && self->reaches_under_its_root)
+    return CORE_OUT_OF_RANGE;
   if (sides != PLANFORM_SINGLE && self->bounds.min.y < -OVER_THE_CENTRE * box_larger_side (self->bounds))
     return CORE_OUT_OF_RANGE;
   return CORE_OK;

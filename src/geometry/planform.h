@@ -24,10 +24,15 @@ typedef struct {
  *      S = 2 ∫ c dy    MAC = (2/S) ∫ c² dy    station = (2/S) ∫ c y dy    leading edge = (2/S) ∫ c x_LE dy
  *
  *  over the half-span (a fin: the factor is 1 over its height), by Gauss–Legendre quadrature between nodes and turns of y,
- *  with y = middle − half cos θ in each interval, which takes the square roots at round tips.
+ *  with y = middle − half cos θ in each interval, which takes the square roots at round tips; an interval whose Gauss sum
+ *  differs from Kronrod's is halved, and one between straight edges needs two places only. A fin's mac_station is y as the
+ *  outline has it, not counted from its root.
  *  planform  set on success, else untouched
- *  returns   CORE_OK, also for a multi-valued outline; else what outline_check gives
- *  accuracy  relative 1e-9 for ellipses and polygons
+ *  returns   CORE_OK, also for a multi-valued outline; else what outline_check gives; CORE_OUT_OF_RANGE when a half to be
+ *            mirrored reaches over the centre line by more than 1e-6 of its box, or lies where its root is to be carried;
+ *            CORE_NO_MEMORY
+ *  accuracy  relative 1e-9 for ellipses, polygons and curves
+ *  cost      10 µs for six segments, some of them bent
  *  source    Etkin and Reid, Dynamics of Flight, 3rd ed., appendix C */
 CoreStatus planform_measure (const Outline *outline, PlanformSides sides, Planform *planform);
 
@@ -39,11 +44,15 @@ typedef struct {
   int pieces;          /* how many pieces the chord has */
 } StationCut;
 
-/** Cuts the surface at station y >= 0 (a carried root: also inboard of it). CORE_OUT_OF_RANGE beyond tip or inside an open gap. */
+/** Cuts the surface at station y >= 0 (a carried root: also inboard of it). CORE_OUT_OF_RANGE beyond tip or inside an open gap
+ *  (by more than 1e-9 of the span); else as planform_measure. At a step of the chord the outboard side counts, at the tip the
+ *  inboard. Allocates nothing.
+ *  cost  0.1 µs for six segments, 0.5 µs for 10,000 */
 CoreStatus planform_cut (const Outline *outline, PlanformSides sides, double y, StationCut *cut);
 
 /** Area moments of the whole surface as a thin even sheet, about the datum and the centre line; both halves (one for a fin).
- *  From the boundary by Green's theorem. Units: length to the 2nd, 3rd, 4th power. */
+ *  From the boundary by Green's theorem. Units: length to the 2nd, 1st, 4th power. Returns as planform_measure, but never
+ *  CORE_NO_MEMORY. */
 typedef struct {
   double area;
   double x;       /* centroid, aft of the datum */
@@ -54,5 +63,6 @@ typedef struct {
 CoreStatus planform_moments (const Outline *outline, PlanformSides sides, AreaMoments *moments);
 
 /** Stations at which the shape changes kind: nodes and turns of y, rising, from the root (0 when carried) to the tip, no two
- *  closer than 1e-6 of the span. Writes at most `room` and returns how many there are. The lattice's strips end there. */
+ *  closer than 1e-6 of the span. Writes at most `room` and returns how many there are; 0 when planform_measure would fail.
+ *  The lattice's strips end there. */
 size_t planform_breaks (const Outline *outline, PlanformSides sides, double stations[], size_t room);

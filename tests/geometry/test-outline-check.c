@@ -72,6 +72,8 @@ START_TEST (a_sound_outline_has_no_fault)
 }
 END_TEST
 
+enum { SOUND = sizeof sound / sizeof *sound };
+
 static const struct { Run run; size_t a, b; Point place; } crossing[] = {
   { .run = { .what = "a bow tie", .count = 3, .segments = { LINE (100, 80), LINE (0, 80), LINE (100, 0) } }, .a = 0, .b = 2, .place = { 50, 40 } },
   { .run = { .what = "a bow tie of unequal halves", .count = 3, .segments = { LINE (120, 90), LINE (0, 90), LINE (60, 0) } },
@@ -92,6 +94,8 @@ static const struct { Run run; size_t a, b; Point place; } crossing[] = {
   { .run = { .what = "neighbours that meet again behind their node", .count = 3,
              .segments = { LINE (0, 100), CURVE (-40, 60, 60, 60, -30, 20), LINE (80, 0) } }, .a = 0, .b = 1, .place = { NAN, NAN } },
 };
+
+enum { CROSSING = sizeof crossing / sizeof *crossing };
 
 START_TEST (an_outline_that_crosses_itself_says_where)
 {
@@ -122,6 +126,31 @@ START_TEST (the_place_of_a_crossing_lies_on_both_segments)
       segment_nearest (two[k] ? run->segments[two[k] - 1].to : run->start, segment, fault.place, &distance);
       ck_assert_msg (distance < 1e-6, "%s: %g off segment %zu", run->what, distance, two[k]);
     }
+}
+END_TEST
+
+static CoreStatus
+status_mapped (const Run *run, Point scale, Point shift)
+{
+  Outline *outline = outline_from (run->start, run->segments, run->count), *mapped = NULL;
+  CoreStatus status;
+
+  ck_assert_int_eq (outline_mapped (outline, scale, shift, &mapped), CORE_OK);
+  status = outline_check (mapped, NULL);
+  outline_unref (outline);
+  outline_unref (mapped);
+  return status;
+}
+
+/* Nothing depends on the unit of length; from far away, rounding is still far less than what counts as touching. */
+START_TEST (size_and_place_change_nothing_about_a_fault)
+{
+  const Run *run = _i < (int) SOUND ? &sound[_i] : &crossing[_i - (int) SOUND].run;
+  const CoreStatus wanted = fault_of (run).status;
+
+  ck_assert_msg (status_mapped (run, (Point) { 1e-8, 1e-8 }, (Point) { 0, 0 }) == wanted, "%s, tiny", run->what);
+  ck_assert_msg (status_mapped (run, (Point) { 3.7e8, 3.7e8 }, (Point) { 0, 0 }) == wanted, "%s, huge", run->what);
+  ck_assert_msg (status_mapped (run, (Point) { 1.3, 0.7 }, (Point) { 20345.678, 9876.54 }) == wanted, "%s, far away", run->what);
 }
 END_TEST
 
@@ -249,9 +278,10 @@ END_TEST
 static Suite *
 outline_check_suite (TCase *tests)
 {
-  tcase_add_loop_test (tests, a_sound_outline_has_no_fault, 0, sizeof sound / sizeof *sound);
-  tcase_add_loop_test (tests, an_outline_that_crosses_itself_says_where, 0, sizeof crossing / sizeof *crossing);
-  tcase_add_loop_test (tests, the_place_of_a_crossing_lies_on_both_segments, 0, sizeof crossing / sizeof *crossing);
+  tcase_add_loop_test (tests, a_sound_outline_has_no_fault, 0, SOUND);
+  tcase_add_loop_test (tests, size_and_place_change_nothing_about_a_fault, 0, SOUND + CROSSING);
+  tcase_add_loop_test (tests, an_outline_that_crosses_itself_says_where, 0, CROSSING);
+  tcase_add_loop_test (tests, the_place_of_a_crossing_lies_on_both_segments, 0, CROSSING);
   tcase_add_test (tests, an_outline_whose_ends_stand_at_different_stations_is_open);
   tcase_add_test (tests, an_outline_at_one_station_has_no_span);
   tcase_add_test (tests, an_outline_that_comes_back_as_it_went_has_no_area);

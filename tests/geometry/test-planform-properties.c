@@ -218,6 +218,46 @@ START_TEST (a_wing_that_reaches_over_the_centre_line_is_refused)
 }
 END_TEST
 
+START_TEST (a_root_is_not_carried_over_the_surface_itself)
+{
+  const Point inboard[] = { { 0, 90 }, { 10, 20 }, { 80, 20 }, { 100, 90 } };
+  const Point fillet[] = { { 0, 40 }, { 0, 240 }, { 90, 240 }, { 130, 60 }, { 120, 20 }, { 100, 40 } };
+  Outline *under = polygon_from (inboard, 4), *beside = polygon_from (fillet, 6);
+  Planform planform;
+
+  ck_assert_int_eq (planform_measure (under, PLANFORM_CARRIED, &planform), CORE_OUT_OF_RANGE);
+  ck_assert_int_eq (planform_measure (under, PLANFORM_OPEN, &planform), CORE_OK);
+  ck_assert_double_eq_tol (planform.area, 70.0 * (70 + 100), 1e-9 * 11900);
+  /* The fillet behind the root's trailing edge adds to what is carried. */
+  const Planform open = measured (beside, PLANFORM_OPEN), carried = measured (beside, PLANFORM_CARRIED);
+  ck_assert_double_eq_tol (carried.area, open.area + 2 * 40 * 100, 1e-9 * carried.area);
+  outline_unref (under);
+  outline_unref (beside);
+}
+END_TEST
+
+/* The fin's foot is a curve that turns below its root: the turn is its lowest station, to the last bit. */
+START_TEST (a_surface_is_cut_at_the_very_turn_it_ends_in)
+{
+  const Segment edges[] = { segment_line ((Point) { 31, 81.5 }), segment_line ((Point) { 93, 85 }),
+                            segment_curve ((Point) { 121.3, -31.7 }, (Point) { 17.9, -11.3 }, (Point) { 0, 7 }) };
+  Outline *fin = outline_from ((Point) { 0, 7 }, edges, 3);
+  double stations[8];
+  const size_t count = planform_breaks (fin, PLANFORM_SINGLE, stations, 8);
+
+  ck_assert_uint_ge (count, 3);
+  ck_assert_double_lt (stations[0], 0);
+  for (size_t i = 0; i < count; i++)
+    {
+      StationCut cut;
+      ck_assert_int_eq (planform_cut (fin, PLANFORM_SINGLE, stations[i], &cut), CORE_OK);
+      ck_assert_int_ge (cut.pieces, 1);
+      ck_assert (isfinite (cut.leading_x));
+    }
+  outline_unref (fin);
+}
+END_TEST
+
 START_TEST (what_is_no_surface_is_not_measured)
 {
   const Point bow[] = { { 0, 0 }, { 100, 80 }, { 0, 80 }, { 100, 0 } }, open[] = { { 0, 0 }, { 10, 90 }, { 100, 5 } };
@@ -251,6 +291,8 @@ main (void)
   tcase_add_loop_test (tests, the_chords_that_are_cut_add_up_to_the_area, 0, BUILDERS);
   tcase_add_test (tests, a_root_off_the_centre_line_is_carried_left_open_or_counted_once);
   tcase_add_test (tests, a_wing_that_reaches_over_the_centre_line_is_refused);
+  tcase_add_test (tests, a_root_is_not_carried_over_the_surface_itself);
+  tcase_add_test (tests, a_surface_is_cut_at_the_very_turn_it_ends_in);
   tcase_add_test (tests, what_is_no_surface_is_not_measured);
   return run_suite (suite_create ("planform properties"), tests);
 }
