@@ -307,6 +307,7 @@ field_fill (TrammelField *self)
   gtk_box_append (GTK_BOX (column), line);
   gtk_box_append (GTK_BOX (column), self->complaint);
   gtk_widget_add_css_class (column, "field");
+  gtk_widget_set_valign (column, GTK_ALIGN_CENTER);
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (self), column);
   gtk_list_box_row_set_activatable (GTK_LIST_BOX_ROW (self), FALSE);
   gtk_widget_set_focusable (GTK_WIDGET (self), FALSE);

@@ -69,6 +69,10 @@ trammel_panel_start_from_numbers (TrammelPanel *self)
 static void
 panel_selection_changed (TrammelPanel *self)
 {
+  GtkWidget *page = gtk_stack_get_child_by_name (GTK_STACK (self->stack), "selection");
+
+  /* What was chosen begins at the top of its page. */
+  gtk_adjustment_set_value (gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (page)), 0);
   if (g_strcmp0 (gtk_stack_get_visible_child_name (GTK_STACK (self->stack)), "numbers") != 0)
     return;
   trammel_numbers_leave (TRAMMEL_NUMBERS (self->numbers));
@@ -82,10 +86,11 @@ panel_part_chosen (gpointer data, const char *word)
 }
 
 static GtkWidget *
-panel_page (GtkWidget *content)
+panel_page (GtkWidget *content, const char *name)
 {
   GtkWidget *scroller = gtk_scrolled_window_new ();
 
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_widget_add_css_class (content, "panel-page");
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), content);
@@ -101,7 +106,7 @@ panel_selection_page (TrammelPanel *self)
   self->selection = trammel_selection_page_new (self->session);
   gtk_box_append (GTK_BOX (column), self->selection);
   gtk_box_append (GTK_BOX (column), trammel_object_list_new (self->session));
-  return panel_page (column);
+  return panel_page (column, _("Selection"));
 }
 
 static GtkWidget *
@@ -152,8 +157,8 @@ panel_fill (TrammelPanel *self)
   self->numbers = trammel_numbers_new (self->session);
   g_signal_connect_swapped (self->numbers, "done", G_CALLBACK (panel_numbers_done), self);
   gtk_stack_add_named (GTK_STACK (self->stack), panel_selection_page (self), "selection");
-  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (trammel_findings_page_new (self->session)), "findings");
-  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->numbers), "numbers");
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (trammel_findings_page_new (self->session), _("Findings")), "findings");
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->numbers, _("Start from Numbers")), "numbers");
   self->foot = panel_foot (self);
   gtk_box_append (GTK_BOX (self->column), self->answer);
   gtk_box_append (GTK_BOX (self->column), self->switcher);

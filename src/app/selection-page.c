@@ -58,6 +58,7 @@ page_build_aeroplane (TrammelSelectionPage *self)
   if (figures->balance.mark_count > 0)
     page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
   more = gtk_expander_new (_("How Good the Figures Are"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (more), GTK_ACCESSIBLE_PROPERTY_LABEL, _("How Good the Figures Are"), -1);
   rows = trammel_group_new (_("Methods and Deviations"));
   for (size_t i = 0; i < list.count; i++) {
     GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);

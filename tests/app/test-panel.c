@@ -1,0 +1,400 @@
+/* The side panel in a real window: what is typed and pressed there becomes the aeroplane, one undo step at a time. */
+#include <adwaita.h>
+#include <math.h>
+#include "app/panel.h"
+#include "document/reader.h"
+#include "support/gui.h"
+
+static struct { GtkWindow *window; TrammelSettings *settings; TrammelSession *session; GtkWidget *panel; } stage;
+
+static Aeroplane *
+example (void)
+{
+  g_autofree char *path = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "data", "examples", "saltmarsh-racer.trammel", NULL);
+  Aeroplane *aeroplane = reader_read_file (path, NULL, NULL);
+
+  ck_assert_ptr_nonnull (aeroplane);
+  return aeroplane;
+}
+
+static void
+stage_raise_with (Aeroplane *takes)
+{
+  stage.settings = trammel_settings_new ();
+  trammel_settings_set_units (stage.settings, (Units) { LENGTH_MM, MASS_G });
+  stage.session = trammel_session_new (stage.settings);
+  trammel_session_open (stage.session, takes, NULL);
+  stage.panel = trammel_panel_new (stage.session);
+  stage.window = GTK_WINDOW (gtk_window_new ());
+  gtk_window_set_child (stage.window, stage.panel);
+  gtk_window_set_default_size (stage.window, 380, 790);
+  gtk_window_set_title (stage.window, "Panel");
+  gui_present (stage.window);
+}
+
+static void
+stage_raise (void)
+{
+  stage_raise_with (example ());
+}
+
+static void
+stage_raise_empty (void)
+{
+  stage_raise_with (aeroplane_new ());
+}
+
+static void
+stage_strike (void)
+{
+  gtk_window_destroy (stage.window);
+  gui_settle ();
+  g_object_unref (stage.session);
+  g_object_unref (stage.settings);
+}
+
+static GtkWidget *
+find (const char *words)
+{
+  return gui_await (GTK_WIDGET (stage.window), words);
+}
+
+static void
+retype (const char *field, const char *text)
+{
+  gtk_widget_grab_focus (find (field));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_type (text);
+  gui_key ("Return");
+}
+
+static const Surface *
+wing (void)
+{
+  return aeroplane_reference_wing (trammel_session_aeroplane (stage.session));
+}
+
+static double
+wing_span (void)
+{
+  return figures_of_surface (trammel_session_figures (stage.session), wing ()->piece.id)->planform.span;
+}
+
+static const Part *
+battery (void)
+{
+  return aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "battery");
+}
+
+START_TEST (a_typed_span_is_the_wings_to_the_last_digit_and_one_step_to_undo)
+{
+  trammel_session_select (stage.session, selection_of (wing ()->piece.id));
+  gui_settle ();
+  retype ("Span, mm", "702.4");
+  ck_assert_double_eq_tol (wing_span (), 702.4, 1e-9);
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Change Span");
+  trammel_session_undo (stage.session);
+  ck_assert_double_eq_tol (wing_span (), 640, 1e-9);
+  ck_assert_ptr_null (trammel_session_undo_label (stage.session));
+}
+END_TEST
+
+START_TEST (an_inch_fraction_is_kept_exactly)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  retype ("Middle, aft of datum, mm", "4 3/16 in");
+  ck_assert_double_eq (battery ()->x, 4.1875 * 25.4);
+}
+END_TEST
+
+START_TEST (a_number_that_may_be_a_thousand_is_asked_about_and_nothing_changes)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  const double mass = battery ()->mass;
+
+  retype ("Mass, g", "1,000");
+  ck_assert_double_eq (battery ()->mass, mass);
+  ck_assert (gtk_widget_has_css_class (find ("Mass, g"), "error"));
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, g"))), "1,000");
+  gui_key ("Escape");
+  ck_assert (!gtk_widget_has_css_class (find ("Mass, g"), "error"));
+}
+END_TEST
+
+START_TEST (a_mass_below_zero_is_refused_with_a_sentence)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  const double mass = battery ()->mass;
+
+  retype ("Mass, g", "-5");
+  ck_assert_double_eq (battery ()->mass, mass);
+  find ("A mass lies between 0 and 100 kg.");
+}
+END_TEST
+
+START_TEST (half_typed_text_does_not_land_on_what_is_selected_next)
+{
+  const double mass = battery ()->mass;
+  const Part *other = NULL;
+
+  for (size_t i = 0; i < aeroplane_count (trammel_session_aeroplane (stage.session), PIECE_PART); i++)
+    if (aeroplane_part (trammel_session_aeroplane (stage.session), i) != battery ())
+      other = aeroplane_part (trammel_session_aeroplane (stage.session), i);
+  ck_assert_ptr_nonnull (other);
+  const double other_mass = other->mass;
+  g_autofree char *other_id = g_strdup (other->piece.id);
+
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  gtk_widget_grab_focus (find ("Mass, g"));
+  gui_key ("<Control>a");
+  gui_type ("77");
+  trammel_session_select (stage.session, selection_of (other_id));
+  gui_settle ();
+  ck_assert_double_eq (aeroplane_part_by_id (trammel_session_aeroplane (stage.session), other_id)->mass, other_mass);
+  ck_assert (battery ()->mass == mass || battery ()->mass == 77);
+}
+END_TEST
+
+START_TEST (a_row_of_the_list_selects_its_thing_and_the_rows_follow)
+{
+  gui_click (find ("Battery, 27\u00a0g"));
+  ck_assert_str_eq (selection_single (trammel_session_selection (stage.session)), "battery");
+  find ("Forward end, mm");
+}
+END_TEST
+
+START_TEST (move_to_aim_puts_the_margin_on_the_aim_where_the_rail_reaches)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  gui_click (find ("Move to Aim"));
+  ck_assert_double_eq_tol (trammel_session_figures (stage.session)->balance.static_margin_percent,
+                           aeroplane_traits (trammel_session_aeroplane (stage.session)).target.aim, 1e-6);
+}
+END_TEST
+
+START_TEST (a_rail_can_be_taken_away_and_given_again)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  gui_click (find ("Remove Rail"));
+  ck_assert (!battery ()->has_rail);
+  gui_click (find ("Add a Rail"));
+  ck_assert (battery ()->has_rail);
+  ck_assert_double_eq (battery ()->rail_to - battery ()->rail_from, 60);
+}
+END_TEST
+
+START_TEST (a_rails_end_does_not_pass_the_other)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  const double from = battery ()->rail_from;
+
+  retype ("Forward end, mm", "900");
+  ck_assert_double_eq (battery ()->rail_from, from);
+  find ("The forward end lies ahead of the aft end.");
+}
+END_TEST
+
+START_TEST (the_part_is_pulled_along_its_drawn_rail_by_pointer_and_arrow)
+{
+  GtkWidget *picture;
+
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  picture = find ("At 124\u00a0mm on a rail from 82\u00a0mm to 134\u00a0mm");
+  gui_drag (picture, (GuiDrag) { gtk_widget_get_width (picture) * 0.7, 35, 5, 35 });
+  ck_assert_double_eq (battery ()->x, 82);
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Move Part");
+  gtk_widget_grab_focus (picture);
+  gui_key ("<Shift>Right");
+  ck_assert_double_eq (battery ()->x, 92);
+  gui_key ("Left");
+  ck_assert_double_eq (battery ()->x, 91);
+}
+END_TEST
+
+START_TEST (what_is_left_out_no_longer_weighs)
+{
+  const double total = trammel_session_figures (stage.session)->mass.total_g;
+  const double mass = battery ()->mass;
+
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  gui_click (find ("Aboard"));
+  ck_assert (!battery ()->aboard);
+  ck_assert_double_eq_tol (trammel_session_figures (stage.session)->mass.total_g, total - mass, 1e-9);
+}
+END_TEST
+
+START_TEST (a_nodes_kind_and_place_can_be_chosen)
+{
+  trammel_session_select (stage.session, selection_of_node (wing ()->piece.id, false, 1));
+  gui_settle ();
+  gui_click (find ("Corner"));
+  ck_assert_int_eq (outline_node_kind (wing ()->outline, 1), NODE_CORNER);
+  retype ("Station, mm", "330");
+  ck_assert_double_eq (outline_node (wing ()->outline, 1).y, 330);
+}
+END_TEST
+
+START_TEST (the_wanted_band_keeps_its_order)
+{
+  gui_click (find ("Change the wanted static margin"));
+  retype ("Aim, %", "10");
+  ck_assert_double_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).target.aim, 10);
+  retype ("Least, %", "40");
+  ck_assert_double_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).target.from, 5);
+  gui_key ("Escape");
+}
+END_TEST
+
+START_TEST (the_marks_station_can_be_typed_beside_the_answer)
+{
+  gui_click (find ("Change the station of the balance mark"));
+  retype ("Station, mm", "45");
+  ck_assert_double_eq (trammel_session_figures (stage.session)->balance.marks[0].station_mm, 45);
+}
+END_TEST
+
+START_TEST (inches_and_ounces_are_shown_apart_as_chosen)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  trammel_settings_set_units (stage.settings, (Units) { LENGTH_INCH, MASS_G });
+  gui_settle ();
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, g"))), "27");
+  retype ("Middle, aft of datum, mm", "4 1/2");
+  ck_assert_double_eq (battery ()->x, 4.5 * 25.4);
+}
+END_TEST
+
+START_TEST (a_finding_selects_what_it_speaks_of_or_says_nothing_needs_a_change)
+{
+  gui_click (find ("Findings"));
+  const GPtrArray *notes = trammel_session_figures (stage.session)->notes;
+
+  for (guint i = 0; i < notes->len; i++) {
+    const Note *note = g_ptr_array_index (notes, i);
+
+    if (note->piece == NULL || note->piece->id == NULL)
+      continue;
+    g_autofree char *id = g_strdup (note->piece->id);
+
+    gui_click (find (note->text));
+    ck_assert_str_eq (selection_single (trammel_session_selection (stage.session)), id);
+    return;
+  }
+}
+END_TEST
+
+START_TEST (a_wing_from_numbers_is_drawn_while_typing_and_one_step)
+{
+  gui_click (find ("From Numbers…"));
+  ck_assert_ptr_nonnull (wing ());       /* drawn already, as a proposal */
+  gtk_widget_grab_focus (find ("Span"));
+  gui_key ("<Control>a");
+  gui_type ("700");
+  ck_assert_double_eq_tol (wing_span (), 700, 1e-9);
+  gui_click (find ("Add to the Sheet"));
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Add Wing");
+  ck_assert_str_eq (selection_single (trammel_session_selection (stage.session)), wing ()->piece.id);
+  trammel_session_undo (stage.session);
+  ck_assert_ptr_null (wing ());
+}
+END_TEST
+
+START_TEST (numbers_given_up_leave_the_sheet_as_it_was)
+{
+  gui_click (find ("From Numbers…"));
+  ck_assert_ptr_nonnull (wing ());
+  gui_key ("Escape");
+  ck_assert_ptr_null (wing ());
+  ck_assert_ptr_null (trammel_session_undo_label (stage.session));
+}
+END_TEST
+
+START_TEST (numbers_that_enclose_nothing_say_so_and_cannot_be_added)
+{
+  gui_click (find ("From Numbers…"));
+  gtk_widget_grab_focus (find ("Span"));
+  gui_key ("<Control>a");
+  gui_type ("0");
+  ck_assert (!gtk_widget_is_sensitive (find ("Add to the Sheet")));
+  ck_assert_ptr_null (wing ());
+  gui_key ("Escape");
+}
+END_TEST
+
+START_TEST (five_parts_come_with_their_usual_mass_and_place)
+{
+  static const char *const names[] = { "Motor", "Battery", "Speed controller", "Receiver", "Servo" };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (names); i++) {
+    gui_click (find ("Add a Part"));
+    gui_click (find (names[i]));
+    ck_assert_ptr_nonnull (trammel_session_selected_part (stage.session));
+    ck_assert_double_gt (trammel_session_selected_part (stage.session)->mass, 0);
+  }
+  ck_assert_uint_eq (aeroplane_count (trammel_session_aeroplane (stage.session), PIECE_PART), 5);
+}
+END_TEST
+
+START_TEST (a_part_changes_class_and_a_surface_its_role_as_steps)
+{
+  trammel_session_select (stage.session, selection_of (wing ()->piece.id));
+  gui_settle ();
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (gui_find_type (find ("What it is"), GTK_TYPE_DROP_DOWN)), ROLE_FOREPLANE);
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Change What It Is");
+  trammel_session_undo (stage.session);
+  ck_assert_int_eq (wing ()->role, ROLE_WING);
+}
+END_TEST
+
+static Suite *
+panel_suite (void)
+{
+  Suite *suite = suite_create ("panel");
+  TCase *with = tcase_create ("example"), *empty = tcase_create ("empty");
+
+  tcase_add_checked_fixture (with, stage_raise, stage_strike);
+  tcase_set_timeout (with, 60);
+  tcase_add_test (with, a_typed_span_is_the_wings_to_the_last_digit_and_one_step_to_undo);
+  tcase_add_test (with, an_inch_fraction_is_kept_exactly);
+  tcase_add_test (with, a_number_that_may_be_a_thousand_is_asked_about_and_nothing_changes);
+  tcase_add_test (with, a_mass_below_zero_is_refused_with_a_sentence);
+  tcase_add_test (with, half_typed_text_does_not_land_on_what_is_selected_next);
+  tcase_add_test (with, a_row_of_the_list_selects_its_thing_and_the_rows_follow);
+  tcase_add_test (with, move_to_aim_puts_the_margin_on_the_aim_where_the_rail_reaches);
+  tcase_add_test (with, a_rail_can_be_taken_away_and_given_again);
+  tcase_add_test (with, a_rails_end_does_not_pass_the_other);
+  tcase_add_test (with, the_part_is_pulled_along_its_drawn_rail_by_pointer_and_arrow);
+  tcase_add_test (with, what_is_left_out_no_longer_weighs);
+  tcase_add_test (with, a_nodes_kind_and_place_can_be_chosen);
+  tcase_add_test (with, the_wanted_band_keeps_its_order);
+  tcase_add_test (with, the_marks_station_can_be_typed_beside_the_answer);
+  tcase_add_test (with, inches_and_ounces_are_shown_apart_as_chosen);
+  tcase_add_test (with, a_finding_selects_what_it_speaks_of_or_says_nothing_needs_a_change);
+  tcase_add_test (with, a_part_changes_class_and_a_surface_its_role_as_steps);
+  suite_add_tcase (suite, with);
+  tcase_add_checked_fixture (empty, stage_raise_empty, stage_strike);
+  tcase_set_timeout (empty, 60);
+  tcase_add_test (empty, a_wing_from_numbers_is_drawn_while_typing_and_one_step);
+  tcase_add_test (empty, numbers_given_up_leave_the_sheet_as_it_was);
+  tcase_add_test (empty, numbers_that_enclose_nothing_say_so_and_cannot_be_added);
+  tcase_add_test (empty, five_parts_come_with_their_usual_mass_and_place);
+  suite_add_tcase (suite, empty);
+  return suite;
+}
+
+int
+main (void)
+{
+  gui_begin ();
+  return gui_run (panel_suite ());
+}
