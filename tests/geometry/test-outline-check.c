@@ -91,6 +91,9 @@ static const struct { Run run; size_t a, b; Point place; } crossing[] = {
     .a = 0, .b = 2, .place = { 0, 155.27707983925665 } },    /* 100 + 100 √(1 - (50/60)²) */
   { .run = { .what = "a node pulled through the closing line", .count = 3, .segments = { LINE (0, 100), LINE (50, -7), LINE (100, 0) } },
     .a = 1, .b = 3, .place = { 100.0 / 2.14, 0 } },
+  { .run = { .what = "a loop of a thousandth of the wing", .count = 6,
+             .segments = { LINE (0, 100), LINE (0.2, 100.2), LINE (0, 100.2), LINE (0.2, 100), LINE (50, 200), LINE (90, 0) } },
+    .a = 1, .b = 3, .place = { 0.1, 100.1 } },
   { .run = { .what = "neighbours that meet again behind their node", .count = 3,
              .segments = { LINE (0, 100), CURVE (-40, 60, 60, 60, -30, 20), LINE (80, 0) } }, .a = 0, .b = 1, .place = { NAN, NAN } },
 };

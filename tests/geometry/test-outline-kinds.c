@@ -35,6 +35,20 @@ START_TEST (a_corner_between_lines_made_smooth_makes_curves_of_them)
 }
 END_TEST
 
+START_TEST (a_cusp_made_smooth_runs_from_the_node_before_to_the_node_behind)
+{
+  const Segment edges[] = { segment_curve ((Point) { 0, 40 }, (Point) { 50, 80 }, (Point) { 50, 120 }),
+                            segment_curve ((Point) { 50, 90 }, (Point) { 100, 60 }, (Point) { 100, 0 }) };
+  Outline *cusp = outline_from ((Point) { 0, 0 }, edges, 2);
+  Outline *smooth = CHANGED (cusp, outline_with_node_kind (cusp, 1, NODE_SMOOTH, made));
+
+  assert_place (handle_of (smooth, 1, HANDLE_BEFORE), 50 - 40, 120);
+  assert_place (handle_of (smooth, 1, HANDLE_AFTER), 50 + 30, 120);
+  outline_unref (cusp);
+  outline_unref (smooth);
+}
+END_TEST
+
 START_TEST (a_corner_beside_an_arc_made_smooth_keeps_the_arc)
 {
   const Segment edges[] = { segment_arc ((Point) { 150, 0 }, 40, 320, (Point) { 150, 320 }), segment_line ((Point) { 240, 0 }) };
@@ -146,6 +160,7 @@ main (void)
 
   tcase_add_test (tests, a_corner_between_curves_made_smooth_turns_both_handles);
   tcase_add_test (tests, a_corner_between_lines_made_smooth_makes_curves_of_them);
+  tcase_add_test (tests, a_cusp_made_smooth_runs_from_the_node_before_to_the_node_behind);
   tcase_add_test (tests, a_corner_beside_an_arc_made_smooth_keeps_the_arc);
   tcase_add_test (tests, a_node_made_symmetric_has_handles_alike_and_a_corner_again_keeps_its_shape);
   tcase_add_test (tests, a_segment_becomes_a_line_or_a_curve_of_the_same_shape);

@@ -222,6 +222,19 @@ START_TEST (a_split_measures_along_the_bend_and_the_rest_lies_where_it_lay)
 }
 END_TEST
 
+START_TEST (a_split_beside_a_segment_without_length_cuts_nothing_from_it)
+{
+  const Point nodes[] = { { 0, 0 }, { 0, 90 }, { 0, 90 }, { 60, 90 }, { 60, 0 } };
+  Outline *box = polygon_from (nodes, 5);
+  Outline *cut = CHANGED (box, outline_with_node_split (box, 1, 12.5, made));
+
+  assert_place (outline_node (cut, 1), 0, 77.5);
+  assert_place (outline_node (cut, 2), 0, 90);
+  outline_unref (box);
+  outline_unref (cut);
+}
+END_TEST
+
 START_TEST (only_a_node_with_two_neighbours_is_split)
 {
   Outline *wing = mixed_wing (), *none = NULL;
@@ -269,6 +282,7 @@ main (void)
   tcase_add_test (tests, the_last_two_nodes_stay);
   tcase_add_test (tests, a_split_corner_is_cut_off_at_its_length_along_both_edges);
   tcase_add_test (tests, a_split_measures_along_the_bend_and_the_rest_lies_where_it_lay);
+  tcase_add_test (tests, a_split_beside_a_segment_without_length_cuts_nothing_from_it);
   tcase_add_test (tests, only_a_node_with_two_neighbours_is_split);
   tcase_add_test (tests, joined_nodes_meet_in_their_middle);
   return run_suite (suite_create ("outline nodes"), tests);

@@ -58,6 +58,22 @@ START_TEST (an_arc_with_no_extent_to_stretch_becomes_a_curve_of_its_shape)
 }
 END_TEST
 
+/* Turned over along y, half an ellipse would lie on the side of lesser y, which half a turn does not mean. */
+START_TEST (half_an_ellipse_that_would_change_its_side_becomes_a_curve)
+{
+  const Segment half[] = { segment_arc ((Point) { 0, 0 }, 50, 50, (Point) { 30, -40 }) };
+  Outline *outline = outline_from ((Point) { -30, 40 }, half, 1);
+  Outline *same_side = CHANGED (outline, outline_with_node_at (outline, 1, (Point) { 30, -60 }, made));
+  Outline *other_side = CHANGED (outline, outline_with_node_at (outline, 1, (Point) { 30, 60 }, made));
+
+  assert_arc (same_side, 0, (Point) { 0, -10 }, 50, 62.5);
+  ck_assert_int_eq (outline_segment (other_side, 0)->kind, SEGMENT_CURVE);
+  outline_unref (outline);
+  outline_unref (same_side);
+  outline_unref (other_side);
+}
+END_TEST
+
 START_TEST (an_arc_squeezed_flat_becomes_a_curve)
 {
   Outline *wing = ellipse_from (110, 320, 40, 90);
@@ -192,6 +208,7 @@ main (void)
   tcase_add_test (tests, pulling_the_root_of_an_ellipse_keeps_its_arc_exact);
   tcase_add_test (tests, an_arc_turns_over_when_its_end_is_pulled_past_the_other);
   tcase_add_test (tests, an_arc_with_no_extent_to_stretch_becomes_a_curve_of_its_shape);
+  tcase_add_test (tests, half_an_ellipse_that_would_change_its_side_becomes_a_curve);
   tcase_add_test (tests, an_arc_squeezed_flat_becomes_a_curve);
   tcase_add_test (tests, handles_go_with_their_node);
   tcase_add_test (tests, a_curve_beside_a_line_stays_smooth_when_the_line_turns);

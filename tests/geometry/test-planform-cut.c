@@ -173,6 +173,21 @@ START_TEST (moments_of_an_ellipse_follow_the_textbook)
 }
 END_TEST
 
+/* A right triangle of base c and height s: c³ s / 36 about its centroid, c s³ / 12 about its base; textbook mechanics. */
+START_TEST (moments_of_a_triangle_follow_the_textbook)
+{
+  const double c = 93, s = 151;
+  Outline *fin = taper_from ((const double[]) { 0, s }, (const double[]) { 700, 700 }, (const double[]) { c, 0 }, 2);
+  const AreaMoments got = moments_of (fin, PLANFORM_SINGLE);
+
+  ck_assert_double_eq_tol (got.x, 700 + c / 3, 1e-9 * c);
+  ck_assert_double_eq_tol (got.y, s / 3, 1e-9 * s);
+  ck_assert_double_eq_tol (got.xx, c * c * c * s / 36, 1e-9 * c * c * c * s);
+  ck_assert_double_eq_tol (got.yy, c * s * s * s / 12, 1e-9 * c * s * s * s);
+  outline_unref (fin);
+}
+END_TEST
+
 /* The carried rectangle counts; left open it does not; a fin counts once. */
 START_TEST (moments_take_the_carried_root_in)
 {
@@ -205,6 +220,7 @@ main (void)
   tcase_add_test (tests, breaks_closer_than_a_millionth_of_the_span_are_one);
   tcase_add_test (tests, moments_of_a_rectangle_follow_the_textbook);
   tcase_add_test (tests, moments_of_an_ellipse_follow_the_textbook);
+  tcase_add_test (tests, moments_of_a_triangle_follow_the_textbook);
   tcase_add_test (tests, moments_take_the_carried_root_in);
   return run_suite (suite_create ("planform cut"), tests);
 }

@@ -199,6 +199,8 @@ START_TEST (a_root_off_the_centre_line_is_carried_left_open_or_counted_once)
   ck_assert_double_eq_tol (single.mac, 2.0 / 3 * (97 * 97 + 97 * 51 + 51 * 51) / (97 + 51), 1e-9 * 97);
   ck_assert_double_eq_tol (single.mac_station, root + height / 3 * (97 + 2 * 51) / (97 + 51), 1e-9 * 115);
   ck_assert_double_eq_tol (open.mac, single.mac, 1e-9 * 97);
+  ck_assert_double_eq_tol (carried.mac_station, (single.mac_station * half + root / 2 * root * 97) / (half + root * 97), 1e-9 * 115);
+  ck_assert_double_eq_tol (carried.mac_leading_edge_x, (single.mac_leading_edge_x * half + 611 * root * 97) / (half + root * 97), 1e-9 * 640);
   ck_assert_double_eq_tol (carried.mac, (single.mac * half + 97 * 97 * root) / (half + root * 97), 1e-9 * 97);
   outline_unref (fin);
 }

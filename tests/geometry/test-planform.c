@@ -1,7 +1,6 @@
 #include <check.h>
-#include <stdlib.h>
 #include "geometry/planform.h"
-#include "geometry/shapes.h"
+#include "support/run-suite.h"
 #include "support/shapes.h"
 
 /* Closed forms are held to 1e-9 of themselves; a length that may be zero, to 1e-9 of the chord it belongs to. */
@@ -138,29 +137,16 @@ START_TEST (a_crescent_measures_as_its_closed_form)
 }
 END_TEST
 
-static Suite *
-planform_suite (void)
-{
-  Suite *suite = suite_create ("planform");
-  TCase *published = tcase_create ("published");
-
-  tcase_add_loop_test (published, an_elliptical_wing_measures_as_its_closed_form, 0, sizeof ellipses / sizeof *ellipses);
-  tcase_add_loop_test (published, a_tapered_wing_measures_as_its_closed_form, 0, sizeof tapers / sizeof *tapers);
-  tcase_add_test (published, the_general_aviation_wing_has_the_area_and_chord_that_the_book_prints);
-  tcase_add_test (published, a_parallel_wing_with_half_elliptic_tips_measures_as_its_closed_form);
-  tcase_add_test (published, a_wing_of_parabolic_chord_measures_as_its_closed_form);
-  tcase_add_test (published, a_crescent_measures_as_its_closed_form);
-  suite_add_tcase (suite, published);
-  return suite;
-}
-
 int
 main (void)
 {
-  SRunner *runner = srunner_create (planform_suite ());
+  TCase *tests = tcase_create ("published");
 
-  srunner_run_all (runner, CK_ENV);
-  const int failed = srunner_ntests_failed (runner);
-  srunner_free (runner);
-  return failed ? EXIT_FAILURE : EXIT_SUCCESS;
+  tcase_add_loop_test (tests, an_elliptical_wing_measures_as_its_closed_form, 0, sizeof ellipses / sizeof *ellipses);
+  tcase_add_loop_test (tests, a_tapered_wing_measures_as_its_closed_form, 0, sizeof tapers / sizeof *tapers);
+  tcase_add_test (tests, the_general_aviation_wing_has_the_area_and_chord_that_the_book_prints);
+  tcase_add_test (tests, a_parallel_wing_with_half_elliptic_tips_measures_as_its_closed_form);
+  tcase_add_test (tests, a_wing_of_parabolic_chord_measures_as_its_closed_form);
+  tcase_add_test (tests, a_crescent_measures_as_its_closed_form);
+  return run_suite (suite_create ("planform"), tests);
 }

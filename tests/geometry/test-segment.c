@@ -73,10 +73,12 @@ START_TEST (half_an_ellipse_lies_on_the_side_of_greater_y)
   const Segment forward = segment_arc ((Point) { 150, 10 }, 40, 75, (Point) { 190, 10 });
   const Segment backward = segment_arc ((Point) { 150, 10 }, 40, 75, (Point) { 110, 10 });
   const Segment slanted = segment_arc ((Point) { 0, 0 }, 50, 50, (Point) { 30, -40 });
+  const Segment rising = segment_arc ((Point) { 0, 0 }, 50, 50, (Point) { 30, 40 });
 
   ck_assert_double_eq_tol (segment_at ((Point) { 110, 10 }, &forward, 0.5).y, 85, 1e-12 * 85);
   ck_assert_double_eq_tol (segment_at ((Point) { 190, 10 }, &backward, 0.5).y, 85, 1e-12 * 85);
   ck_assert_double_eq_tol (segment_at ((Point) { -30, 40 }, &slanted, 0.5).y, 30, 1e-12 * 50);
+  ck_assert_double_eq_tol (segment_at ((Point) { -30, -40 }, &rising, 0.5).y, 30, 1e-12 * 50);
 }
 END_TEST
 
@@ -214,6 +216,19 @@ START_TEST (a_station_through_an_end_or_a_turn_meets_it_once)
 }
 END_TEST
 
+START_TEST (a_line_along_a_station_meets_it_at_both_ends_and_a_point_is_nearest_at_its_beginning)
+{
+  const Segment level = segment_line ((Point) { 31, 40 }), point = segment_line ((Point) { 7, 40 });
+  double t[3], distance;
+
+  ck_assert_uint_eq (segment_at_station ((Point) { 7, 40 }, &level, 40, t), 2);
+  ck_assert (t[0] == 0 && t[1] == 1);
+  ck_assert_uint_eq (segment_at_station ((Point) { 7, 40 }, &level, 40.5, t), 0);
+  ck_assert_double_eq (segment_nearest ((Point) { 7, 40 }, &point, (Point) { 10, 44 }, &distance), 0);
+  ck_assert_double_eq (distance, 5);
+}
+END_TEST
+
 START_TEST (no_place_is_nearer_than_the_nearest)
 {
   const Stretch *stretch = &stretches[_i];
@@ -316,6 +331,7 @@ main (void)
   tcase_add_loop_test (tests, y_turns_where_its_slope_is_nothing, 0, STRETCHES);
   tcase_add_loop_test (tests, a_stretch_meets_a_station_where_it_says, 0, STRETCHES);
   tcase_add_test (tests, a_station_through_an_end_or_a_turn_meets_it_once);
+  tcase_add_test (tests, a_line_along_a_station_meets_it_at_both_ends_and_a_point_is_nearest_at_its_beginning);
   tcase_add_loop_test (tests, no_place_is_nearer_than_the_nearest, 0, STRETCHES);
   tcase_add_test (tests, lengths_agree_with_closed_forms);
   tcase_add_loop_test (tests, the_parts_of_a_stretch_are_as_long_as_the_whole, 0, STRETCHES);
