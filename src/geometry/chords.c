@@ -2,6 +2,9 @@
 
 #include "geometry/stretch.h"
 
+/* Of a chord: ends whose distances differ by less are as near as each other. */
+static const double ROUNDING = 1e-12;
+
 static double
 square_from_chord (Point place, const Point chord[2], double *s)
 {
@@ -29,27 +32,28 @@ chords_cross (const Point a[2], const Point b[2], double *s, double *u)
 double
 chords_distance (const Point a[2], const Point b[2], double *s, double *u)
 {
-  double best = INFINITY;
+  /* Each end against the other chord. */
+  double along_a[4] = { 0, 1 }, along_b[4] = { 0, 0, 0, 1 }, square[4];
+  double best = INFINITY, ties = 0, sum_a = 0, sum_b = 0;
 
   if (chords_cross (a, b, s, u))
     return 0;
   for (int end = 0; end < 2; end++)
     {
-      double along_a, along_b;
-      const double from_a = square_from_chord (a[end], b, &along_b), from_b = square_from_chord (b[end], a, &along_a);
-
-      if (from_a < best)
-        {
-          best = from_a;
-          *s = end;
-          *u = along_b;
-        }
-      if (from_b < best)
-        {
-          best = from_b;
-          *s = along_a;
-          *u = end;
-        }
+      square[end] = square_from_chord (a[end], b, &along_b[end]);
+      square[end + 2] = square_from_chord (b[end], a, &along_a[end + 2]);
+      best = fmin (best, fmin (square[end], square[end + 2]));
     }
+  const Point along = point_sub (a[1], a[0]);
+  const double same = best + ROUNDING * ROUNDING * point_dot (along, along);
+  for (int k = 0; k < 4; k++)
+    if (square[k] <= same)
+      {
+        ties++;
+        sum_a += along_a[k];
+        sum_b += along_b[k];
+      }
+  *s = sum_a / ties;
+  *u = sum_b / ties;
   return sqrt (best);
 }

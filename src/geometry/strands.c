@@ -2,8 +2,11 @@
 
 /* Of the size: the first circle, how much wider each next one is, and how far apart on it two strands are told apart. */
 static const double FIRST_CIRCLE = 1e-6;
-static const double WIDER = 4;
+static const double WIDER = 2;
 static const double CLEAR = 1e-9;
+
+/* Strands that lie upon one another for more segments than these are not followed to where they part. */
+enum { FARTHEST_WALK = 64 };
 
 typedef struct {
   const Outline *outline;
@@ -49,14 +52,14 @@ leaves_between (const Circle *circle, const Stretch *stretch, double t, double e
 }
 
 /* Walks from one station towards the other, onwards or backwards, until it is out of the circle. False when the walk comes to
- * the other station first: the two are one strand with a loop too small for the circle. */
+ * the other station first (the two are one strand with a loop too small for the circle) or nowhere. */
 static bool
 walk_out (const Circle *circle, Station from, Station to, bool onwards, Point *place)
 {
   const size_t stretches = circle->outline->count + 1;
   double t = from.t;
 
-  for (size_t i = from.stretch, walked = 0; walked <= stretches; walked++)
+  for (size_t i = from.stretch, walked = 0; walked < FARTHEST_WALK; walked++)
     {
       const bool last = i == to.stretch && (onwards ? to.t >= t : to.t <= t);
       const double end = last ? to.t : onwards ? 1 : 0;

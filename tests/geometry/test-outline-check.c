@@ -6,7 +6,7 @@
 #include "support/run-suite.h"
 #include "support/shapes.h"
 
-enum { MOST = 9 };
+enum { MOST = 10 };
 
 typedef struct {
   const char *what;
@@ -61,6 +61,9 @@ static const Run sound[] = {
     .segments = { LINE (10, 0), LINE (20, 60), LINE (200, 60), LINE (220, 0) } },
   { .what = "smooth neighbours that hardly bend", .count = 4,
     .segments = { CURVE (0, 50, 0.01, 100, 0.02, 150), CURVE (0.03, 200, 0.04, 250, 0.05, 300), LINE (80, 300), LINE (100, 0) } },
+  { .what = "two parts that run along one another and part again on their own sides", .count = 9,
+    .segments = { LINE (50, 50), LINE (50, 150), LINE (0, 200), LINE (0, 250), LINE (100, 250), LINE (100, 200), LINE (50, 150),
+                  LINE (50, 50), LINE (100, 0) } },
   { .what = "a parallel strip a hair wide", .count = 3, .segments = { LINE (300, 300), LINE (300.01, 300), LINE (0.01, 0) } },
 };
 
@@ -91,6 +94,9 @@ static const struct { Run run; size_t a, b; Point place; } crossing[] = {
     .a = 0, .b = 2, .place = { 0, 155.27707983925665 } },    /* 100 + 100 √(1 - (50/60)²) */
   { .run = { .what = "a node pulled through the closing line", .count = 3, .segments = { LINE (0, 100), LINE (50, -7), LINE (100, 0) } },
     .a = 1, .b = 3, .place = { 100.0 / 2.14, 0 } },
+  { .run = { .what = "two parts that run along one another and part on each other's side", .count = 7,
+             .segments = { LINE (50, 50), LINE (50, 150), LINE (100, 200), LINE (0, 200), LINE (50, 150), LINE (50, 50), LINE (100, 0) } },
+    .place = { NAN, NAN } },
   { .run = { .what = "a loop of a thousandth of the wing", .count = 6,
              .segments = { LINE (0, 100), LINE (0.2, 100.2), LINE (0, 100.2), LINE (0.2, 100), LINE (50, 200), LINE (90, 0) } },
     .a = 1, .b = 3, .place = { 0.1, 100.1 } },
