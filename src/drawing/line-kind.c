@@ -66,6 +66,7 @@ device_axis (cairo_t *cr, bool across, double *scale, double *shift)
   return *scale > 0;
 }
 
+/* A width between two whole ones takes the lower one's place: one full pixel and faint edges look firmer than two grey ones. */
 static double
 crisp (cairo_t *cr, bool across, double place, double width)
 {
@@ -74,7 +75,7 @@ crisp (cairo_t *cr, bool across, double place, double width)
   if (!device_axis (cr, across, &scale, &shift))
     return place;
   device = place * scale + shift;
-  device = (long) fmax (1, round (width * scale)) % 2 ? floor (device) + 0.5 : round (device);
+  device = (long) fmax (1, round (width * scale - 0.2)) % 2 ? floor (device) + 0.5 : round (device);
   return (device - shift) / scale;
 }
 

@@ -1,0 +1,131 @@
+#include "drawing/lettering.h"
+#include <math.h>
+#include "support/canvas.h"
+#include "support/run-suite.h"
+
+/* Whatever font is there: only boxes and where ink falls are measured. */
+
+static Look look;
+static void set_up (void) { look = look_for_screen (LOOK_LIGHT, 1); }
+
+static Box
+measured (const Letters *letters)
+{
+  Lettering lettering = lettering_begin (NULL, &look);
+  const Box box = lettering_box (&lettering, letters);
+
+  lettering_end (&lettering);
+  return box;
+}
+
+static double width (Box box) { return box.max.x - box.min.x; }
+static double height (Box box) { return box.max.y - box.min.y; }
+
+START_TEST (letters_grow_in_proportion_to_their_size)
+{
+  const Letters small = { .text = "neutral point", .size = 9 }, large = { .text = "neutral point", .size = 63 };
+
+  /* hinting is off when measuring; what remains is the font's own rounding */
+  ck_assert_double_eq_tol (width (measured (&large)), 7 * width (measured (&small)), 0.01 * width (measured (&large)));
+  ck_assert_double_eq_tol (height (measured (&large)), 7 * height (measured (&small)), 1e-9);
+}
+END_TEST
+
+START_TEST (millimetres_are_not_rounded_to_whole_ones)
+{
+  Letters letters = { .text = "33", .size = 3.4 };
+  const double narrow = width (measured (&letters));
+
+  letters.text = "333";
+  ck_assert_double_gt (narrow, 0);
+  ck_assert_double_eq_tol (width (measured (&letters)), 1.5 * narrow, 0.01);      /* tabular: every figure is as wide as another */
+}
+END_TEST
+
+START_TEST (they_stand_at_their_place_as_told)
+{
+  Letters letters = { .text = "640", .place = { 200, 100 } };
+  const Box begins = measured (&letters);
+  Box box;
+
+  ck_assert_double_eq (begins.min.x, 200);
+  letters.across = 0.5;
+  box = measured (&letters);
+  ck_assert_double_eq_tol ((box.min.x + box.max.x) / 2, 200, 1e-9);
+  letters.across = 1;
+  box = measured (&letters);
+  ck_assert_double_eq_tol (box.max.x, 200, 1e-9);
+  letters.rise = LETTERS_BELOW;
+  ck_assert_double_eq_tol (measured (&letters).min.y, 100, 1e-9);
+  letters.rise = LETTERS_AT_MIDDLE;
+  ck_assert_double_eq_tol (measured (&letters).min.y, 100 - look.text_size * look.cap_height / 2, 1e-9);
+}
+END_TEST
+
+START_TEST (turned_letters_run_up_the_page)
+{
+  const Letters level = { .text = "1240", .place = { 50, 80 } }, turned = { .text = "1240", .place = { 50, 80 }, .turned = true };
+  const Box a = measured (&level), b = measured (&turned);
+
+  ck_assert_double_eq_tol (width (b), height (a), 1e-9);
+  ck_assert_double_eq_tol (height (b), width (a), 1e-9);
+  ck_assert_double_eq_tol (b.max.y, 80, 1e-9);
+}
+END_TEST
+
+/* Ink may pass the advance by an overhang: a pixel. */
+static void
+assert_ink_in_box (Letters letters)
+{
+  Canvas canvas = canvas_new (220, 220, 2, look.sheet);
+  Lettering lettering = lettering_begin (canvas.cr, &look);
+  const Box box = lettering_box (&lettering, &letters);
+  Box marked;
+
+  lettering_draw (&lettering, &letters);
+  lettering_end (&lettering);
+  marked = canvas_marked (&canvas, look.sheet);
+  ck_assert_double_ge (marked.min.x, box.min.x - 1);
+  ck_assert_double_ge (marked.min.y, box.min.y - 1.5);
+  ck_assert_double_le (marked.max.x, box.max.x + 1);
+  ck_assert_double_le (marked.max.y, box.max.y + 1);
+  ck_assert_double_gt (width (marked) + height (marked), 0.7 * (width (box) + height (box)));
+  canvas_clear (&canvas);
+}
+
+START_TEST (ink_stays_in_the_box_that_was_measured)
+{
+  assert_ink_in_box ((Letters) { .text = "MAC 110", .place = { 110, 110 }, .across = 0.5 });
+  assert_ink_in_box ((Letters) { .text = "124", .place = { 110, 110 }, .turned = true, .size = 17 });
+  assert_ink_in_box ((Letters) { .text = "neutral point", .place = { 210, 20 }, .across = 1, .rise = LETTERS_BELOW, .bold = true });
+}
+END_TEST
+
+START_TEST (a_halo_keeps_words_clear_of_what_they_cross)
+{
+  Canvas canvas = canvas_new (120, 60, 2, look.graphite);      /* all ink */
+  Lettering lettering = lettering_begin (canvas.cr, &look);
+  const Letters letters = { .text = "1", .place = { 60, 40 }, .across = 0.5, .halo = 2 };
+  const Box box = lettering_box (&lettering, &letters);
+
+  lettering_draw (&lettering, &letters);
+  lettering_end (&lettering);
+  ck_assert_double_gt (canvas_share (&canvas, box, look.sheet), 0.3);
+  canvas_clear (&canvas);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("lettering");
+
+  tcase_add_checked_fixture (tests, set_up, NULL);
+  tcase_add_test (tests, letters_grow_in_proportion_to_their_size);
+  tcase_add_test (tests, millimetres_are_not_rounded_to_whole_ones);
+  tcase_add_test (tests, they_stand_at_their_place_as_told);
+  tcase_add_test (tests, turned_letters_run_up_the_page);
+  tcase_add_test (tests, ink_stays_in_the_box_that_was_measured);
+  tcase_add_test (tests, a_halo_keeps_words_clear_of_what_they_cross);
+  return run_suite (suite_create ("drawing lettering"), tests);
+}
