@@ -11,19 +11,18 @@ note_margin (const Figures *figures, GPtrArray *notes)
 {
   const double margin = figures->balance.static_margin_percent;
   const Target target = aeroplane_traits (figures->aeroplane).target;
-  const Piece *wing = figures->reference ? &figures->reference->surface->piece : NULL;
 
   if (margin < 0 && figures->neutral_point.wing_alone)
-    notes_add_problem (notes, wing, _("The balance point lies behind the neutral point of the wing alone. Draw the tailplane, or "
+    notes_add_problem (notes, NULL, _("The balance point lies behind the neutral point of the wing alone. Draw the tailplane, or "
                                       "move weight forward."));
   else if (margin < 0)
-    notes_add_problem (notes, wing, _("Tail-heavy: do not fly. The balance point lies behind the neutral point; move weight forward."));
+    notes_add_problem (notes, NULL, _("Tail-heavy: do not fly. The balance point lies behind the neutral point; move weight forward."));
   else if (isnan (figures->balance.target_x_mm))
     return;
   else if (margin < target.from)
-    notes_add (notes, NOTE_ACT, wing, _("Tail-heavy: the static margin is less than wanted. Move weight forward."));
+    notes_add (notes, NOTE_ACT, NULL, _("Tail-heavy: the static margin is less than wanted. Move weight forward."));
   else if (margin > target.to)
-    notes_add (notes, NOTE_LOOK, wing, _("Nose-heavy: the static margin is more than wanted. Weight may go aft."));
+    notes_add (notes, NOTE_LOOK, NULL, _("Nose-heavy: the static margin is more than wanted. Weight may go aft."));
 }
 
 static void
