@@ -11,6 +11,8 @@ typedef struct {
   const Outline *outline;
   double size;
   size_t meetings_left;
+  Point settled;              /* about this place, so far around, the two pieces at hand are known to keep their sides */
+  double settled_radius;
   OutlineFault *fault;
 } Search;
 
@@ -66,14 +68,19 @@ meeting_is_crossing (Search *search, const Bit *a, const Bit *b, double s, doubl
   Station first = { .stretch = a->stretch, .t = a->t[0] + s * (a->t[1] - a->t[0]) };
   Station second = { .stretch = b->stretch, .t = b->t[0] + u * (b->t[1] - b->t[0]) };
 
-  if (search->meetings_left == 0)
-    return false;
+  search->settled = stretch_at (&search->outline->stretches[first.stretch], first.t);
   search->meetings_left--;
-  if (!strands_change_sides (search->outline, first, second, search->size))
+  if (!strands_change_sides (search->outline, first, second, search->size, &search->settled_radius))
     return false;
-  *search->fault = (OutlineFault) { .segment_a = first.stretch, .segment_b = second.stretch,
-                                    .place = stretch_at (&search->outline->stretches[first.stretch], first.t) };
+  *search->fault = (OutlineFault) { .segment_a = first.stretch, .segment_b = second.stretch, .place = search->settled };
   return true;
+}
+
+static bool
+bit_is_settled (const Search *search, const Bit *bit)
+{
+  return point_distance (bit->ends[0], search->settled) + bit->sagitta < search->settled_radius
+         && point_distance (bit->ends[1], search->settled) + bit->sagitta < search->settled_radius;
 }
 
 static bool
@@ -85,6 +92,8 @@ bits_cross (Search *search, const Bit *a, const Bit *b)
   Bit halves[2];
 
   if (search->meetings_left == 0 || chords_distance (a->ends, b->ends, &s, &u) > sagitta + flat)
+    return false;
+  if (bit_is_settled (search, a) && bit_is_settled (search, b))
     return false;
   if ((follow && bits_part (a, b)) || (precede && bits_part (b, a)))
     return false;
@@ -117,6 +126,7 @@ pieces_cross (Search *search, size_t i, size_t j)
     return false;
   if (point_same (a->box.min, a->box.max) || point_same (b->box.min, b->box.max))
     return false;
+  search->settled_radius = 0;
   const Bit first = bit_between (search, a->stretch, (const double[]) { a->t_from, a->t_to }, (const Point[]) { a->from, a->to });
   const Bit second = bit_between (search, b->stretch, (const double[]) { b->t_from, b->t_to }, (const Point[]) { b->from, b->to });
   return bits_cross (search, &first, &second);

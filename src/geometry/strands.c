@@ -104,7 +104,7 @@ sides_on_circle (const Circle *circle, const Point a[2], const Point b[2], doubl
 }
 
 bool
-strands_change_sides (const Outline *outline, Station a, Station b, double size)
+strands_change_sides (const Outline *outline, Station a, Station b, double size, double *settled)
 {
   Circle circle = { .outline = outline, .centre = stretch_at (&outline->stretches[a.stretch], a.t) };
 
@@ -113,6 +113,7 @@ strands_change_sides (const Outline *outline, Station a, Station b, double size)
       Point ends_a[2], ends_b[2];
       Sides sides;
 
+      *settled = circle.radius;
       if (!walk_out (&circle, a, b, false, &ends_a[0]) || !walk_out (&circle, a, b, true, &ends_a[1])
           || !walk_out (&circle, b, a, false, &ends_b[0]) || !walk_out (&circle, b, a, true, &ends_b[1]))
         return false;

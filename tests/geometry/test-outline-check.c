@@ -97,6 +97,8 @@ static const struct { Run run; size_t a, b; Point place; } crossing[] = {
   { .run = { .what = "two parts that run along one another and part on each other's side", .count = 7,
              .segments = { LINE (50, 50), LINE (50, 150), LINE (100, 200), LINE (0, 200), LINE (50, 150), LINE (50, 50), LINE (100, 0) } },
     .place = { NAN, NAN } },
+  { .run = { .what = "a bow tie, one edge of which is a curve that doubles back upon itself at both ends", .count = 3,
+             .segments = { CURVE (-30, -24, 130, 104, 100, 80), LINE (0, 80), LINE (100, 0) } }, .a = 0, .b = 2, .place = { 50, 40 } },
   { .run = { .what = "a loop of a thousandth of the wing", .count = 6,
              .segments = { LINE (0, 100), LINE (0.2, 100.2), LINE (0, 100.2), LINE (0.2, 100), LINE (50, 200), LINE (90, 0) } },
     .a = 1, .b = 3, .place = { 0.1, 100.1 } },
