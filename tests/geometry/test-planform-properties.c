@@ -154,25 +154,27 @@ START_TEST (boundary_and_strips_give_the_same_area)
 }
 END_TEST
 
-/* Between two cuts the chord is what the measure has integrated: the midpoint rule in the same angle, 20,000 places. */
+/* Between two cuts the chord is what the measure has integrated: the midpoint rule in the same angle, 4,000 places. */
 START_TEST (the_chords_that_are_cut_add_up_to_the_area)
 {
-  enum { PLACES = 20000 };
+  enum { PLACES = 4000 };
   Outline *wing = builders[_i] ();
   const Planform planform = measured (wing, PLANFORM_CARRIED);
   const double tip = planform.span / 2;
   double area = 0;
+  bool sound = true;
 
   for (int i = 0; i < PLACES; i++)
     {
       const double angle = M_PI * (i + 0.5) / PLACES;
       StationCut cut;
 
-      ck_assert_int_eq (planform_cut (wing, PLANFORM_CARRIED, tip * (1 - cos (angle)) / 2, &cut), CORE_OK);
-      ck_assert_double_le (cut.chord, cut.trailing_x - cut.leading_x + 1e-9);
+      sound = sound && planform_cut (wing, PLANFORM_CARRIED, tip * (1 - cos (angle)) / 2, &cut) == CORE_OK
+              && cut.chord <= cut.trailing_x - cut.leading_x + 1e-9;
       area += cut.chord * sin (angle) * M_PI / PLACES * tip;
     }
-  ck_assert_double_eq_tol (area, planform.area, 1e-4 * planform.area);     /* a square-edged tip costs one place */
+  ck_assert (sound);
+  ck_assert_double_eq_tol (area, planform.area, 5e-4 * planform.area);     /* a step of the chord costs a part of one place */
   outline_unref (wing);
 }
 END_TEST

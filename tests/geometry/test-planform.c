@@ -107,7 +107,8 @@ START_TEST (a_parallel_wing_with_half_elliptic_tips_measures_as_its_closed_form)
     segment_line ((Point) { 0, 400 }), segment_arc (joint, 50, 120, (Point) { 50, 520 }),
     segment_arc (joint, 100, 120, (Point) { 150, 400 }), segment_line ((Point) { 150, 0 }),
   };
-  const Planform wanted = { .area = 148274.333882, .span = 1040, .mac = 145.675919995, .mac_station = 247.849594672, .mac_leading_edge_x = 1.44136000156 };
+  const Planform wanted = { .area = 148274.333882, .span = 1040, .mac = 145.675919995,
+                            .mac_station = 247.849594672, .mac_leading_edge_x = 1.44136000156 };
 
   assert_carried (outline_from ((Point) { 0, 0 }, edges, 4), &wanted);
 }
@@ -131,7 +132,8 @@ START_TEST (a_crescent_measures_as_its_closed_form)
 {
   const Point centre = { 160, 0 };
   const Segment edges[] = { segment_arc (centre, 160, 400, (Point) { 160, 400 }), segment_arc (centre, 40, 400, (Point) { 120, 0 }) };
-  const Planform wanted = { .area = 75398.2236862, .span = 800, .mac = 101.859163579, .mac_station = 169.765272631, .mac_leading_edge_x = 24.1877818949 };
+  const Planform wanted = { .area = 75398.2236862, .span = 800, .mac = 101.859163579,
+                            .mac_station = 169.765272631, .mac_leading_edge_x = 24.1877818949 };
 
   assert_carried (outline_from ((Point) { 0, 0 }, edges, 2), &wanted);
 }
