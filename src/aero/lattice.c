@@ -13,11 +13,27 @@
 typedef struct { double lift, moment; } Load;
 
 /* One surface at one radian: in company, and by itself. */
-typedef struct { Load company, alone; double area; } Solved;
+typedef struct { Load company, alone; } Solved;
+
+/* What one set of panels says of the whole. */
+typedef struct {
+  Solved *surfaces;
+  size_t room;
+  double roll_moment, span_efficiency;
+} Solution;
+
+/* What lattice_solve is asked. */
+typedef struct {
+  const LatticeSurface *surfaces;
+  size_t count;
+  LatticeOptions options;
+  unsigned wants;
+  double reference_area, reference_span;
+} Question;
 
 struct Lattice {
   Mesh mesh;
-  Solved *solved;               /* one a surface */
+  Solution fine, coarse;
   double *matrix;               /* of all surfaces; then its factors */
   double *rolling;              /* the antisymmetric one */
   double *block;                /* of one surface by itself */
@@ -25,9 +41,13 @@ struct Lattice {
   double *company, *alone, *roll;   /* circulations over 4π V, a panel each */
   double *slab;
   int *pivots;
-  size_t solved_room, slab_room, pivot_room;
+  size_t slab_room, pivot_room;
   bool is_solved;
 };
+
+/* Up to the first of these sweeps of the quarter-chord line at the centre the panels' own answer stands, from the second on it is
+ * extrapolated from two sets of panels, and between them gradually. */
+static const double plain_sweep = 15 * M_PI / 180, extrapolated_sweep = 25 * M_PI / 180;
 
 LatticeOptions
 lattice_default_options (void)
@@ -48,7 +68,8 @@ lattice_free (Lattice *self)
   if (!self)
     return;
   mesh_clear (&self->mesh);
-  free (self->solved);
+  free (self->fine.surfaces);
+  free (self->coarse.surfaces);
   free (self->slab);
   free (self->pivots);
   free (self);
@@ -73,7 +94,8 @@ make_room (Lattice *self, unsigned wants)
 
   if (!stations_reserve (&self->slab, &self->slab_room, matrix + rolling + block * block + 7 * n, sizeof *self->slab)
       || !stations_reserve (&self->pivots, &self->pivot_room, n, sizeof *self->pivots)
-      || !stations_reserve (&self->solved, &self->solved_room, self->mesh.surface_count, sizeof *self->solved))
+      || !stations_reserve (&self->fine.surfaces, &self->fine.room, self->mesh.surface_count, sizeof (Solved))
+      || !stations_reserve (&self->coarse.surfaces, &self->coarse.room, self->mesh.surface_count, sizeof (Solved)))
     return CORE_NO_MEMORY;
   self->company = self->slab;
   self->alone = self->company + n;
@@ -163,47 +185,9 @@ load_of_surface (const Mesh *mesh, const MeshSurface *surface, const double circ
   return sum;
 }
 
-static CoreStatus
-sum_loads (Lattice *self, const LatticeSurface surfaces[], unsigned wants)
-{
-  const Mesh *mesh = &self->mesh;
-
-  for (size_t i = 0; i < mesh->surface_count; i++)
-    {
-      Solved *solved = &self->solved[i];
-      AreaMoments moments;
-      CoreStatus status;
-
-      solved->company = load_of_surface (mesh, &mesh->surfaces[i], self->company);
-      if (!(wants & LATTICE_ALONE))
-        continue;
-      if ((status = planform_moments (surfaces[i].outline, surfaces[i].sides, &moments)))
-        return status;
-      solved->alone = load_of_surface (mesh, &mesh->surfaces[i], self->alone);
-      solved->area = moments.area;
-    }
-  return CORE_OK;
-}
-
-static LatticeShare
-share_of (const Solved *solved, double pressure_ratio, double reference_area, unsigned wants)
-{
-  LatticeShare share = { .lift_slope = solved->company.lift * pressure_ratio / reference_area,
-                         .centre_x = solved->company.moment / solved->company.lift,
-                         .alone_lift_slope = NAN, .alone_centre_x = NAN, .downwash_gradient = NAN };
-
-  if (wants & LATTICE_ALONE)
-    {
-      share.alone_lift_slope = solved->alone.lift / solved->area;
-      share.alone_centre_x = solved->alone.moment / solved->alone.lift;
-      share.downwash_gradient = 1 - solved->company.lift / solved->alone.lift;
-    }
-  return share;
-}
-
-/* Rolling moment of the lift and the side force on both sides, over the reference area and span. */
+/* Rolling moment of the lift and the side force on both sides. */
 static double
-roll_damping (const Lattice *self, const LatticeSurface surfaces[], double reference_area, double reference_span)
+roll_moment (const Lattice *self, const LatticeSurface surfaces[])
 {
   const Mesh *mesh = &self->mesh;
   const double axis_z = mesh->strips[0].inner_z;
@@ -218,48 +202,143 @@ roll_damping (const Lattice *self, const LatticeSurface surfaces[], double refer
       for (size_t i = strip->panel; i < strip->panel + strip->panel_count; i++)
         sum -= 16 * M_PI * self->roll[i] * arm * surfaces[strip->surface].pressure_ratio;
     }
-  return sum / (reference_area * reference_span);
+  return sum;
+}
+
+/* Solves with the panels that are laid out. */
+static CoreStatus
+solve_panels (Lattice *self, const Question *question, Solution *solution)
+{
+  const Mesh *mesh = &self->mesh;
+  CoreStatus status;
+
+  if ((status = make_room (self, question->wants)) || (status = solve_systems (self, question->wants, question->reference_span)))
+    return status;
+  for (size_t i = 0; i < mesh->surface_count; i++)
+    {
+      solution->surfaces[i].company = load_of_surface (mesh, &mesh->surfaces[i], self->company);
+      solution->surfaces[i].alone = load_of_surface (mesh, &mesh->surfaces[i], self->alone);
+    }
+  solution->roll_moment = question->wants & LATTICE_ROLL ? roll_moment (self, question->surfaces) : NAN;
+  solution->span_efficiency = question->wants & LATTICE_FAR_WAKE ? wake_span_efficiency (mesh, self->alone) : NAN;
+  return CORE_OK;
+}
+
+static double
+quarter_chord_x (const MeshStrip *strip)
+{
+  return 0.75 * strip->leading_x + 0.25 * strip->trailing_x;
+}
+
+/* How much of the extrapolation the kink of the first surface's quarter-chord line at the centre asks for, 0 to 1, without a
+ * step. A curved wing has none there, however far its tips trail. */
+static double
+extrapolated_part (const Mesh *mesh, LatticeSpacing spacing)
+{
+  const MeshSurface *first = &mesh->surfaces[0];
+  const MeshStrip *root = &mesh->strips[first->strip], *next = root + 1;
+  double sweep, part;
+
+  if (spacing == LATTICE_EVEN || first->strip_count < 2)
+    return 0;
+  sweep = fabs (atan2 (quarter_chord_x (next) - quarter_chord_x (root), next->control_y - root->control_y));
+  part = fmin (fmax ((sweep - plain_sweep) / (extrapolated_sweep - plain_sweep), 0), 1);
+  return part * part * (3 - 2 * part);
+}
+
+static void
+load_extrapolate (Load *fine, const Load *coarse, double part)
+{
+  fine->lift += part * (fine->lift - coarse->lift);
+  fine->moment += part * (fine->moment - coarse->moment);
+}
+
+/* The kink of a swept wing at its centre line leaves an error in proportion to the panels' size; half as many strips and
+ * panels tell twice that error. */
+static void
+solution_extrapolate (Solution *fine, const Solution *coarse, size_t surface_count, double part)
+{
+  for (size_t i = 0; i < surface_count; i++)
+    {
+      load_extrapolate (&fine->surfaces[i].company, &coarse->surfaces[i].company, part);
+      load_extrapolate (&fine->surfaces[i].alone, &coarse->surfaces[i].alone, part);
+    }
+  fine->roll_moment += part * (fine->roll_moment - coarse->roll_moment);
+  fine->span_efficiency += part * (fine->span_efficiency - coarse->span_efficiency);
+}
+
+/* The fine panels last, for they are what lattice_upwash looks at. */
+static CoreStatus
+solve_question (Lattice *self, const Question *question)
+{
+  const LatticeSurface *surfaces = question->surfaces;
+  CoreStatus status = mesh_build (&self->mesh, surfaces, question->count, question->options, 1);
+  double part;
+
+  if (status)
+    return status;
+  if ((part = extrapolated_part (&self->mesh, question->options.spacing)) > 0
+      && ((status = mesh_build (&self->mesh, surfaces, question->count, question->options, 2))
+          || (status = solve_panels (self, question, &self->coarse))
+          || (status = mesh_build (&self->mesh, surfaces, question->count, question->options, 1))))
+    return status;
+  if ((status = solve_panels (self, question, &self->fine)))
+    return status;
+  if (part > 0)
+    solution_extrapolate (&self->fine, &self->coarse, question->count, part);
+  return CORE_OK;
 }
 
 static CoreStatus
-give_results (const Lattice *self, const LatticeSurface surfaces[], double reference_area, LatticeResult *result)
+give_result (const Question *question, const Solution *solution, LatticeResult *result)
 {
   Load sum = { 0 };
 
-  for (size_t i = 0; i < self->mesh.surface_count; i++)
+  for (size_t i = 0; i < question->count; i++)
     {
-      sum.lift += self->solved[i].company.lift * surfaces[i].pressure_ratio;
-      sum.moment += self->solved[i].company.moment * surfaces[i].pressure_ratio;
+      sum.lift += solution->surfaces[i].company.lift * question->surfaces[i].pressure_ratio;
+      sum.moment += solution->surfaces[i].company.moment * question->surfaces[i].pressure_ratio;
     }
   if (!(sum.lift > 0) || !isfinite (sum.lift) || !isfinite (sum.moment))
     return CORE_SINGULAR;
-  *result = (LatticeResult) { .lift_slope = sum.lift / reference_area, .neutral_point_x = sum.moment / sum.lift,
-                              .roll_damping = NAN, .span_efficiency = NAN };
+  *result = (LatticeResult) { .lift_slope = sum.lift / question->reference_area, .neutral_point_x = sum.moment / sum.lift,
+                              .roll_damping = solution->roll_moment / (question->reference_area * question->reference_span),
+                              .span_efficiency = solution->span_efficiency };
   return CORE_OK;
+}
+
+static LatticeShare
+share_of (const Question *question, const Solved *solved, size_t i, double own_area)
+{
+  LatticeShare share = { .lift_slope = solved->company.lift * question->surfaces[i].pressure_ratio / question->reference_area,
+                         .centre_x = solved->company.moment / solved->company.lift,
+                         .alone_lift_slope = NAN, .alone_centre_x = NAN, .downwash_gradient = NAN };
+
+  if (question->wants & LATTICE_ALONE)
+    {
+      share.alone_lift_slope = solved->alone.lift / own_area;
+      share.alone_centre_x = solved->alone.moment / solved->alone.lift;
+      share.downwash_gradient = 1 - solved->company.lift / solved->alone.lift;
+    }
+  return share;
 }
 
 CoreStatus
 lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, unsigned wants,
                double reference_area, double reference_span, LatticeShare shares[], LatticeResult *result)
 {
-  LatticeResult made;
+  const Question question = { .surfaces = surfaces, .count = count, .options = options, .wants = wants,
+                              .reference_area = reference_area, .reference_span = reference_span };
   CoreStatus status;
 
   assert (count > 0);
   if (!(reference_area > 0 && reference_span > 0) || options.spanwise < 1 || options.chordwise < 1)
     return CORE_OUT_OF_RANGE;
   self->is_solved = false;
-  if ((status = mesh_build (&self->mesh, surfaces, count, options)) || (status = make_room (self, wants))
-      || (status = solve_systems (self, wants, reference_span)) || (status = sum_loads (self, surfaces, wants))
-      || (status = give_results (self, surfaces, reference_area, &made)))
+  if ((status = solve_question (self, &question)) || (status = give_result (&question, &self->fine, result)))
     return status;
-  if (wants & LATTICE_ROLL)
-    made.roll_damping = roll_damping (self, surfaces, reference_area, reference_span);
-  if (wants & LATTICE_FAR_WAKE)
-    made.span_efficiency = wake_span_efficiency (&self->mesh, self->alone);
   for (size_t i = 0; i < count; i++)
-    shares[i] = share_of (&self->solved[i], surfaces[i].pressure_ratio, reference_area, wants);
-  *result = made;
+    shares[i] = share_of (&question, &self->fine.surfaces[i], i, self->mesh.surfaces[i].area);
   self->is_solved = true;
   return CORE_OK;
 }

@@ -66,8 +66,10 @@ typedef enum {
  *  reference_area, reference_span  what coefficients are made with (the first wing's)
  *  shares     count entries, set on success
  *  returns    CORE_OK; CORE_SINGULAR for coincident surfaces or zero chord; what outline_check gives; CORE_NO_MEMORY
- *  accuracy   of the converged value at default panels, to 15° of sweep either way: neutral point within 0.15 % of MAC
- *             (0.2 % with a tail of half the wing's span), lift slope 0.1 %; 0.25 % and 0.2 % at 28° (tests/aero/convergence.c)
+ *  sweep      between 15° and 25° of the first surface's quarter-chord line at the centre the answer goes over to one that is
+ *             extrapolated from these panels and half as many (cosine spacing only): a kink's error is of the first order
+ *  accuracy   of the converged value at default panels: to 15° of sweep either way neutral point within 0.15 % of MAC, lift
+ *             slope 0.1 %; to 45° 0.25 % and 0.15 % (tests/aero/convergence.c)
  *  source     Katz and Plotkin, Low-Speed Aerodynamics, 2nd ed., chapter 12 (horseshoe elements); spacing after
  *             Lan, A Quasi-Vortex-Lattice Method in Thin Wing Theory, J. Aircraft 11 (1974) */
 CoreStatus lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, unsigned wants,

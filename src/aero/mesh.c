@@ -162,8 +162,12 @@ fill_surface (Mesh *self, size_t index, const LatticeSurface *surface)
   const MeshSurface *mine = &self->surfaces[index];
   const StationSpan *span = &self->stations.spans[index];
   const double root = surface->sides == PLANFORM_OPEN ? span->root : fmax (0, outline_bounds (surface->outline).min.y);
-  CoreStatus status = CORE_OK;
+  AreaMoments moments;
+  CoreStatus status = planform_moments (surface->outline, surface->sides, &moments);
 
+  if (status)
+    return status;
+  self->surfaces[index].area = moments.area;
   for (size_t i = 0; i < mine->strip_count && !status; i++)
     {
       MeshStrip strip = strip_between (self, index, i);
@@ -198,11 +202,11 @@ check_apart (const Mesh *self)
 }
 
 CoreStatus
-mesh_build (Mesh *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options)
+mesh_build (Mesh *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, int coarseness)
 {
   CoreStatus status;
 
-  if ((status = stations_gather (&self->stations, surfaces, count, options))
+  if ((status = stations_gather (&self->stations, surfaces, count, options, coarseness))
       || (status = share_out_strips (self, count, options.spacing)) || (status = fill_edges (self, options.spacing))
       || (status = make_room (self, count)))
     return status;

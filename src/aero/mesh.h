@@ -12,8 +12,8 @@ typedef struct {
   double sine, cosine;            /* of its dihedral: the normal is (0, -sine, cosine) */
 } MeshStrip;
 
-/** One surface's share of strips and panels. */
-typedef struct { size_t strip, strip_count, panel, panel_count; } MeshSurface;
+/** One surface's share of strips and panels, and its own area. */
+typedef struct { size_t strip, strip_count, panel, panel_count; double area; } MeshSurface;
 
 /** Starboard panels of all surfaces: a bound vortex each on the line at a quarter of its chord, a control point at three
  *  quarters. Memory is kept from one build to the next; all zero is empty. */
@@ -31,6 +31,8 @@ typedef struct {
 } Mesh;
 
 /** Lays out the panels.
+ *  coarseness  1, or 2 for half as many strips and panels along the chord
  *  returns  CORE_OK; what stations_gather gives; CORE_SINGULAR for a strip without chord or surfaces one in the other */
-CoreStatus mesh_build (Mesh *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options);
+CoreStatus mesh_build (Mesh *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options,
+                       int coarseness);
 void mesh_clear (Mesh *self);

@@ -80,17 +80,19 @@ check_surface (const LatticeSurface *surface)
 
 /* Further surfaces are smaller: three fifths of the strips and two thirds of the panels along the chord. */
 static void
-take_surface (Stations *self, size_t index, const LatticeSurface *surface, LatticeOptions options)
+take_surface (Stations *self, size_t index, const LatticeSurface *surface, LatticeOptions options, int coarseness)
 {
   const Box box = outline_bounds (surface->outline);
   const int spanwise = index == 0 ? options.spanwise : (3 * options.spanwise + 4) / 5;
   const int chordwise = index == 0 ? options.chordwise : (2 * options.chordwise + 2) / 3;
+  const int strips = surface->spanwise ? surface->spanwise : spanwise;
+  const int panels = surface->chordwise ? surface->chordwise : chordwise;
   StationSpan *span = &self->spans[index];
 
   span->root = surface->sides == PLANFORM_OPEN ? fmax (0, box.min.y) : 0;
   span->tip = box.max.y;
-  span->chordwise = surface->chordwise ? surface->chordwise : chordwise;
-  self->wishes[index].strips = surface->spanwise ? surface->spanwise : spanwise;
+  span->chordwise = (panels + coarseness - 1) / coarseness;
+  self->wishes[index].strips = (strips + coarseness - 1) / coarseness;
   self->ends[2 * index] = span->root;
   self->ends[2 * index + 1] = span->tip;
 }
@@ -215,7 +217,7 @@ merge_ends (Stations *self, size_t count)
 }
 
 CoreStatus
-stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options)
+stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, int coarseness)
 {
   CoreStatus status;
 
@@ -228,7 +230,7 @@ stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, 
     {
       if ((status = check_surface (&surfaces[i])))
         return status;
-      take_surface (self, i, &surfaces[i], options);
+      take_surface (self, i, &surfaces[i], options, coarseness);
       if ((status = add_outline_kinks (self, &surfaces[i], &self->spans[i]))
           || (status = add_bends (self, &surfaces[i], &self->spans[i])))
         return status;

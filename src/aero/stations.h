@@ -18,10 +18,11 @@ typedef struct {
   size_t span_room, wish_room, end_room, kink_room, break_room;
 } Stations;
 
-/** Gathers the ends and kinks of all surfaces.
+/** Gathers the ends and kinks of all surfaces, and what strips and panels they wish for, over coarseness.
  *  returns  CORE_OK; what outline_check gives; CORE_OUT_OF_RANGE for a surface too narrow to hold a strip;
  *           CORE_NOT_FINITE; CORE_NO_MEMORY */
-CoreStatus stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options);
+CoreStatus stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options,
+                            int coarseness);
 void stations_clear (Stations *self);
 
 /** Height of a surface at station y: flat inboard of its root, then rising by its dihedral and each bend's from there. */

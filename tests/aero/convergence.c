@@ -28,6 +28,8 @@ static const Wing wings[] = {
   { .name = "elliptical 30 + 90", .station = { 0, 320 }, .chord = { 30, 90 } },
   { .name = "swept 15, tapered",  .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 107 }, .chord = { 160, 96 } },
   { .name = "swept -10, tapered", .stations = 2, .station = { 0, 400 }, .leading_x = { 0, -50 }, .chord = { 160, 90 } },
+  { .name = "outer wing swept 23", .stations = 3, .station = { 0, 130, 400 }, .leading_x = { 0, 0, 115 }, .chord = { 150, 150, 90 } },
+  { .name = "swept 19, tapered",  .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 137 }, .chord = { 160, 96 } },
   { .name = "swept 28, tapered",  .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 213 }, .chord = { 160, 96 } },
   { .name = "swept 45, parallel", .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 400 }, .chord = { 130, 130 } },
 };

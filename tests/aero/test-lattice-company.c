@@ -165,6 +165,50 @@ START_TEST (a_tail_of_any_span_in_the_wakes_plane_changes_the_neutral_point_smoo
 }
 END_TEST
 
+/* What the header promises of the default panels, against the limit of two fine lattices, first order taken out. Straight, tapered,
+ * swept 15 degrees forward and back, each with a tail of 0.36 of its span. */
+static const struct { double tip_x, tip_chord, tail_tip_x; } promised[] = {
+  { .tip_x = 0, .tip_chord = 160 }, { .tip_x = 15, .tip_chord = 90, .tail_tip_x = 6 },
+  { .tip_x = 107, .tip_chord = 96, .tail_tip_x = 39 }, { .tip_x = -74, .tip_chord = 96, .tail_tip_x = -20 },
+};
+
+START_TEST (default_panels_are_as_near_the_limit_as_promised)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 400, 0, 160, promised[_i].tip_x, promised[_i].tip_chord });
+  Outline *tail = wing_trapezium ((Trapezium) { 144, 560, 80, 560 + promised[_i].tail_tip_x, 66 });
+  const LatticeSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 },
+                                       { .outline = tail, .z = 13, .pressure_ratio = 0.9 } };
+  const Answer working = answer_of (surfaces, 2);
+  const Answer fine = answer_with (surfaces, 2, (LatticeOptions) { .spanwise = 28, .chordwise = 8 });
+  const Answer finest = answer_with (surfaces, 2, (LatticeOptions) { .spanwise = 56, .chordwise = 16 });
+  const double neutral_x = 2 * finest.result.neutral_point_x - fine.result.neutral_point_x;
+  const double slope = 2 * finest.result.lift_slope - fine.result.lift_slope;
+
+  ck_assert_double_eq_tol (working.result.neutral_point_x, neutral_x, 0.0015 * working.reference.mac);
+  ck_assert_double_eq_tol (working.result.lift_slope, slope, 0.001 * slope);
+  outline_unref (wing);
+  outline_unref (tail);
+}
+END_TEST
+
+/* Sweep grows through the angles at which extrapolation sets in: no figure may jump. */
+START_TEST (extrapolation_sets_in_smoothly_as_sweep_grows)
+{
+  double before = NAN, step = NAN;
+
+  for (double tip_x = 90; tip_x < 210; tip_x += 4)
+    {
+      const Answer answer = answer_of_wing (wing_trapezium ((Trapezium) { 400, 0, 160, tip_x, 96 }), lattice_default_options ());
+      const double x = answer.result.neutral_point_x;
+
+      if (!isnan (step))
+        ck_assert_double_eq_tol (x - before, step, 0.0005 * answer.reference.mac);
+      step = isnan (before) ? NAN : x - before;
+      before = x;
+    }
+}
+END_TEST
+
 START_TEST (a_foreplane_flies_in_the_wings_upwash_and_the_wing_in_its_downwash)
 {
   Outline *wing = wing_trapezium ((Trapezium) { 400, 500, 130, 530, 100 });
@@ -261,6 +305,7 @@ main (void)
 {
   TCase *tests = tcase_create ("lattice company");
 
+  tcase_set_timeout (tests, 60);
   tcase_add_loop_test (tests, a_wing_and_its_tail_are_neutral_where_lifting_surface_theory_says, 0, sizeof pairs / sizeof *pairs);
   tcase_add_test (tests, a_tails_upwash_lifts_the_wing_a_little);
   tcase_add_test (tests, shares_add_up_to_the_aeroplane);
@@ -268,6 +313,8 @@ main (void)
   tcase_add_test (tests, pressure_ratio_scales_a_surfaces_own_forces_alone);
   tcase_add_test (tests, a_tail_in_the_plane_of_the_wake_settles);
   tcase_add_test (tests, a_tail_of_any_span_in_the_wakes_plane_changes_the_neutral_point_smoothly);
+  tcase_add_loop_test (tests, default_panels_are_as_near_the_limit_as_promised, 0, sizeof promised / sizeof *promised);
+  tcase_add_test (tests, extrapolation_sets_in_smoothly_as_sweep_grows);
   tcase_add_test (tests, a_foreplane_flies_in_the_wings_upwash_and_the_wing_in_its_downwash);
   tcase_add_test (tests, a_biplanes_wings_take_lift_from_each_other);
   tcase_add_test (tests, the_order_of_further_surfaces_does_not_matter);

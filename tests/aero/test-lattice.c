@@ -88,7 +88,7 @@ START_TEST (bertins_wing_has_the_influences_and_circulations_worked_out_by_hand)
   int pivots[4];
   Mesh mesh = { 0 };
 
-  ck_assert_int_eq (mesh_build (&mesh, &surface, 1, (LatticeOptions) { .spanwise = 4, .chordwise = 1, .spacing = LATTICE_EVEN }), CORE_OK);
+  ck_assert_int_eq (mesh_build (&mesh, &surface, 1, (LatticeOptions) { .spanwise = 4, .chordwise = 1, .spacing = LATTICE_EVEN }, 1), CORE_OK);
   ck_assert_uint_eq (mesh.panel_count, 4);
   influence_symmetric (&mesh, inverse, matrix);
   for (int j = 0; j < 4; j++)
