@@ -96,12 +96,23 @@ note_bodies_outlines (Aerodynamics *self)
     }
 }
 
+/* What no aeroplane can have from this version, with the reason. */
+static void
+note_not_reckoned (Aerodynamics *self)
+{
+  notes_add (self->notes, NOTE_NOTE, NULL, _("The pitch speed needs the motor's and the propeller's figures, which this version does "
+                                             "not hold."));
+  if (self->control_count)
+    notes_add (self->notes, NOTE_NOTE, NULL, _("Roll rates are not reckoned by this version."));
+}
+
 void
 aerodynamics_note (Aerodynamics *self, CoreStatus status)
 {
   for (size_t i = 0; i < self->surface_count; i++)
     surface_figures_note (&self->surfaces[i], self->notes);
   note_bodies_outlines (self);
+  note_not_reckoned (self);
   note_wing_alone (self);
   if (status != CORE_OK)
     {

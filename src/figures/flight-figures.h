@@ -8,5 +8,5 @@
  *  Pitch speed NAN: no motor's figures are held. */
 FlightFigures flight_figures_of (const Aerodynamics *aerodynamics, const Loads *loads);
 
-/** Says in notes what the flight figures rest on and why one is missing. */
+/** Says in notes what the flight figures rest on. */
 void flight_figures_note (const Figures *figures, GPtrArray *notes);
