@@ -97,7 +97,7 @@ draw_band (const ChordDraft *d)
   const double from = fmax (0, percent_of (d, balance->forward_limit_x_mm)), to = fmin (shown_percent, percent_of (d, balance->aft_limit_x_mm));
   const double aim = percent_of (d, balance->target_x_mm);
 
-  if (!(from < to))
+  if (!isfinite (balance->forward_limit_x_mm) || !isfinite (balance->aft_limit_x_mm) || from >= to)
     return;
   cairo_save (d->cr);
   add_section (d);
@@ -115,7 +115,8 @@ draw_band (const ChordDraft *d)
 static double
 kept_within (const ChordDraft *d, double percent, Colour colour)
 {
-  const double kept = fmin (fmax (percent, 0), shown_percent - 2), way = percent > kept ? 1 : -1;
+  const double room = 4, way = percent < 0 ? -1 : 1;      /* %: for the arrow beside it */
+  const double kept = percent < 0 ? room : percent > shown_percent ? shown_percent - room : percent;
   const Point tip = { px_of (d, kept) + way * 17, d->middle };
 
   if (kept == percent)

@@ -246,7 +246,7 @@ find_segment_of (const HitQuery *q, bool selected, double radius, Hit *hit)
 static bool find_selected_segment (const HitQuery *q, Hit *hit) { return find_segment_of (q, true, q->radius, hit); }
 static bool find_segment (const HitQuery *q, Hit *hit) { return find_segment_of (q, false, q->radius / 2, hit); }
 
-/* A fin's edge on the centre line. */
+/* A fin's edge on the centre line, which a slender body would else cover with its own lines. */
 static bool
 find_fin (const HitQuery *q, Hit *hit)
 {
@@ -296,7 +296,7 @@ find_body (const HitQuery *q, Hit *hit)
 static bool
 find_area (const HitQuery *q, Hit *hit)
 {
-  return find_fin (q, hit) || find_surface (q, true, hit) || find_body (q, hit) || find_surface (q, false, hit);
+  return find_surface (q, true, hit) || find_body (q, hit) || find_surface (q, false, hit);
 }
 
 static bool
@@ -313,7 +313,7 @@ sheet_hit (const SheetScene *scene, double x, double y, double radius)
 {
   static const HitFinder finders[] = {
     find_node, find_hinge_end, find_selected_part, find_rail_end, find_dimension, find_mark, find_part, find_control,
-    find_selected_segment, find_segment, find_area, find_datum };
+    find_selected_segment, find_fin, find_segment, find_area, find_datum };
   const Point mm = view_from_screen (scene->view, x, y);
   const HitQuery query = {
     .scene = scene, .aeroplane = scene->figures->aeroplane, .view = scene->view, .px = { x, y }, .radius = radius,

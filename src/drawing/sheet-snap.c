@@ -44,7 +44,7 @@ typedef struct { const SheetScene *scene; const char *self_id; size_t self_node;
 static void
 attract_station (SnapQuery *q, double station)
 {
-  attract (&q->y, q->y.place < 0 ? -station : station);
+  attract (&q->y, q->y.place < 0 && station != 0 ? -station : station);      /* no minus zero */
 }
 
 static void

@@ -53,7 +53,7 @@ static void
 draw_centre_line (const SideDraft *d)
 {
   const Box box = side_shapes_box (d->aeroplane);
-  const double beyond = fmax (14 * d->view.scale, 28);
+  const double beyond = fmax (14 * d->view.scale, 28 * d->look->u);
   double from = 0, to = d->view.height;
 
   if (!box_is_empty (box))
@@ -70,7 +70,8 @@ draw_centre_line (const SideDraft *d)
 static void
 draw_thrust_line (const SideDraft *d)
 {
-  const Thrust *thrust = (const Thrust *) aeroplane_nth (d->aeroplane, PIECE_THRUST, 0);
+  const bool given = aeroplane_count (d->aeroplane, PIECE_THRUST) > 0;
+  const Thrust *thrust = given ? (const Thrust *) aeroplane_nth (d->aeroplane, PIECE_THRUST, 0) : NULL;
   double slope;
 
   if (!thrust || (thrust->z == 0 && thrust->down == 0))
@@ -259,6 +260,18 @@ draw_nodes (const SideDraft *d)
     }
 }
 
+/* Paper is its own ground, and has no strip to keep within. */
+static void
+draw_ground (const SideDraft *d)
+{
+  cairo_rectangle (d->cr, 0, 0, d->side->width, d->side->height);
+  cairo_clip (d->cr);
+  look_set_source (d->cr, d->look->sheet);
+  cairo_paint (d->cr);
+  draw_levels (d);
+  draw_datum (d);
+}
+
 void
 draw_side_view (cairo_t *cr, const SideScene *side)
 {
@@ -268,12 +281,8 @@ draw_side_view (cairo_t *cr, const SideScene *side)
 
   cairo_save (cr);
   cairo_new_path (cr);
-  cairo_rectangle (cr, 0, 0, side->width, side->height);
-  cairo_clip (cr);
-  look_set_source (cr, draft.look->sheet);
-  cairo_paint (cr);
-  draw_levels (&draft);
-  draw_datum (&draft);
+  if (!draft.look->paper)
+    draw_ground (&draft);
   draw_bodies (&draft);
   draw_surfaces (&draft);
   draw_centre_line (&draft);

@@ -7,6 +7,7 @@ typedef struct {
   double width, height;      /* px of the strip */
 } SideScene;
 
+/** On paper neither ground nor grid nor clip: z = 0 stands at side_view_px_of_z (side, 0). */
 void   draw_side_view (cairo_t *cr, const SideScene *side);
 /** What lies under a place of the strip: parts, nodes and lines of the selected body's side outline or fin, fins, sections, bodies, the
  *  datum. The index of a body's node is its side outline's. */
