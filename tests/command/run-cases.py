@@ -8,8 +8,9 @@
     ! a line of standard error
     @ out.png PNG 1754 x 1240  a file that was written: text as it is (": " before each line), pictures by kind and size
 
-Each runs in a fresh folder with a copy of documents/, without a display. Numbers are rounded to six digits that count, since the
-last ones differ from processor to processor. With --update the expected lines are written anew from what the program does.
+Each runs in a fresh folder with a copy of documents/ and of the examples, without a display. Numbers are rounded to six
+digits that count, since the last ones differ from processor to processor. With --update the expected lines are written
+anew from what the program does.
 """
 import os
 import pathlib
@@ -75,7 +76,7 @@ def one_case(program, path, update):
     expected = [line for line in text if not line.startswith(('#', '$'))]
     command = next(line for line in head if line.startswith('$'))[2:]
     with tempfile.TemporaryDirectory() as folder:
-        for document in sorted((here / 'documents').iterdir()):
+        for document in sorted([*(here / 'documents').iterdir(), *(here / '../../data/examples').glob('*.trammel')]):
             shutil.copy(document, folder)
         got = run(program, command, folder)
     if update:
