@@ -113,13 +113,13 @@ refuse_word (const char *word)
   return usage_error (NULL, _("“%s” is neither a file nor a subcommand."), word);
 }
 
-int
-command_main (int argc, char **argv)
+static CommandStatus
+run (int argc, char **argv)
 {
   const char *word = argc > 1 ? argv[1] : "--help";
 
   if (command_is_subcommand (word))
-    return (int) find_subcommand (word)->run (argc - 1, argv + 1);
+    return find_subcommand (word)->run (argc - 1, argv + 1);
   if (g_str_equal (word, "--version"))
     {
       printf ("trammel %s\n", TRAMMEL_VERSION);
@@ -130,5 +130,16 @@ command_main (int argc, char **argv)
       print_help ();
       return COMMAND_DONE;
     }
-  return (int) refuse_word (word);
+  return refuse_word (word);
+}
+
+int
+command_main (int argc, char **argv)
+{
+  const CommandStatus status = run (argc, argv);
+
+  if (fflush (stdout) == 0 && !ferror (stdout))
+    return (int) status;
+  fprintf (stderr, "trammel: %s\n", _("The output could not be written in full. Is the disk full?"));
+  return status == COMMAND_DONE ? COMMAND_PROBLEM : (int) status;
 }

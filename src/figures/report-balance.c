@@ -14,12 +14,17 @@ report_number (double value, int decimals)
   return g_strdup_printf (value < 0 && round (value * pow (10, decimals)) < 0 ? "−%.*f" : "%.*f", decimals, fabs (value));
 }
 
+/* A row; what is said of a figure that cannot be had is left out. Takes value and remark. */
 static void
 add (TextTable *table, const char *label, char *value, char *remark)
 {
+  const bool had = !g_str_equal (value, "–");
+
   text_table_cell (table, g_strdup (label));
   text_table_cell (table, value);
-  text_table_cell (table, remark);
+  text_table_cell (table, had ? remark : NULL);
+  if (!had)
+    g_free (remark);
 }
 
 static char *
@@ -102,7 +107,8 @@ report_neutral_point (const Figures *figures, Units units)
   if (!isfinite (point->x_mm))
     return table;
   add (&table, _("by the vortex lattice, without body"), units_length (units, point->lattice_x_mm), NULL);
-  add (&table, _("the body's shift"), units_length (units, point->body_shift_mm), g_strdup (_("by Multhopp's strips")));
+  add (&table, _("the body's shift"), units_length (units, point->body_shift_mm),
+       g_strdup (aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by Multhopp's strips") : _("no body is drawn")));
   add (&table, _("by handbook formulas, with body"), units_length (units, point->handbook_x_mm), NULL);
   add (&table, _("Downwash gradient at the tailplane"), report_number (point->downwash_gradient, 2), g_strdup (_("by the lattice")));
   return table;
@@ -114,6 +120,8 @@ report_mass (const Figures *figures, Units units)
   TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
   const MassFigures *mass = &figures->mass;
 
+  if (!(mass->total_g > 0))
+    return table;
   add (&table, _("All-up mass"), units_mass (units, mass->total_g), NULL);
   add (&table, _("Balance point, to starboard"), units_length (units, mass->y_mm), NULL);
   add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm), NULL);
@@ -141,6 +149,8 @@ report_flight (const Figures *figures, Units units)
   const FlightFigures *flight = &figures->flight;
   g_autofree char *lift = report_number (flight->lift_max, 2);
 
+  if (!isfinite (flight->wing_loading_g_dm2))
+    return table;
   add (&table, _("Wing loading"), units_loading (units, flight->wing_loading_g_dm2), g_strdup (_("on the area of all wings")));
   add (&table, _("Cubic loading"), report_number (flight->cube_loading_kg_m3, 1), g_strdup (_("kg/m³")));
   add (&table, _("Stalling speed"), speed (units, flight->stall_speed_m_s),

@@ -55,9 +55,13 @@ def run(program, line, folder):
     environment = {name: value for name, value in os.environ.items() if name not in ('DISPLAY', 'WAYLAND_DISPLAY', 'LANGUAGE')}
     environment.update(LC_ALL='C.UTF-8', HOME=folder, XDG_STATE_HOME=folder + '/.state', XDG_CACHE_HOME=folder + '/.cache')
     before = set(os.listdir(folder))
-    done = subprocess.run([program] + words[1:], cwd=folder, env=environment, capture_output=True, text=True, timeout=120)
+    output = subprocess.PIPE
+    if '>' in words:
+        words, output = words[:words.index('>')], open(words[-1], 'w', encoding='utf-8')
+    done = subprocess.run([program] + words[1:], cwd=folder, env=environment, stdout=output, stderr=subprocess.PIPE, text=True,
+                          timeout=120)
     errors = '\n'.join(line for line in done.stderr.splitlines() if not is_sanitizers(line))
-    result = [f'= {done.returncode}'] + lines_of(done.stdout, '|') + lines_of(errors, '!')
+    result = [f'= {done.returncode}'] + lines_of(done.stdout or '', '|') + lines_of(errors, '!')
     for name in sorted(set(os.listdir(folder)) - before):
         path = pathlib.Path(folder, name)
         if path.is_file():
