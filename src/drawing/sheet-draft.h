@@ -3,7 +3,7 @@
 #include "drawing/line-kind.h"
 #include "drawing/sheet-places.h"
 
-enum { SHEET_TAKEN_ROOM = 128 };
+enum { SHEET_TAKEN_ROOM = 1024 };
 
 /** One drawing of the sheet under way: the scene's parts at hand, the one lettering, and the boxes that words must not cover (px). */
 typedef struct {
@@ -21,13 +21,16 @@ typedef struct {
 
 void sheet_take    (SheetDraft *draft, Box px);
 bool sheet_is_free (const SheetDraft *draft, Box px);
-/** Puts a word with a halo where it is free, trying each place in turn; which one it took, or -1 when none was free. */
+/** Puts a word with a halo where it is free and inside the window, trying each place in turn; which one it took, or -1 for none. */
 int  sheet_put_word (SheetDraft *draft, const Letters tries[], size_t count);
+/** The same for a word that must be said: when no place is free the first is taken, pushed into the window and put on a plate. */
+void sheet_put_word_anyway (SheetDraft *draft, const Letters tries[], size_t count);
 
 void sheet_draw_grid    (SheetDraft *draft);
 void sheet_draw_datum   (SheetDraft *draft);
 void sheet_draw_centre_line (SheetDraft *draft);
 void sheet_draw_shapes  (SheetDraft *draft);      /* surfaces with their hinge lines, bodies with their formers */
+void sheet_draw_construction (SheetDraft *draft); /* of the selected reference wing's mean chord */
 void sheet_draw_leads   (SheetDraft *draft);
 void sheet_draw_parts   (SheetDraft *draft);      /* with rails and the selected one's proposal */
 void sheet_draw_signs   (SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */

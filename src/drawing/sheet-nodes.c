@@ -84,7 +84,7 @@ put_fault_word (SheetDraft *draft, const char *text, Point at, Colour colour)
 {
   const double away = 16 * draft->look->u;
 
-  sheet_put_word (draft, (Letters[]) {
+  sheet_put_word_anyway (draft, (Letters[]) {
     { .text = text, .place = { at.x + away, at.y }, .rise = LETTERS_AT_MIDDLE, .colour = colour, .bold = true },
     { .text = text, .place = { at.x - away, at.y }, .across = 1, .rise = LETTERS_AT_MIDDLE, .colour = colour, .bold = true },
     { .text = text, .place = { at.x, at.y + away }, .across = 0.5, .rise = LETTERS_BELOW, .colour = colour, .bold = true } }, 3);

@@ -7,112 +7,10 @@
 #include "drawing/part-symbols.h"
 #include "drawing/symbols.h"
 
-void
-sheet_take (SheetDraft *draft, Box px)
-{
-  if (draft->taken_count < SHEET_TAKEN_ROOM)
-    draft->taken[draft->taken_count++] = px;
-}
-
-bool
-sheet_is_free (const SheetDraft *draft, Box px)
-{
-  for (size_t i = 0; i < draft->taken_count; i++)
-    if (boxes_meet (draft->taken[i], px))
-      return false;
-  return true;
-}
-
-int
-sheet_put_word (SheetDraft *draft, const Letters tries[], size_t count)
-{
-  for (size_t i = 0; i < count; i++)
-    {
-      Letters letters = tries[i];
-      const Box box = lettering_box (&draft->lettering, &letters);
-
-      if (!sheet_is_free (draft, box))
-        continue;
-      letters.halo = 2 * draft->look->u;
-      lettering_draw (&draft->lettering, &letters);
-      sheet_take (draft, box_grown (box, 2));
-      return i;
-    }
-  return -1;
-}
-
 static Box
 part_px (const SheetDraft *draft, const Part *part)
 {
   return part_symbol_box (draft->look, box_to_screen (draft->view, sheet_part_box (part)));
-}
-
-static Box
-around (Point at, double half)
-{
-  return (Box) { { at.x - half, at.y - half }, { at.x + half, at.y + half } };
-}
-
-static void
-take_neutral_point (SheetDraft *draft)
-{
-  Point place, at;
-
-  if (!sheet_neutral_point (draft->figures, &place))
-    return;
-  at = view_to_screen (draft->view, place);
-  sheet_take (draft, around (at, neutral_diamond_half (draft->look)));
-  sheet_take (draft, (Box) { { at.x, at.y - 2 }, { sheet_px (draft->view, 0, -sheet_half_width (draft->aeroplane, place.x)).x, at.y + 2 } });
-}
-
-static void
-take_reference_chord (SheetDraft *draft)
-{
-  const SurfaceFigures *reference = draft->figures->reference;
-  Box bar;
-
-  if (!reference || !isfinite (reference->planform.mac))
-    return;
-  bar = (Box) { { reference->planform.mac_leading_edge_x, reference->planform.mac_station },
-                { reference->planform.mac_leading_edge_x + reference->planform.mac, reference->planform.mac_station } };
-  sheet_take (draft, box_grown (box_to_screen (draft->view, bar), 7));
-}
-
-/* The signs' places, before any word is put. */
-static void
-take_signs (SheetDraft *draft)
-{
-  SheetBand band;
-  Point place;
-
-  for (size_t i = 0; i < draft->figures->balance.mark_count; i++)
-    if (sheet_mark_place (draft->figures, i, &place))
-      for (int side = -1; side <= 1; side += 2)
-        sheet_take (draft, around (sheet_px (draft->view, place.x, side * place.y), 11));
-  take_neutral_point (draft);
-  take_reference_chord (draft);
-  if (sheet_band (draft->figures, &band))
-    for (int side = -1; side <= 1; side += 2)
-      {
-        const Point a = sheet_px (draft->view, band.forward_x, side * band.inner), b = sheet_px (draft->view, band.aft_x, side * band.outer);
-
-        sheet_take (draft, (Box) { { fmin (a.x, b.x), a.y }, { fmax (a.x, b.x), b.y } });
-      }
-  if (isfinite (draft->figures->mass.x_mm))
-    sheet_take (draft, around (sheet_px (draft->view, draft->figures->mass.x_mm, draft->figures->mass.y_mm), 12));
-}
-
-void
-sheet_take_all (SheetDraft *draft)
-{
-  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_PART); i++)
-    {
-      const Part *part = aeroplane_part (draft->aeroplane, i);
-
-      if (part_symbol_is_solid (part->class_name))
-        sheet_take (draft, part_px (draft, part));
-    }
-  take_signs (draft);
 }
 
 static void
@@ -126,24 +24,29 @@ put_datum_word (SheetDraft *draft)
     sheet_put_word (draft, &letters, 1);
 }
 
+/* Beside its bar, in the wing: where a hinge line or a name leaves room. */
 static void
 put_chord_word (SheetDraft *draft)
 {
+  static const double levels[] = { 0.62, 0.4, 0.8, 0.2 };
   const SurfaceFigures *reference = draft->figures->reference;
+  const double away = 12 * draft->look->u;
   g_autofree char *length = NULL, *text = NULL;
-  Point at;
-  double away;
+  Letters tries[2 * G_N_ELEMENTS (levels)];
 
   if (!reference || !isfinite (reference->planform.mac) || !draft->scene->show_figures)
     return;
   length = units_length_figure (draft->scene->units, reference->planform.mac);
   /* Translators: mean aerodynamic chord and its length, "MAC 110" */
   text = g_strdup_printf (_("MAC %s"), length);
-  at = sheet_px (draft->view, reference->planform.mac_leading_edge_x + 0.62 * reference->planform.mac, reference->planform.mac_station);
-  away = 12 * draft->look->u;
-  sheet_put_word (draft, (Letters[]) {
-    { .text = text, .place = { at.x + away, at.y } },
-    { .text = text, .place = { at.x - away, at.y }, .across = 1 } }, 2);
+  for (size_t i = 0; i < G_N_ELEMENTS (tries); i++)
+    {
+      const Planform *planform = &reference->planform;
+      const Point at = sheet_px (draft->view, planform->mac_leading_edge_x + levels[i / 2] * planform->mac, planform->mac_station);
+
+      tries[i] = (Letters) { .text = text, .place = { at.x + (i % 2 ? -away : away), at.y }, .across = i % 2 };
+    }
+  sheet_put_word (draft, tries, G_N_ELEMENTS (tries));
 }
 
 static void
@@ -164,7 +67,8 @@ put_neutral_word (SheetDraft *draft)
     { .text = text, .place = { at.x, at.y + away }, .across = 0.2, .rise = LETTERS_BELOW, .colour = colour },
     { .text = text, .place = { at.x, at.y + away }, .across = 0.8, .rise = LETTERS_BELOW, .colour = colour },
     { .text = text, .place = { at.x - away, at.y }, .across = 1, .rise = LETTERS_AT_MIDDLE, .colour = colour },
-    { .text = text, .place = { at.x, at.y - away }, .across = 0.5, .colour = colour } }, 6);
+    { .text = text, .place = { at.x, at.y - away }, .across = 0.5, .colour = colour },
+    { .text = text, .place = { at.x, at.y - away }, .across = 0.8, .colour = colour } }, 7);
 }
 
 /* A word beside the body for something inside it, on a thin line that leads there. */

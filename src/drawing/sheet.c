@@ -20,6 +20,7 @@ draw_sheet (cairo_t *cr, const SheetScene *scene)
   sheet_draw_datum (&draft);
   sheet_draw_shapes (&draft);
   sheet_draw_centre_line (&draft);
+  sheet_draw_construction (&draft);
   sheet_draw_leads (&draft);
   sheet_draw_parts (&draft);
   sheet_draw_signs (&draft);

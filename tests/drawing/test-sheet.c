@@ -1,6 +1,6 @@
 #include "drawing/sheet.h"
 #include <math.h>
-#include "drawing/sheet-places.h"
+#include "drawing/sheet-construction.h"
 #include "support/aeroplanes.h"
 #include "support/easel.h"
 #include "support/run-suite.h"
@@ -220,6 +220,45 @@ START_TEST (an_empty_aeroplane_is_an_empty_sheet_of_a_usual_size)
 }
 END_TEST
 
+/* The textbook's construction against the integral (2/S) ∫ c y dy of the planform, which the figures hold. */
+START_TEST (the_tapers_construction_crosses_at_the_mean_chords_station)
+{
+  TaperConstruction c;
+  double root_gap, tip_gap, share, station;
+
+  easel_free (easel);
+  easel = easel_new (racer_with_wing (taper_from ((double[]) { 0, 317 }, (double[]) { 105, 171 }, (double[]) { 143, 67 }, 2)));
+  ck_assert (sheet_taper_construction (easel->figures, &c));
+  root_gap = c.aft_of_root.x - c.middle_root.x;
+  tip_gap = c.middle_tip.x - c.ahead_of_tip.x;
+  share = root_gap / (root_gap + tip_gap);      /* where the two lines cross */
+  station = share * c.middle_tip.y;
+  ck_assert_double_eq_tol (station, easel->figures->reference->planform.mac_station, 1e-6);
+}
+END_TEST
+
+START_TEST (an_ellipse_has_no_such_construction)
+{
+  TaperConstruction c;
+
+  ck_assert (!sheet_taper_construction (easel->figures, &c));
+}
+END_TEST
+
+START_TEST (the_selected_wing_shows_where_its_mean_chord_stands_on_the_body)
+{
+  const Planform *planform = &easel->figures->reference->planform;
+  const Point quarter = px (planform->mac_leading_edge_x + planform->mac / 4, 0.75 * planform->mac_station);
+  const Box stretch = { { quarter.x - 14, quarter.y - 1.5 }, { quarter.x + 14, quarter.y + 1.5 } };
+  double before;
+
+  easel->scene.show_grid = easel->scene.show_names = easel->scene.show_figures = false;
+  before = share_of (easel_painted (easel, 2), stretch, easel->look.construction);
+  easel_select (easel, selection_of ("wing"));
+  ck_assert_double_gt (share_of (easel_painted (easel, 2), stretch, easel->look.construction), before + 0.1);
+}
+END_TEST
+
 START_TEST (the_selections_extent_is_its_own_box)
 {
   Box box;
@@ -279,6 +318,9 @@ main (void)
   tcase_add_test (tests, a_crossing_outline_is_warned_of_at_the_place_in_words);
   tcase_add_test (tests, the_extent_holds_every_shape_and_the_outermost_dimension);
   tcase_add_test (tests, an_empty_aeroplane_is_an_empty_sheet_of_a_usual_size);
+  tcase_add_test (tests, the_tapers_construction_crosses_at_the_mean_chords_station);
+  tcase_add_test (tests, an_ellipse_has_no_such_construction);
+  tcase_add_test (tests, the_selected_wing_shows_where_its_mean_chord_stands_on_the_body);
   tcase_add_test (tests, the_selections_extent_is_its_own_box);
   tcase_add_test (tests, what_is_being_done_is_drawn_over_the_sheet);
   return run_suite (suite_create ("drawing sheet"), tests);
