@@ -45,8 +45,8 @@ struct Lattice {
   bool is_solved;
 };
 
-/* Up to the first of these sweeps of the quarter-chord line at the centre the panels' own answer stands, from the second on it is
- * extrapolated from two sets of panels, and between them gradually. */
+/* Up to the first of these sweeps of the quarter-chord line at the centre the panels' own answer stands, from the second
+ * on it is extrapolated from two sets of panels, and between them gradually. */
 static const double plain_sweep = 15 * M_PI / 180, extrapolated_sweep = 25 * M_PI / 180;
 
 LatticeOptions
@@ -212,7 +212,8 @@ solve_panels (Lattice *self, const Question *question, Solution *solution)
   const Mesh *mesh = &self->mesh;
   CoreStatus status;
 
-  if ((status = make_room (self, question->wants)) || (status = solve_systems (self, question->wants, question->reference_span)))
+  if ((status = make_room (self, question->wants))
+      || (status = solve_systems (self, question->wants, question->reference_span)))
     return status;
   for (size_t i = 0; i < mesh->surface_count; i++)
     {
@@ -332,7 +333,7 @@ lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t count, Lat
   CoreStatus status;
 
   assert (count > 0);
-  if (!(reference_area > 0 && reference_span > 0) || options.spanwise < 1 || options.chordwise < 1)
+  if (!(reference_area > 0 && reference_span > 0))
     return CORE_OUT_OF_RANGE;
   self->is_solved = false;
   if ((status = solve_question (self, &question)) || (status = give_result (&question, &self->fine, result)))

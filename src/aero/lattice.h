@@ -65,7 +65,9 @@ typedef enum {
 /** Solves for the surfaces together.
  *  reference_area, reference_span  what coefficients are made with (the first wing's)
  *  shares     count entries, set on success
- *  returns    CORE_OK; CORE_SINGULAR for coincident surfaces or zero chord; what outline_check gives; CORE_NO_MEMORY
+ *  returns    CORE_OK; CORE_SINGULAR for coincident surfaces or zero chord; what outline_check gives; CORE_OUT_OF_RANGE
+ *             for a dihedral past 80°, a negative pressure ratio, no panels or over a thousand, no reference;
+ *             CORE_NOT_FINITE; CORE_NO_MEMORY
  *  sweep      between 15° and 25° of the first surface's quarter-chord line at the centre the answer goes over to one that is
  *             extrapolated from these panels and half as many (cosine spacing only): a kink's error is of the first order
  *  accuracy   of the converged value at default panels: to 15° of sweep either way neutral point within 0.15 % of MAC, lift

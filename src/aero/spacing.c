@@ -204,7 +204,8 @@ cubic_at (const double u[2], const double slope[2], double length, double t)
 
 /* One stretch between pinned edges a and b, its end slopes given. */
 static void
-fill_stretch (const Piece *piece, const int ends[2], const double u[2], const double slope[2], double edges[], double controls[])
+fill_stretch (const Piece *piece, const int ends[2], const double u[2], const double slope[2], double edges[],
+              double controls[])
 {
   const int length = ends[1] - ends[0];
 

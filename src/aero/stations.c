@@ -10,6 +10,8 @@ static const double slope_step = 1e-5;
 static const double least_kink = 0.05;
 /* Tips nearer than a tenth of the outermost strip share one edge; a strip's width there is about 1.2 / n² of the span. */
 static const double merged_part = 0.12;
+/* More panels along the span or the chord of one surface are a slip of the pen. */
+static const int most_wished = 1000;
 /* Steeper is no lifting surface seen from above. */
 static const double steepest_dihedral = 80 * M_PI / 180;
 
@@ -70,7 +72,8 @@ check_surface (const LatticeSurface *surface)
     return status;
   if (!isfinite (surface->z) || !isfinite (surface->dihedral) || !isfinite (surface->pressure_ratio))
     return CORE_NOT_FINITE;
-  if (!angle_is_sound (surface->dihedral) || surface->pressure_ratio < 0 || surface->spanwise < 0 || surface->chordwise < 0)
+  if (!angle_is_sound (surface->dihedral) || surface->pressure_ratio < 0 || surface->spanwise < 0
+      || surface->spanwise > most_wished || surface->chordwise < 0 || surface->chordwise > most_wished)
     return CORE_OUT_OF_RANGE;
   for (size_t i = 0; i < surface->bend_count; i++)
     if (!angle_is_sound (surface->bends[i].angle) || !isfinite (surface->bends[i].station))
@@ -221,6 +224,8 @@ stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, 
 {
   CoreStatus status;
 
+  if (options.spanwise < 1 || options.spanwise > most_wished || options.chordwise < 1 || options.chordwise > most_wished)
+    return CORE_OUT_OF_RANGE;
   if (!stations_reserve (&self->spans, &self->span_room, count, sizeof *self->spans)
       || !stations_reserve (&self->wishes, &self->wish_room, count, sizeof *self->wishes)
       || !stations_reserve (&self->ends, &self->end_room, 2 * count, sizeof *self->ends))

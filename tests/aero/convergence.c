@@ -9,8 +9,7 @@
 
 enum { wing_stations = 3 };
 
-/* A wing of up to three stations or an ellipse (chord 0: semi-axes in leading_x[0] and chord[0] of the tip); a tail of `tail` parts
- * of its span, swept alike. */
+/* A wing of up to three stations, or an ellipse. */
 typedef struct {
   const char *name;
   int stations;                 /* 0: an ellipse with the semi-axes ahead and behind in chord[0] and chord[1] */

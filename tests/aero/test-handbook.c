@@ -142,7 +142,8 @@ START_TEST (wings_of_a_biplane_fly_side_by_side)
   double x, slope, single;
 
   ck_assert_int_eq (outline_mapped (upper, (Point) { 1, 1 }, (Point) { 13, 0 }, &lower), CORE_OK);
-  const HandbookSurface surfaces[2] = { { .outline = upper, .z = 130, .pressure_ratio = 1 }, { .outline = lower, .pressure_ratio = 1 } };
+  const HandbookSurface surfaces[2] = { { .outline = upper, .z = 130, .pressure_ratio = 1 },
+                                        { .outline = lower, .pressure_ratio = 1 } };
 
   ck_assert_int_eq (handbook_neutral_point (surfaces, 1, &x, &single), CORE_OK);
   ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, &slope), CORE_OK);

@@ -154,8 +154,8 @@ START_TEST (what_was_not_asked_for_is_not_a_number)
   LatticeShare share;
   LatticeResult result;
 
-  ck_assert_int_eq (lattice_solve (lattice, &surface, 1, lattice_default_options (), LATTICE_NEUTRAL_POINT, 60000, 600, &share, &result),
-                    CORE_OK);
+  ck_assert_int_eq (lattice_solve (lattice, &surface, 1, lattice_default_options (), LATTICE_NEUTRAL_POINT, 60000, 600, &share,
+                                   &result), CORE_OK);
   ck_assert_double_nan (result.roll_damping);
   ck_assert_double_nan (result.span_efficiency);
   ck_assert_double_nan (share.alone_lift_slope);
@@ -252,7 +252,8 @@ END_TEST
 START_TEST (surfaces_that_are_none_are_refused_with_the_outlines_reason)
 {
   const Segment away = segment_line ((Point) { 20, 300 }), back = segment_line ((Point) { 0, 0 });
-  const Segment bow_tie[] = { segment_line ((Point) { 100, 300 }), segment_line ((Point) { 0, 300 }), segment_line ((Point) { 100, 0 }) };
+  const Segment bow_tie[] = { segment_line ((Point) { 100, 300 }), segment_line ((Point) { 0, 300 }),
+                              segment_line ((Point) { 100, 0 }) };
   Outline *nothing = NULL, *crossing = NULL, *wing = wing_trapezium ((Trapezium) { 300, 0, 110, 0, 90 });
 
   ck_assert_int_eq (outline_new ((Point) { 0, 0 }, (Segment[]) { away, back }, 2, NULL, &nothing), CORE_OK);
@@ -285,6 +286,8 @@ START_TEST (numbers_out_of_reason_are_refused)
   ck_assert_int_eq (status_of (&surface, 1), CORE_OUT_OF_RANGE);
   surface = sound;
   surface.spanwise = -3;
+  ck_assert_int_eq (status_of (&surface, 1), CORE_OUT_OF_RANGE);
+  surface.spanwise = 2000000000;
   ck_assert_int_eq (status_of (&surface, 1), CORE_OUT_OF_RANGE);
   outline_unref (wing);
 }
@@ -341,7 +344,8 @@ START_TEST (whatever_is_drawn_gets_numbers_or_a_reason)
           const double root = turn % 3 ? 0 : random_between (0, 30), span = random_between (20, 400), x = i * random_between (0, 400);
           const Segment edges[] = {
             segment_curve ((Point) { x + random_between (-50, 50), random_between (0, span) },
-                           (Point) { x + random_between (-50, 90), random_between (0, span) }, (Point) { x + random_between (-20, 80), span }),
+                           (Point) { x + random_between (-50, 90), random_between (0, span) },
+                           (Point) { x + random_between (-20, 80), span }),
             segment_line ((Point) { x + random_between (60, 130), random_between (0.2 * span, span) }),
             segment_line ((Point) { x + random_between (60, 150), root }),
           };

@@ -266,8 +266,8 @@ END_TEST
 /* A wing drawn as a centre piece and, in its gap, two outer panels is the same wing. */
 START_TEST (a_wing_in_two_pieces_is_the_wing_in_one)
 {
-  Outline *whole = wing_trapezium ((Trapezium) { 500, 0, 200, 60, 120 }), *inner = wing_trapezium ((Trapezium) { 210, 0, 200, 25.2, 166.4 });
-  Outline *outer = NULL;
+  Outline *whole = wing_trapezium ((Trapezium) { 500, 0, 200, 60, 120 });
+  Outline *inner = wing_trapezium ((Trapezium) { 210, 0, 200, 25.2, 166.4 }), *outer = NULL;
 
   ck_assert_int_eq (shape_taper ((double[]) { 210, 500 }, (double[]) { 25.2, 60 }, (double[]) { 166.4, 120 }, 2, &outer), CORE_OK);
   const LatticeSurface one = { .outline = whole, .pressure_ratio = 1 };

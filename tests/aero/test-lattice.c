@@ -27,7 +27,8 @@ static const struct { const char *name; Kind kind; Trapezium shape; double slope
     .slope = 4.3932, .centre_x = 0.2417, .chord = 1 },
   { .name = "A 6, taper 1/2, quarter-chord line straight", .shape = { 4.5, 0, 2, 0.25, 1 }, .slope = 4.3420,
     .centre_x = 0.11111111 + 0.2402 * 1.55555556, .chord = 1.55555556 },
-  { .name = "tapered 200 to 120, tip 60 aft", .shape = { 500, 0, 200, 60, 120 }, .slope = 4.3800, .centre_x = 65.938, .chord = 163.333 },
+  { .name = "tapered 200 to 120, tip 60 aft", .shape = { 500, 0, 200, 60, 120 }, .slope = 4.3800, .centre_x = 65.938,
+    .chord = 163.333 },
 };
 /* Straight edges swept past 50 degrees: only refined panels. The first after Mason, Applied Computational Aerodynamics, chapter 6,
  * who quotes 2.743 for the wing known as Warren 12. */
@@ -85,10 +86,11 @@ START_TEST (bertins_wing_has_the_influences_and_circulations_worked_out_by_hand)
   const double digits[4] = { 0.02730227, 0.02873278, 0.02863582, 0.02496219 };
   const LatticeSurface surface = bertins_wing ();
   double matrix[16], inverse[16], circulation[4] = { -1, -1, -1, -1 };
+  const LatticeOptions options = { .spanwise = 4, .chordwise = 1, .spacing = LATTICE_EVEN };
   int pivots[4];
   Mesh mesh = { 0 };
 
-  ck_assert_int_eq (mesh_build (&mesh, &surface, 1, (LatticeOptions) { .spanwise = 4, .chordwise = 1, .spacing = LATTICE_EVEN }, 1), CORE_OK);
+  ck_assert_int_eq (mesh_build (&mesh, &surface, 1, options, 1), CORE_OK);
   ck_assert_uint_eq (mesh.panel_count, 4);
   influence_symmetric (&mesh, inverse, matrix);
   for (int j = 0; j < 4; j++)
@@ -183,8 +185,8 @@ START_TEST (downwash_behind_a_wing_is_lifting_surface_theorys)
   LatticeShare share;
   LatticeResult result;
 
-  ck_assert_int_eq (lattice_solve (lattice, &surface, 1, lattice_default_options (), LATTICE_NEUTRAL_POINT, 1, 1, &share, &result),
-                    CORE_OK);
+  ck_assert_int_eq (lattice_solve (lattice, &surface, 1, lattice_default_options (), LATTICE_NEUTRAL_POINT, 1, 1, &share,
+                                   &result), CORE_OK);
   for (int i = 0; i < 6; i++)
     {
       const double x = 0.25 + behind[i] * wakes[_i].shape.semispan;
@@ -209,8 +211,8 @@ START_TEST (flow_far_ahead_tells_the_lift)
   LatticeShare share;
   LatticeResult result;
 
-  ck_assert_int_eq (lattice_solve (lattice, &surface, 1, lattice_default_options (), LATTICE_NEUTRAL_POINT, 1, 1, &share, &result),
-                    CORE_OK);
+  ck_assert_int_eq (lattice_solve (lattice, &surface, 1, lattice_default_options (), LATTICE_NEUTRAL_POINT, 1, 1, &share,
+                                   &result), CORE_OK);
   lattice_upwash (lattice, far, 2, 0.2, upwash);
   ck_assert_double_eq_tol (16 * M_PI * 4000. * 4000 * upwash[0], result.lift_slope, 1e-3 * result.lift_slope);
   ck_assert_double_eq_tol (16 * M_PI * 8000. * 8000 * upwash[1], result.lift_slope, 1e-3 * result.lift_slope);

@@ -55,7 +55,8 @@ END_TEST
 
 START_TEST (kinks_become_edges_the_strongest_first)
 {
-  SpacingKink kinks[] = { { .station = 103.1, .strength = 0.1 }, { .station = 101.7, .strength = 0.4 }, { .station = 250, .strength = 0.2 } };
+  SpacingKink kinks[] = { { .station = 103.1, .strength = 0.1 }, { .station = 101.7, .strength = 0.4 },
+                          { .station = 250, .strength = 0.2 } };
   const Filled filled = filled_with ((double[]) { 0, 320 }, (int[]) { 20 }, 2, kinks, 3);
   int strong = 0, weak = 0, outer = 0;
 
