@@ -108,13 +108,32 @@ START_TEST (saying_that_there_is_no_tail_counts_as_a_change)
 }
 END_TEST
 
+/* The last piece taken out: what remains is the beginning of what was there. */
+static Aeroplane *
+without_last (const Aeroplane *from, PieceKind kind)
+{
+  const size_t count = aeroplane_count (from, kind);
+
+  return count > 1 ? aeroplane_without (from, aeroplane_nth (from, kind, count - 1)) : NULL;
+}
+
+static Aeroplane *
+with_one_more (const Aeroplane *from, double x)
+{
+  g_autofree char *id = aeroplane_free_id (from, "more");
+  Part *part = part_new (id, "other");
+
+  part->mass = 3, part->x = x;
+  return aeroplane_with_added (from, &part->piece);
+}
+
 /* One change of the kind a hand makes; NULL where it changes nothing. */
 static Aeroplane *
 some_change (const Aeroplane *from)
 {
   const double r = (double) rand () / RAND_MAX;
 
-  switch (rand () % 9)
+  switch (rand () % 12)
     {
     case 0: return change_part_place (from, "battery", 60 + 100 * r, 0, -3);
     case 1: return change_part_place (from, "motor", 20 + 20 * r, 0, 2 * r);
@@ -124,13 +143,16 @@ some_change (const Aeroplane *from)
     case 5: return change_part_rail (from, "battery", 70 + 20 * r, 120 + 20 * r);
     case 6: return change_part_aboard (from, "wiring", r < 0.5);
     case 7: return change_mark_station (from, 0, 30 + 30 * r);
+    case 8: return without_last (from, PIECE_PART);
+    case 9: return without_last (from, PIECE_SURFACE);
+    case 10: return with_one_more (from, 50 + 200 * r);
     default: return change_surface_outline (from, "wing", ellipse_from (112, 300 + 40 * r, 45, 85));
     }
 }
 
 START_TEST (after_any_walk_of_changes_and_undoing_the_bits_are_those_of_a_fresh_cache)
 {
-  enum { STEPS = 12 };
+  enum { STEPS = 16 };
   FiguresCache *cache = figures_cache_new ();
   Aeroplane *steps[STEPS + 1] = { racer () };
   int now = 0;

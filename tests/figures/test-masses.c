@@ -58,6 +58,34 @@ START_TEST (a_bodys_mass_lies_at_the_centroid_of_its_area_from_above)
 }
 END_TEST
 
+/* Textbook mechanics, a thin rectangle: m l²/12 along, m w²/12 across, their sum about the upright axis. */
+START_TEST (a_bodys_mass_turns_as_a_thin_sheet)
+{
+  Body *body = body_new ("body");
+
+  body->outline = polygon_from ((Point[]) { { 30, 27 }, { 330, 27 } }, 2);
+  g_autoptr (Aeroplane) aeroplane = with_structure (with_piece (aeroplane_new (), body), "shell", "body", 33);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_double_eq_tol (figures->mass.inertia_pitch_kgm2, 0.033 * 0.3 * 0.3 / 12, 1e-12);
+  ck_assert_double_eq_tol (figures->mass.inertia_roll_kgm2, 0.033 * 0.054 * 0.054 / 12, 1e-12);
+  ck_assert_double_eq_tol (figures->mass.inertia_yaw_kgm2, 0.033 * (0.3 * 0.3 + 0.054 * 0.054) / 12, 1e-12);
+}
+END_TEST
+
+START_TEST (a_fins_mass_stands_upright)
+{
+  Surface *fin = surface_new ("fin", ROLE_FIN, taper_from ((double[]) { 0, 70 }, (double[]) { 400, 400 }, (double[]) { 60, 60 }, 2));
+
+  fin->z = 11;
+  g_autoptr (Aeroplane) aeroplane = with_structure (with_piece (aeroplane_new (), fin), "wood", "fin", 2);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_double_eq_tol (figures->mass.z_mm, 11 + 35, 1e-9);
+  ck_assert_double_eq_tol (figures->mass.inertia_roll_kgm2, 0.002 * 0.07 * 0.07 / 12, 1e-14);
+  ck_assert_double_eq_tol (figures->mass.inertia_yaw_kgm2, 0.002 * 0.06 * 0.06 / 12, 1e-14);
+  ck_assert_double_eq_tol (figures->mass.inertia_pitch_kgm2, 0.002 * (0.07 * 0.07 + 0.06 * 0.06) / 12, 1e-14);
+}
+END_TEST
+
 START_TEST (a_body_seen_only_from_the_side_spreads_its_mass_over_that_area)
 {
   Body *body = body_new ("body");
@@ -184,6 +212,8 @@ main (void)
   tcase_add_test (tests, a_structure_without_a_place_lies_at_the_areas_centroid);
   tcase_add_test (tests, centre_counts_along_the_mean_chord);
   tcase_add_test (tests, a_bodys_mass_lies_at_the_centroid_of_its_area_from_above);
+  tcase_add_test (tests, a_bodys_mass_turns_as_a_thin_sheet);
+  tcase_add_test (tests, a_fins_mass_stands_upright);
   tcase_add_test (tests, a_body_seen_only_from_the_side_spreads_its_mass_over_that_area);
   tcase_add_test (tests, dihedral_lifts_a_wings_mass_and_incidence_lowers_what_lies_aft);
   tcase_add_test (tests, a_dihedral_break_lifts_only_what_lies_outboard);

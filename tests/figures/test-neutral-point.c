@@ -87,6 +87,9 @@ START_TEST (an_aeroplane_that_is_to_have_no_tail_gets_its_mark)
   ck_assert (!figures->neutral_point.wing_alone);
   ck_assert_double_eq_tol (figures->balance.target_x_mm, figures->neutral_point.x_mm - 12, 1e-9);
   ck_assert_uint_eq (figures->balance.mark_count, 1);
+  /* A flying wing may well have no body: its deviation is a plain model's. */
+  ck_assert_double_eq_tol (figures->neutral_point.sigma_mm,
+                           hypot (2.5, (figures->neutral_point.x_mm - figures->neutral_point.handbook_x_mm) / 2), 1e-9);
 }
 END_TEST
 
@@ -128,6 +131,24 @@ START_TEST (a_body_moves_the_neutral_point_forward_by_a_few_percent)
   ck_assert_double_lt (point->body_shift_mm, -0.005 * mac);
   ck_assert_double_gt (point->body_shift_mm, -0.03 * mac);
   ck_assert_double_eq_tol (point->x_mm, point->lattice_x_mm + point->body_shift_mm, 1e-12);
+}
+END_TEST
+
+/* Slender-body theory (Munk, NACA Report 184; Multhopp, NACA TM 1036): a body in free flow has (π/2) ∫ w² dx. The body is 0 wide at 0,
+ * 70 at 150, 70 at 350 and 20 at 700 mm, 3152064.62910 mm³ per radian, and the wing 30 m behind it, where its upwash has died away. */
+START_TEST (a_body_far_ahead_of_its_wing_shifts_the_neutral_point_as_slender_bodies_do)
+{
+  Body *body = body_new ("body");
+
+  body->outline = polygon_from ((Point[]) { { 0, 0 }, { 150, 35 }, { 350, 35 }, { 700, 10 } }, 4);
+  g_autoptr (Aeroplane) made = with_piece (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (30000, 600, 100)), body);
+  AeroplaneTraits traits = aeroplane_traits (made);
+  traits.tailless = true;
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_traits (made, traits);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const double slope = figures->reference->lift_slope_per_rad;
+
+  ck_assert_double_eq_tol (figures->neutral_point.body_shift_mm, -3152064.62910 / (60000 * slope), 1e-3 * 12);
 }
 END_TEST
 
@@ -234,6 +255,7 @@ main (void)
   tcase_add_test (tests, two_wings_are_no_wing_alone);
   tcase_add_test (tests, a_fin_changes_nothing_but_its_own_figures);
   tcase_add_test (tests, a_body_moves_the_neutral_point_forward_by_a_few_percent);
+  tcase_add_test (tests, a_body_far_ahead_of_its_wing_shifts_the_neutral_point_as_slender_bodies_do);
   tcase_add_test (tests, a_body_not_yet_drawn_from_above_is_told_and_not_counted);
   tcase_add_test (tests, the_neutral_points_deviation_holds_practice_and_the_methods_difference);
   tcase_add_test (tests, without_a_body_the_deviation_is_that_of_a_fat_one);

@@ -115,6 +115,23 @@ START_TEST (a_controls_area_lies_behind_its_hinge_line_on_both_sides)
 }
 END_TEST
 
+START_TEST (a_hinge_line_ahead_of_the_wing_takes_the_whole_chord_and_one_behind_it_nothing)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (40, 640, 120));
+
+  wing->controls = g_new0 (Control, 2);
+  wing->control_count = 2;
+  wing->controls[0] = (Control) { .id = g_strdup ("tips"), .kind = CONTROL_AILERON, .inner = 250, .outer = 320,
+                                  .hinge_inner_x = 10, .hinge_outer_x = 10, .up = NAN, .down = NAN };
+  wing->controls[1] = (Control) { .id = g_strdup ("lost"), .kind = CONTROL_FLAP, .inner = 50, .outer = 90,
+                                  .hinge_inner_x = 170, .hinge_outer_x = 170, .up = NAN, .down = NAN };
+  g_autoptr (Aeroplane) aeroplane = with_piece (aeroplane_new (), wing);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_double_eq_tol (figures->controls[0].area_mm2, 2 * 70 * 120, 1e-9);
+  ck_assert_double_eq (figures->controls[1].area_mm2, 0);
+}
+END_TEST
+
 /* Behind the widest line of an ellipse: ∫ b √(1 − (y/s)²) dy, closed form (b s / 2)(arcsin t + t √(1 − t²)). */
 START_TEST (a_control_that_ends_at_a_round_tip_has_the_closed_forms_area)
 {
@@ -180,6 +197,7 @@ main (void)
   tcase_add_test (tests, a_fin_is_one_sided_and_counts_against_the_span);
   tcase_add_test (tests, a_surfaces_lift_slope_is_its_own_whatever_flies_beside_it);
   tcase_add_test (tests, a_controls_area_lies_behind_its_hinge_line_on_both_sides);
+  tcase_add_test (tests, a_hinge_line_ahead_of_the_wing_takes_the_whole_chord_and_one_behind_it_nothing);
   tcase_add_test (tests, a_control_that_ends_at_a_round_tip_has_the_closed_forms_area);
   tcase_add_loop_test (tests, a_faulty_outline_gives_no_figure_and_a_problem_that_names_it, 0, G_N_ELEMENTS (faulty));
   tcase_add_test (tests, the_reference_is_the_first_wing_that_has_an_area);
