@@ -98,6 +98,28 @@ START_TEST (a_tapered_wing_alone_is_neutral_at_its_quarter_chord)
 }
 END_TEST
 
+/* Straight tapers stand for themselves: taper 0.6, tan of quarter-chord sweep (60 − 80/4) / 500, quarter MAC at 68.3333.
+ * The tail: chords 92 to 58, MAC (2/3) · 92 · (1 + k + k²)/(1 + k), k = 58/92, its leading edge 15/180 of its station aft. */
+START_TEST (a_tapered_wings_own_sweep_and_taper_make_its_downwash)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 500, 0, 200, 60, 120 });
+  Outline *tail = wing_trapezium ((Trapezium) { 180, 620, 92, 635, 58 });
+  const HandbookSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 },
+                                        { .outline = tail, .z = 41, .pressure_ratio = 1 } };
+  const double k = 58. / 92, mac = 2. / 3 * 92 * (1 + k + k * k) / (1 + k), station = 60 * (1 + 2 * k) / (1 + k);
+  const double tail_x = 620 + 15 * station / 180 + mac / 4, arm = tail_x - 68.3333333333;
+  const double downwash = handbook_downwash (6.25, 0.6, atan (40. / 500), arm / 1000, 41. / 1000);
+  const double wing_lift = handbook_lift_slope (6.25, atan (20. / 500), 1);
+  const double tail_lift = handbook_lift_slope (360 / 75., atan ((15 - 17.) / 180), 1) * 0.16875 * (1 - downwash);
+  double x;
+
+  ck_assert_int_eq (handbook_neutral_point (surfaces, 2, &x, NULL), CORE_OK);
+  ck_assert_double_eq_tol (x, (wing_lift * 68.3333333333 + tail_lift * tail_x) / (wing_lift + tail_lift), 1e-6);
+  outline_unref (wing);
+  outline_unref (tail);
+}
+END_TEST
+
 /* Where the methods disagree: 0 to 5 % of MAC in the neutral point of honest layouts, the downwash by up to 0.11. */
 START_TEST (the_handbook_is_within_5_percent_of_mac_of_the_lattice)
 {
@@ -180,6 +202,7 @@ main (void)
   tcase_add_test (tests, tail_volume_gives_nelsons_pitching_moment);
   tcase_add_test (tests, a_rectangles_tail_adds_its_lift_in_the_wings_downwash);
   tcase_add_test (tests, a_tapered_wing_alone_is_neutral_at_its_quarter_chord);
+  tcase_add_test (tests, a_tapered_wings_own_sweep_and_taper_make_its_downwash);
   tcase_add_test (tests, the_handbook_is_within_5_percent_of_mac_of_the_lattice);
   tcase_add_test (tests, a_foreplane_takes_lift_from_the_wing_and_moves_the_neutral_point_forward);
   tcase_add_test (tests, wings_of_a_biplane_fly_side_by_side);
