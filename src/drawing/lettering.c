@@ -122,6 +122,21 @@ lettering_draw_halo (const Lettering *self, const Letters *letters, PangoLayoutL
   cairo_stroke (self->cr);
 }
 
+/* Glyphs stand on whole pixels in a picture, which spaces small letters unevenly: on paper their shapes are filled instead. */
+static void
+lettering_ink (const Lettering *self, PangoLayoutLine *line)
+{
+  const bool picture = cairo_surface_get_type (cairo_get_target (self->cr)) == CAIRO_SURFACE_TYPE_IMAGE;
+
+  if (self->look->paper && picture)
+    {
+      pango_cairo_layout_line_path (self->cr, line);
+      cairo_fill (self->cr);
+    }
+  else
+    pango_cairo_show_layout_line (self->cr, line);
+}
+
 void
 lettering_draw (Lettering *self, const Letters *letters)
 {
@@ -144,7 +159,7 @@ lettering_draw (Lettering *self, const Letters *letters)
       cairo_move_to (cr, own.min.x, letters_drop (self, letters));
     }
   look_set_source (cr, letters->colour.alpha > 0 ? letters->colour : self->look->graphite);
-  pango_cairo_show_layout_line (cr, line);
+  lettering_ink (self, line);
   cairo_new_path (cr);
   cairo_restore (cr);
 }

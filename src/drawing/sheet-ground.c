@@ -101,12 +101,12 @@ sheet_draw_datum (SheetDraft *draft)
   line_stroke (draft->cr, (Point) { margin, y }, (Point) { draft->view->width - margin / 4, y });
 }
 
-/* Runs 14 mm, and at least 28 px (on paper 8.4 mm), beyond what it is the middle of; along the whole window when the sheet is empty. */
+/* Runs 14 mm, and at least 28 px (on paper 4 mm), beyond what it is the middle of; along the whole window when the sheet is empty. */
 void
 sheet_draw_centre_line (SheetDraft *draft)
 {
   const Box box = sheet_shapes_box (draft->aeroplane);
-  const double x = draft->view->origin_x, beyond = fmax (14 * draft->view->scale, 28 * draft->look->u);
+  const double x = draft->view->origin_x, beyond = fmax (14 * draft->view->scale, look_size (draft->look, 28, 4));
   double from = 0, to = draft->view->height;
 
   if (!box_is_empty (box))

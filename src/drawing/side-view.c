@@ -53,7 +53,7 @@ static void
 draw_centre_line (const SideDraft *d)
 {
   const Box box = side_shapes_box (d->aeroplane);
-  const double beyond = fmax (14 * d->view.scale, 28 * d->look->u);
+  const double beyond = fmax (14 * d->view.scale, look_size (d->look, 28, 4));
   double from = 0, to = d->view.height;
 
   if (!box_is_empty (box))

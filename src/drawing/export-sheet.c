@@ -1,0 +1,132 @@
+#include "trammel-config.h"
+#include "drawing/export-sheet.h"
+#include <cairo-pdf.h>
+#include <cairo-svg.h>
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include <string.h>
+#include "drawing/export.h"
+#include "drawing/picture.h"
+
+enum { MOST_PX = 20000 };
+static const double mm_in_inch = 25.4, points_in_inch = 72;
+static const double svg_fineness = 10;      /* cairo writes letters in 64ths of its unit: a tenth of a mm is fine enough */
+
+typedef struct { const WallSheetLayout *layout; double scale; } ScaledSheet;
+
+static void
+paint_scaled (cairo_t *cr, const void *data)
+{
+  const ScaledSheet *scaled = data;
+
+  cairo_scale (cr, scaled->scale, scaled->scale);
+  wall_sheet_draw (scaled->layout, cr);
+}
+
+GBytes *
+sheet_png (const WallSheetLayout *layout, const WallSheet *sheet, int dpi, GError **error)
+{
+  const int per_metre = (int) lround (dpi * 1000 / mm_in_inch);
+  const ScaledSheet scaled = { layout, per_metre / 1000.0 };
+  double width, height;
+  Picture picture = { .per_metre = per_metre, .title = wall_sheet_title (sheet), .paint = paint_scaled, .data = &scaled };
+
+  wall_sheet_size (sheet, &width, &height);
+  picture.width = (int) lround (width * scaled.scale);
+  picture.height = (int) lround (height * scaled.scale);
+  if (MAX (picture.width, picture.height) > MOST_PX)
+    {
+      g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_TOO_LARGE,
+                   _("At %d dots an inch the picture would be %d × %d px; at most %d a side can be made. Take fewer dots or a smaller paper."),
+                   dpi, picture.width, picture.height, MOST_PX);
+      return NULL;
+    }
+  return picture_png (&picture, error);
+}
+
+static cairo_status_t
+append_bytes (void *closure, const unsigned char *bytes, unsigned length)
+{
+  g_byte_array_append (closure, bytes, length);
+  return CAIRO_STATUS_SUCCESS;
+}
+
+/* Draws on a surface that writes into `bytes`, and ends both it and them: the surface is taken. */
+static GBytes *
+bytes_drawn (cairo_surface_t *surface, GByteArray *bytes, const ScaledSheet *scaled, GError **error)
+{
+  cairo_t *cr = cairo_create (surface);
+  cairo_status_t status;
+
+  paint_scaled (cr, scaled);
+  cairo_show_page (cr);
+  status = cairo_status (cr);
+  cairo_destroy (cr);
+  cairo_surface_finish (surface);
+  if (status == CAIRO_STATUS_SUCCESS)
+    status = cairo_surface_status (surface);
+  cairo_surface_destroy (surface);
+  if (status == CAIRO_STATUS_SUCCESS)
+    return g_byte_array_free_to_bytes (bytes);
+  g_byte_array_unref (bytes);
+  g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_DRAWING, _("The sheet could not be drawn: %s."), cairo_status_to_string (status));
+  return NULL;
+}
+
+/* An empty date leaves the entry out, where cairo would put the clock's. */
+GBytes *
+sheet_pdf (const WallSheetLayout *layout, const WallSheet *sheet, GError **error)
+{
+  const double scale = points_in_inch / mm_in_inch;
+  GByteArray *bytes = g_byte_array_new ();
+  cairo_surface_t *surface;
+  double width, height;
+
+  wall_sheet_size (sheet, &width, &height);
+  surface = cairo_pdf_surface_create_for_stream (append_bytes, bytes, width * scale, height * scale);
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, wall_sheet_title (sheet));
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_SUBJECT, _("Wall sheet with the balance mark"));
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATOR, "Trammel");
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATE_DATE, sheet->date);
+  return bytes_drawn (surface, bytes, &(ScaledSheet) { layout, scale }, error);
+}
+
+/* The head is written anew: mm outside, cairo's finer units inside, and words for those who cannot see it. cairo's own name for the
+ * drawing counts the surfaces of the process; it goes. */
+static GBytes *
+svg_finished (GBytes *takes, const WallSheet *sheet)
+{
+  g_autoptr (GBytes) raw = takes;
+  g_autofree char *text = g_strndup (g_bytes_get_data (raw, NULL), g_bytes_get_size (raw));
+  g_autofree char *title = g_markup_escape_text (wall_sheet_title (sheet), -1);
+  g_autofree char *description = g_markup_escape_text (_("Wall sheet with the balance mark"), -1);
+  char *definitions = strstr (text, "<defs>"), *drawing = strstr (text, "<g id=\"surface"), *inside = drawing ? strchr (drawing, '>') : NULL;
+  GString *made = g_string_new ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+  double width, height;
+  char number[G_ASCII_DTOSTR_BUF_SIZE], number2[G_ASCII_DTOSTR_BUF_SIZE];
+
+  wall_sheet_size (sheet, &width, &height);
+  g_ascii_dtostr (number, sizeof number, width);
+  g_ascii_dtostr (number2, sizeof number2, height);
+  g_string_append_printf (made, "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\" role=\"img\" "
+                          "width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\">\n<title>%s</title>\n<desc>%s</desc>\n",
+                          number, number2, number, number2, title, description);
+  if (definitions != NULL && definitions < drawing)
+    g_string_append_len (made, definitions, drawing - definitions);
+  g_string_append_printf (made, "<g id=\"sheet\" transform=\"scale(%s)\">", g_ascii_dtostr (number, sizeof number, 1 / svg_fineness));
+  g_string_append (made, inside != NULL ? inside + 1 : "</g>\n</svg>\n");
+  return g_string_free_to_bytes (made);
+}
+
+GBytes *
+sheet_svg (const WallSheetLayout *layout, const WallSheet *sheet, GError **error)
+{
+  GByteArray *bytes = g_byte_array_new ();
+  double width, height;
+  GBytes *raw;
+
+  wall_sheet_size (sheet, &width, &height);
+  raw = bytes_drawn (cairo_svg_surface_create_for_stream (append_bytes, bytes, width * svg_fineness, height * svg_fineness), bytes,
+                     &(ScaledSheet) { layout, svg_fineness }, error);
+  return raw != NULL ? svg_finished (raw, sheet) : NULL;
+}

@@ -1,0 +1,119 @@
+#include "trammel-config.h"
+#include "drawing/wall-sheet-notes.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "drawing/wall-sheet-battery.h"
+
+enum { FINDINGS = 5 };      /* at most: what is gravest stands first */
+
+/* The cautions of the first run, the help, and every sheet. */
+static const char *const cautions[] = {
+  N_("The figures are estimates. Check the balance on the bench before every first flight, and begin at the forward limit."),
+  N_("Keep clear of propellers; take the propeller off for bench work."),
+  N_("Charge and store lithium batteries as their makers say."),
+  N_("Blades, adhesives, dust and heating irons hurt."),
+  N_("Fly where and how local rules and the flying field allow."),
+};
+
+static void
+add_findings (GPtrArray *lines, const Figures *figures)
+{
+  for (guint i = 0, taken = 0; i < figures->notes->len && taken < FINDINGS; i++)
+    {
+      const Note *note = g_ptr_array_index (figures->notes, i);
+
+      if (note->severity == NOTE_NOTE)
+        continue;
+      g_ptr_array_add (lines, g_strdup (note->text));
+      taken++;
+    }
+}
+
+static bool
+has_anything (const Aeroplane *aeroplane, PieceKind kind)
+{
+  return aeroplane_count (aeroplane, kind) > 0;
+}
+
+static bool
+has_side_outline (const Aeroplane *aeroplane)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_BODY); i++)
+    if (aeroplane_body (aeroplane, i)->side_outline != NULL)
+      return true;
+  return false;
+}
+
+/* What a finished drawing would have besides. */
+static void
+add_missing (GPtrArray *lines, const Figures *figures)
+{
+  const Aeroplane *aeroplane = figures->aeroplane;
+  const bool has_mass = figures->mass.total_g > 0;      /* without any, a finding says so */
+
+  if (!has_anything (aeroplane, PIECE_BODY))
+    g_ptr_array_add (lines, g_strdup (_("No body is drawn yet.")));
+  else if (!has_side_outline (aeroplane))
+    g_ptr_array_add (lines, g_strdup (_("The body's side outline is not drawn yet.")));
+  if (has_mass && !has_anything (aeroplane, PIECE_PART))
+    g_ptr_array_add (lines, g_strdup (_("No parts are placed yet.")));
+  if (has_mass && !has_anything (aeroplane, PIECE_STRUCTURE))
+    g_ptr_array_add (lines, g_strdup (_("The structure has no mass yet.")));
+}
+
+static void
+add_rigging (GPtrArray *lines, const Aeroplane *aeroplane)
+{
+  const Surface *wing = aeroplane_reference_wing (aeroplane);
+  g_autofree char *dihedral = NULL, *incidence = NULL, *washout = NULL;
+
+  if (wing == NULL)
+    return;
+  dihedral = units_angle (wing->dihedral);
+  incidence = units_angle (wing->incidence);
+  washout = units_angle (wing->washout);
+  /* Translators: three angles, "Dihedral 4° each side, incidence of the wing 2°, washout 1°." */
+  g_ptr_array_add (lines, g_strdup_printf (_("Dihedral %s each side, incidence of the wing %s, washout %s."), dihedral, incidence, washout));
+}
+
+char **
+wall_notes_of (const WallSheet *sheet)
+{
+  GPtrArray *lines = g_ptr_array_new ();
+  BatteryWords battery = battery_words_of (sheet);
+
+  add_findings (lines, sheet->figures);
+  add_missing (lines, sheet->figures);
+  if (battery.note != NULL)
+    g_ptr_array_add (lines, g_strdup (battery.note));
+  battery_words_clear (&battery);
+  add_rigging (lines, sheet->figures->aeroplane);
+  for (size_t i = 0; i < G_N_ELEMENTS (cautions); i++)
+    g_ptr_array_add (lines, g_strdup (_(cautions[i])));
+  g_ptr_array_add (lines, NULL);
+  return (char **) g_ptr_array_free (lines, FALSE);
+}
+
+void
+wall_notes_draw (SheetPen *pen, char *const notes[], Point at, double width)
+{
+  const double pitch = 1.75 * caps_small, indent = 5.5;
+  double y = at.y + caps_figure;
+
+  pen_write (pen, (Script) { { at.x, y }, caps_figure, 0 }, _("Notes"));
+  y += 1;
+  for (size_t i = 0; notes[i] != NULL; i++)
+    {
+      g_auto (GStrv) lines = pen_wrapped (pen, caps_small, width - indent, notes[i]);
+      g_autofree char *number = g_strdup_printf ("%d", (int) i + 1);
+
+      y += 0.6;
+      for (size_t j = 0; lines[j] != NULL; j++)
+        {
+          y += pitch;
+          if (j == 0)
+            pen_write (pen, (Script) { { at.x, y }, caps_small, 0 }, number);
+          pen_write (pen, (Script) { { at.x + indent, y }, caps_small, 0 }, lines[j]);
+        }
+    }
+}

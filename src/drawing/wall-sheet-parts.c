@@ -1,0 +1,152 @@
+#include "trammel-config.h"
+#include "drawing/wall-sheet-parts.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "drawing/ruled-table.h"
+#include "figures/names.h"
+
+/* Alike, at the same place on either side. */
+static bool
+parts_are_pair (const Part *a, const Part *b)
+{
+  const double same = 0.05;
+
+  return a != b && b->aboard && fabs (a->y) > same && fabs (a->y + b->y) < same && fabs (a->x - b->x) < same
+         && a->mass == b->mass && g_strcmp0 (a->class_name, b->class_name) == 0
+         && g_strcmp0 (piece_name (&a->piece), piece_name (&b->piece)) == 0;
+}
+
+/* The first part of the document that is this one's mirror image; NULL without. */
+static const Part *
+part_mate (const Aeroplane *aeroplane, const Part *part)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    if (parts_are_pair (part, aeroplane_part (aeroplane, i)))
+      return aeroplane_part (aeroplane, i);
+  return NULL;
+}
+
+/* Two parts are a pair when each is the other's first mate. */
+static const Part *
+part_partner (const Aeroplane *aeroplane, const Part *part)
+{
+  const Part *mate = part_mate (aeroplane, part);
+
+  return mate != NULL && part_mate (aeroplane, mate) == part ? mate : NULL;
+}
+
+static bool
+part_stands_before (const Aeroplane *aeroplane, const Part *first, const Part *second)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    {
+      if (aeroplane_part (aeroplane, i) == first)
+        return true;
+      if (aeroplane_part (aeroplane, i) == second)
+        return false;
+    }
+  return false;
+}
+
+static PartLine
+line_of_part (const Part *part, const Part *partner, int number)
+{
+  const char *name = piece_name (&part->piece);
+
+  if (partner == NULL)
+    return (PartLine) { .number = number, .name = g_strdup (name), .mass = part->mass, .x = part->x, .part = part };
+  return (PartLine) {
+    /* Translators: a part's name and how many there are, "Servo, 2 off" */
+    .number = number, .name = g_strdup_printf (_("%s, %d off"), name, 2), .mass = part->mass + partner->mass, .x = part->x,
+    .part = part->y > 0 ? part : partner };
+}
+
+/* All structures as one line; its place is what the whole's leaves for it. */
+static bool
+line_of_structure (const Figures *figures, PartLine *line)
+{
+  double mass = 0, moment = figures->mass.total_g * figures->mass.x_mm;
+
+  for (size_t i = 0; i < aeroplane_count (figures->aeroplane, PIECE_STRUCTURE); i++)
+    mass += aeroplane_structure (figures->aeroplane, i)->mass;
+  for (size_t i = 0; i < aeroplane_count (figures->aeroplane, PIECE_PART); i++)
+    {
+      const Part *part = aeroplane_part (figures->aeroplane, i);
+
+      moment -= part->aboard ? part->mass * part->x : 0;
+    }
+  if (mass > 0)
+    *line = (PartLine) { .name = g_strdup (_("structure")), .mass = mass, .x = moment / mass };
+  return mass > 0;
+}
+
+PartList
+part_list_of (const Figures *figures)
+{
+  const Aeroplane *aeroplane = figures->aeroplane;
+  const size_t count = aeroplane_count (aeroplane, PIECE_PART);
+  PartList list = { .lines = g_new0 (PartLine, count + 1) };
+  int number = 0;
+
+  for (size_t i = 0; i < count; i++)
+    {
+      const Part *part = aeroplane_part (aeroplane, i), *partner = part->aboard ? part_partner (aeroplane, part) : NULL;
+
+      if (part->aboard && (partner == NULL || part_stands_before (aeroplane, part, partner)))
+        list.lines[list.count++] = line_of_part (part, partner, ++number);
+    }
+  if (line_of_structure (figures, &list.lines[list.count]))
+    list.count++;
+  return list;
+}
+
+void
+part_list_clear (PartList *self)
+{
+  for (size_t i = 0; i < self->count; i++)
+    g_free (self->lines[i].name);
+  g_clear_pointer (&self->lines, g_free);
+}
+
+static void
+table_add_line (RuledTable *table, Units units, const PartLine *line)
+{
+  char *const cells[] = {
+    line->number > 0 ? g_strdup_printf ("%d", line->number) : g_strdup (""), g_strdup (line->name),
+    units_mass_figure (units, line->mass), paper_length_figure (units, line->x) };
+
+  ruled_table_add (table, cells);
+}
+
+static void
+table_add_rest (RuledTable *table, size_t count)
+{
+  /* Translators: at the end of a list that is cut short */
+  g_autofree char *words = g_strdup_printf (ngettext ("and %d more, in the parts list", "and %d more, in the parts list", count), (int) count);
+
+  ruled_table_add (table, (char *const[]) { g_strdup (""), g_steal_pointer (&words), g_strdup (""), g_strdup ("") });
+}
+
+void
+part_table_draw (SheetPen *pen, const PartList *list, Point at, PartTableStyle style)
+{
+  const MassFigures *mass = &pen->sheet->figures->mass;
+  const Units units = pen->sheet->units;
+  RuledTable table = ruled_table_new (_("Parts"), 4);
+  const PartLine whole = { .name = (char *) _("all-up, balance point"), .mass = mass->total_g, .x = mass->x_mm };
+
+  table.caps = style.caps;
+  table.heads[0] = _("No.");
+  table.heads[1] = _("part");
+  table.heads[2] = units_mass_name (units);
+  table.heads[3] = _("aft of datum");
+  table.to_right[2] = table.to_right[3] = true;
+  for (size_t i = 0; i < MIN (list->count, style.most); i++)
+    table_add_line (&table, units, &list->lines[i]);
+  if (list->count > style.most)
+    table_add_rest (&table, list->count - style.most);
+  if (list->count > 1 && isfinite (mass->x_mm))
+    table_add_line (&table, units, &whole);
+  ruled_table_draw (pen, &table, at, style.side_by_side);
+  ruled_table_clear (&table);
+}

@@ -1,0 +1,20 @@
+#pragma once
+#include "drawing/wall-sheet-pen.h"
+
+/** A line of the parts list: one part, or two alike that mirror one another. */
+typedef struct {
+  int number;              /* its balloon's on the plan; 0 for what is not drawn */
+  char *name;
+  double mass, x;          /* g, of all of them; mm aft of datum */
+  const Part *part;        /* to starboard where there are two; NULL for structure */
+} PartLine;
+
+typedef struct { PartLine *lines; size_t count; } PartList;
+
+/** Parts aboard in the order of the document, then what is built, as one line. */
+PartList part_list_of    (const Figures *figures);
+void     part_list_clear (PartList *self);
+
+/** The table, its upper left corner at `at`: number, part, mass, place, and the sum. Beyond `most` lines it says how many more there are. */
+typedef struct { double caps; unsigned side_by_side, most; } PartTableStyle;
+void     part_table_draw (SheetPen *pen, const PartList *list, Point at, PartTableStyle style);

@@ -1,0 +1,50 @@
+#pragma once
+#include "drawing/dimension.h"
+#include "drawing/lettering.h"
+#include "drawing/line-kind.h"
+#include "drawing/sheet-places.h"
+#include "drawing/wall-sheet.h"
+
+/** What every part of the wall sheet draws with. User units are mm on the paper, x to the right, y down. */
+typedef struct {
+  cairo_t *cr;                 /* NULL: only measures */
+  const WallSheet *sheet;
+  const Look *look;
+  Lettering lettering;
+  double figure_caps;          /* of dimensions: smaller on the papers of a desk */
+  bool words_are_solid;        /* black boxes in place of words: for a free_space, so that nothing is laid across them */
+} SheetPen;
+
+/** Heights of capitals, mm. Text, tables and notes go down a step where paper is short. */
+static const double caps_title = 7, caps_mark = 5, caps_figure = 3.5, caps_text = 2.5, caps_small = 2, caps_field = 1.8;
+
+SheetPen pen_begin (cairo_t *cr, const WallSheet *sheet, const Look *look);
+void     pen_end   (SheetPen *pen);
+
+/** Which line of text, and how: `across` is the share of its width that stands left of the place. */
+typedef struct { Point at; double caps, across; } Script;
+/** Writes one line, its foot at the place, black. */
+void   pen_write (SheetPen *pen, Script script, const char *text);
+/** Writes it no wider than `width`: in smaller letters down to `least` caps, then cut with an ellipsis. */
+void   pen_write_within (SheetPen *pen, Script script, double least, double width, const char *text);
+/** A dimension, its figure in the pen's height unless it has a size. */
+void   pen_dimension (SheetPen *pen, Dimension dimension);
+double pen_width (SheetPen *pen, double caps, const char *text);
+/** The text, or as much of it as is `width` wide, with an ellipsis. A new string. */
+char  *pen_fitted (SheetPen *pen, double caps, double width, const char *text);
+/** The text in lines no wider than `width`, broken at blanks, or inside words that are wider alone. NULL-terminated, g_strfreev. */
+char **pen_wrapped (SheetPen *pen, double caps, double width, const char *text);
+
+/** A length as on the sheet, with and without its unit: between whole inches and a fraction the drawing's lettering wants more room than a
+ *  thin space gives, lest 1 7/16 be read as 17/16. New strings. */
+char  *paper_length        (Units units, double mm);
+char  *paper_length_figure (Units units, double mm);
+
+/** Black, solid, `width` mm: for the path that follows. */
+void   pen_set_line (SheetPen *pen, double width);
+/** A line, a rectangle, in that width. */
+void   pen_line (SheetPen *pen, double width, Point from, Point to);
+void   pen_box  (SheetPen *pen, double width, Box box);
+
+static inline double box_width  (Box box) { return box.max.x - box.min.x; }
+static inline double box_height (Box box) { return box.max.y - box.min.y; }
