@@ -92,6 +92,8 @@ START_TEST (all_surfaces_share_their_edges)
   Mesh mesh = mesh_of (surfaces, 2);
 
   ck_assert_uint_eq (mesh.surfaces[0].strip_count, 20);
+  ck_assert_uint_eq (mesh.strips[0].panel_count, 6);
+  ck_assert_uint_eq (mesh.strips[20].panel_count, 4);
   for (size_t i = 0; i < mesh.surfaces[1].strip_count; i++)
     ck_assert (has_edge (&mesh, 0, mesh.strips[mesh.surfaces[1].strip + i].outer_y));
   ck_assert (has_edge (&mesh, 1, 131));
