@@ -3,7 +3,8 @@
 #include <math.h>
 #include <stdbool.h>
 
-enum { gauss_points = 8, search_steps = 8, search_halvings = 60, most_pieces = 2 * search_steps + 2 };
+enum { gauss_points = 8, search_steps = 8, search_halvings = 40, most_pieces = 2 * search_steps + 2,
+       most_places = 64 };
 
 /* Gauss–Legendre on 0..1, the lower half; the upper mirrors it. Eight places take w² of a quarter-ellipse to 1e-11. */
 static const double gauss_place[gauss_points / 2] = {
@@ -11,14 +12,44 @@ static const double gauss_place[gauss_points / 2] = {
 static const double gauss_weight[gauss_points / 2] = {
   0.05061426814518813, 0.11119051722668724, 0.15685332293894364, 0.18134189168918100 };
 
+/* ∫ w² (1 + upwash) dx so far, and the quadrature's places that still want their flow: asked for many at a time. */
+typedef struct {
+  BodyFlow flow;
+  void *data;
+  double sum;
+  double x[most_places], weight[most_places];
+  size_t count;
+} Integral;
+
 /* What the integral is made over: one segment of the body's outline, and the wing's root chord. */
 typedef struct {
   Point from;
   const Segment *segment;
-  BodyFlow flow;
-  void *data;
   double leading_x, trailing_x;
 } Strip;
+
+static void
+integral_flush (Integral *integral)
+{
+  double flow[most_places];
+
+  for (size_t i = 0; i < integral->count; i++)
+    flow[i] = 1;
+  if (integral->flow && integral->count)
+    integral->flow (integral->data, integral->x, integral->count, flow);
+  for (size_t i = 0; i < integral->count; i++)
+    integral->sum += integral->weight[i] * flow[i];
+  integral->count = 0;
+}
+
+static void
+integral_add (Integral *integral, double x, double weight)
+{
+  if (integral->count == most_places)
+    integral_flush (integral);
+  integral->x[integral->count] = x;
+  integral->weight[integral->count++] = weight;
+}
 
 static double
 strip_x (const Strip *strip, double t)
@@ -43,12 +74,10 @@ piece_parameter (const Strip *strip, const double ends[2], double place, double 
   return near + length * place * place;
 }
 
-/* ∫ w² (1 + upwash) dx over a piece that lies ahead of the wing or behind it as a whole. */
-static double
-piece_integral (const Strip *strip, const double ends[2])
+/* A piece that lies ahead of the wing or behind it as a whole. */
+static void
+add_piece (const Strip *strip, const double ends[2], Integral *integral)
 {
-  double x[gauss_points], part[gauss_points], flow[gauss_points], sum = 0;
-
   for (size_t i = 0; i < gauss_points; i++)
     {
       const size_t mirrored = i < gauss_points / 2 ? i : gauss_points - 1 - i;
@@ -57,15 +86,9 @@ piece_integral (const Strip *strip, const double ends[2])
       const double t = piece_parameter (strip, ends, place, &stretch);
       const Point at = segment_at (strip->from, strip->segment, t);
 
-      x[i] = at.x;
-      flow[i] = 1;
-      part[i] = 4 * at.y * at.y * segment_slope (strip->from, strip->segment, t).x * gauss_weight[mirrored] * stretch;
+      integral_add (integral, at.x,
+                    4 * at.y * at.y * segment_slope (strip->from, strip->segment, t).x * gauss_weight[mirrored] * stretch);
     }
-  if (strip->flow)
-    strip->flow (strip->data, x, gauss_points, flow);
-  for (size_t i = 0; i < gauss_points; i++)
-    sum += part[i] * flow[i];
-  return sum;
 }
 
 /* The place between a and b at which the segment passes x; it lies on either side of x at the two. */
@@ -91,42 +114,46 @@ static size_t
 strip_pieces (const Strip *strip, double ends[most_pieces + 1])
 {
   const double edges[2] = { strip->leading_x, strip->trailing_x };
+  const int steps = strip->segment->kind == SEGMENT_LINE ? 1 : search_steps;
+  double before = strip->from.x;
   size_t count = 0;
 
   ends[count++] = 0;
-  for (int step = 0; step < search_steps; step++)
+  for (int step = 0; step < steps; step++)
     {
-      const double a = step / (double) search_steps, b = (step + 1) / (double) search_steps;
-      const bool falling = strip_x (strip, a) > strip_x (strip, b);
+      const double a = step / (double) steps, b = (step + 1) / (double) steps, after = strip_x (strip, b);
 
-      if (2 * step == search_steps && strip->segment->kind != SEGMENT_LINE)
+      if (2 * step == steps)
         ends[count++] = a;
       for (int edge = 0; edge < 2 && edges[0] < edges[1]; edge++)
         {
-          const double x = edges[falling ? 1 - edge : edge];
+          const double x = edges[before > after ? 1 - edge : edge];
 
-          if ((strip_x (strip, a) < x) != (strip_x (strip, b) < x))
+          if ((before < x) != (after < x))
             ends[count++] = strip_crossing (strip, a, b, x);
         }
+      before = after;
     }
   ends[count] = 1;
   return count;
 }
 
-static double
-strip_integral (const Strip *strip)
+static void
+add_strip (const Strip *strip, Integral *integral)
 {
-  double ends[most_pieces + 1], sum = 0;
-  const size_t count = strip_pieces (strip, ends);
+  double ends[most_pieces + 1];
+  size_t count;
 
+  if (strip->segment->kind == SEGMENT_LINE && strip->segment->to.x == strip->from.x)
+    return;                     /* a blunt end has no length */
+  count = strip_pieces (strip, ends);
   for (size_t i = 0; i < count; i++)
     {
       const double middle = strip_x (strip, (ends[i] + ends[i + 1]) / 2);
 
       if (middle < strip->leading_x || middle > strip->trailing_x || strip->leading_x >= strip->trailing_x)
-        sum += piece_integral (strip, ends + i);
+        add_piece (strip, ends + i, integral);
     }
-  return sum;
 }
 
 /* An outline that ends at a blunt nose or tail is open in the wing's sense, and as good as any here. */
@@ -145,19 +172,20 @@ body_pitching_moment (const Outline *outline, BodyFlow flow, void *data,
   const size_t count = outline_segment_count (outline);
   const bool backward = outline_node (outline, count).x < outline_node (outline, 0).x;
   const CoreStatus status = body_check (outline);
-  double sum = 0;
+  Integral integral = { .flow = flow, .data = data };
 
   if (status)
     return status;
   for (size_t i = 0; i < count; i++)
     {
-      const Strip strip = { .from = outline_node (outline, i), .segment = outline_segment (outline, i), .flow = flow,
-                            .data = data, .leading_x = wing_leading_x, .trailing_x = wing_trailing_x };
+      const Strip strip = { .from = outline_node (outline, i), .segment = outline_segment (outline, i),
+                            .leading_x = wing_leading_x, .trailing_x = wing_trailing_x };
 
-      sum += strip_integral (&strip);
+      add_strip (&strip, &integral);
     }
-  if (!isfinite (sum))
+  integral_flush (&integral);
+  if (!isfinite (integral.sum))
     return CORE_NOT_FINITE;
-  *moment = M_PI / 2 * (backward ? -sum : sum);
+  *moment = M_PI / 2 * (backward ? -integral.sum : integral.sum);
   return CORE_OK;
 }
