@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include <libintl.h>
 #include <locale.h>
+#include "app/application.h"
 #include "command/command.h"
 
 int
@@ -10,5 +11,5 @@ main (int argc, char **argv)
   bindtextdomain (GETTEXT_PACKAGE, TRAMMEL_LOCALE_DIR);
   bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
   textdomain (GETTEXT_PACKAGE);
-  return command_main (argc, argv);
+  return command_takes (argc, argv) ? command_main (argc, argv) : application_main (argc, argv);
 }

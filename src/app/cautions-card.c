@@ -1,0 +1,79 @@
+#include "trammel-config.h"
+#include "app/cautions-card.h"
+#include <glib/gi18n-lib.h>
+
+static const char *const sentences[] = {
+  N_("The figures are estimates. Check the balance on the bench before every first flight, and begin at the forward limit."),
+  N_("Keep clear of propellers; take the propeller off for bench work."),
+  N_("Charge and store lithium batteries as their makers say."),
+  N_("Blades, adhesives, dust and heating irons hurt."),
+  N_("Fly where and how local rules and the flying field allow."),
+};
+
+const char *
+cautions_sentence (size_t index)
+{
+  return index < G_N_ELEMENTS (sentences) ? _(sentences[index]) : NULL;
+}
+
+static void
+card_understood (GtkWidget *card, GtkButton *button)
+{
+  TrammelSettings *settings = g_object_get_data (G_OBJECT (card), "settings");
+
+  trammel_settings_set_flag (settings, CAUTIONS_READ, true);
+}
+
+/* Another window's card goes with this one's. */
+static void
+card_follow (GtkWidget *card, TrammelSettings *settings)
+{
+  gtk_widget_set_visible (card, !trammel_settings_flag (settings, CAUTIONS_READ));
+}
+
+static GtkWidget *
+caution_label (const char *text)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 64);
+  return label;
+}
+
+static GtkWidget *
+card_build_words (void)
+{
+  GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 3);
+  GtkWidget *heading = caution_label (_("Before You Build and Fly"));
+
+  gtk_widget_add_css_class (heading, "heading");
+  gtk_box_append (GTK_BOX (words), heading);
+  for (size_t i = 0; cautions_sentence (i) != NULL; i++)
+    gtk_box_append (GTK_BOX (words), caution_label (cautions_sentence (i)));
+  gtk_widget_set_hexpand (words, TRUE);
+  return words;
+}
+
+GtkWidget *
+cautions_card_new (TrammelSettings *settings)
+{
+  GtkWidget *card, *button;
+
+  if (trammel_settings_flag (settings, CAUTIONS_READ))
+    return NULL;
+  card = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  button = gtk_button_new_with_mnemonic (_("_Understood"));
+  gtk_widget_add_css_class (card, "card");
+  gtk_widget_add_css_class (card, "cautions");
+  gtk_widget_set_halign (card, GTK_ALIGN_CENTER);
+  gtk_widget_set_valign (card, GTK_ALIGN_END);
+  gtk_widget_set_valign (button, GTK_ALIGN_END);
+  gtk_box_append (GTK_BOX (card), card_build_words ());
+  gtk_box_append (GTK_BOX (card), button);
+  g_object_set_data_full (G_OBJECT (card), "settings", g_object_ref (settings), g_object_unref);
+  g_signal_connect_object (button, "clicked", G_CALLBACK (card_understood), card, G_CONNECT_SWAPPED);
+  g_signal_connect_object (settings, "changed", G_CALLBACK (card_follow), card, G_CONNECT_SWAPPED);
+  return card;
+}

@@ -1,0 +1,149 @@
+#include "trammel-config.h"
+#include "app/export-dialog.h"
+#include <glib/gi18n-lib.h>
+#include "app/export-job.h"
+#include "app/export-preview.h"
+#include "app/file-chooser.h"
+
+#define TRAMMEL_TYPE_EXPORT_DIALOG (trammel_export_dialog_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, TRAMMEL, EXPORT_DIALOG, AdwWindow)
+
+struct _TrammelExportDialog {
+  AdwWindow parent;
+  TrammelWindow *window;
+  Figures *figures;
+  AdwComboRow *format, *paper, *orientation, *lengths, *masses;
+  GtkSpinButton *resolution;
+  GtkWidget *page_group, *resolution_row;
+  TrammelExportPreview *preview;
+};
+
+G_DEFINE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, ADW_TYPE_WINDOW)
+
+/* In the order of the rows in the dialog. */
+static const struct { ExportFormat format; const char *ending, *kind; } formats[] = {
+  { EXPORT_PNG,  ".png",  N_("PNG pictures") },
+  { EXPORT_PDF,  ".pdf",  N_("PDF documents") },
+  { EXPORT_SVG,  ".svg",  N_("SVG drawings") },
+  { EXPORT_CSV,  ".csv",  N_("Comma-separated lists") },
+  { EXPORT_JSON, ".json", N_("JSON figures") },
+};
+static const char *const papers[] = { "a4", "a3", "a2", "a1", "letter", "tabloid" };
+enum { LETTER = 4 };
+
+static ExportOptions
+dialog_options (TrammelExportDialog *self)
+{
+  ExportOptions options = export_default_options (NULL);
+
+  options.format = formats[adw_combo_row_get_selected (self->format)].format;
+  g_strlcpy (options.paper, papers[adw_combo_row_get_selected (self->paper)], sizeof options.paper);
+  options.portrait = adw_combo_row_get_selected (self->orientation) == 1;
+  options.dpi = gtk_spin_button_get_value_as_int (self->resolution);
+  options.units.length = adw_combo_row_get_selected (self->lengths) == 1 ? LENGTH_INCH : LENGTH_MM;
+  options.units.mass = adw_combo_row_get_selected (self->masses) == 1 ? MASS_OZ : MASS_G;
+  return options;
+}
+
+/* Only what has an effect is shown: lists have no paper, and only a picture has dots. */
+static void
+dialog_refresh (TrammelExportDialog *self)
+{
+  const ExportOptions options = dialog_options (self);
+
+  gtk_widget_set_visible (self->page_group, options.format != EXPORT_CSV && options.format != EXPORT_JSON);
+  gtk_widget_set_visible (self->resolution_row, options.format == EXPORT_PNG);
+  trammel_export_preview_set (self->preview, self->figures, &options);
+}
+
+static void
+place_chosen (const char *path, gpointer dialog)
+{
+  TrammelExportDialog *self = dialog;
+  const ExportOptions options = dialog_options (self);
+
+  export_job_run (self->window, self->figures, &options, path);
+  gtk_window_destroy (GTK_WINDOW (self));
+}
+
+static void
+choose_place (GtkWidget *widget, const char *action, GVariant *parameter)
+{
+  TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (widget);
+  TrammelSession *session = trammel_window_session (self->window);
+  const guint format = adw_combo_row_get_selected (self->format);
+  g_autofree char *title = trammel_session_title (session);
+
+  file_chooser_save (GTK_WINDOW (self), &(SaveChoice) {
+    .heading = _("Export"), .folder_of = trammel_session_path (session), .name = title, .ending = formats[format].ending,
+    .kind = _(formats[format].kind), .chosen = place_chosen, .data = self });
+}
+
+static void
+trammel_export_dialog_dispose (GObject *object)
+{
+  TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (object);
+
+  g_clear_object (&self->window);
+  g_clear_pointer (&self->figures, figures_unref);
+  G_OBJECT_CLASS (trammel_export_dialog_parent_class)->dispose (object);
+}
+
+static void
+trammel_export_dialog_class_init (TrammelExportDialogClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = trammel_export_dialog_dispose;
+  g_type_ensure (TRAMMEL_TYPE_EXPORT_PREVIEW);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/trammel/Trammel/export-dialog.ui");
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, format);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, paper);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, orientation);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, lengths);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, masses);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, page_group);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution_row);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, preview);
+  gtk_widget_class_install_action (widget_class, "export.choose-place", NULL, choose_place);
+  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Escape, 0, "window.close", NULL);
+}
+
+static void
+trammel_export_dialog_init (TrammelExportDialog *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+static bool
+paper_here_is_letter (void)
+{
+  return g_str_equal (gtk_paper_size_get_default (), GTK_PAPER_NAME_LETTER);
+}
+
+static void
+dialog_follow_rows (TrammelExportDialog *self)
+{
+  AdwComboRow *rows[] = { self->format, self->paper, self->orientation, self->lengths, self->masses };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (rows); i++)
+    g_signal_connect_swapped (rows[i], "notify::selected", G_CALLBACK (dialog_refresh), self);
+  g_signal_connect_swapped (self->resolution, "value-changed", G_CALLBACK (dialog_refresh), self);
+}
+
+void
+export_dialog_present (TrammelWindow *window)
+{
+  TrammelExportDialog *self = g_object_new (trammel_export_dialog_get_type (), "transient-for", window, NULL);
+  const Units units = trammel_session_units (trammel_window_session (window));
+
+  self->window = g_object_ref (window);
+  self->figures = figures_ref (trammel_session_figures (trammel_window_session (window)));
+  adw_combo_row_set_selected (self->paper, paper_here_is_letter () ? LETTER : 0);
+  adw_combo_row_set_selected (self->lengths, units.length == LENGTH_INCH ? 1 : 0);
+  adw_combo_row_set_selected (self->masses, units.mass == MASS_OZ ? 1 : 0);
+  dialog_follow_rows (self);
+  dialog_refresh (self);
+  gtk_window_present (GTK_WINDOW (self));
+}

@@ -1,0 +1,17 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "drawing/export.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_EXPORT_PREVIEW (trammel_export_preview_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelExportPreview, trammel_export_preview, TRAMMEL, EXPORT_PREVIEW, GtkWidget)
+
+/** What an export will hold: the page as a picture, or the list as text. Made away from the main thread; the last wish wins. */
+GtkWidget *trammel_export_preview_new (void);
+/** Shows that export of these figures. */
+void trammel_export_preview_set (TrammelExportPreview *self, const Figures *figures, const ExportOptions *options);
+/** Whether what is shown is what was last set. */
+bool trammel_export_preview_is_settled (TrammelExportPreview *self);
+
+G_END_DECLS

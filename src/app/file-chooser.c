@@ -1,0 +1,162 @@
+#include "trammel-config.h"
+#include "app/file-chooser.h"
+#include <adwaita.h>
+#include <glib/gi18n-lib.h>
+
+/* One question under way: kept until it is answered. */
+typedef struct {
+  GtkFileChooserNative *chooser;
+  GtkWindow *parent;
+  char *ending, *path;
+  FileChosen chosen;
+  FileRefused refused;
+  gpointer data;
+} Question;
+
+static Question *
+question_new (GtkWindow *parent, const char *heading, GtkFileChooserAction action, const char *accept)
+{
+  Question *question = g_new0 (Question, 1);
+
+  question->parent = g_object_ref (parent);
+  question->chooser = gtk_file_chooser_native_new (heading, parent, action, accept, _("_Cancel"));
+  gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (question->chooser), TRUE);
+  return question;
+}
+
+static void
+question_free (Question *question)
+{
+  g_object_unref (question->chooser);
+  g_object_unref (question->parent);
+  g_free (question->ending);
+  g_free (question->path);
+  g_free (question);
+}
+
+static void
+question_refuse (Question *question)
+{
+  if (question->refused != NULL)
+    question->refused (question->data);
+  question_free (question);
+}
+
+static void
+question_accept (Question *question)
+{
+  question->chosen (question->path, question->data);
+  question_free (question);
+}
+
+static void
+replace_answered (Question *question, const char *response)
+{
+  if (g_str_equal (response, "replace"))
+    question_accept (question);
+  else
+    question_refuse (question);
+}
+
+/* The chooser asked about the name that was typed, not about the name with its ending. */
+static void
+question_ask_to_replace (Question *question)
+{
+  g_autofree char *name = g_path_get_basename (question->path);
+  GtkWidget *dialog = adw_message_dialog_new (question->parent, _("Replace File?"), NULL);
+
+  adw_message_dialog_format_body (ADW_MESSAGE_DIALOG (dialog), _("There is a file called “%s” already. Replacing it loses what it holds."), name);
+  adw_message_dialog_add_responses (ADW_MESSAGE_DIALOG (dialog), "cancel", _("_Cancel"), "replace", _("_Replace"), NULL);
+  adw_message_dialog_set_response_appearance (ADW_MESSAGE_DIALOG (dialog), "replace", ADW_RESPONSE_DESTRUCTIVE);
+  adw_message_dialog_set_close_response (ADW_MESSAGE_DIALOG (dialog), "cancel");
+  g_signal_connect_swapped (dialog, "response", G_CALLBACK (replace_answered), question);
+  gtk_window_present (GTK_WINDOW (dialog));
+}
+
+/* Whether the ending had to be added, and what then stands there would be lost unasked. */
+static bool
+question_completes_onto_a_file (Question *question)
+{
+  char *complete;
+
+  if (question->ending == NULL || g_str_has_suffix (question->path, question->ending))
+    return false;
+  complete = g_strconcat (question->path, question->ending, NULL);
+  g_free (question->path);
+  question->path = complete;
+  return g_file_test (complete, G_FILE_TEST_EXISTS);
+}
+
+static void
+chooser_answered (Question *question, int response)
+{
+  g_autoptr (GFile) file = response == GTK_RESPONSE_ACCEPT ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (question->chooser)) : NULL;
+
+  question->path = file == NULL ? NULL : g_file_get_path (file);
+  if (question->path == NULL)
+    question_refuse (question);
+  else if (question_completes_onto_a_file (question))
+    question_ask_to_replace (question);
+  else
+    question_accept (question);
+}
+
+static void
+question_ask (Question *question)
+{
+  g_signal_connect_swapped (question->chooser, "response", G_CALLBACK (chooser_answered), question);
+  gtk_native_dialog_show (GTK_NATIVE_DIALOG (question->chooser));
+}
+
+static void
+question_filter (Question *question, const char *kind, const char *ending)
+{
+  g_autoptr (GtkFileFilter) filter = gtk_file_filter_new ();
+
+  gtk_file_filter_set_name (filter, kind);
+  gtk_file_filter_add_suffix (filter, ending + 1);
+  gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (question->chooser), filter);
+}
+
+void
+file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data)
+{
+  Question *question = question_new (parent, _("Open"), GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"));
+  g_autoptr (GtkFileFilter) all = gtk_file_filter_new ();
+
+  question->chosen = chosen;
+  question->data = data;
+  question_filter (question, _("Trammel documents"), ".trammel");
+  gtk_file_filter_set_name (all, _("All files"));
+  gtk_file_filter_add_pattern (all, "*");
+  gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (question->chooser), all);
+  question_ask (question);
+}
+
+static void
+question_propose (Question *question, const SaveChoice *choice)
+{
+  g_autofree char *name = g_strconcat (choice->name, g_str_has_suffix (choice->name, choice->ending) ? "" : choice->ending, NULL);
+
+  g_strdelimit (name, "/", '-');
+  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (question->chooser), name);
+  if (choice->folder_of != NULL) {
+    g_autoptr (GFile) file = g_file_new_for_path (choice->folder_of);
+    g_autoptr (GFile) folder = g_file_get_parent (file);
+    gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (question->chooser), folder, NULL);
+  }
+}
+
+void
+file_chooser_save (GtkWindow *parent, const SaveChoice *choice)
+{
+  Question *question = question_new (parent, choice->heading, GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"));
+
+  question->ending = g_strdup (choice->ending);
+  question->chosen = choice->chosen;
+  question->refused = choice->refused;
+  question->data = choice->data;
+  question_filter (question, choice->kind, choice->ending);
+  question_propose (question, choice);
+  question_ask (question);
+}

@@ -1,0 +1,24 @@
+#pragma once
+#include <gtk/gtk.h>
+
+/** The desktop's own choosers, asked in one place. Paths are given lent, for the call. */
+typedef void (*FileChosen)  (const char *path, gpointer data);
+typedef void (*FileRefused) (gpointer data);
+
+/** Asks for a document to open, over `parent`. `data` is the parent itself. */
+void file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data);
+
+/** What is to be saved, and how the chooser speaks of it. */
+typedef struct {
+  const char *heading;       /* the chooser's title */
+  const char *folder_of;     /* a file whose folder it opens in; NULL: the last used */
+  const char *name;          /* proposed, without its ending */
+  const char *ending;        /* ".trammel": added when it was not typed */
+  const char *kind;          /* what files of that ending are, for people */
+  FileChosen chosen;
+  FileRefused refused;       /* may be NULL */
+  gpointer data;
+} SaveChoice;
+
+/** Asks where to save, over `parent`; asks again before another file is replaced. */
+void file_chooser_save (GtkWindow *parent, const SaveChoice *choice);

@@ -1,0 +1,137 @@
+#include "trammel-config.h"
+#include "app/window-private.h"
+#include <glib/gi18n-lib.h>
+#include "app/export-dialog.h"
+#include "app/fragment.h"
+#include "app/preferences.h"
+
+static void
+undo (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  trammel_session_undo (self->session);
+  trammel_sheet_area_reveal_selection (TRAMMEL_SHEET_AREA (self->area));
+}
+
+static void
+redo (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  trammel_session_redo (self->session);
+  trammel_sheet_area_reveal_selection (TRAMMEL_SHEET_AREA (self->area));
+}
+
+static void
+start_from_numbers (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  window_dismiss_start_page (self);
+  adw_flap_set_reveal_flap (self->flap, TRUE);
+  trammel_panel_start_from_numbers (TRAMMEL_PANEL (self->panel));
+}
+
+static void
+draw_outline (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  window_dismiss_start_page (self);
+  trammel_sheet_area_set_tool (TRAMMEL_SHEET_AREA (self->area), "outline");
+  trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (self->area));
+}
+
+static void
+empty_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  window_dismiss_start_page (self);
+  trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (self->area));
+}
+
+static void
+export_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  export_dialog_present (window);
+}
+
+static void
+show_preferences (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  preferences_present (GTK_WINDOW (self), trammel_session_settings (self->session));
+}
+
+static void
+read_answer (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  adw_flap_set_reveal_flap (self->flap, TRUE);
+  trammel_panel_read_answer (TRAMMEL_PANEL (self->panel));
+}
+
+static void
+close_window (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  gtk_window_close (window);
+}
+
+void
+window_enable (TrammelWindow *self, const char *action, bool possible)
+{
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (g_action_map_lookup_action (G_ACTION_MAP (self), action)), possible);
+}
+
+/* What the button says when pointed at, and to a screen reader: which step it is. */
+static void
+button_say (GtkWidget *button, char *takes_text)
+{
+  gtk_widget_set_tooltip_text (button, takes_text);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, takes_text, -1);
+  g_free (takes_text);
+}
+
+void
+window_actions_refresh (TrammelWindow *self)
+{
+  const char *undo_label = trammel_session_undo_label (self->session);
+  const char *redo_label = trammel_session_redo_label (self->session);
+  const bool something = aeroplane_piece_count (trammel_session_aeroplane (self->session)) > 0;
+  const Selection *selection = trammel_session_selection (self->session);
+  const bool pieces = fragment_count (trammel_session_aeroplane (self->session), selection) > 0;
+
+  window_enable (self, "undo", undo_label != NULL);
+  window_enable (self, "redo", redo_label != NULL);
+  window_enable (self, "export", something);
+  window_enable (self, "select-all", something);
+  window_enable (self, "cut", pieces);
+  window_enable (self, "copy", pieces);
+  window_enable (self, "delete", !selection_is_empty (selection));
+  /* Translators: %s is the name of a step, such as "Move Battery". */
+  button_say (self->undo_button, undo_label == NULL ? g_strdup (_("Undo")) : g_strdup_printf (_("Undo %s"), undo_label));
+  /* Translators: %s is the name of a step, such as "Move Battery". */
+  button_say (self->redo_button, redo_label == NULL ? g_strdup (_("Redo")) : g_strdup_printf (_("Redo %s"), redo_label));
+}
+
+void
+window_actions_begin (TrammelWindow *self)
+{
+  static const GActionEntry entries[] = {
+    { .name = "undo",               .activate = undo },
+    { .name = "redo",               .activate = redo },
+    { .name = "start-from-numbers", .activate = start_from_numbers },
+    { .name = "draw-outline",       .activate = draw_outline },
+    { .name = "empty-sheet",        .activate = empty_sheet },
+    { .name = "export",             .activate = export_sheet },
+    { .name = "preferences",        .activate = show_preferences },
+    { .name = "read-answer",        .activate = read_answer },
+    { .name = "close",              .activate = close_window },
+  };
+
+  g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+}

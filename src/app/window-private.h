@@ -1,0 +1,64 @@
+#pragma once
+/* What the files window*.c share, and nobody else. */
+#include "app/file-watch.h"
+#include "app/panel.h"
+#include "app/recorder.h"
+#include "app/sheet-area.h"
+#include "app/strip.h"
+#include "app/window.h"
+
+struct _TrammelWindow {
+  AdwApplicationWindow parent;
+  TrammelSession *session;
+
+  /* from window.ui */
+  AdwWindowTitle *title;
+  AdwSplitButton *open_button;
+  GtkWidget *undo_button, *redo_button;
+  TrammelStrip *strip;
+  AdwFlap *flap;
+  GtkOverlay *table;              /* the sheet with what lies on it */
+  AdwToastOverlay *toasts;
+
+  GtkWidget *area, *panel, *start_page;
+  bool start_page_dismissed;
+  AdwToast *undo_toast;           /* offers to undo the last step; gone with the next */
+
+  FileWatch *watch;               /* of the session's path; NULL without one */
+  bool opening, saving;           /* under way */
+  bool close_when_saved;
+  Recorder *recorder;             /* NULL once closed */
+
+  int width;                      /* px, as last laid out */
+  bool narrow;                    /* the panel folds over the sheet */
+  guint fitting;                  /* source that will fit the panel to the width; 0 none */
+};
+
+/* window.c */
+void window_dismiss_start_page (TrammelWindow *self);
+/* window-actions.c: undo, redo, ways to start, dialogs; which of them can be done now */
+void window_actions_begin      (TrammelWindow *self);
+void window_actions_refresh    (TrammelWindow *self);
+/** Makes one action of the window possible or not. */
+void window_enable             (TrammelWindow *self, const char *action, bool possible);
+/* window-keys.c: keys that a field with the keyboard takes for itself first */
+void window_keys_install       (GtkWidgetClass *klass);
+/* window-view.c: what is shown, the panel's fold and width, where the keyboard goes */
+void window_view_begin         (TrammelWindow *self);
+/** Fits the panel to the window's width, px. */
+void window_view_fit           (TrammelWindow *self, int width);
+/* window-clipboard.c */
+void window_clipboard_begin    (TrammelWindow *self);
+/* window-files.c */
+void window_files_begin        (TrammelWindow *self);
+void window_save               (TrammelWindow *self);
+/** Holds that document from now on, as read from the file with that stamp. */
+void window_hold               (TrammelWindow *self, Aeroplane *takes, const char *path, const FileStamp *stamp);
+/* window-recovery.c: the journal, and what it brings back */
+void window_recovery_begin     (TrammelWindow *self);
+/** The work is saved or was let go: nothing is left to bring back. */
+void window_recovery_end       (TrammelWindow *self);
+/* window-closing.c */
+void window_closing_begin      (TrammelWindow *self);
+/** Closes without another question. */
+void window_close_now          (TrammelWindow *self);

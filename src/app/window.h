@@ -1,0 +1,31 @@
+#pragma once
+#include <adwaita.h>
+#include "app/session.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_WINDOW (trammel_window_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelWindow, trammel_window, TRAMMEL, WINDOW, AdwApplicationWindow)
+
+/** One document's window: header bar, strips, sheet and panel. Everything it does is an action of group "win", so that keys, menus,
+ *  buttons and tests reach it alike. */
+TrammelWindow  *trammel_window_new (GtkApplication *application, TrammelSettings *settings);
+TrammelSession *trammel_window_session (TrammelWindow *self);
+
+/** Whether it holds nothing yet, so that a document may be opened into it. */
+bool trammel_window_is_untouched (TrammelWindow *self);
+/** Reads a document into this window. What it held is lost, so ask trammel_window_is_untouched () first. When it cannot be read, the
+ *  reason stands in the strip and nothing else changes. */
+void trammel_window_open_file (TrammelWindow *self, const char *path);
+/** Starts with that aeroplane, not yet saved anywhere: an example. */
+void trammel_window_open_copy (TrammelWindow *self, Aeroplane *takes);
+
+/** Offers in the strip to restore unsaved work that an earlier crash left over; nothing when there is none. */
+void trammel_window_offer_recovery (TrammelWindow *self);
+
+/** A short remark at the foot, with at most one button; `action` is a detailed name, `label` and `action` may be NULL. */
+void trammel_window_toast (TrammelWindow *self, const char *text, const char *label, const char *action);
+/** A sentence in the strip under the header, with nothing but "Close". */
+void trammel_window_tell  (TrammelWindow *self, const char *sentence);
+
+G_END_DECLS
