@@ -139,6 +139,13 @@ static const FieldSpec station_fields[] = {
     .refused = N_("The station lies on the wing: between the centre line and the tip.") },
 };
 
+/* Who opens the fields wants to type into the first. */
+static void
+answer_popover_shown (GtkWidget *popover, TrammelField *first)
+{
+  trammel_field_edit (first, "");
+}
+
 static GtkWidget *
 answer_popover (TrammelAnswer *self, const char *heading, const FieldSpec *specs, size_t count)
 {
@@ -150,6 +157,8 @@ answer_popover (TrammelAnswer *self, const char *heading, const FieldSpec *specs
 
     g_ptr_array_add (self->fields, field);
     trammel_group_add (TRAMMEL_GROUP (group), field);
+    if (i == 0)
+      g_signal_connect_object (popover, "map", G_CALLBACK (answer_popover_shown), field, G_CONNECT_AFTER);
   }
   gtk_widget_set_size_request (group, 250, -1);
   gtk_popover_set_child (GTK_POPOVER (popover), group);

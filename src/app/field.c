@@ -115,13 +115,27 @@ field_show (TrammelField *self, const char *text)
   self->showing = false;
 }
 
+/* A screen reader hears the label with its unit: "Mass, g". */
+static void
+field_name (TrammelField *self)
+{
+  const char *unit = field_unit (self);
+  g_autofree char *name = *unit != '\0' ? g_strdup_printf ("%s, %s", _(self->spec->label), unit) : g_strdup (_(self->spec->label));
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry != NULL ? self->entry : self->figure),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+}
+
 void
 trammel_field_refresh (TrammelField *self)
 {
   g_autofree char *text = NULL;
   g_autofree char *remark = self->spec->remark != NULL ? self->spec->remark (self->session, self->spec) : NULL;
 
-  gtk_label_set_text (GTK_LABEL (self->unit), field_unit (self));
+  if (g_strcmp0 (gtk_label_get_text (GTK_LABEL (self->unit)), field_unit (self)) != 0) {
+    gtk_label_set_text (GTK_LABEL (self->unit), field_unit (self));
+    field_name (self);
+  }
   gtk_label_set_text (GTK_LABEL (self->remark), remark != NULL ? remark : "");
   gtk_widget_set_visible (self->remark, remark != NULL && *remark != '\0');
   if (self->typing)
@@ -263,18 +277,6 @@ field_dim_label (void)
 
   gtk_widget_add_css_class (label, "dim-label");
   return label;
-}
-
-/* A screen reader hears the label with its unit: "Mass, g". */
-static void
-field_name (TrammelField *self)
-{
-  const char *unit = field_unit (self);
-  g_autofree char *name = *unit != '\0' ? g_strdup_printf ("%s, %s", _(self->spec->label), unit) : g_strdup (_(self->spec->label));
-
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry != NULL ? self->entry : self->figure),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
 static void

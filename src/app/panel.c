@@ -177,11 +177,28 @@ trammel_panel_dispose (GObject *object)
   G_OBJECT_CLASS (trammel_panel_parent_class)->dispose (object);
 }
 
+/* As wide as it was asked to be and no wider: long sentences wrap instead of taking room from the sheet. */
+static void
+trammel_panel_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum, int *natural,
+                       int *minimum_baseline, int *natural_baseline)
+{
+  gtk_widget_measure (TRAMMEL_PANEL (widget)->column, orientation, for_size, minimum, natural, NULL, NULL);
+  if (orientation == GTK_ORIENTATION_HORIZONTAL)
+    *natural = *minimum;
+}
+
+static void
+trammel_panel_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  gtk_widget_allocate (TRAMMEL_PANEL (widget)->column, width, height, baseline, NULL);
+}
+
 static void
 trammel_panel_class_init (TrammelPanelClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = trammel_panel_dispose;
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
+  GTK_WIDGET_CLASS (klass)->measure = trammel_panel_measure;
+  GTK_WIDGET_CLASS (klass)->size_allocate = trammel_panel_size_allocate;
   gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "panel");
   part_class_chosen_signal = g_signal_new ("part-class-chosen", TRAMMEL_TYPE_PANEL, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                            G_TYPE_NONE, 1, G_TYPE_STRING);

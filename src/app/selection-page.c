@@ -148,6 +148,14 @@ page_wanted (TrammelSession *session)
   return g_strdup_printf ("several %u", g_strv_length (selection->ids));
 }
 
+static gboolean
+page_let_go (gpointer row)
+{
+  g_object_unref (row);
+  return G_SOURCE_REMOVE;
+}
+
+/* A choice made in one of the rows may be what brings the next page: it must outlive its own signal. */
 static void
 page_empty (TrammelSelectionPage *self)
 {
@@ -157,8 +165,10 @@ page_empty (TrammelSelectionPage *self)
     trammel_field_discard (g_ptr_array_index (self->fields, i));
   g_ptr_array_set_size (self->fields, 0);
   g_ptr_array_set_size (self->controls, 0);
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL) {
+    g_idle_add (page_let_go, g_object_ref (child));
     gtk_box_remove (GTK_BOX (self), child);
+  }
 }
 
 static void
