@@ -41,8 +41,8 @@ mark_remark (TrammelSession *session, const FieldSpec *spec)
   if (mark == NULL || isnan (mark->target_mm))
     return NULL;
   target = units_length (units, mark->target_mm);
-  /* Translators: where the balance mark stands on the wing, e.g. "36 mm aft" */
-  return g_strdup_printf (_("mark %s aft"), target);
+  /* Translators: where the balance mark stands on the wing, e.g. "mark 36 mm" */
+  return g_strdup_printf (_("mark %s"), target);
 }
 
 FieldList
