@@ -1,4 +1,3 @@
-#include <stdint.h>
 #include "app/grip-kind.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -167,7 +166,7 @@ grip_id (const Grip *self)
 size_t
 grip_index (const Grip *self)
 {
-  return self->kind == &grip_node_kind ? self->index : SIZE_MAX;
+  return self->kind == &grip_node_kind ? self->index : SNAP_WHOLE;
 }
 
 bool

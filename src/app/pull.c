@@ -143,16 +143,17 @@ pull_snapped (Pull *self, Point place, bool loose)
   return (Point) { round (place.x / step) * step, round (place.y / step) * step };
 }
 
-/* A guide that the thing did not follow, held back by its rail or the centre line, would be a lie. */
+/* A guide that the thing did not follow, held back by its rail or the centre line, would be a lie; one that it stood on anyway says nothing. */
 static void
 pull_trim_guides (Pull *self, Point wanted, Point got)
 {
   SheetOverlay *overlay = trammel_sheet_canvas_overlay (self->sheet);
+  const Point start = grip_place (self->grip);
   const double near = 1e-6;   /* mm; well below what a screen shows, well above rounding */
 
-  if (fabs (wanted.x - got.x) > near)
+  if (fabs (wanted.x - got.x) > near || fabs (start.x - got.x) < near)
     overlay->guide_x = NAN;
-  if (fabs (wanted.y - got.y) > near)
+  if (fabs (wanted.y - got.y) > near || fabs (start.y - got.y) < near)
     overlay->guide_y = NAN;
 }
 

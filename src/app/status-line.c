@@ -6,7 +6,7 @@
 struct _TrammelStatusLine {
   GtkWidget parent;
   TrammelSheetCanvas *sheet;
-  GtkWidget *hint, *along, *across, *zoom;
+  GtkWidget *hint, *along, *across, *zoom;      /* zoom: the label on its button */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelStatusLine, trammel_status_line, GTK_TYPE_WIDGET)
@@ -94,7 +94,7 @@ status_line_show_zoom (TrammelStatusLine *self)
   const double percent = 100 * trammel_sheet_canvas_view (self->sheet)->scale / trammel_sheet_canvas_true_scale (self->sheet);
   g_autofree char *text = units_percent (percent);
 
-  gtk_menu_button_set_label (GTK_MENU_BUTTON (self->zoom), text);
+  gtk_label_set_label (GTK_LABEL (self->zoom), text);
 }
 
 static GtkWidget *
@@ -124,7 +124,7 @@ status_line_button (GtkWidget *takes, const char *icon, const char *name, const 
 }
 
 static GtkWidget *
-status_line_zoom_button (void)
+status_line_zoom_button (GtkWidget *takes)
 {
   GtkWidget *button = gtk_menu_button_new ();
   g_autoptr (GMenu) menu = g_menu_new ();
@@ -134,7 +134,7 @@ status_line_zoom_button (void)
   g_menu_append (menu, _("_True Size"), "sheet.true-size");
   gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (button), G_MENU_MODEL (menu));
   gtk_menu_button_set_direction (GTK_MENU_BUTTON (button), GTK_ARROW_UP);
-  gtk_menu_button_set_always_show_arrow (GTK_MENU_BUTTON (button), FALSE);
+  gtk_menu_button_set_child (GTK_MENU_BUTTON (button), takes);
   gtk_widget_set_tooltip_text (button, _("Zoom"));
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_add_css_class (button, "zoom");
@@ -159,14 +159,14 @@ status_line_fill (TrammelStatusLine *self)
   gtk_widget_set_hexpand (self->hint, TRUE);
   self->along = status_line_label (true);
   self->across = status_line_label (true);
-  self->zoom = status_line_zoom_button ();
+  self->zoom = gtk_label_new (NULL);
   status_line_add (self, self->hint, NULL);
   status_line_add (self, self->along, NULL);
   status_line_add (self, self->across, NULL);
   status_line_add (self, status_line_button (gtk_toggle_button_new (), "trammel-snapping-symbolic", _("Snapping"), _("Ctrl+G")), "sheet.snapping");
   status_line_add (self, gtk_separator_new (GTK_ORIENTATION_VERTICAL), NULL);
   status_line_add (self, status_line_button (gtk_button_new (), "trammel-zoom-out-symbolic", _("Zoom Out"), _("Ctrl+−")), "sheet.zoom-out");
-  status_line_add (self, self->zoom, NULL);
+  status_line_add (self, status_line_zoom_button (self->zoom), NULL);
   status_line_add (self, status_line_button (gtk_button_new (), "trammel-zoom-in-symbolic", _("Zoom In"), _("Ctrl++")), "sheet.zoom-in");
 }
 

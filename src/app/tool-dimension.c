@@ -1,4 +1,3 @@
-#include <stdint.h>
 #include "app/tool.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -8,7 +7,7 @@ typedef struct { Tool tool; bool begun, done; Point from; } DimensionTool;
 static Point
 dimension_aim (DimensionTool *self, const ToolEvent *event)
 {
-  const Point place = trammel_sheet_canvas_snapped (self->tool.sheet, event->place, NULL, SIZE_MAX, event->loose);
+  const Point place = trammel_sheet_canvas_snapped (self->tool.sheet, event->place, NULL, SNAP_WHOLE, event->loose);
 
   if (!self->begun || !event->shift)
     return place;

@@ -1,4 +1,3 @@
-#include <stdint.h>
 #include "app/tool.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -42,7 +41,7 @@ mark_set (Tool *tool, double station)
 static void
 mark_click (Tool *tool, const ToolEvent *event)
 {
-  mark_set (tool, trammel_sheet_canvas_snapped (tool->sheet, event->place, NULL, SIZE_MAX, event->loose).y);
+  mark_set (tool, trammel_sheet_canvas_snapped (tool->sheet, event->place, NULL, SNAP_WHOLE, event->loose).y);
   trammel_sheet_canvas_clear_guides (tool->sheet);
 }
 
@@ -91,7 +90,7 @@ mark_drop (Tool *tool, const ToolEvent *event)
 static void
 mark_hover (Tool *tool, const ToolEvent *event)
 {
-  trammel_sheet_canvas_snapped (tool->sheet, event->place, NULL, SIZE_MAX, event->loose);
+  trammel_sheet_canvas_snapped (tool->sheet, event->place, NULL, SNAP_WHOLE, event->loose);
   trammel_sheet_canvas_overlay (tool->sheet)->guide_x = NAN;
 }
 

@@ -1,4 +1,3 @@
-#include <stdint.h>
 #include "app/tool.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -46,7 +45,7 @@ outline_aim (OutlineTool *self, const ToolEvent *event)
 {
   const double near = centre_line_px / trammel_sheet_canvas_view (self->tool.sheet)->scale;
   const double root = self->begun ? self->start.y : 0;
-  Point place = trammel_sheet_canvas_snapped (self->tool.sheet, event->place, self->id, SIZE_MAX, event->loose);
+  Point place = trammel_sheet_canvas_snapped (self->tool.sheet, event->place, NULL, SNAP_WHOLE, event->loose);
 
   place.y = fabs (place.y);
   if (self->begun && event->shift) {

@@ -1,4 +1,3 @@
-#include <stdint.h>
 #include "app/tool.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -26,7 +25,7 @@ static Point
 part_aim (Tool *tool, const ToolEvent *event)
 {
   const double near = centre_line_px / trammel_sheet_canvas_view (tool->sheet)->scale;
-  Point place = trammel_sheet_canvas_snapped (tool->sheet, event->place, NULL, SIZE_MAX, event->loose);
+  Point place = trammel_sheet_canvas_snapped (tool->sheet, event->place, NULL, SNAP_WHOLE, event->loose);
 
   if (event->shift || (!event->loose && fabs (place.y) <= near))
     place.y = 0;

@@ -1,4 +1,3 @@
-#include <stdint.h>
 #include "app/tool.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -45,7 +44,7 @@ rail_click (Tool *tool, const ToolEvent *event)
 static double
 rail_aim (RailTool *self, const ToolEvent *event)
 {
-  return trammel_sheet_canvas_snapped (self->tool.sheet, event->place, self->id, SIZE_MAX, event->loose).x;
+  return trammel_sheet_canvas_snapped (self->tool.sheet, event->place, self->id, SNAP_WHOLE, event->loose).x;
 }
 
 /* One end of an existing rail is pulled; anywhere else on the part both ends are laid anew. */
