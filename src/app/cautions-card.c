@@ -32,26 +32,29 @@ card_follow (GtkWidget *card, TrammelSettings *settings)
 }
 
 static GtkWidget *
-caution_label (const char *text)
+card_label (const char *text)
 {
   GtkWidget *label = gtk_label_new (text);
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), 64);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 78);
   return label;
 }
 
+/* One paragraph, so that the card leaves the sheet as much room as it can. */
 static GtkWidget *
 card_build_words (void)
 {
   GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 3);
-  GtkWidget *heading = caution_label (_("Before You Build and Fly"));
+  GtkWidget *heading = card_label (_("Before You Build and Fly"));
+  g_autoptr (GString) paragraph = g_string_new (NULL);
 
+  for (size_t i = 0; cautions_sentence (i) != NULL; i++)
+    g_string_append_printf (paragraph, i == 0 ? "%s" : " %s", cautions_sentence (i));
   gtk_widget_add_css_class (heading, "heading");
   gtk_box_append (GTK_BOX (words), heading);
-  for (size_t i = 0; cautions_sentence (i) != NULL; i++)
-    gtk_box_append (GTK_BOX (words), caution_label (cautions_sentence (i)));
+  gtk_box_append (GTK_BOX (words), card_label (paragraph->str));
   gtk_widget_set_hexpand (words, TRUE);
   return words;
 }

@@ -48,10 +48,21 @@ trammel_window_class_init (TrammelWindowClass *klass)
   window_keys_install (widget_class);
 }
 
+/* The split button's second half has a tooltip, which is no name to a screen reader. */
+static void
+window_name_arrow (TrammelWindow *self)
+{
+  for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self->open_button)); child != NULL; child = gtk_widget_get_next_sibling (child))
+    if (GTK_IS_MENU_BUTTON (child))
+      gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (child)), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                      _("Recent documents and examples"), -1);
+}
+
 static void
 trammel_window_init (TrammelWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  window_name_arrow (self);
 }
 
 static void
@@ -116,7 +127,10 @@ window_lay_table (TrammelWindow *self)
   gtk_overlay_add_overlay (self->table, self->start_page);
   if (cautions != NULL)
     gtk_overlay_add_overlay (self->table, cautions);
-  adw_flap_set_flap (self->flap, self->panel);
+  /* The panel is as wide as the window allows it, not as its longest sentence would like. */
+  self->panel_clamp = adw_clamp_new ();
+  adw_clamp_set_child (ADW_CLAMP (self->panel_clamp), self->panel);
+  adw_flap_set_flap (self->flap, self->panel_clamp);
   g_signal_connect_object (self->area, "edit-requested", G_CALLBACK (window_edit_requested), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->panel, "part-class-chosen", G_CALLBACK (trammel_sheet_area_set_part_class), self->area, G_CONNECT_SWAPPED);
 }

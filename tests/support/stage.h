@@ -1,0 +1,31 @@
+#pragma once
+#include "app/application.h"
+#include "app/window.h"
+#include "support/gui.h"
+
+/** The whole program in this process, with a folder of its own for documents. Raised and struck around each test. */
+void stage_raise  (void);
+void stage_strike (void);
+
+TrammelApplication *stage_application (void);
+/** A path in the test's folder; whether there is a file is not looked at. Lent, until the test ends. */
+const char    *stage_path    (const char *name);
+/** A copy there of an example of data/examples ("saltmarsh-racer"), called `name`; its path. */
+const char    *stage_example (const char *example, const char *name);
+/** Starts the program as from a desktop: on this file, or on nothing (NULL). Its window, in front and at rest. */
+TrammelWindow *stage_open    (const char *path);
+/** The window whose document has that title; waited for, brought to the front. */
+TrammelWindow *stage_window  (const char *title);
+const Aeroplane *stage_aeroplane (TrammelWindow *window);
+/** What the header says under the name. */
+const char    *stage_state   (TrammelWindow *window);
+/** Waits until the header says so. */
+void           stage_await_state (TrammelWindow *window, const char *state);
+/** Waits until the strip says something that holds `words`; ends the test when it does not. */
+void           stage_await_strip (TrammelWindow *window, const char *words);
+/** The document at `path`, read again; the caller's. */
+Aeroplane     *stage_read    (const char *path);
+/** In a file chooser that is open: gives the whole path and accepts. */
+void           stage_choose  (const char *chooser_title, const char *path, bool saving);
+/** How many windows with documents there are. */
+int            stage_window_count (void);
