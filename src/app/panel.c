@@ -56,9 +56,34 @@ panel_numbers_done (TrammelPanel *self)
   panel_show_selection (self);
 }
 
+static GtkWidget *
+panel_page (GtkWidget *content, const char *name)
+{
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_widget_add_css_class (content, "panel-page");
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), content);
+  gtk_widget_set_vexpand (scroller, TRUE);
+  return scroller;
+}
+
+/* Made when first asked for: at the start nobody waits for it. */
+static void
+panel_need_numbers (TrammelPanel *self)
+{
+  if (self->numbers != NULL)
+    return;
+  self->numbers = trammel_numbers_new (self->session);
+  g_signal_connect_swapped (self->numbers, "done", G_CALLBACK (panel_numbers_done), self);
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->numbers, _("Start from Numbers")), "numbers");
+}
+
 void
 trammel_panel_start_from_numbers (TrammelPanel *self)
 {
+  panel_need_numbers (self);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "numbers");
   gtk_widget_set_visible (self->switcher, FALSE);
   gtk_widget_set_visible (self->foot, FALSE);
@@ -83,19 +108,6 @@ static void
 panel_part_chosen (gpointer data, const char *word)
 {
   g_signal_emit (data, part_class_chosen_signal, 0, word);
-}
-
-static GtkWidget *
-panel_page (GtkWidget *content, const char *name)
-{
-  GtkWidget *scroller = gtk_scrolled_window_new ();
-
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-  gtk_widget_add_css_class (content, "panel-page");
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), content);
-  gtk_widget_set_vexpand (scroller, TRUE);
-  return scroller;
 }
 
 static GtkWidget *
@@ -154,11 +166,8 @@ panel_fill (TrammelPanel *self)
   self->answer = trammel_answer_new (self->session);
   self->switcher = panel_switch (self);
   self->stack = gtk_stack_new ();
-  self->numbers = trammel_numbers_new (self->session);
-  g_signal_connect_swapped (self->numbers, "done", G_CALLBACK (panel_numbers_done), self);
   gtk_stack_add_named (GTK_STACK (self->stack), panel_selection_page (self), "selection");
   gtk_stack_add_named (GTK_STACK (self->stack), panel_page (trammel_findings_page_new (self->session), _("Findings")), "findings");
-  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->numbers, _("Start from Numbers")), "numbers");
   self->foot = panel_foot (self);
   gtk_box_append (GTK_BOX (self->column), self->answer);
   gtk_box_append (GTK_BOX (self->column), self->switcher);

@@ -80,7 +80,7 @@ typedef struct {
   TrammelSession *session;
   void (*chosen) (gpointer data, const char *word);
   gpointer data;
-  GtkWidget *popover;
+  GtkWidget *popover, *scroller;
 } PartAdder;
 
 static void
@@ -126,23 +126,34 @@ part_adder_row (const PartClass *class, Units units)
   return row;
 }
 
+/* The list is made anew each time it opens: it speaks in the units of the moment, and at the start nobody waits for it. */
+static void
+part_adder_fill (GtkWidget *popover, PartAdder *adder)
+{
+  const Units units = trammel_session_units (adder->session);
+  GtkWidget *list = gtk_list_box_new ();
+
+  for (const PartClass *class = part_classes (); class->word != NULL; class++)
+    gtk_list_box_append (GTK_LIST_BOX (list), part_adder_row (class, units));
+  gtk_list_box_set_selection_mode (GTK_LIST_BOX (list), GTK_SELECTION_NONE);
+  g_signal_connect (list, "row-activated", G_CALLBACK (part_adder_chosen), adder);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (adder->scroller), list);
+}
+
 GtkWidget *
 part_adder_new (TrammelSession *session, void (*chosen) (gpointer data, const char *word), gpointer data)
 {
-  GtkWidget *button = gtk_menu_button_new (), *list = gtk_list_box_new (), *scroller = gtk_scrolled_window_new ();
+  GtkWidget *button = gtk_menu_button_new (), *scroller = gtk_scrolled_window_new ();
   PartAdder *adder = g_new0 (PartAdder, 1);
 
-  *adder = (PartAdder) { g_object_ref (session), chosen, data, gtk_popover_new () };
-  for (const PartClass *class = part_classes (); class->word != NULL; class++)
-    gtk_list_box_append (GTK_LIST_BOX (list), part_adder_row (class, trammel_session_units (session)));
-  gtk_list_box_set_selection_mode (GTK_LIST_BOX (list), GTK_SELECTION_NONE);
-  g_signal_connect_data (list, "row-activated", G_CALLBACK (part_adder_chosen), adder, part_adder_free, 0);
+  *adder = (PartAdder) { g_object_ref (session), chosen, data, gtk_popover_new (), scroller };
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
   gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 420);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), list);
   gtk_widget_set_size_request (scroller, 240, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Classes of Parts"), -1);
   gtk_popover_set_child (GTK_POPOVER (adder->popover), scroller);
+  g_signal_connect_data (adder->popover, "show", G_CALLBACK (part_adder_fill), adder, part_adder_free, 0);
   gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), adder->popover);
   gtk_menu_button_set_label (GTK_MENU_BUTTON (button), _("Add a Part"));
   return button;

@@ -47,18 +47,15 @@ page_add_wide (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control)
   trammel_group_add (TRAMMEL_GROUP (group), control);
 }
 
+/* What an expert asks for is made when the expert asks. */
 static void
-page_build_aeroplane (TrammelSelectionPage *self)
+page_open_methods (GtkExpander *more, GParamSpec *property, TrammelSelectionPage *self)
 {
-  const Figures *figures = trammel_session_figures (self->session);
-  GtkWidget *more, *rows;
-  FieldList list = balance_fields ();
+  const FieldList list = balance_fields ();
+  GtkWidget *rows;
 
-  page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields ());
-  if (figures->balance.mark_count > 0)
-    page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
-  more = gtk_expander_new (_("How Good the Figures Are"));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (more), GTK_ACCESSIBLE_PROPERTY_LABEL, _("How Good the Figures Are"), -1);
+  if (gtk_expander_get_child (more) != NULL)
+    return;
   rows = trammel_group_new (_("Methods and Deviations"));
   for (size_t i = 0; i < list.count; i++) {
     GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);
@@ -66,7 +63,21 @@ page_build_aeroplane (TrammelSelectionPage *self)
     g_ptr_array_add (self->fields, field);
     trammel_group_add (TRAMMEL_GROUP (rows), field);
   }
-  gtk_expander_set_child (GTK_EXPANDER (more), rows);
+  gtk_expander_set_child (more, rows);
+}
+
+static void
+page_build_aeroplane (TrammelSelectionPage *self)
+{
+  const Figures *figures = trammel_session_figures (self->session);
+  GtkWidget *more;
+
+  page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields ());
+  if (figures->balance.mark_count > 0)
+    page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
+  more = gtk_expander_new (_("How Good the Figures Are"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (more), GTK_ACCESSIBLE_PROPERTY_LABEL, _("How Good the Figures Are"), -1);
+  g_signal_connect (more, "notify::expanded", G_CALLBACK (page_open_methods), self);
   gtk_box_append (GTK_BOX (self), more);
 }
 
