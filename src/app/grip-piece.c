@@ -116,7 +116,7 @@ grip_piece_box (const Grip *self, const Aeroplane *now)
 }
 
 const GripKind grip_piece_kind = {
-  .hint = N_("Drag it to its place. Shift holds the direction, Ctrl snaps to nothing, Esc puts it back."),
+  .hint = N_("Drag it. Shift holds the direction, Ctrl snaps to nothing, Esc puts it back."),
   .place = grip_piece_place, .moved = grip_piece_moved, .rows = grip_piece_rows, .with_row = grip_piece_with_row, .label = grip_piece_label,
   .box = grip_piece_box,
 };

@@ -25,10 +25,16 @@ grip_rail_set (const Grip *self, const Aeroplane *now, double x)
                           : change_part_rail (now, self->id, part->rail_from, fmax (x, part->rail_from));
 }
 
+/* An end keeps the part on its rail, unless it was off it already. */
 static Aeroplane *
 grip_rail_moved (const Grip *self, Point place, bool loose)
 {
-  return grip_rail_set (self, self->start, place.x);
+  const Part *part = aeroplane_part_by_id (self->start, self->id);
+  double x = place.x;
+
+  if (part != NULL && !loose && part->x >= part->rail_from && part->x <= part->rail_to)
+    x = self->index == 0 ? fmin (x, part->x) : fmax (x, part->x);
+  return grip_rail_set (self, self->start, x);
 }
 
 static size_t

@@ -61,6 +61,7 @@ place_entry_left (PlaceEntry *self)
 bool
 place_entry_key (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType state, Point place, PlaceDone done)
 {
+  const double step = trammel_sheet_canvas_key_step (tool->sheet);
   PlaceEntry *self;
   char text[7];
 
@@ -68,10 +69,12 @@ place_entry_key (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType s
     return false;
   place_entry_close (entry);
   *entry = self = g_new0 (PlaceEntry, 1);
-  *self = (PlaceEntry) { .owner = entry, .tool = tool, .plate = trammel_sheet_canvas_plate (tool->sheet), .place = place, .done = done };
+  *self = (PlaceEntry) { .owner = entry, .tool = tool, .plate = trammel_sheet_canvas_plate (tool->sheet), .done = done,
+                         .place = { round (place.x / step) * step, round (place.y / step) * step } };
   self->typed = g_signal_connect_swapped (self->plate, "typed", G_CALLBACK (place_entry_typed), self);
   self->entered = g_signal_connect_swapped (self->plate, "entered", G_CALLBACK (place_entry_entered), self);
   self->left = g_signal_connect_swapped (self->plate, "left", G_CALLBACK (place_entry_left), self);
+  trammel_sheet_canvas_clear_guides (tool->sheet);
   place_entry_show (self);
   trammel_pointer_plate_type (self->plate, text);
   return true;

@@ -5,7 +5,7 @@
 typedef struct PlaceEntry PlaceEntry;
 typedef void (*PlaceDone) (Tool *tool, Point place);
 
-/** If the key begins a number: opens the fields at `place` (mm), the first holding that text. Return calls `done` with the place typed,
+/** If the key begins a number: opens the fields at `place` (mm, to a whole step), the first holding that text. Return calls `done` with the place typed,
  *  to the last digit; Esc closes. *entry is the tool's and holds the one that is open. Returns whether the key was taken. */
 bool place_entry_key   (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType state, Point place, PlaceDone done);
 /** Closes it; NULL inside is fine. */

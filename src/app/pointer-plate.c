@@ -4,8 +4,8 @@
 
 struct _TrammelPointerPlate {
   GtkWidget parent;
-  GtkWidget *grid, *error, *entry;
-  GtkWidget *names[GRIP_ROWS], *values[GRIP_ROWS];
+  GtkWidget *grid, *error;
+  GtkWidget *names[GRIP_ROWS], *values[GRIP_ROWS], *entries[GRIP_ROWS];
   GripRow rows[GRIP_ROWS];
   size_t count;
   Units units;
@@ -47,24 +47,28 @@ trammel_pointer_plate_class_init (TrammelPointerPlateClass *klass)
 static void
 plate_close_field (TrammelPointerPlate *self)
 {
-  if (self->typing < 0)
+  const int row = self->typing;
+
+  if (row < 0)
     return;
-  gtk_widget_set_visible (self->values[self->typing], TRUE);
   self->typing = -1;
-  gtk_widget_set_visible (self->entry, FALSE);
+  gtk_widget_set_visible (self->values[row], TRUE);
+  gtk_widget_set_visible (self->entries[row], FALSE);
   gtk_widget_set_visible (self->error, FALSE);
 }
 
 static void
 plate_say (TrammelPointerPlate *self, const char *sentence)
 {
+  GtkWidget *entry = self->entries[self->typing];
+
   gtk_label_set_label (GTK_LABEL (self->error), sentence != NULL ? sentence : "");
   gtk_widget_set_visible (self->error, sentence != NULL);
   if (sentence != NULL)
-    gtk_widget_add_css_class (self->entry, "error");
+    gtk_widget_add_css_class (entry, "error");
   else
-    gtk_widget_remove_css_class (self->entry, "error");
-  gtk_accessible_update_state (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_STATE_INVALID,
+    gtk_widget_remove_css_class (entry, "error");
+  gtk_accessible_update_state (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_STATE_INVALID,
                                sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
 }
 
@@ -76,7 +80,7 @@ plate_take (TrammelPointerPlate *self)
   gboolean fits = FALSE;
   double mm;
 
-  if (!units_parse_length (self->units, gtk_editable_get_text (GTK_EDITABLE (self->entry)), &mm, &error)) {
+  if (!units_parse_length (self->units, gtk_editable_get_text (GTK_EDITABLE (self->entries[self->typing])), &mm, &error)) {
     plate_say (self, error->message);
     return false;
   }
@@ -85,30 +89,27 @@ plate_take (TrammelPointerPlate *self)
   return fits;
 }
 
+/* The new field has the keyboard before the old one goes: a window whose focus vanishes looks for another by itself. */
 static void
 plate_open_field (TrammelPointerPlate *self, int row, const char *text)
 {
-  plate_close_field (self);
-  self->typing = row;
-  gtk_widget_set_visible (self->values[row], FALSE);
-  g_object_ref (self->entry);
-  if (gtk_widget_get_parent (self->entry) != NULL)
-    gtk_grid_remove (GTK_GRID (self->grid), self->entry);
-  gtk_grid_attach (GTK_GRID (self->grid), self->entry, 1, row, 1, 1);
-  g_object_unref (self->entry);
-  gtk_widget_set_visible (self->entry, TRUE);
-  plate_say (self, NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_PROPERTY_LABEL, self->rows[row].name, -1);
-  gtk_widget_grab_focus (self->entry);
-  if (text != NULL) {
-    gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
-    gtk_editable_set_position (GTK_EDITABLE (self->entry), -1);
-  } else {
-    g_autofree char *exact = units_length_exact (self->units, self->rows[row].value);
+  GtkEditable *entry = GTK_EDITABLE (self->entries[row]);
+  g_autofree char *exact = units_length_exact (self->units, self->rows[row].value);
 
-    gtk_editable_set_text (GTK_EDITABLE (self->entry), exact);
-    gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
-  }
+  gtk_widget_set_visible (self->entries[row], TRUE);
+  gtk_widget_set_visible (self->values[row], FALSE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, self->rows[row].name, -1);
+  gtk_editable_set_text (entry, text != NULL ? text : isfinite (self->rows[row].value) ? exact : "");
+  /* Selecting twice in a row, as a field does by itself that gets the keyboard, would be undone by the X server's late word of the first. */
+  gtk_entry_grab_focus_without_selecting (GTK_ENTRY (entry));
+  if (row != self->typing)
+    plate_close_field (self);
+  self->typing = row;
+  plate_say (self, NULL);
+  if (text != NULL)
+    gtk_editable_set_position (entry, -1);
+  else
+    gtk_editable_select_region (entry, 0, -1);
 }
 
 static void
@@ -163,20 +164,20 @@ plate_label (float align, const char *css_class)
   return label;
 }
 
-static void
-plate_add_entry (TrammelPointerPlate *self)
+static GtkWidget *
+plate_entry (TrammelPointerPlate *self)
 {
+  GtkWidget *entry = gtk_entry_new ();
   GtkEventController *keys = gtk_event_controller_key_new ();
 
-  self->entry = gtk_entry_new ();
-  gtk_editable_set_width_chars (GTK_EDITABLE (self->entry), 8);
-  gtk_editable_set_max_width_chars (GTK_EDITABLE (self->entry), 8);
-  gtk_entry_set_alignment (GTK_ENTRY (self->entry), 1);
-  gtk_widget_set_visible (self->entry, FALSE);
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), 8);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 8);
+  gtk_entry_set_alignment (GTK_ENTRY (entry), 1);
+  gtk_widget_set_visible (entry, FALSE);
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (plate_key), self);
-  gtk_widget_add_controller (self->entry, keys);
-  gtk_grid_attach (GTK_GRID (self->grid), self->entry, 1, 0, 1, 1);
+  gtk_widget_add_controller (entry, keys);
+  return entry;
 }
 
 static void
@@ -186,7 +187,7 @@ trammel_pointer_plate_init (TrammelPointerPlate *self)
 
   self->typing = -1;
   self->grid = gtk_grid_new ();
-  gtk_grid_set_column_spacing (GTK_GRID (self->grid), 18);
+  gtk_grid_set_column_spacing (GTK_GRID (self->grid), 9);
   gtk_grid_set_row_spacing (GTK_GRID (self->grid), 1);
   for (int i = 0; i < GRIP_ROWS; i++) {
     self->names[i] = plate_label (0, NULL);
@@ -194,9 +195,10 @@ trammel_pointer_plate_init (TrammelPointerPlate *self)
     gtk_label_set_width_chars (GTK_LABEL (self->values[i]), 5);
     gtk_widget_set_hexpand (self->values[i], TRUE);
     gtk_grid_attach (GTK_GRID (self->grid), self->names[i], 0, i, 1, 1);
+    self->entries[i] = plate_entry (self);
     gtk_grid_attach (GTK_GRID (self->grid), self->values[i], 1, i, 1, 1);
+    gtk_grid_attach (GTK_GRID (self->grid), self->entries[i], 2, i, 1, 1);
   }
-  plate_add_entry (self);
   self->error = plate_label (0, "error");
   gtk_label_set_wrap (GTK_LABEL (self->error), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->error), 26);

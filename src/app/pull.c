@@ -10,7 +10,8 @@ struct Pull {
   Grip *grip;
   PullGround ground;
   Point offset;            /* from the pointer to the thing */
-  Point pointer, place;    /* last */
+  Point pointer;           /* last */
+  PullManner manner;
   bool held;               /* the button is down */
   char *label;             /* of the step; NULL: the grip's */
   gulong typed, entered, left;
@@ -64,11 +65,12 @@ pull_settle (Pull *self)
   trammel_sheet_canvas_end_pull (sheet);
 }
 
-/* The field was left without a value: a drag goes on, anything else stands as it is shown. */
+/* The field was left without a value: a drag goes on from where the hand is now, anything else stands as it is shown. */
 static void
 pull_left (Pull *self)
 {
   gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
+  self->offset = point_sub (pull_place (self), self->pointer);
   if (!self->held)
     pull_settle (self);
 }
@@ -91,9 +93,8 @@ pull_new (TrammelSheetCanvas *sheet, Grip *takes, PullGround ground, Point point
   self->grip = takes;
   self->ground = ground;
   self->pointer = pointer;
-  self->place = grip_place (takes);
   /* A mark that nobody has set yet stands nowhere: it comes to the hand. */
-  self->offset = point_is_finite (self->place) ? point_sub (self->place, pointer) : (Point) { 0, 0 };
+  self->offset = point_is_finite (grip_place (takes)) ? point_sub (grip_place (takes), pointer) : (Point) { 0, 0 };
   self->typed = g_signal_connect_swapped (self->plate, "typed", G_CALLBACK (pull_typed), self);
   self->entered = g_signal_connect_swapped (self->plate, "entered", G_CALLBACK (pull_entered), self);
   self->left = g_signal_connect_swapped (self->plate, "left", G_CALLBACK (pull_left), self);
@@ -162,19 +163,22 @@ pull_to (Pull *self, Point pointer, PullManner manner)
 {
   const Point start = grip_place (self->grip);
   Point place = point_add (pointer, self->offset);
+  const bool rests = self->held && point_distance (pointer, self->pointer) == 0
+                     && manner.straight == self->manner.straight && manner.loose == self->manner.loose;
   Aeroplane *next;
 
-  if (pull_is_typing (self))
-    return;
   self->held = true;
   self->pointer = pointer;
+  self->manner = manner;
+  /* A hand that rests changes nothing, least of all what was typed meanwhile. */
+  if (rests || pull_is_typing (self))
+    return;
   place = pull_snapped (self, place, manner.loose);
   if (manner.straight && point_is_finite (start))
     place = pull_straightened (start, place);
   next = grip_moved (self->grip, place, manner.loose);
   if (next == NULL)
     return;
-  self->place = place;
   trammel_session_preview (self->session, next);
   pull_trim_guides (self, place, grip_place_in (self->grip, trammel_session_aeroplane (self->session)));
   pull_show (self);

@@ -16,7 +16,7 @@ struct _TrammelSheetArea {
   GtkWidget parent;
   TrammelSession *session;
   TrammelSheetCanvas *sheet;
-  GtkWidget *tools, *overlay, *grid, *unit;
+  GtkWidget *row, *tools, *overlay, *grid, *unit;
   GtkWidget *side_heading, *side_rule, *side;
   GtkWidget *plate, *field;
   GActionGroup *actions;
@@ -35,11 +35,9 @@ static void
 trammel_sheet_area_dispose (GObject *object)
 {
   TrammelSheetArea *self = TRAMMEL_SHEET_AREA (object);
-  GtkWidget *child;
 
   g_clear_handle_id (&self->idle, g_source_remove);
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
-    gtk_widget_unparent (child);
+  g_clear_pointer (&self->row, gtk_widget_unparent);
   g_clear_object (&self->actions);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (trammel_sheet_area_parent_class)->dispose (object);
@@ -70,7 +68,8 @@ static gboolean
 sheet_area_show_side (gpointer data)
 {
   TrammelSheetArea *self = data;
-  const bool shown = gtk_widget_get_width (GTK_WIDGET (self)) >= WIDTH_WITH_SIDE_VIEW
+  const int width = gtk_widget_get_width (GTK_WIDGET (self));
+  const bool shown = (width == 0 || width >= WIDTH_WITH_SIDE_VIEW)      /* 0: not yet laid out */
                      && trammel_settings_flag (trammel_session_settings (self->session), SHOW_SIDE_VIEW);
 
   self->idle = 0;
@@ -91,11 +90,18 @@ sheet_area_ask_side (TrammelSheetArea *self)
 static void
 trammel_sheet_area_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
-  const int side = width >= WIDTH_WITH_SIDE_VIEW;
+  TrammelSheetArea *self = TRAMMEL_SHEET_AREA (widget);
 
-  if (side != gtk_widget_get_visible (TRAMMEL_SHEET_AREA (widget)->side))
-    sheet_area_ask_side (TRAMMEL_SHEET_AREA (widget));
-  GTK_WIDGET_CLASS (trammel_sheet_area_parent_class)->size_allocate (widget, width, height, baseline);
+  if ((width >= WIDTH_WITH_SIDE_VIEW) != gtk_widget_get_visible (self->side))
+    sheet_area_ask_side (self);
+  gtk_widget_allocate (self->row, width, height, baseline, NULL);
+}
+
+static void
+trammel_sheet_area_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum, int *natural,
+                            int *minimum_baseline, int *natural_baseline)
+{
+  gtk_widget_measure (TRAMMEL_SHEET_AREA (widget)->row, orientation, for_size, minimum, natural, minimum_baseline, natural_baseline);
 }
 
 static gboolean
@@ -114,7 +120,7 @@ trammel_sheet_area_class_init (TrammelSheetAreaClass *klass)
   widget_class->unroot = trammel_sheet_area_unroot;
   widget_class->grab_focus = trammel_sheet_area_grab_focus;
   widget_class->size_allocate = trammel_sheet_area_size_allocate;
-  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
+  widget_class->measure = trammel_sheet_area_measure;
   gtk_widget_class_set_css_name (widget_class, "sheetarea");
   edit_requested_signal = g_signal_new ("edit-requested", TRAMMEL_TYPE_SHEET_AREA, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                         G_TYPE_NONE, 1, G_TYPE_STRING);
@@ -225,7 +231,6 @@ trammel_sheet_area_new (TrammelSession *session)
 {
   TrammelSheetArea *self = g_object_new (TRAMMEL_TYPE_SHEET_AREA, NULL);
   AdwStyleManager *style = adw_style_manager_get_default ();
-  GtkWidget *rule = gtk_separator_new (GTK_ORIENTATION_VERTICAL);
 
   self->session = g_object_ref (session);
   self->sheet = trammel_sheet_canvas_new (session);
@@ -233,9 +238,11 @@ trammel_sheet_area_new (TrammelSession *session)
   self->tools = trammel_tools_column_new (self->sheet);
   sheet_area_lay_grid (self);
   sheet_area_lay_overlay (self);
-  gtk_widget_set_parent (self->tools, GTK_WIDGET (self));
-  gtk_widget_set_parent (rule, GTK_WIDGET (self));
-  gtk_widget_set_parent (self->overlay, GTK_WIDGET (self));
+  self->row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+  gtk_box_append (GTK_BOX (self->row), self->tools);
+  gtk_box_append (GTK_BOX (self->row), gtk_separator_new (GTK_ORIENTATION_VERTICAL));
+  gtk_box_append (GTK_BOX (self->row), self->overlay);
+  gtk_widget_set_parent (self->row, GTK_WIDGET (self));
   sheet_area_add_keys (self);
   g_signal_connect_object (style, "notify::dark", G_CALLBACK (sheet_area_follow_style), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (style, "notify::high-contrast", G_CALLBACK (sheet_area_follow_style), self, G_CONNECT_SWAPPED);

@@ -149,7 +149,8 @@ trammel_sheet_field_open (TrammelSheetField *self, GtkWidget *over, const GdkRec
   field_say (self, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_widget_set_visible (GTK_WIDGET (self), TRUE);
-  gtk_widget_grab_focus (self->entry);
+  gtk_widget_queue_allocate (gtk_widget_get_parent (GTK_WIDGET (self)));
+  gtk_entry_grab_focus_without_selecting (GTK_ENTRY (self->entry));
 }
 
 void

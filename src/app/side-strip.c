@@ -13,7 +13,7 @@ struct _TrammelSideStrip {
   bool moved;               /* this press has moved something */
   double x, y;              /* where the pointer is, px */
   PullManner manner;
-  guint frame;
+  guint frame, idle;
 };
 
 G_DEFINE_FINAL_TYPE (TrammelSideStrip, trammel_side_strip, GTK_TYPE_WIDGET)
@@ -23,7 +23,10 @@ static const double still_px = 3, catch_px = 12;
 static void
 trammel_side_strip_dispose (GObject *object)
 {
-  g_clear_object (&TRAMMEL_SIDE_STRIP (object)->sheet);
+  TrammelSideStrip *self = TRAMMEL_SIDE_STRIP (object);
+
+  g_clear_handle_id (&self->idle, g_source_remove);
+  g_clear_object (&self->sheet);
   G_OBJECT_CLASS (trammel_side_strip_parent_class)->dispose (object);
 }
 
@@ -81,17 +84,28 @@ trammel_side_strip_init (TrammelSideStrip *self)
                                   _("The aeroplane from the left, nose up."), -1);
 }
 
-/* Its width follows the zoom in steps: a strip that breathes with each notch would make the sheet jump. */
-static void
-side_strip_refresh (TrammelSideStrip *self)
+/* Its width follows the zoom, in steps: with the width goes the sheet's, and with a fitted sheet the zoom, which must come to rest. */
+static gboolean
+side_strip_fit_width (gpointer data)
 {
+  TrammelSideStrip *self = data;
   const SheetScene scene = trammel_sheet_canvas_scene (self->sheet);
-  const double wanted = ceil (side_view_wanted_width (&scene) / 10) * 10;
+  const double wanted = side_view_wanted_width (&scene), step = 16;
 
-  if (trammel_sheet_canvas_pull (self->sheet) == NULL && wanted != self->width) {
+  self->idle = 0;
+  if (trammel_sheet_canvas_pull (self->sheet) == NULL && fabs (wanted - self->width) >= step) {
     self->width = wanted;
     gtk_widget_queue_resize (GTK_WIDGET (self));
   }
+  return G_SOURCE_REMOVE;
+}
+
+/* The zoom may change while widgets are given their places; their sizes must not. */
+static void
+side_strip_refresh (TrammelSideStrip *self)
+{
+  if (self->idle == 0)
+    self->idle = g_idle_add (side_strip_fit_width, self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 

@@ -179,6 +179,7 @@ trammel_status_line_new (TrammelSheetCanvas *sheet)
   self->sheet = g_object_ref (sheet);
   status_line_fill (self);
   g_signal_connect_object (sheet, "pointer-changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sheet, "view-changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (sheet, "hint-changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);

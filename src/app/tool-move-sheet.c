@@ -27,6 +27,6 @@ move_sheet_pull (Tool *tool, const ToolEvent *event)
 
 const ToolKind tool_move_sheet = {
   .word = "move-sheet", .name = N_("Move Sheet"), .letter = N_("M"), .cursor = "grab", .group = 0, .size = sizeof (MoveSheetTool),
-  .hint = N_("Drag the sheet. Holding Space does the same with any tool; the wheel moves it, with Ctrl it zooms."),
+  .hint = N_("Drag the sheet. With any other tool, hold Space and drag."),
   .grab = move_sheet_grab, .pull = move_sheet_pull,
 };

@@ -85,11 +85,11 @@ outline_hint (OutlineTool *self)
   const char *hint = NULL;
 
   if (self->begun && outline_drawn (self) == NULL)
-    hint = _("Click the next node, or drag to pull its handles out. Shift goes straight along or across, Backspace takes back a node.");
+    hint = _("Click the next node, or press and drag to pull its handles out.");
   else if (self->begun && self->start.y == 0)
-    hint = _("Go round the tip and click on the centre line to close the outline. Backspace takes back a node, Esc leaves it as it is.");
+    hint = _("Go round the tip and click on the centre line. Backspace takes a node back.");
   else if (self->begun)
-    hint = _("Go round the tip and click at the station of the first node to close the outline. Backspace takes back a node.");
+    hint = _("Go round the tip and click at the first node's station. Backspace takes one back.");
   trammel_sheet_canvas_set_hint (self->tool.sheet, hint);
 }
 
@@ -98,6 +98,7 @@ outline_end (OutlineTool *self)
 {
   g_clear_pointer (&self->id, g_free);
   self->begun = self->leaves = self->pulling = false;
+  trammel_sheet_canvas_clear_guides (self->tool.sheet);
   outline_show (self, NULL);
   outline_hint (self);
 }
@@ -294,7 +295,7 @@ outline_finish (Tool *tool)
 
 const ToolKind tool_outline = {
   .word = "outline", .name = N_("Outline"), .letter = N_("O"), .cursor = "crosshair", .group = 1, .draws = true, .size = sizeof (OutlineTool),
-  .hint = N_("Click along the right half, from the root's leading edge round the tip and back. The left half follows."),
+  .hint = N_("Click along the right half: root's leading edge, tip, root's trailing edge."),
   .press = outline_press, .click = outline_click, .pull = outline_pull, .drop = outline_drop, .hover = outline_hover, .leave = outline_leave,
   .key = outline_key, .cancel = outline_cancel, .changed = outline_changed, .finish = outline_finish,
 };

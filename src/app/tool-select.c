@@ -219,7 +219,7 @@ select_finish (Tool *tool)
 
 const ToolKind tool_select = {
   .word = "select", .name = N_("Select"), .letter = N_("S"), .cursor = "default", .group = 0, .size = sizeof (SelectTool),
-  .hint = N_("Click a thing to select it and drag it to its place; drag over several. Click a figure to type it."),
+  .hint = N_("Click or drag a thing; drag over several; click a figure to type it."),
   .press = select_press, .click = select_click, .grab = select_grab, .pull = select_pull, .drop = select_drop, .hover = select_hover,
   .cancel = select_cancel, .finish = select_finish,
 };
