@@ -1,6 +1,8 @@
 #!/usr/bin/env python3
 """What the rooms of src/ agree on: nobody includes a room above, every header stands alone, every public function is
 explained where it is declared, no file or function outgrows its reader, nothing is left to do later."""
+import concurrent.futures
+import os
 import pathlib
 import re
 import subprocess
@@ -79,10 +81,14 @@ def package_flags():
 
 def check_headers(headers):
     flags = package_flags()
-    for header in headers:
-        done = subprocess.run([compiler, '-fsyntax-only', '-x', 'c', '-std=gnu17', f'-I{source}', *flags, str(header)],
+
+    def compile_alone(header):
+        return subprocess.run([compiler, '-fsyntax-only', '-x', 'c', '-std=gnu17', f'-I{source}', *flags, str(header)],
                               capture_output=True, text=True)
-        check(done.returncode == 0, f'{header} does not stand alone:\n{done.stderr}')
+
+    with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
+        for header, done in zip(headers, pool.map(compile_alone, headers)):
+            check(done.returncode == 0, f'{header} does not stand alone:\n{done.stderr}')
 
 
 def main():
