@@ -104,6 +104,15 @@ trammel_sheet_area_measure (GtkWidget *widget, GtkOrientation orientation, int f
   gtk_widget_measure (TRAMMEL_SHEET_AREA (widget)->row, orientation, for_size, minimum, natural, minimum_baseline, natural_baseline);
 }
 
+/* Keys mean the sheet from the start. */
+static void
+trammel_sheet_area_map (GtkWidget *widget)
+{
+  GTK_WIDGET_CLASS (trammel_sheet_area_parent_class)->map (widget);
+  if (gtk_root_get_focus (gtk_widget_get_root (widget)) == NULL)
+    trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (widget));
+}
+
 static gboolean
 trammel_sheet_area_grab_focus (GtkWidget *widget)
 {
@@ -118,6 +127,7 @@ trammel_sheet_area_class_init (TrammelSheetAreaClass *klass)
   G_OBJECT_CLASS (klass)->dispose = trammel_sheet_area_dispose;
   widget_class->root = trammel_sheet_area_root;
   widget_class->unroot = trammel_sheet_area_unroot;
+  widget_class->map = trammel_sheet_area_map;
   widget_class->grab_focus = trammel_sheet_area_grab_focus;
   widget_class->size_allocate = trammel_sheet_area_size_allocate;
   widget_class->measure = trammel_sheet_area_measure;

@@ -75,7 +75,9 @@ trammel_sheet_canvas_size_allocate (GtkWidget *widget, int width, int height, in
     return;
   self->view.width = width;
   self->view.height = height;
-  if (self->fits)
+  if (self->pressed)
+    sheet_canvas_emit_view (self);        /* what the hand holds stays under it */
+  else if (self->fits)
     trammel_sheet_canvas_fit (self, false);
   else {
     self->view.origin_x += (width - old.width) / 2;

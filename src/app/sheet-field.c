@@ -179,15 +179,16 @@ trammel_sheet_field_is_open (TrammelSheetField *self)
 void
 trammel_sheet_field_position (TrammelSheetField *self, GtkWidget *parent, GdkRectangle *place)
 {
-  GtkRequisition size;
+  GtkRequisition size, entry;
   double x = 0, y = 0;
 
   gtk_widget_get_preferred_size (GTK_WIDGET (self), NULL, &size);
   if (self->over != NULL)
     gtk_widget_translate_coordinates (self->over, parent, self->place.x + self->place.width / 2.0, self->place.y + self->place.height / 2.0, &x, &y);
+  gtk_widget_get_preferred_size (self->entry, NULL, &entry);
   place->width = size.width;
   place->height = size.height;
   /* The entry's middle over the figure's; a sentence hangs below it. */
   place->x = CLAMP ((int) x - size.width / 2, 0, MAX (0, gtk_widget_get_width (parent) - size.width));
-  place->y = CLAMP ((int) y - gtk_widget_get_height (self->entry) / 2, 0, MAX (0, gtk_widget_get_height (parent) - size.height));
+  place->y = CLAMP ((int) y - entry.height / 2 - 4, 0, MAX (0, gtk_widget_get_height (parent) - size.height));
 }

@@ -3,24 +3,38 @@
 #include <glib/gi18n-lib.h>
 #include "app/pull.h"
 
+/* A row: what it says, what it does, and the sheet's key for it, if any. */
+typedef struct { const char *label, *action, *keys; } MenuRow;
+
 static void
-sheet_menu_section (GMenu *menu, const char *heading, const char *const labels_and_actions[])
+sheet_menu_section (GMenu *menu, const char *heading, const MenuRow rows[])
 {
   g_autoptr (GMenu) section = g_menu_new ();
 
-  for (size_t i = 0; labels_and_actions[i] != NULL; i += 2)
-    g_menu_append (section, _(labels_and_actions[i]), labels_and_actions[i + 1]);
+  for (; rows->label != NULL; rows++) {
+    g_autoptr (GMenuItem) item = g_menu_item_new (_(rows->label), rows->action);
+
+    if (rows->keys != NULL)
+      g_menu_item_set_attribute (item, "accel", "s", rows->keys);
+    g_menu_append_item (section, item);
+  }
   g_menu_append_section (menu, heading, G_MENU_MODEL (section));
 }
 
 static void
 sheet_menu_add_node (GMenu *menu)
 {
-  static const char *const kinds[] = {
-    N_("_Smooth"), "sheet.node-kind::smooth", N_("S_ymmetric"), "sheet.node-kind::symmetric", N_("_Corner"), "sheet.node-kind::corner", NULL,
+  static const MenuRow kinds[] = {
+    { .label = N_("_Smooth"), .action = "sheet.node-kind::smooth", .keys = "<Shift>s" },
+    { .label = N_("S_ymmetric"), .action = "sheet.node-kind::symmetric", .keys = "<Shift>y" },
+    { .label = N_("_Corner"), .action = "sheet.node-kind::corner", .keys = "<Shift>c" },
+    { .label = NULL },
   };
-  static const char *const edits[] = {
-    N_("Cu_t Corner"), "sheet.split-node", N_("_Join with Next"), "sheet.join-nodes", N_("_Delete Node"), "win.delete", NULL,
+  static const MenuRow edits[] = {
+    { .label = N_("Cu_t Corner"), .action = "sheet.split-node" },
+    { .label = N_("_Join with Next"), .action = "sheet.join-nodes" },
+    { .label = N_("_Delete Node"), .action = "win.delete", .keys = "Delete" },
+    { .label = NULL },
   };
 
   sheet_menu_section (menu, _("Node"), kinds);
@@ -30,9 +44,12 @@ sheet_menu_add_node (GMenu *menu)
 static void
 sheet_menu_add_segment (GMenu *menu)
 {
-  static const char *const kinds[] = {
-    N_("_Add Node"), "sheet.add-node", N_("_Line"), "sheet.segment-kind::line", N_("_Curve"), "sheet.segment-kind::curve",
-    N_("A_rc"), "sheet.segment-kind::arc", NULL,
+  static const MenuRow kinds[] = {
+    { .label = N_("_Add Node"), .action = "sheet.add-node", .keys = "Insert" },
+    { .label = N_("_Line"), .action = "sheet.segment-kind::line" },
+    { .label = N_("_Curve"), .action = "sheet.segment-kind::curve" },
+    { .label = N_("A_rc"), .action = "sheet.segment-kind::arc" },
+    { .label = NULL },
   };
 
   sheet_menu_section (menu, _("Line Here"), kinds);
@@ -41,17 +58,25 @@ sheet_menu_add_segment (GMenu *menu)
 static void
 sheet_menu_add_part (GMenu *menu, const Part *part)
 {
-  static const char *const railed[] = { N_("_Aboard"), "sheet.aboard", N_("Remove _Rail"), "sheet.remove-rail", N_("_Delete"), "win.delete", NULL };
-  static const char *const free[] = { N_("_Aboard"), "sheet.aboard", N_("Add _Rail"), "sheet.add-rail", N_("_Delete"), "win.delete", NULL };
+  const MenuRow rows[] = {
+    { .label = N_("_Aboard"), .action = "sheet.aboard" },
+    { .label = part->has_rail ? N_("Remove _Rail") : N_("Add _Rail"), .action = part->has_rail ? "sheet.remove-rail" : "sheet.add-rail" },
+    { .label = N_("_Delete"), .action = "win.delete", .keys = "Delete" },
+    { .label = NULL },
+  };
 
-  sheet_menu_section (menu, NULL, part->has_rail ? railed : free);
+  sheet_menu_section (menu, NULL, rows);
 }
 
 static GMenuModel *
 sheet_menu_model (TrammelSheetCanvas *self)
 {
-  static const char *const delete[] = { N_("_Delete"), "win.delete", NULL };
-  static const char *const views[] = { N_("_Fit Sheet"), "sheet.fit-sheet", N_("Fit S_election"), "sheet.fit-selection", NULL };
+  static const MenuRow delete[] = { { .label = N_("_Delete"), .action = "win.delete", .keys = "Delete" }, { .label = NULL } };
+  static const MenuRow views[] = {
+    { .label = N_("_Fit Sheet"), .action = "sheet.fit-sheet", .keys = "Home" },
+    { .label = N_("Fit S_election"), .action = "sheet.fit-selection", .keys = "<Shift>Home" },
+    { .label = NULL },
+  };
   const Selection *selection = trammel_session_selection (self->session);
   const Part *part = trammel_session_selected_part (self->session);
   GMenu *menu = g_menu_new ();
@@ -120,10 +145,10 @@ sheet_menu_at (TrammelSheetCanvas *self, double x, double y, bool finger)
   sheet_menu_show (self, x, y);
 }
 
+/* On the release: one that came over the open menu would confuse GTK about which button is down where. */
 static void
 sheet_menu_clicked (GtkGestureClick *click, int count, double x, double y, TrammelSheetCanvas *self)
 {
-  gtk_gesture_set_state (GTK_GESTURE (click), GTK_EVENT_SEQUENCE_CLAIMED);
   sheet_menu_at (self, x, y, false);
 }
 
@@ -151,7 +176,7 @@ sheet_canvas_add_menu (TrammelSheetCanvas *self)
   GtkGesture *click = gtk_gesture_click_new (), *press = gtk_gesture_long_press_new ();
 
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (click), GDK_BUTTON_SECONDARY);
-  g_signal_connect (click, "pressed", G_CALLBACK (sheet_menu_clicked), self);
+  g_signal_connect (click, "released", G_CALLBACK (sheet_menu_clicked), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   gtk_gesture_single_set_touch_only (GTK_GESTURE_SINGLE (press), TRUE);
   g_signal_connect (press, "pressed", G_CALLBACK (sheet_menu_long_press), self);
