@@ -106,14 +106,14 @@ svg_finished (GBytes *takes, const WallSheet *sheet)
   char number[G_ASCII_DTOSTR_BUF_SIZE], number2[G_ASCII_DTOSTR_BUF_SIZE];
 
   wall_sheet_size (sheet, &width, &height);
-  g_ascii_dtostr (number, sizeof number, width);
-  g_ascii_dtostr (number2, sizeof number2, height);
+  g_ascii_formatd (number, sizeof number, "%.8g", width);
+  g_ascii_formatd (number2, sizeof number2, "%.8g", height);
   g_string_append_printf (made, "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\" role=\"img\" "
                           "width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\">\n<title>%s</title>\n<desc>%s</desc>\n",
                           number, number2, number, number2, title, description);
   if (definitions != NULL && definitions < drawing)
     g_string_append_len (made, definitions, drawing - definitions);
-  g_string_append_printf (made, "<g id=\"sheet\" transform=\"scale(%s)\">", g_ascii_dtostr (number, sizeof number, 1 / svg_fineness));
+  g_string_append_printf (made, "<g id=\"sheet\" transform=\"scale(%s)\">", g_ascii_formatd (number, sizeof number, "%g", 1 / svg_fineness));
   g_string_append (made, inside != NULL ? inside + 1 : "</g>\n</svg>\n");
   return g_string_free_to_bytes (made);
 }

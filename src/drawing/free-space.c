@@ -165,7 +165,30 @@ place_nth (double from, double to, double wished, int i)
   return i >= 0 ? from + i * step : CLAMP (wished, from, to);
 }
 
-/* One row of places, the box's upper edge at y; *best is the least cost so far. Along a row, as the sums lie in memory. */
+/* The right edge of what lies furthest to the right in a box that is not clear, mm: by halving, from the sums. */
+static double
+blocked_until (const FreeSpace *self, Box box)
+{
+  double edge = -INFINITY, low = box.min.x, high = box.max.x;
+
+  for (guint i = 0; i < self->boxes->len; i++)
+    if (boxes_meet (box, g_array_index (self->boxes, Box, i)))
+      edge = fmax (edge, g_array_index (self->boxes, Box, i).max.x);
+  if (sum_within (self, self->taken, box) == 0)
+    return edge;
+  while (high - low > 0.25)
+    {
+      const double middle = (low + high) / 2;
+
+      if (sum_within (self, self->taken, (Box) { { middle, box.min.y }, box.max }) > 0)
+        low = middle;
+      else
+        high = middle;
+    }
+  return fmax (edge, low);
+}
+
+/* One row of places, the box's upper edge at y; *best is the least cost so far. What is in the way is leapt over. */
 static void
 find_in_row (const FreeSpace *self, const Wish *wish, double y, Box *found, double *best)
 {
@@ -177,13 +200,17 @@ find_in_row (const FreeSpace *self, const Wish *wish, double y, Box *found, doub
   for (int i = -1; aside < *best && i < count; i++)
     {
       const double x = place_nth (from, to, wished.x, i), cost = aside + wish->across * fabs (x - wished.x);
-      const Box box = { { x, y }, { x + wish->size.x, y + wish->size.y } };
+      const Box box = { { x, y }, { x + wish->size.x, y + wish->size.y } }, grown = box_grown (box, wish->clear);
 
-      if (cost < *best && free_space_is_clear (self, box_grown (box, wish->clear)))
+      if (cost >= *best)
+        continue;
+      if (free_space_is_clear (self, grown))
         {
           *best = cost;
           *found = box;
         }
+      else if (i >= 0)
+        i = MAX (i, (int) ceil ((blocked_until (self, grown) + wish->clear - from) / step) - 1);
     }
 }
 

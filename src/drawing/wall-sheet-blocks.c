@@ -4,8 +4,8 @@
 #include "drawing/wall-sheet-notes.h"
 #include "drawing/wall-sheet-section.h"
 
-static const double note_widths[BLOCK_FORMS] = { 92, 112, 140, 76, 170, 60 };
-static const double missing_widths[BLOCK_FORMS] = { [SECTION_FORM_MISSING] = 80, 60, 110, 45 };
+static const double note_widths[BLOCK_FORMS] = { 92, 120, 76, 155 };
+static const double missing_widths[BLOCK_FORMS] = { [SECTION_FORM_MISSING] = 80, 60, 110 };
 static const struct { unsigned side_by_side, most; } part_forms[BLOCK_FORMS] = {
   { 1, G_MAXUINT }, { 2, G_MAXUINT }, { 3, G_MAXUINT }, [PARTS_FORM_SHORT] = { 2, 36 }, { 1, 12 }, { 1, 5 } };
 
@@ -46,16 +46,19 @@ form_exists (const SheetBlocks *self, const WallSheet *sheet, BlockKind kind, in
   switch (kind)
     {
     case BLOCK_SECTION:
-      return form == SECTION_FORM_WHOLE ? has_section : form == SECTION_FORM_BROKEN ? has_section && section_can_break (sheet) : true;
+      return form == SECTION_FORM_WHOLE ? has_section : form == SECTION_FORM_BROKEN ? has_section && section_can_break (sheet) : missing_widths[form] > 0;
     case BLOCK_PARTS:
       return self->parts.count > 0 && (form == 0 || (form < PARTS_FORM_SHORT ? self->parts.count >= 6u * form : self->parts.count > part_forms[form].most));
     case BLOCK_CONTROL_LINES:
       return form <= CONTROL_LINES_ALONG;
     case BLOCK_FIGURES:
       return form == 0;
-    default:
-      return true;
+    case BLOCK_NOTES:
+      return note_widths[form] > 0;
+    case BLOCK_COUNT:
+      break;
     }
+  return false;
 }
 
 /* As large as what it draws, from its own corner on. */
@@ -75,21 +78,32 @@ form_size (const SheetBlocks *self, const WallSheet *sheet, const Look *look, Bl
   return (Point) { x + width, y + height };
 }
 
-SheetBlocks
-sheet_blocks_new (const WallSheet *sheet, const Look *look, bool small)
+static bool
+is_table (BlockKind kind)
 {
-  SheetBlocks self = { .parts = part_list_of (sheet->figures), .notes = wall_notes_of (sheet), .caps = small ? caps_small : caps_text };
-
-  for (int kind = 0; kind < BLOCK_COUNT; kind++)
-    for (int form = 0; form < BLOCK_FORMS; form++)
-      if (form_exists (&self, sheet, kind, form))
-        self.size[kind][form] = form_size (&self, sheet, look, kind, form);
-  return self;
+  return kind == BLOCK_PARTS || kind == BLOCK_FIGURES;
 }
 
 void
-sheet_blocks_clear (SheetBlocks *self)
+sheet_blocks_init (SheetBlocks both[2], const WallSheet *sheet, const Look *look)
 {
-  part_list_clear (&self->parts);
-  g_clear_pointer (&self->notes, g_strfreev);
+  for (int small = 0; small < 2; small++)
+    both[small] = (SheetBlocks) { .parts = part_list_of (sheet->figures), .notes = wall_notes_of (sheet), .caps = small ? caps_small : caps_text };
+  for (int kind = 0; kind < BLOCK_COUNT; kind++)
+    for (int form = 0; form < BLOCK_FORMS; form++)
+      if (form_exists (&both[0], sheet, kind, form))
+        {
+          both[0].size[kind][form] = form_size (&both[0], sheet, look, kind, form);
+          both[1].size[kind][form] = is_table (kind) ? form_size (&both[1], sheet, look, kind, form) : both[0].size[kind][form];
+        }
+}
+
+void
+sheet_blocks_clear (SheetBlocks both[2])
+{
+  for (int small = 0; small < 2; small++)
+    {
+      part_list_clear (&both[small].parts);
+      g_clear_pointer (&both[small].notes, g_strfreev);
+    }
 }

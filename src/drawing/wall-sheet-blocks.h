@@ -14,9 +14,9 @@ typedef struct {
   Point size[BLOCK_COUNT][BLOCK_FORMS];      /* mm; 0 wide: no such form */
 } SheetBlocks;
 
-/** Measures all forms. `small`: tables in small print. */
-SheetBlocks sheet_blocks_new   (const WallSheet *sheet, const Look *look, bool small);
-void        sheet_blocks_clear (SheetBlocks *self);
+/** Measures all forms: both[0] with tables in text size, both[1] in small print. */
+void        sheet_blocks_init  (SheetBlocks both[2], const WallSheet *sheet, const Look *look);
+void        sheet_blocks_clear (SheetBlocks both[2]);
 void        sheet_block_draw   (SheetPen *pen, const SheetBlocks *self, BlockKind kind, int form, Point at);
 /** Forms of the section: whole, broken off, and the words that say why it is not there. */
 enum { SECTION_FORM_WHOLE, SECTION_FORM_BROKEN, SECTION_FORM_MISSING };

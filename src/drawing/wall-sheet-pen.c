@@ -66,7 +66,7 @@ text_cut (const char *text, long characters)
 {
   g_autofree char *kept = g_utf8_substring (text, 0, characters);
 
-  return g_strconcat (g_strchomp (kept), "…", NULL);
+  return g_strconcat (g_strchomp (kept), "...", NULL);      /* the lettering has no sign for it */
 }
 
 char *

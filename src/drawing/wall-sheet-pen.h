@@ -25,12 +25,12 @@ void     pen_end   (SheetPen *pen);
 typedef struct { Point at; double caps, across; } Script;
 /** Writes one line, its foot at the place, black. */
 void   pen_write (SheetPen *pen, Script script, const char *text);
-/** Writes it no wider than `width`: in smaller letters down to `least` caps, then cut with an ellipsis. */
+/** Writes it no wider than `width`: in smaller letters down to `least` caps, then cut. */
 void   pen_write_within (SheetPen *pen, Script script, double least, double width, const char *text);
 /** A dimension, its figure in the pen's height unless it has a size. */
 void   pen_dimension (SheetPen *pen, Dimension dimension);
 double pen_width (SheetPen *pen, double caps, const char *text);
-/** The text, or as much of it as is `width` wide, with an ellipsis. A new string. */
+/** The text, or as much of it as is `width` wide, with three points behind it. A new string. */
 char  *pen_fitted (SheetPen *pen, double caps, double width, const char *text);
 /** The text in lines no wider than `width`, broken at blanks, or inside words that are wider alone. NULL-terminated, g_strfreev. */
 char **pen_wrapped (SheetPen *pen, double caps, double width, const char *text);

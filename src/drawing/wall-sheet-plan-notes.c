@@ -22,24 +22,25 @@ box_lies_within (Box box, Box within)
 }
 
 static Box
-word_box (NotesDraft *draft, const char *text, Point at, double across)
+word_box (const PlanWord *word, double width)
 {
-  const double width = pen_width (draft->pen, caps_text, text);
+  const Point at = word->at;
 
-  return (Box) { { at.x - across * width, at.y - caps_text }, { at.x + (1 - across) * width, at.y + 0.3 * caps_text } };
+  return (Box) { { at.x - word->across * width, at.y - caps_text }, { at.x + (1 - word->across) * width, at.y + 0.3 * caps_text } };
 }
 
 /* Puts a word where it covers least ink, mm²; each later place counts as a little more. */
 static void
 put_word (NotesDraft *draft, const char *text, const PlanWord tries[], size_t count)
 {
+  const double width = pen_width (draft->pen, caps_text, text);
   const PlanWord *best = NULL;
   double least = INFINITY;
   PlanWord word;
 
   for (size_t i = 0; i < count; i++)
     {
-      const Box box = word_box (draft, text, tries[i].at, tries[i].across);
+      const Box box = word_box (&tries[i], width);
       const double ink = free_space_ink (draft->space, box_grown (box, 0.5)) + 0.3 * i;
 
       if (box_lies_within (box, draft->within) && ink < least)
@@ -52,7 +53,7 @@ put_word (NotesDraft *draft, const char *text, const PlanWord tries[], size_t co
     return;
   word = (PlanWord) { g_strdup (text), best->at, best->across };
   g_array_append_val (draft->notes.words, word);
-  free_space_take (draft->space, word_box (draft, text, word.at, word.across));
+  free_space_take (draft->space, word_box (&word, width));
 }
 
 static void
@@ -166,27 +167,37 @@ stands_in_a_column (const NotesDraft *draft, Point at)
   return false;
 }
 
+typedef struct { Point at; double cost; } BalloonTry;
+static const double dearest = 60;      /* where parts crowd, a number with no place of its own is left to the list */
+
+/* What a place costs for its way and its slant; what it covers comes on top. */
 static double
-balloon_cost (const NotesDraft *draft, Point on_part, Point at)
+leader_cost (const NotesDraft *draft, Point on_part, Point at)
 {
-  const double radius = number_radius (draft->pen->look), reach = point_distance (on_part, at);
+  const double reach = point_distance (on_part, at);
+
+  return 0.12 * reach + 4 * fabs (at.y - on_part.y) / reach - (stands_in_a_column (draft, at) ? 1.5 : 0);
+}
+
+static double
+covering_cost (const NotesDraft *draft, Point on_part, Point at)
+{
+  const double radius = number_radius (draft->pen->look);
   const Box box = { { at.x - radius, at.y - radius }, { at.x + radius, at.y + radius } };
-  const Point edge = point_mix (at, on_part, radius / reach);
+  const Point edge = point_mix (at, on_part, radius / point_distance (on_part, at));
 
   if (!box_lies_within (box, draft->within) || meets_a_balloon (draft, on_part, at, radius))
     return INFINITY;
-  return 8 * free_space_ink (draft->space, box_grown (box, 0.8)) + 6 * ink_along (draft->space, edge, on_part) + 0.12 * reach
-         + 4 * fabs (at.y - on_part.y) / reach - (stands_in_a_column (draft, at) ? 1.5 : 0);
+  return 8 * free_space_ink (draft->space, box_grown (box, 0.8)) + 6 * ink_along (draft->space, edge, on_part);
 }
-
-typedef struct { Point at; double cost; } BalloonTry;
-static const double dearest = 60;      /* where parts crowd, a number with no place of its own is left to the list */
 
 static void
 try_place (const NotesDraft *draft, Point on_part, Point at, BalloonTry *best)
 {
-  const double cost = balloon_cost (draft, on_part, at);
+  double cost = leader_cost (draft, on_part, at);
 
+  if (cost < best->cost)
+    cost += covering_cost (draft, on_part, at);
   if (cost < best->cost)
     *best = (BalloonTry) { at, cost };
 }

@@ -38,8 +38,7 @@ wall_sheet_layout_new (const WallSheet *sheet)
   self->sheet.figures = figures_ref (sheet->figures);
   self->sheet.date = g_strdup (sheet->date);
   self->look = look_for_paper ();
-  for (int small = 0; small < 2; small++)
-    self->blocks[small] = sheet_blocks_new (&self->sheet, &self->look, small);
+  sheet_blocks_init (self->blocks, &self->sheet, &self->look);
   if (layout_search (&self->sheet, &self->look, self->blocks, &self->arrangement))
     return self;
   wall_sheet_layout_free (self);
@@ -52,8 +51,7 @@ wall_sheet_layout_free (WallSheetLayout *self)
   if (self == NULL)
     return;
   plan_notes_clear (&self->arrangement.notes);
-  for (int small = 0; small < 2; small++)
-    sheet_blocks_clear (&self->blocks[small]);
+  sheet_blocks_clear (self->blocks);
   figures_unref ((Figures *) self->sheet.figures);
   g_free ((char *) self->sheet.date);
   g_free (self);
