@@ -22,6 +22,8 @@ awk -v status="$status" '
     if (failed == 0 && (programs > 0 || status != 0))
       failed = programs > 0 ? programs : 1
     passed = checks - failed
-    printf "%d passed, %d failed\n", passed > 0 ? passed : 0, failed
+    if (passed < 0)
+      passed = 0
+    printf "%d passed, %d failed\n", passed, failed
   }' "$build/meson-logs/testlog.txt"
 exit "$status"
