@@ -213,7 +213,7 @@ answer_mark_column (TrammelAnswer *self)
   self->mark_place = answer_label ("dim-label", "");
   gtk_label_set_wrap (GTK_LABEL (self->mark_place), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->mark_place), 22);
-  gtk_widget_set_halign (self->mark_place, GTK_ALIGN_START);
+  gtk_label_set_width_chars (GTK_LABEL (self->mark_place), 22);
   gtk_widget_add_css_class (self->mark_place, "caption");
   self->station_button = answer_button (self->mark_place,
                                         answer_popover (self, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields)),

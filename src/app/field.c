@@ -255,8 +255,8 @@ field_entry (TrammelField *self)
   if (self->spec->kind == FIELD_TEXT) {
     gtk_widget_set_hexpand (entry, TRUE);
   } else {
-    gtk_editable_set_width_chars (GTK_EDITABLE (entry), 6);
-    gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 9);
+    gtk_editable_set_width_chars (GTK_EDITABLE (entry), 5);
+    gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 6);
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   }
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);

@@ -56,7 +56,7 @@ part_fields (void)
       .step = N_("Move Part"), .at = offsetof (Part, x), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
     { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
       .step = N_("Move Part"), .at = offsetof (Part, y), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
-    { .label = N_("Above the datum line"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
+    { .label = N_("Above the datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
       .step = N_("Move Part"), .at = offsetof (Part, z), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
   };
 
