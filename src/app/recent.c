@@ -88,12 +88,39 @@ example_section (void)
   return section;
 }
 
+static bool
+section_equal (GMenuModel *a, GMenuModel *b)
+{
+  bool equal = g_menu_model_get_n_items (a) == g_menu_model_get_n_items (b);
+
+  for (int i = 0; equal && i < g_menu_model_get_n_items (a); i++) {
+    g_autoptr (GVariant) path_a = g_menu_model_get_item_attribute_value (a, i, G_MENU_ATTRIBUTE_TARGET, NULL);
+    g_autoptr (GVariant) path_b = g_menu_model_get_item_attribute_value (b, i, G_MENU_ATTRIBUTE_TARGET, NULL);
+    equal = g_variant_equal (path_a, path_b);
+  }
+  return equal;
+}
+
+/* The list tells of every writing of its file; the menu that a person may be reading changes only when it must. */
+static bool
+menu_lists (GMenu *menu, GMenu *recent)
+{
+  g_autoptr (GMenuModel) shown = NULL;
+
+  if (g_menu_model_get_n_items (G_MENU_MODEL (menu)) < 2)
+    return g_menu_model_get_n_items (G_MENU_MODEL (menu)) == 1 && g_menu_model_get_n_items (G_MENU_MODEL (recent)) == 0;
+  shown = g_menu_model_get_item_link (G_MENU_MODEL (menu), 0, G_MENU_LINK_SECTION);
+  return section_equal (shown, G_MENU_MODEL (recent));
+}
+
 static void
 menu_fill (GMenu *menu)
 {
   g_autoptr (GMenu) recent = recent_section ();
   g_autoptr (GMenu) example = example_section ();
 
+  if (menu_lists (menu, recent))
+    return;
   g_menu_remove_all (menu);
   if (g_menu_model_get_n_items (G_MENU_MODEL (recent)) > 0)
     g_menu_append_section (menu, _("Recent"), G_MENU_MODEL (recent));

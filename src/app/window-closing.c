@@ -20,10 +20,18 @@ window_close_now (TrammelWindow *self)
 }
 
 static void
+close_after_question (gpointer window)
+{
+  window_close_now (window);
+  g_object_unref (window);
+}
+
+static void
 close_answered (TrammelWindow *self, const char *response)
 {
+  /* The question still leans on this window while it answers. */
   if (g_str_equal (response, "discard"))
-    window_close_now (self);
+    g_idle_add_once (close_after_question, g_object_ref (self));
   if (!g_str_equal (response, "save"))
     return;
   self->close_when_saved = true;

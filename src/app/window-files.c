@@ -12,6 +12,9 @@ window_file_changed (gpointer window)
 {
   TrammelWindow *self = window;
 
+  /* Our own writing is seen before we are told that it is done. */
+  if (self->saving)
+    return;
   trammel_strip_show (self->strip, _("Changed by another program."), (StripButton) { _("_Reload"), "win.reload" },
                       (StripButton) { _("_Keep Mine"), "win.keep-mine" });
 }
@@ -238,10 +241,11 @@ window_files_begin (TrammelWindow *self)
     { .name = "reload",    .activate = reload },
     { .name = "keep-mine", .activate = keep_mine },
   };
+  g_autoptr (GMenuModel) recent = recent_menu ();
   GtkDropTarget *drop = gtk_drop_target_new (GDK_TYPE_FILE_LIST, GDK_ACTION_COPY);
 
   g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
   g_signal_connect (drop, "drop", G_CALLBACK (files_dropped), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drop));
-  adw_split_button_set_menu_model (self->open_button, recent_menu ());
+  adw_split_button_set_menu_model (self->open_button, recent);
 }

@@ -30,7 +30,7 @@ gui_run (Suite *takes)
   int failed;
 
   srunner_set_fork_status (runner, CK_NOFORK);
-  srunner_run_all (runner, CK_NORMAL);
+  srunner_run_all (runner, CK_ENV);
   failed = srunner_ntests_failed (runner);
   srunner_free (runner);
   return failed == 0 ? 0 : 1;

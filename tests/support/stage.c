@@ -206,6 +206,38 @@ stage_choose (const char *chooser_title, const char *path, bool saving)
   ck_assert_msg (gui_wait (chooser_is_gone, (gpointer) chooser_title), "the chooser stays");
 }
 
+static GtkWidget *
+question_now (void)
+{
+  g_autoptr (GList) windows = gtk_window_list_toplevels ();
+
+  for (GList *each = windows; each != NULL; each = each->next)
+    if (ADW_IS_MESSAGE_DIALOG (each->data) && gtk_widget_get_mapped (each->data))
+      return each->data;
+  return NULL;
+}
+
+static bool
+question_is_there (gpointer nothing)
+{
+  return question_now () != NULL;
+}
+
+bool
+stage_is_asking (void)
+{
+  return question_now () != NULL;
+}
+
+GtkWidget *
+stage_answer (const char *heading, const char *answer)
+{
+  ck_assert_msg (gui_wait (question_is_there, NULL), "nothing asks “%s”", heading);
+  gui_present (GTK_WINDOW (question_now ()));
+  ck_assert_str_eq (adw_message_dialog_get_heading (ADW_MESSAGE_DIALOG (question_now ())), heading);
+  return gui_await (question_now (), answer);
+}
+
 int
 stage_window_count (void)
 {
