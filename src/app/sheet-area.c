@@ -27,7 +27,7 @@ struct _TrammelSheetArea {
 G_DEFINE_FINAL_TYPE (TrammelSheetArea, trammel_sheet_area, GTK_TYPE_WIDGET)
 
 /* Narrower than this the whole width is the sheet's. */
-enum { WIDTH_WITH_SIDE_VIEW = 900 };
+enum { WIDTH_WITH_SIDE_VIEW = 800 };
 
 static guint edit_requested_signal;
 
