@@ -17,6 +17,9 @@ struct _TrammelField {
 
 G_DEFINE_FINAL_TYPE (TrammelField, trammel_field, GTK_TYPE_LIST_BOX_ROW)
 
+/* What stands where a figure cannot be had. */
+static const char no_figure[] = "–";
+
 static const char *
 field_unit (const TrammelField *self)
 {
@@ -40,7 +43,7 @@ field_rounded (const TrammelField *self, double value)
   const Units units = trammel_session_units (self->session);
 
   if (isnan (value))
-    return g_strdup ("–");
+    return g_strdup (no_figure);
   switch (self->spec->kind) {
   case FIELD_LENGTH:  return units_length_figure (units, value);
   case FIELD_MASS:    return units_mass_figure (units, value);
@@ -106,6 +109,7 @@ field_show (TrammelField *self, const char *text)
 {
   if (self->entry == NULL) {
     gtk_label_set_text (GTK_LABEL (self->figure), text);
+    gtk_widget_set_visible (self->unit, !g_str_equal (text, no_figure));
     return;
   }
   if (g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self->entry)), text))
