@@ -95,7 +95,7 @@ check_run (Draft *self, const char *subject, int line)
   for (guint i = 1; i < count; i++)
     if (node_at (self, i)->segment == ELEMENT_START)
       {
-        problems_add (self->problems, READER_ERROR_VALUE, line_at (self, i), _("this is the outline's second <start>; make it a <line>"));
+        problems_add (self->problems, READER_ERROR_VALUE, line_at (self, i), _("this is the outline’s second <start>; make it a <line>"));
         return false;
       }
   return true;

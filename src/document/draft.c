@@ -229,7 +229,7 @@ begin_rail (Draft *self, const SaxElement *element)
   char *attributes;
 
   if (part->has_rail)
-    problems_add (self->problems, READER_ERROR_VALUE, element->line, _("this is the part's second <rail>; keep one of them"));
+    problems_add (self->problems, READER_ERROR_VALUE, element->line, _("this is the part’s second <rail>; keep one of them"));
   part->has_rail = true;
   values_read (ELEMENT_RAIL, element, part, self->problems, &attributes);
   keep_inner (self, INNER_RAIL, 0, attributes);

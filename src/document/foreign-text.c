@@ -209,10 +209,15 @@ foreign_attributes (const SaxElement *element, bool (*is_known) (const SaxAttrib
     {
       const SaxAttribute attribute = sax_attribute (element, i);
 
-      if (is_known (&attribute, data))
-        continue;
-      append_need (text, element, &attribute);
-      append_attribute (text, &attribute);
+      if (!is_known (&attribute, data))
+        append_need (text, element, &attribute);
+    }
+  for (int i = 0; i < element->attribute_count; i++)
+    {
+      const SaxAttribute attribute = sax_attribute (element, i);
+
+      if (!is_known (&attribute, data))
+        append_attribute (text, &attribute);
     }
   return g_string_free (text, text->len == 0);
 }

@@ -241,15 +241,17 @@ static bool
 parse_sum (Parse *parse, double *sum)
 {
   const char *usual = parse->quantity->usual;
+  long double total = 0;      /* so that 2 ft 3 in are 685.8 mm to the last bit */
   Ratio ratio;
 
-  for (*sum = 0; ; )
+  for (bool alone = true; ; alone = false)
     {
       const Unit *unit;
 
       if (!parse_ratio (parse, &ratio) || !(unit = parse_unit (parse, usual)))
         return false;
-      *sum += ratio_in (&ratio, unit);
+      total += ratio.up * unit->up / (ratio.down * unit->down);
+      *sum = alone ? ratio_in (&ratio, unit) : (double) total;
       if (!*parse->at)
         return true;
       if (!unit->then || !g_ascii_isdigit (*parse->at))

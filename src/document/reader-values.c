@@ -53,16 +53,26 @@ tell_not_a_number (const Value *value)
 }
 
 static void
-tell_out_of_range (const Value *value, double least, double most)
+tell_out_of_range (const Value *value, double number, double least, double most)
 {
   g_autofree char *subject = subject_of (value->element);
   g_autofree char *quote = quote_of (value);
-  char low[NUMBER_ROOM], high[NUMBER_ROOM];
+  char bound[NUMBER_ROOM];
 
-  number_write (least, low);
-  number_write (most, high);
-  problems_add (value->problems, READER_ERROR_VALUE, value->element->line,
-                _("%s: %s is “%s”; write a number from %s to %s"), subject, value->rule->name, quote, low, high);
+  number_write (number < least ? least : most, bound);
+  if (number < least)
+    problems_add (value->problems, READER_ERROR_VALUE, value->element->line, _("%s: %s is “%s”; write %s or more"),
+                  subject, value->rule->name, quote, bound);
+  else
+    problems_add (value->problems, READER_ERROR_VALUE, value->element->line, _("%s: %s is “%s”; write %s or less"),
+                  subject, value->rule->name, quote, bound);
+}
+
+/* The words that an attribute can be. */
+static char *
+words_of (const Attribute *rule)
+{
+  return g_strjoinv (", ", (char **) rule->words + (*rule->words[0] ? 0 : 1));
 }
 
 static void
@@ -70,7 +80,7 @@ tell_not_a_word (const Value *value)
 {
   g_autofree char *subject = subject_of (value->element);
   g_autofree char *quote = quote_of (value);
-  g_autofree char *words = g_strjoinv (", ", (char **) value->rule->words + (*value->rule->words[0] ? 0 : 1));
+  g_autofree char *words = words_of (value->rule);
 
   problems_add (value->problems, READER_ERROR_VALUE, value->element->line,
                 _("%s: %s is “%s”; write one of these: %s"), subject, value->rule->name, quote, words);
@@ -90,10 +100,17 @@ static void
 tell_missing (const SaxElement *element, const Attribute *rule, Problems *problems)
 {
   g_autofree char *subject = subject_of (element);
+  g_autofree char *words = rule->words ? words_of (rule) : NULL;
 
-  if (rule->unit && *rule->unit)
+  if (words)
+    problems_add (problems, READER_ERROR_VALUE, element->line, _("%s has no %s; add %s=\"…\", one of these: %s"),
+                  subject, rule->name, rule->name, words);
+  else if (rule->unit && *rule->unit)
     problems_add (problems, READER_ERROR_VALUE, element->line, _("%s has no %s; add %s=\"…\", in %s"),
                   subject, rule->name, rule->name, rule->unit);
+  else if (rule->kind == VALUE_NUMBER)
+    problems_add (problems, READER_ERROR_VALUE, element->line, _("%s has no %s; add %s=\"%d\""),
+                  subject, rule->name, rule->name, (int) rule->least);
   else
     problems_add (problems, READER_ERROR_VALUE, element->line, _("%s has no %s; add %s=\"…\""), subject, rule->name, rule->name);
 }
@@ -109,7 +126,7 @@ read_number (const Value *value, void *record)
   if (!number_read (value->found->value, value->found->length, &number))
     tell_not_a_number (value);
   else if (!(number >= least && number <= most))
-    tell_out_of_range (value, least, most);
+    tell_out_of_range (value, number, least, most);
   else
     *record_number (value->rule, record) = number;
 }

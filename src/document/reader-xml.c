@@ -268,39 +268,31 @@ on_declaration (void *data, const xmlChar *name, const xmlChar *external, const 
   parse_stop (parse);
 }
 
+static bool
+at_end (const Parse *parse)
+{
+  const xmlParserInput *input = parse->context->input;
+
+  return input && input->cur >= input->end;
+}
+
 static void
 tell_broken (Parse *parse, const xmlError *error)
 {
   g_autofree char *message = g_strstrip (g_strdup (error->message ? error->message : ""));
 
-  switch (error->code)
-    {
-    case XML_ERR_TAG_NOT_FINISHED:
-    case XML_ERR_DOCUMENT_END:
-    case XML_ERR_DOCUMENT_EMPTY:
-    case XML_ERR_COMMENT_NOT_FINISHED:
-    case XML_ERR_CDATA_NOT_FINISHED:
-    case XML_ERR_PI_NOT_FINISHED:
-      if (parse->context->input && parse->context->input->cur >= parse->context->input->end)
-        {
-          problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                        _("the file ends in the middle; take its backup, the same name with ~ behind it, or another copy"));
-          return;
-        }
-      break;
-    case XML_ERR_TAG_NAME_MISMATCH:
-      problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                    _("an element ends that is not the one open here (%s); correct the end tags"), message);
-      return;
-    case XML_ERR_UNDECLARED_ENTITY:
-      problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                    _("&%s; is not known; write the character itself"), error->str1 ? error->str1 : "");
-      return;
-    default:
-      break;
-    }
-  problems_add (parse->problems, READER_ERROR_BROKEN, error->line, _("this is not well-formed XML (%s); correct it in a text editor"),
-                message);
+  if (at_end (parse))
+    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
+                  _("the file ends in the middle; take its backup, the same name with ~ behind it, or another copy"));
+  else if (error->code == XML_ERR_TAG_NAME_MISMATCH)
+    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
+                  _("an element ends that is not the one open here (%s); correct the end tags"), message);
+  else if (error->code == XML_ERR_UNDECLARED_ENTITY)
+    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
+                  _("&%s; is not known; write the character itself"), error->str1 ? error->str1 : "");
+  else
+    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
+                  _("this is not well-formed XML (%s); correct it in a text editor"), message);
 }
 
 static void

@@ -39,20 +39,22 @@ exact_fraction (double mm)
   return g_strdup_printf ("%s%" G_GINT64_FORMAT " %" G_GINT64_FORMAT "/%" G_GINT64_FORMAT, sign, whole, up, down);
 }
 
-/* The shortest decimal that is read back to the same bits. A long double's digits reach every value. */
+/* The shortest decimal that is read back to the same bits, without an exponent unless it is very small ("100", not "1e+02"). A long
+ * double's digits reach every value. */
 static char *
 exact_decimal (const Quantity *quantity, double value)
 {
   const Unit *unit = quantity_unit (quantity->kind, quantity->usual, strlen (quantity->usual));
   const long double count = (long double) value * unit->down / unit->up;
+  const bool small = fabs (value) < 1e-3;
   char *text = NULL;
 
-  for (int digits = 1; digits <= 21; digits++)
+  for (int digits = small; digits <= 24; digits++)
     {
       double back;
 
       g_free (text);
-      text = g_strdup_printf ("%.*Lg", digits, count);
+      text = small ? g_strdup_printf ("%.*Lg", digits, count) : g_strdup_printf ("%.*Lf", digits, count);
       if (quantity_parse (quantity, number_signs_of_locale (), text, &back, NULL) && back == value)
         break;
     }
