@@ -6,7 +6,7 @@
 
 static struct { TrammelWindow *window; TrammelSheetCanvas *sheet; } hand;
 
-void
+static void
 hand_raise (void)
 {
   stage_raise ();
@@ -17,7 +17,7 @@ hand_raise (void)
   gui_settle ();
 }
 
-void
+static void
 hand_strike (void)
 {
   stage_strike ();
@@ -41,7 +41,7 @@ hand_begin_with (Aeroplane *takes)
   gui_settle ();
 }
 
-void
+static void
 hand_begin (void)
 {
   g_autofree char *path = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "data", "examples", "saltmarsh-racer.trammel", NULL);
@@ -228,4 +228,19 @@ hand_undoes (const char *label, const char *text)
   trammel_session_undo (hand_session ());
   before = hand_text ();
   ck_assert_str_eq (before, text);
+}
+
+int
+hand_run (const char *name, TCase *cases[], size_t count)
+{
+  Suite *suite = suite_create (name);
+
+  gui_begin ();
+  for (size_t i = 0; i < count; i++) {
+    tcase_add_unchecked_fixture (cases[i], hand_raise, hand_strike);
+    tcase_add_checked_fixture (cases[i], hand_begin, NULL);
+    tcase_set_timeout (cases[i], 0);
+    suite_add_tcase (suite, cases[i]);
+  }
+  return gui_run (suite);
 }

@@ -4,10 +4,8 @@
 
 /** A hand on the sheet of a real window. One window serves all tests of a file; each begins with the racer opened afresh, nothing selected,
  *  Select in hand, snapping on, and the sheet seen at 4 px a millimetre, where every whole millimetre is a whole px. Places are mm. */
-void hand_raise   (void);          /* unchecked: the window */
-void hand_strike  (void);
-void hand_begin   (void);          /* checked: the document */
-void hand_begin_empty (void);      /* the same on an empty sheet */
+int  hand_run     (const char *name, TCase *cases[], size_t count);      /* main's whole work */
+void hand_begin_empty (void);      /* within a test: the same on an empty sheet */
 
 TrammelWindow      *hand_window  (void);
 TrammelSession     *hand_session (void);
