@@ -232,6 +232,8 @@ field_entered (TrammelField *self)
 static void
 field_left (TrammelField *self)
 {
+  if (self->session == NULL)      /* on its way out */
+    return;
   field_apply (self);
   trammel_field_refresh (self);
 }

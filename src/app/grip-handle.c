@@ -44,8 +44,11 @@ grip_handle_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_RO
 static Aeroplane *
 grip_handle_with_row (const Grip *self, const Aeroplane *now, size_t row, double value)
 {
-  Point to = grip_handle_place (self, now);
+  Point to;
 
+  if (grip_outline (self, now) == NULL)
+    return NULL;
+  to = grip_handle_place (self, now);
   if (row == 0)
     to.y = value;
   else

@@ -97,9 +97,12 @@ static Aeroplane *
 grip_node_with_row (const Grip *self, const Aeroplane *now, size_t row, double value)
 {
   const Outline *outline = grip_outline (self, now);
-  Point to = grip_node_place (self, now);
+  Point to;
   Outline *made = NULL;
 
+  if (outline == NULL)
+    return NULL;
+  to = grip_node_place (self, now);
   if (row == 0)
     to.y = value;
   else

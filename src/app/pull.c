@@ -58,11 +58,12 @@ static void
 pull_settle (Pull *self)
 {
   g_autofree char *label = self->label != NULL ? g_strdup (self->label) : grip_label (self->grip);
-  TrammelSheetCanvas *sheet = self->sheet;
+  TrammelSession *session = self->session;
 
-  if (trammel_session_is_previewing (self->session))
-    trammel_session_settle (self->session, label);
-  trammel_sheet_canvas_end_pull (sheet);
+  /* Over before the step is told: what hears of it must not find a pull that another step has cut off. */
+  trammel_sheet_canvas_end_pull (self->sheet);
+  if (trammel_session_is_previewing (session))
+    trammel_session_settle (session, label);
 }
 
 /* The field was left without a value: a drag goes on from where the hand is now, anything else stands as it is shown. */
@@ -195,11 +196,11 @@ pull_drop (Pull *self)
 void
 pull_cancel (Pull *self)
 {
-  TrammelSheetCanvas *sheet = self->sheet;
+  TrammelSession *session = self->session;
 
-  if (trammel_session_is_previewing (self->session))
-    trammel_session_abandon (self->session);
-  trammel_sheet_canvas_end_pull (sheet);
+  trammel_sheet_canvas_end_pull (self->sheet);
+  if (trammel_session_is_previewing (session))
+    trammel_session_abandon (session);
 }
 
 void

@@ -51,17 +51,26 @@ rail_refresh (TrammelRailPicture *self)
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, words, -1);
 }
 
+/* A millimetre, or a 32nd of an inch. */
+static double
+rail_step (TrammelRailPicture *self)
+{
+  return trammel_session_units (self->session).length == LENGTH_INCH ? 25.4 / 32 : 1;
+}
+
 static void
 rail_pull (TrammelRailPicture *self, double x)
 {
   const Part *part = rail_part (self);
+  const double step = rail_step (self);
   double place;
 
   if (part == NULL)
     return;
-  place = CLAMP (rail_figure_place (part, gtk_widget_get_width (self->area), x), part->rail_from, part->rail_to);
+  /* Whole steps, but never off the rail, whose ends need not be whole. */
+  place = step * round (rail_figure_place (part, gtk_widget_get_width (self->area), x) / step);
   trammel_session_preview (self->session, change_part_place (trammel_session_aeroplane (self->session), part->piece.id,
-                                                             round (place), part->y, part->z));
+                                                             CLAMP (place, part->rail_from, part->rail_to), part->y, part->z));
 }
 
 static void
@@ -87,11 +96,19 @@ rail_drag_end (TrammelRailPicture *self)
     trammel_session_settle (self->session, _("Move Part"));
 }
 
+/* Another gesture took the pointer: nothing was meant. */
+static void
+rail_drag_cancelled (TrammelRailPicture *self)
+{
+  if (trammel_session_is_previewing (self->session))
+    trammel_session_abandon (self->session);
+}
+
 static gboolean
 rail_key (TrammelRailPicture *self, guint key, guint code, GdkModifierType state)
 {
   const Part *part = rail_part (self);
-  const double step = (state & GDK_SHIFT_MASK) != 0 ? 10 : 1;
+  const double step = rail_step (self) * ((state & GDK_SHIFT_MASK) != 0 ? 10 : 1);
   double place;
 
   if (key == GDK_KEY_Escape && trammel_session_is_previewing (self->session)) {
@@ -139,6 +156,7 @@ trammel_rail_picture_init (TrammelRailPicture *self)
   gtk_widget_add_css_class (GTK_WIDGET (self), "rail-picture");
   g_signal_connect_swapped (drag, "drag-begin", G_CALLBACK (rail_drag_begin), self);
   g_signal_connect_swapped (drag, "drag-update", G_CALLBACK (rail_drag_update), self);
+  g_signal_connect_swapped (drag, "cancel", G_CALLBACK (rail_drag_cancelled), self);
   g_signal_connect_swapped (drag, "drag-end", G_CALLBACK (rail_drag_end), self);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (rail_key), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));

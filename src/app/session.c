@@ -257,6 +257,9 @@ trammel_session_open (TrammelSession *self, Aeroplane *takes, const char *path)
   self->history = history_new (takes);
   g_free (self->path);
   self->path = g_strdup (path);
+  /* Who hears of the selection must not meet the figures of what was there before. */
+  session_forget_advice (self);
+  g_clear_pointer (&self->figures, figures_unref);
   trammel_session_select (self, selection_none ());
   session_stepped (self);
 }

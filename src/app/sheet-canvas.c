@@ -145,6 +145,21 @@ sheet_canvas_changed (TrammelSheetCanvas *self)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+/* An undo, a deletion or a reload while the hand still pulls: what it holds belongs to an aeroplane that is gone. */
+static void
+sheet_canvas_stepped (TrammelSheetCanvas *self)
+{
+  struct Grip *nudge;
+
+  if (trammel_session_is_previewing (self->session) || (self->pull == NULL && self->nudge == NULL))
+    return;
+  nudge = g_steal_pointer (&self->nudge);
+  if (nudge != NULL)
+    grip_free (nudge);
+  trammel_sheet_canvas_end_pull (self);
+  sheet_canvas_drop_pointer (self);
+}
+
 /* The place for a new node belongs to the outline that is selected. */
 static void
 sheet_canvas_selection_changed (TrammelSheetCanvas *self)
@@ -163,6 +178,7 @@ trammel_sheet_canvas_new (TrammelSession *session)
   self->session = g_object_ref (session);
   self->tool = tool_new ("select", self);
   g_signal_connect_object (session, "changed", G_CALLBACK (sheet_canvas_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "state-changed", G_CALLBACK (sheet_canvas_stepped), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (sheet_canvas_selection_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
   theme_follow (GTK_WIDGET (self));
