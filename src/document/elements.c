@@ -30,9 +30,9 @@ static const Attribute of_surface[] = {
   { .name = "id", .kind = VALUE_ID, .offset = offsetof (Surface, piece.id) },
   { .name = "role", .kind = VALUE_WORD, .presence = PRESENCE_REQUIRED, .offset = offsetof (Surface, role), .words = element_role_words },
   { .name = "z", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, z), .unit = "mm" },
-  { .name = "dihedral", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, dihedral), .least = -90, .most = 90, .unit = "°" },
-  { .name = "incidence", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, incidence), .least = -90, .most = 90, .unit = "°" },
-  { .name = "washout", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, washout), .least = -90, .most = 90, .unit = "°" },
+  { .name = "dihedral", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, dihedral), .least = -60, .most = 60, .unit = "°" },
+  { .name = "incidence", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, incidence), .least = -45, .most = 45, .unit = "°" },
+  { .name = "washout", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, washout), .least = -45, .most = 45, .unit = "°" },
   { .name = "thickness", .offset = offsetof (Surface, thickness), .least = 0, .most = 100, .fallback = NAN, .unit = "%" },
   { .name = "pressure-ratio", .offset = offsetof (Surface, pressure_ratio), .least = 0, .most = 2, .fallback = NAN, .unit = "" },
   { .name = "root", .kind = VALUE_FLAG, .offset = offsetof (Surface, root_open), .words = root_words },
@@ -124,7 +124,7 @@ static const Attribute of_control[] = {
 
 static const Attribute of_break[] = {
   { .name = "from", .presence = PRESENCE_REQUIRED, .offset = offsetof (DihedralBreak, from), .unit = "mm" },
-  { .name = "angle", .presence = PRESENCE_REQUIRED, .offset = offsetof (DihedralBreak, angle), .least = -90, .most = 90, .unit = "°" },
+  { .name = "angle", .presence = PRESENCE_REQUIRED, .offset = offsetof (DihedralBreak, angle), .least = -80, .most = 80, .unit = "°" },
   { .name = NULL }
 };
 
