@@ -76,6 +76,21 @@ START_TEST (esc_in_a_drag_restores_the_document_to_the_last_byte_and_leaves_no_s
 }
 END_TEST
 
+START_TEST (an_undo_during_a_drag_ends_the_drag_and_what_was_undone_stays_so)
+{
+  g_autofree char *before = hand_text ();
+  const Aeroplane *now = trammel_session_aeroplane (hand_session ());
+
+  trammel_session_do (hand_session (), aeroplane_without (now, aeroplane_find (now, "receiver")), "Delete Receiver");
+  hand_pull (battery, (Point) { 100, 0 });
+  trammel_session_undo (hand_session ());
+  hand_move ((Point) { 90, 0 });
+  hand_release ();
+  expect_text (before);
+  ck_assert_str_eq (trammel_session_redo_label (hand_session ()), "Delete Receiver");
+}
+END_TEST
+
 START_TEST (a_node_goes_to_whole_millimetres_and_with_ctrl_wherever_the_hand_is)
 {
   hand_look ((Point) { 157, 300 }, 4);
@@ -338,6 +353,7 @@ case_pulling (void)
   tcase_add_test (pulling, ctrl_takes_a_battery_off_its_rail_and_letting_go_puts_it_back_on);
   tcase_add_test (pulling, the_plate_says_place_balance_and_margin_while_a_battery_is_pulled);
   tcase_add_test (pulling, esc_in_a_drag_restores_the_document_to_the_last_byte_and_leaves_no_step);
+  tcase_add_test (pulling, an_undo_during_a_drag_ends_the_drag_and_what_was_undone_stays_so);
   tcase_add_test (pulling, a_node_goes_to_whole_millimetres_and_with_ctrl_wherever_the_hand_is);
   tcase_add_test (pulling, snapping_switched_off_leaves_a_node_where_the_hand_is);
   tcase_add_test (pulling, the_guide_to_another_node_is_shown_before_the_release);
