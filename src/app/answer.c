@@ -338,5 +338,6 @@ trammel_answer_new (TrammelSession *session)
 void
 trammel_answer_read (TrammelAnswer *self)
 {
-  gtk_widget_grab_focus (self->headline);
+  /* A label refuses to grab the keyboard; its window can give it. */
+  gtk_root_set_focus (gtk_widget_get_root (self->headline), self->headline);
 }

@@ -34,7 +34,7 @@ enum { LETTER = 4 };
 static ExportOptions
 dialog_options (TrammelExportDialog *self)
 {
-  ExportOptions options = export_default_options (NULL);
+  ExportOptions options = export_default_options ("");
 
   options.format = formats[adw_combo_row_get_selected (self->format)].format;
   g_strlcpy (options.paper, papers[adw_combo_row_get_selected (self->paper)], sizeof options.paper);

@@ -24,13 +24,24 @@ redo (GSimpleAction *action, GVariant *parameter, gpointer window)
 }
 
 static void
+panel_start_from_numbers (TrammelPanel *panel, const char *text)
+{
+  trammel_panel_start_from_numbers (panel);
+}
+
+static void
+panel_read_answer (TrammelPanel *panel, const char *text)
+{
+  trammel_panel_read_answer (panel);
+}
+
+static void
 start_from_numbers (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   TrammelWindow *self = window;
 
   window_dismiss_start_page (self);
-  adw_flap_set_reveal_flap (self->flap, TRUE);
-  trammel_panel_start_from_numbers (TRAMMEL_PANEL (self->panel));
+  window_with_panel (self, panel_start_from_numbers, NULL);
 }
 
 static void
@@ -71,8 +82,7 @@ read_answer (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   TrammelWindow *self = window;
 
-  adw_flap_set_reveal_flap (self->flap, TRUE);
-  trammel_panel_read_answer (TRAMMEL_PANEL (self->panel));
+  window_with_panel (self, panel_read_answer, NULL);
 }
 
 static void

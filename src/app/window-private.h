@@ -7,6 +7,9 @@
 #include "app/strip.h"
 #include "app/window.h"
 
+/** What the panel is asked to do; `text` may be NULL where it does not matter. */
+typedef void (*PanelAct) (TrammelPanel *panel, const char *text);
+
 struct _TrammelWindow {
   AdwApplicationWindow parent;
   TrammelSession *session;
@@ -31,6 +34,9 @@ struct _TrammelWindow {
 
   int width;                      /* px, as last laid out */
   bool narrow;                    /* the panel folds over the sheet */
+  PanelAct panel_act;             /* to be done as soon as the panel is shown */
+  char *panel_text;
+  guint panel_waiting;            /* tick that waits for it; 0 none */
   guint fitting;                  /* source that will fit the panel to the width; 0 none */
 };
 
@@ -45,6 +51,8 @@ void window_enable             (TrammelWindow *self, const char *action, bool po
 void window_keys_install       (GtkWidgetClass *klass);
 /* window-view.c: what is shown, the panel's fold and width, where the keyboard goes */
 void window_view_begin         (TrammelWindow *self);
+/** Unfolds the panel if need be and has it do something that needs the keyboard. */
+void window_with_panel         (TrammelWindow *self, PanelAct act, const char *text);
 /** Fits the panel to the window's width, px. */
 void window_view_fit           (TrammelWindow *self, int width);
 /* window-clipboard.c */

@@ -33,6 +33,39 @@ window_remember_fold (TrammelWindow *self)
     trammel_settings_set_flag (trammel_session_settings (self->session), SHOW_PANEL, adw_flap_get_reveal_flap (self->flap));
 }
 
+/* The panel can take the keyboard only once it is shown, which is a frame or two after it was asked to. */
+static gboolean
+window_act_when_shown (GtkWidget *window, GdkFrameClock *clock, gpointer nothing)
+{
+  TrammelWindow *self = TRAMMEL_WINDOW (window);
+  g_autofree char *text = NULL;
+
+  if (!adw_flap_get_reveal_flap (self->flap))
+    self->panel_act = NULL;               /* folded away again before it came */
+  else if (!gtk_widget_get_mapped (self->panel))
+    return G_SOURCE_CONTINUE;
+  self->panel_waiting = 0;
+  text = g_steal_pointer (&self->panel_text);
+  if (self->panel_act != NULL)
+    self->panel_act (TRAMMEL_PANEL (self->panel), text);
+  return G_SOURCE_REMOVE;
+}
+
+void
+window_with_panel (TrammelWindow *self, PanelAct act, const char *text)
+{
+  if (adw_flap_get_reveal_flap (self->flap) && gtk_widget_get_mapped (self->panel)) {
+    act (TRAMMEL_PANEL (self->panel), text);
+    return;
+  }
+  g_free (self->panel_text);
+  self->panel_act = act;
+  self->panel_text = g_strdup (text);
+  adw_flap_set_reveal_flap (self->flap, TRUE);
+  if (self->panel_waiting == 0)
+    self->panel_waiting = gtk_widget_add_tick_callback (GTK_WIDGET (self), window_act_when_shown, NULL, NULL);
+}
+
 enum { NARROW = 860 };            /* px; below, the panel folds over the sheet */
 enum { TOOLS, SHEET, PANEL, PLACE_COUNT };
 

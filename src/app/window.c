@@ -17,6 +17,7 @@ trammel_window_dispose (GObject *object)
   if (self->session != NULL)
     g_signal_handlers_disconnect_by_data (self->session, self);
   G_OBJECT_CLASS (trammel_window_parent_class)->dispose (object);
+  g_clear_pointer (&self->panel_text, g_free);
   g_clear_object (&self->undo_toast);
   g_clear_object (&self->session);
 }
@@ -110,8 +111,7 @@ window_changed (TrammelWindow *self)
 static void
 window_edit_requested (TrammelWindow *self, const char *text)
 {
-  adw_flap_set_reveal_flap (self->flap, TRUE);
-  trammel_panel_edit_first (TRAMMEL_PANEL (self->panel), text);
+  window_with_panel (self, trammel_panel_edit_first, text);
 }
 
 /* The sheet, and over it the page to start from and the cautions. */

@@ -388,6 +388,30 @@ gui_await_window (const char *title)
   return window_titled (title);
 }
 
+static GtkWindow *
+window_of_type (GType type)
+{
+  g_autoptr (GList) windows = gtk_window_list_toplevels ();
+
+  for (GList *each = windows; each != NULL; each = each->next)
+    if (gtk_widget_get_mapped (each->data) && g_type_is_a (G_OBJECT_TYPE (each->data), type))
+      return each->data;
+  return NULL;
+}
+
+static bool
+type_is_there (gpointer type)
+{
+  return window_of_type (*(GType *) type) != NULL;
+}
+
+GtkWindow *
+gui_await_window_type (GType type)
+{
+  ck_assert_msg (gui_wait (type_is_there, &type), "no %s comes", g_type_name (type));
+  return window_of_type (type);
+}
+
 bool
 gui_window_is_there (const char *title)
 {

@@ -47,6 +47,8 @@ GtkWidget *gui_await      (GtkWidget *root, const char *text);
 /** The shown toplevel of that title, waited for. */
 GtkWindow *gui_await_window (const char *title);
 bool       gui_window_is_there (const char *title);
+/** The shown toplevel of that type, waited for. */
+GtkWindow *gui_await_window_type (GType type);
 
 /** What it looks like, as a PNG; for the eye, not for comparing. */
 void gui_photograph (GtkWidget *widget, const char *path);

@@ -1,0 +1,431 @@
+/* What the window asks and shows: the ways to start, the cautions, exports, preferences, help, and where the keyboard goes. */
+#include <stdlib.h>
+#include <string.h>
+#include <glib/gstdio.h>
+#include "app/export-preview.h"
+#include "support/stage.h"
+
+static TrammelWindow *
+racer (void)
+{
+  return stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
+}
+
+static GtkWidget *
+find (TrammelWindow *window, const char *words)
+{
+  return gui_await (GTK_WIDGET (window), words);
+}
+
+/* Starting */
+
+START_TEST (draw_an_outline_takes_the_tool_and_leaves_the_sheet_free)
+{
+  TrammelWindow *window = stage_open (NULL);
+
+  gui_click (find (window, "Draw an Outline"));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Where Must It Balance?"));
+  ck_assert (gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (find (window, "Outline"))));
+}
+END_TEST
+
+START_TEST (start_from_numbers_makes_a_wing_in_one_step)
+{
+  TrammelWindow *window = stage_open (NULL);
+
+  gui_click (find (window, "Start from Numbers…"));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Where Must It Balance?"));
+  gui_key ("Return");
+  gui_settle ();
+  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (window), "Span"));
+}
+END_TEST
+
+START_TEST (what_has_nothing_to_act_on_cannot_be_pressed)
+{
+  TrammelWindow *window = stage_open (NULL);
+
+  ck_assert (!gtk_widget_get_sensitive (find (window, "Export…")));
+  gui_click (find (window, "Look at the Example"));
+  ck_assert (gtk_widget_get_sensitive (gui_find (GTK_WIDGET (stage_window ("Saltmarsh Racer")), "Export…")));
+}
+END_TEST
+
+START_TEST (cautions_lie_on_the_sheet_until_understood_and_hold_nothing_up)
+{
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  TrammelWindow *window;
+
+  trammel_settings_set_flag (settings, CAUTIONS_READ, false);
+  window = stage_open (NULL);
+  find (window, "Before You Build and Fly");
+  gui_click (find (window, "Look at the Example"));
+  stage_window ("Saltmarsh Racer");
+  gui_click (find (window, "Understood"));
+  ck_assert (trammel_settings_flag (settings, CAUTIONS_READ));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Before You Build and Fly"));
+}
+END_TEST
+
+/* Export */
+
+static bool
+preview_is_settled (gpointer preview)
+{
+  return trammel_export_preview_is_settled (preview);
+}
+
+static GtkWindow *
+export_dialog (TrammelWindow *window)
+{
+  GtkWindow *dialog;
+
+  gui_key ("<Control>e");
+  dialog = gui_await_window ("Export");
+  gui_present (dialog);
+  ck_assert (gui_wait (preview_is_settled, gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW)));
+  return dialog;
+}
+
+/* Chooses as a hand does: opens the row's list and presses the line. */
+static void
+choose (GtkWindow *dialog, const char *row, const char *line)
+{
+  gui_click (gui_await (GTK_WIDGET (dialog), row));
+  gui_click (gui_await (GTK_WIDGET (dialog), line));
+}
+
+static GdkPaintable *
+preview_page (GtkWindow *dialog)
+{
+  return gtk_picture_get_paintable (GTK_PICTURE (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_PICTURE)));
+}
+
+static char *
+exported (TrammelWindow *window, const char *format, const char *name, gsize *length)
+{
+  GtkWindow *dialog = export_dialog (window);
+  g_autofree char *toast = g_strdup_printf ("Exported %s", name);
+  char *bytes = NULL;
+
+  if (format != NULL)
+    choose (dialog, "Format", format);
+  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
+  stage_choose ("Export", stage_path (name), true);
+  gui_await (GTK_WIDGET (window), toast);
+  gui_await (GTK_WIDGET (window), "Open Folder");
+  ck_assert (g_file_get_contents (stage_path (name), &bytes, length, NULL));
+  return bytes;
+}
+
+static const struct { const char *format, *name, *begins; } formats[] = {
+  { .format = NULL,               .name = "sheet.png",  .begins = "\x89PNG\r\n" },
+  { .format = "Document (PDF)",   .name = "sheet.pdf",  .begins = "%PDF-" },
+  { .format = "Drawing (SVG)",    .name = "sheet.svg",  .begins = "<?xml" },
+  { .format = "Parts List (CSV)", .name = "parts.csv",  .begins = "" },
+  { .format = "Figures (JSON)",   .name = "all.json",   .begins = "{" },
+};
+
+START_TEST (each_format_is_written_and_said_in_a_toast)
+{
+  TrammelWindow *window = racer ();
+  gsize length = 0;
+  g_autofree char *bytes = exported (window, formats[_i].format, formats[_i].name, &length);
+
+  ck_assert_uint_gt (length, 100);
+  ck_assert_msg (g_str_has_prefix (bytes, formats[_i].begins), "%s begins otherwise", formats[_i].name);
+  if (g_str_has_suffix (formats[_i].name, "csv"))
+    ck_assert_ptr_nonnull (strstr (bytes, "Battery 2S 450"));
+}
+END_TEST
+
+START_TEST (the_preview_is_the_page_and_turns_with_the_orientation)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
+
+  /* ISO 216: the sides of A4 are 297 and 210 mm; a preview's pixels round by less than one. */
+  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 297.0 / 210, 0.005);
+  choose (dialog, "Orientation", "Portrait");
+  ck_assert (gui_wait (preview_is_settled, preview));
+  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 210.0 / 297, 0.005);
+}
+END_TEST
+
+START_TEST (a_list_has_neither_paper_nor_dots)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+
+  choose (dialog, "Format", "Document (PDF)");
+  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (dialog), "Paper"));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Dots to the inch"));
+  choose (dialog, "Format", "Parts List (CSV)");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Paper"));
+  gui_key ("Escape");
+  gui_settle ();
+  ck_assert (!gui_window_is_there ("Export"));
+}
+END_TEST
+
+/* Preferences */
+
+START_TEST (units_chosen_in_preferences_are_the_windows_at_once)
+{
+  TrammelWindow *window = racer ();
+  GtkWindow *preferences;
+
+  gui_key ("<Control>comma");
+  preferences = gui_await_window ("Preferences");
+  gui_present (preferences);
+  choose (preferences, "Lengths", "Inches");
+  choose (preferences, "Masses", "Ounces");
+  ck_assert_int_eq (trammel_session_units (trammel_window_session (window)).length, LENGTH_INCH);
+  ck_assert_int_eq (trammel_session_units (trammel_window_session (window)).mass, MASS_OZ);
+  gui_key ("Escape");
+  gui_present (GTK_WINDOW (window));
+  gui_await (GTK_WIDGET (window), "in");
+  gui_await (GTK_WIDGET (window), "oz");
+}
+END_TEST
+
+START_TEST (each_switch_of_the_sheet_is_kept)
+{
+  static const struct { const char *title; SettingsFlag flag; } switches[] = {
+    { "Grid", SHOW_GRID }, { "Names", SHOW_NAMES }, { "Figures", SHOW_FIGURES }, { "Side View", SHOW_SIDE_VIEW }, { "Snapping", SNAPPING },
+  };
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  GtkWindow *preferences;
+
+  racer ();
+  gui_key ("<Control>comma");
+  preferences = gui_await_window ("Preferences");
+  gui_present (preferences);
+  for (size_t i = 0; i < G_N_ELEMENTS (switches); i++) {
+    const bool before = trammel_settings_flag (settings, switches[i].flag);
+    gui_click (gui_await (GTK_WIDGET (preferences), switches[i].title));
+    ck_assert_msg (trammel_settings_flag (settings, switches[i].flag) != before, "%s does nothing", switches[i].title);
+    gui_click (gui_await (GTK_WIDGET (preferences), switches[i].title));
+    ck_assert (trammel_settings_flag (settings, switches[i].flag) == before);
+  }
+}
+END_TEST
+
+START_TEST (the_view_menu_and_the_preferences_are_one_choice)
+{
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  TrammelWindow *window = racer ();
+  g_autoptr (GVariant) state = NULL;
+
+  gui_key ("F10");
+  gui_click (find (window, "View"));
+  gui_click (find (window, "Grid"));
+  ck_assert (!trammel_settings_flag (settings, SHOW_GRID));
+  trammel_settings_set_flag (settings, SHOW_GRID, true);
+  state = g_action_group_get_action_state (G_ACTION_GROUP (window), "show-grid");
+  ck_assert (g_variant_get_boolean (state));
+}
+END_TEST
+
+/* Help */
+
+START_TEST (help_opens_with_its_key_follows_its_list_and_closes_with_escape)
+{
+  GtkWindow *help;
+
+  racer ();
+  gui_key ("F1");
+  help = gui_await_window ("Help");
+  gui_present (help);
+  gui_await (GTK_WIDGET (help), "Where Must It Balance?");
+  gui_click (gui_await (GTK_WIDGET (help), "Cautions"));
+  gui_await (GTK_WIDGET (help), "Keep clear of propellers; take the propeller off for bench work.");
+  gui_key ("Escape");
+  gui_settle ();
+  ck_assert (!gui_window_is_there ("Help"));
+}
+END_TEST
+
+START_TEST (about_and_shortcuts_open_from_menu_and_key)
+{
+  TrammelWindow *window = racer ();
+
+  gui_key ("F10");
+  gui_click (find (window, "About Trammel"));
+  gui_present (gui_await_window_type (ADW_TYPE_ABOUT_WINDOW));
+  gui_key ("Escape");
+  gui_present (GTK_WINDOW (window));
+  gui_key ("<Control>question");
+  gui_present (gui_await_window_type (GTK_TYPE_SHORTCUTS_WINDOW));
+  gui_key ("Escape");
+}
+END_TEST
+
+/* The keyboard's way, and the panel */
+
+static bool
+focus_is_below (TrammelWindow *window, const char *words)
+{
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (window)), *place = find (window, words);
+
+  return focus != NULL && (focus == place || gtk_widget_is_ancestor (focus, place));
+}
+
+START_TEST (f6_goes_from_tools_to_sheet_to_panel_and_back)
+{
+  TrammelWindow *window = racer ();
+
+  gtk_widget_grab_focus (find (window, "Sheet"));
+  gui_key ("F6");
+  ck_assert (gtk_widget_is_ancestor (gtk_root_get_focus (GTK_ROOT (window)), gui_find_type (GTK_WIDGET (window), ADW_TYPE_FLAP)));
+  ck_assert (!focus_is_below (window, "Sheet") && !focus_is_below (window, "Drawing Tools"));
+  gui_key ("F6");
+  ck_assert (focus_is_below (window, "Drawing Tools"));
+  gui_key ("F6");
+  ck_assert (focus_is_below (window, "Sheet"));
+  gui_key ("<Shift>F6");
+  ck_assert (focus_is_below (window, "Drawing Tools"));
+}
+END_TEST
+
+START_TEST (f9_folds_the_panel_away_and_the_fold_is_remembered)
+{
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  TrammelWindow *window = racer ();
+
+  gui_key ("F9");
+  ck_assert (!trammel_settings_flag (settings, SHOW_PANEL));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Static Margin"));
+  gui_click (find (window, "Side panel"));
+  ck_assert (trammel_settings_flag (settings, SHOW_PANEL));
+  find (window, "Static Margin");
+}
+END_TEST
+
+START_TEST (the_answer_takes_the_keyboard_even_from_a_folded_panel)
+{
+  TrammelWindow *window = racer ();
+
+  gui_key ("F9");
+  gui_key ("<Control><Shift>a");
+  find (window, "Static Margin");
+  gui_settle ();
+  ck_assert (!focus_is_below (window, "Sheet"));
+}
+END_TEST
+
+START_TEST (zoom_follows_its_keys_from_anywhere)
+{
+  TrammelWindow *window = racer ();
+  GtkWidget *zoom = gui_find_type (find (window, "Zoom"), GTK_TYPE_LABEL);
+  g_autofree char *before = g_strdup (gtk_label_get_text (GTK_LABEL (zoom)));
+
+  gui_key ("<Control>plus");
+  ck_assert_str_ne (gtk_label_get_text (GTK_LABEL (zoom)), before);
+  gui_key ("<Control>minus");
+  ck_assert_str_eq (gtk_label_get_text (GTK_LABEL (zoom)), before);
+  gui_key ("<Control>0");
+  ck_assert_str_eq (gtk_label_get_text (GTK_LABEL (zoom)), "100\u00a0%");
+}
+END_TEST
+
+/* Sizes */
+
+static bool
+window_is_laid_out (gpointer window)
+{
+  int width, height;
+
+  gtk_window_get_default_size (window, &width, &height);
+  return abs (gtk_widget_get_width (window) - width) < 30;      /* less a frame, where nobody draws shadows */
+}
+
+START_TEST (under_860_px_the_panel_folds_over_the_sheet_and_comes_back)
+{
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  TrammelWindow *window = racer ();
+  AdwFlap *flap = ADW_FLAP (gui_find_type (GTK_WIDGET (window), ADW_TYPE_FLAP));
+
+  gtk_window_set_default_size (GTK_WINDOW (window), 820, 640);
+  ck_assert (gui_wait (window_is_laid_out, window));
+  ck_assert (adw_flap_get_folded (flap));
+  ck_assert (!adw_flap_get_reveal_flap (flap));
+  ck_assert (trammel_settings_flag (settings, SHOW_PANEL));
+  gtk_window_set_default_size (GTK_WINDOW (window), 1200, 640);
+  ck_assert (gui_wait (window_is_laid_out, window));
+  ck_assert (!adw_flap_get_folded (flap));
+  ck_assert (adw_flap_get_reveal_flap (flap));
+}
+END_TEST
+
+START_TEST (a_window_opens_as_large_as_the_last_was_closed)
+{
+  TrammelWindow *window = racer ();
+  int width, height;
+
+  gtk_window_set_default_size (GTK_WINDOW (window), 1111, 707);
+  ck_assert (gui_wait (window_is_laid_out, window));
+  gui_key ("<Control>w");
+  gui_settle ();
+  window = stage_open (NULL);
+  gtk_window_get_default_size (GTK_WINDOW (window), &width, &height);
+  ck_assert_int_le (abs (width - 1111), 30);
+  ck_assert_int_le (abs (height - 707), 30);
+}
+END_TEST
+
+static TCase *
+case_of_starting (void)
+{
+  TCase *tests = tcase_create ("starting and help");
+
+  tcase_add_test (tests, draw_an_outline_takes_the_tool_and_leaves_the_sheet_free);
+  tcase_add_test (tests, start_from_numbers_makes_a_wing_in_one_step);
+  tcase_add_test (tests, what_has_nothing_to_act_on_cannot_be_pressed);
+  tcase_add_test (tests, cautions_lie_on_the_sheet_until_understood_and_hold_nothing_up);
+  tcase_add_test (tests, help_opens_with_its_key_follows_its_list_and_closes_with_escape);
+  tcase_add_test (tests, about_and_shortcuts_open_from_menu_and_key);
+  return tests;
+}
+
+static TCase *
+case_of_choices (void)
+{
+  TCase *tests = tcase_create ("export and preferences");
+
+  tcase_add_loop_test (tests, each_format_is_written_and_said_in_a_toast, 0, G_N_ELEMENTS (formats));
+  tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
+  tcase_add_test (tests, a_list_has_neither_paper_nor_dots);
+  tcase_add_test (tests, units_chosen_in_preferences_are_the_windows_at_once);
+  tcase_add_test (tests, each_switch_of_the_sheet_is_kept);
+  tcase_add_test (tests, the_view_menu_and_the_preferences_are_one_choice);
+  return tests;
+}
+
+static TCase *
+case_of_places (void)
+{
+  TCase *tests = tcase_create ("keyboard and sizes");
+
+  tcase_add_test (tests, f6_goes_from_tools_to_sheet_to_panel_and_back);
+  tcase_add_test (tests, f9_folds_the_panel_away_and_the_fold_is_remembered);
+  tcase_add_test (tests, the_answer_takes_the_keyboard_even_from_a_folded_panel);
+  tcase_add_test (tests, zoom_follows_its_keys_from_anywhere);
+  tcase_add_test (tests, under_860_px_the_panel_folds_over_the_sheet_and_comes_back);
+  tcase_add_test (tests, a_window_opens_as_large_as_the_last_was_closed);
+  return tests;
+}
+
+int
+main (void)
+{
+  Suite *suite = suite_create ("window-dialogs");
+  TCase *cases[] = { case_of_starting (), case_of_choices (), case_of_places () };
+
+  gui_begin ();
+  for (size_t i = 0; i < G_N_ELEMENTS (cases); i++) {
+    tcase_set_timeout (cases[i], 120);
+    tcase_add_checked_fixture (cases[i], stage_raise, stage_strike);
+    suite_add_tcase (suite, cases[i]);
+  }
+  return gui_run (suite);
+}
