@@ -1,0 +1,113 @@
+#pragma once
+#include <check.h>
+#include "document/aeroplane.h"
+#include "support/shapes.h"
+
+/* A piece of every kind with every list and text filled in, and an aeroplane of them: nothing in it is round. */
+
+static inline Outline *
+any_outline (double shift)
+{
+  return polygon_from ((const Point[]) { { 101.3 + shift, 0 }, { 117.1 + shift, 318.7 }, { 181.9 + shift, 318.7 }, { 223.6 + shift, 0 } }, 4);
+}
+
+static inline void
+piece_keep (Piece *piece, InnerKind inner)
+{
+  piece->foreign_attributes = g_strdup (" later=\"1\"");
+  piece->foreign_children = g_strdup ("<later/>");
+  piece->kept = g_new0 (Kept, 1);
+  piece->kept_count = 1;
+  piece->kept[0] = (Kept) { .inner = inner, .before = g_strdup ("<!-- b -->"), .attributes = g_strdup (" c=\"d\""), .inside = g_strdup ("<e/>") };
+}
+
+static inline Piece *
+any_surface (void)
+{
+  Surface *made = surface_new ("wing", ROLE_WING, any_outline (0));
+
+  made->z = -11.7;
+  made->dihedral = 4.1;
+  made->ribs = g_new0 (NamedPlace, 2);
+  made->rib_count = 2;
+  made->ribs[0] = (NamedPlace) { g_strdup ("R1"), 26.3 };
+  made->ribs[1] = (NamedPlace) { g_strdup ("R2"), 48.9 };
+  made->breaks = g_new0 (DihedralBreak, 1);
+  made->break_count = 1;
+  made->breaks[0] = (DihedralBreak) { 160.7, 9.3 };
+  made->controls = g_new0 (Control, 1);
+  made->control_count = 1;
+  made->controls[0] = (Control) { g_strdup ("ailerons"), CONTROL_AILERON, 161.3, 289.9, 197.3, 173.1, 12.1, NAN };
+  piece_keep (&made->piece, INNER_RIB);
+  return &made->piece;
+}
+
+static inline Piece *
+any_body (void)
+{
+  Body *made = body_new ("body");
+
+  made->outline = any_outline (1.1);
+  made->side_outline = any_outline (2.3);
+  made->formers = g_new0 (NamedPlace, 1);
+  made->former_count = 1;
+  made->formers[0] = (NamedPlace) { g_strdup ("F1"), 61.7 };
+  return &made->piece;
+}
+
+static inline Piece *
+any_part (void)
+{
+  Part *made = part_new ("battery", "battery");
+
+  made->name = g_strdup ("Pack");
+  made->mass = 27.3;
+  made->x = 61.9;
+  made->length = 55.1;
+  made->has_rail = true;
+  made->rail_from = 50.3;
+  made->rail_to = 81.7;
+  made->bays = g_strdup ("bay");
+  return &made->piece;
+}
+
+static inline Piece *
+any_lead (void)
+{
+  Lead *made = lead_new ("battery", "motor");
+
+  made->length = 91.3;
+  made->via = g_memdup2 (((const Point[]) { { 31.1, 4.7 }, { 47.3, -3.9 } }), 2 * sizeof (Point));
+  made->via_count = 2;
+  return &made->piece;
+}
+
+static inline Piece *
+piece_of (PieceKind kind)
+{
+  switch (kind)
+    {
+    case PIECE_SURFACE:   return any_surface ();
+    case PIECE_BODY:      return any_body ();
+    case PIECE_STRUCTURE: return &structure_new ("wing-frame", "wing", 31.3)->piece;
+    case PIECE_PART:      return any_part ();
+    case PIECE_LEAD:      return any_lead ();
+    case PIECE_MARK:      return &mark_new (30.7)->piece;
+    case PIECE_BAY:       return &bay_new ("bay", "F1", "F2")->piece;
+    case PIECE_THRUST:    return &thrust_new ()->piece;
+    case PIECE_FOREIGN:   return &foreign_new ("<!-- a word -->")->piece;
+    default:              ck_abort_msg ("no such kind"); return NULL;
+    }
+}
+
+/* One of each kind in the order of the kinds, then the motor that the lead goes to. */
+static inline Aeroplane *
+aeroplane_of_every_piece (void)
+{
+  Piece *pieces[PIECE_KIND_COUNT + 1];
+
+  for (int kind = 0; kind < PIECE_KIND_COUNT; kind++)
+    pieces[kind] = piece_of (kind);
+  pieces[PIECE_KIND_COUNT] = &part_new ("motor", "motor")->piece;
+  return aeroplane_from_pieces ((AeroplaneTraits) { .name = "Reed Bunting", .target = { 5.3, 14.9, 11.7 } }, pieces, G_N_ELEMENTS (pieces));
+}
