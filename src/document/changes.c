@@ -127,6 +127,8 @@ change_surface_span (const Aeroplane *self, const char *id, double span)
   scale = height / (box.max.y - foot);
   if (!isfinite (scale) || scale <= 0)
     return NULL;
+  if (fabs (scale - 1) < 1e-12)      /* rounding: it has that span */
+    return aeroplane_ref (self);
   next = surface_mapped (old, (Point) { 1, scale }, (Point) { 0, foot - scale * foot });
   if (!next)
     return NULL;
