@@ -84,7 +84,7 @@ recorder_put (Recorder *self)
     self->journal = journal_new (trammel_session_path (self->session));
   journal_set_path (self->journal, trammel_session_path (self->session));
   put->journal = self->journal;
-  put->aeroplane = aeroplane_ref (trammel_session_aeroplane (self->session));
+  put->aeroplane = aeroplane_ref (trammel_session_settled (self->session));
   self->writing = true;
   g_task_set_task_data (task, put, put_free);
   g_task_run_in_thread (task, put_in_thread);
@@ -95,8 +95,8 @@ recorder_due (gpointer recorder)
 {
   Recorder *self = recorder;
 
-  /* What a drag shows is not settled, and a journal is written by one thread at a time. */
-  if (self->writing || trammel_session_is_previewing (self->session))
+  /* A journal is written by one thread at a time. */
+  if (self->writing)
     return G_SOURCE_CONTINUE;
   self->timer = 0;
   recorder_put (self);

@@ -91,6 +91,12 @@ trammel_session_aeroplane (TrammelSession *self)
   return history_now (self->history);
 }
 
+const Aeroplane *
+trammel_session_settled (TrammelSession *self)
+{
+  return history_settled (self->history);
+}
+
 const Figures *
 trammel_session_figures (TrammelSession *self)
 {

@@ -23,6 +23,8 @@ Units            trammel_session_units     (TrammelSession *self);
 
 /* What is shown. Lent, until the next "changed". */
 const Aeroplane *trammel_session_aeroplane (TrammelSession *self);
+/** The same without the drag that is under way. */
+const Aeroplane *trammel_session_settled   (TrammelSession *self);
 const Figures   *trammel_session_figures   (TrammelSession *self);
 const Advice    *trammel_session_advice    (TrammelSession *self);
 

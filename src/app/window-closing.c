@@ -32,10 +32,9 @@ close_answered (TrammelWindow *self, const char *response)
   /* The question still leans on this window while it answers. */
   if (g_str_equal (response, "discard"))
     g_idle_add_once (close_after_question, g_object_ref (self));
-  if (!g_str_equal (response, "save"))
-    return;
-  self->close_when_saved = true;
-  window_save (self);
+  self->close_when_saved = g_str_equal (response, "save");
+  if (self->close_when_saved)
+    window_save (self);
 }
 
 static void

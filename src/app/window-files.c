@@ -35,6 +35,27 @@ window_hold (TrammelWindow *self, Aeroplane *takes, const char *path, const File
 
 /* Opening */
 
+/* A window that was drawn upon while the disk took its time keeps what was drawn. */
+static TrammelWindow *
+window_free_for_opened (TrammelWindow *self)
+{
+  TrammelWindow *other;
+
+  if (trammel_session_is_saved (self->session))
+    return self;
+  other = trammel_window_new (gtk_window_get_application (GTK_WINDOW (self)), trammel_session_settings (self->session));
+  gtk_window_present (GTK_WINDOW (other));
+  return other;
+}
+
+static void
+window_show_opened (TrammelWindow *self, Aeroplane *takes, const char *path, const FileStamp *stamp)
+{
+  trammel_strip_hide (self->strip);
+  window_hold (self, takes, path, stamp);
+  trammel_sheet_area_fit (TRAMMEL_SHEET_AREA (self->area));
+}
+
 static void
 open_arrived (GObject *nothing, GAsyncResult *result, gpointer window)
 {
@@ -50,10 +71,8 @@ open_arrived (GObject *nothing, GAsyncResult *result, gpointer window)
     trammel_window_tell (self, error->message);
     return;
   }
-  trammel_strip_hide (self->strip);
-  window_hold (self, aeroplane, path, &stamp);
+  window_show_opened (window_free_for_opened (self), aeroplane, path, &stamp);
   recent_add (path);
-  trammel_sheet_area_fit (TRAMMEL_SHEET_AREA (self->area));
 }
 
 void
@@ -136,6 +155,7 @@ window_saved (TrammelWindow *self, GAsyncResult *result, const FileStamp *stamp)
   recent_add (path);
   if (self->close_when_saved)
     gtk_window_close (GTK_WINDOW (self));
+  self->close_when_saved = false;
 }
 
 static void

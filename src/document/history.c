@@ -63,6 +63,12 @@ history_now (const History *self)
   return self->preview ? self->preview : history_step (self, self->now)->aeroplane;
 }
 
+const Aeroplane *
+history_settled (const History *self)
+{
+  return history_step (self, self->now)->aeroplane;
+}
+
 /* What was undone is forgotten as soon as something new is done. */
 static void
 history_push (History *self, Aeroplane *takes, const char *label)

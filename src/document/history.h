@@ -7,6 +7,8 @@ typedef struct History History;
 History         *history_new  (Aeroplane *takes);         /* counts as saved */
 void             history_free (History *self);            /* NULL is fine */
 const Aeroplane *history_now  (const History *self);      /* lent until the next call that changes */
+/** What counts without the drag that is under way: what a journal keeps. Lent likewise. */
+const Aeroplane *history_settled (const History *self);
 
 void     history_do      (History *self, Aeroplane *takes, const char *label);  /* one step; an equal pointer to now adds none */
 void     history_preview (History *self, Aeroplane *takes);     /* during a drag: replaces now, adds no step */
