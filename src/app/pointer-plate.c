@@ -52,6 +52,7 @@ plate_close_field (TrammelPointerPlate *self)
   if (row < 0)
     return;
   self->typing = -1;
+  gtk_editable_select_region (GTK_EDITABLE (self->entries[row]), 0, 0);
   gtk_widget_set_visible (self->values[row], TRUE);
   gtk_widget_set_visible (self->entries[row], FALSE);
   gtk_widget_set_visible (self->error, FALSE);

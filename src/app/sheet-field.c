@@ -167,6 +167,8 @@ void
 trammel_sheet_field_close (TrammelSheetField *self)
 {
   self->open = false;
+  /* Gives the primary selection back now: when the field opens again, the X server's word of it would come too late (see the plate). */
+  gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, 0);
   gtk_widget_set_visible (GTK_WIDGET (self), FALSE);
 }
 
