@@ -39,6 +39,8 @@ number_write (double value, char *text)
   static const char *const formats[] = { "%.15g", "%.16g", "%.17g" };
   size_t length = number_write_short (value, text);
 
+  if (length == 0)
+    length = number_write_long (value, text);
   for (size_t i = 0; length == 0 && i < G_N_ELEMENTS (formats); i++)
     {
       g_ascii_formatd (text, NUMBER_ROOM, formats[i], value);
