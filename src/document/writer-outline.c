@@ -22,27 +22,10 @@ record_of (const Outline *outline, size_t node)
   return record;
 }
 
-/* The same outline with its kinds of nodes told from the shape: only what differs from it is written. */
-static Outline *
-outline_of_shape (const Outline *outline)
-{
-  const size_t count = outline_segment_count (outline);
-  Segment *segments = g_new (Segment, count);
-  Outline *made = NULL;
-
-  for (size_t i = 0; i < count; i++)
-    segments[i] = *outline_segment (outline, i);
-  if (outline_new (outline_node (outline, 0), segments, count, NULL, &made) != CORE_OK)
-    made = NULL;
-  g_free (segments);
-  return made;
-}
-
 static void
 write_nodes (GString *to, const Piece *piece, const OutlineField *field, const Outline *outline)
 {
   const size_t count = outline_node_count (outline);
-  Outline *shape = outline_of_shape (outline);
 
   for (size_t i = 0; i < count; i++)
     {
@@ -50,13 +33,12 @@ write_nodes (GString *to, const Piece *piece, const OutlineField *field, const O
       const NodeKind kind = outline_node_kind (outline, i);
       NodeRecord record = record_of (outline, i);
 
-      if (!shape || outline_node_kind (shape, i) != kind)
+      if (kind != outline_node_shape (outline, i))      /* what the reader tells by itself is not written */
         record.node = (int) kind + 1;
       write_tag (to, 3, record.segment, &record, kept.attributes);
       write_tag_end (to, 3, record.segment, kept.inside);
     }
   write_kept_behind (to, 3, piece, field->node, count);
-  outline_unref (shape);
 }
 
 void

@@ -66,12 +66,7 @@ static void
 set_kinds (Outline *self, const NodeKind kinds[])
 {
   for (size_t i = 0; i <= self->count; i++)
-    if (kinds)
-      self->kinds[i] = kinds[i];
-    else if (i == 0 || i == self->count)
-      self->kinds[i] = NODE_CORNER;
-    else
-      self->kinds[i] = outline_kind_from_shape (&self->stretches[i - 1], &self->stretches[i]);
+    self->kinds[i] = kinds ? kinds[i] : outline_node_shape (self, i);
 }
 
 static void
@@ -196,6 +191,15 @@ outline_node_kind (const Outline *self, size_t node)
 {
   assert (node <= self->count);
   return self->kinds[node];
+}
+
+NodeKind
+outline_node_shape (const Outline *self, size_t node)
+{
+  assert (node <= self->count);
+  if (node == 0 || node == self->count)
+    return NODE_CORNER;
+  return outline_kind_from_shape (&self->stretches[node - 1], &self->stretches[node]);
 }
 
 const Segment *

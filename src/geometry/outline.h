@@ -28,6 +28,8 @@ size_t         outline_node_count    (const Outline *self);       /* >= 2 */
 size_t         outline_segment_count (const Outline *self);       /* node count - 1 */
 Point          outline_node          (const Outline *self, size_t node);
 NodeKind       outline_node_kind     (const Outline *self, size_t node);
+/** The kind that outline_new tells from the shape when it is given none: an end is a corner. */
+NodeKind       outline_node_shape    (const Outline *self, size_t node);
 const Segment *outline_segment       (const Outline *self, size_t segment);    /* lent */
 /** Whether the node has a handle on that side, and where. Only curves have handles. */
 bool           outline_handle        (const Outline *self, size_t node, HandleSide side, Point *place);

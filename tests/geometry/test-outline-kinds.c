@@ -153,6 +153,29 @@ START_TEST (a_lone_segment_made_an_arc_bulges_towards_greater_y)
 }
 END_TEST
 
+/* Both are asked of the same shape: a kind that was given does not change what the shape says. */
+START_TEST (the_shape_of_a_node_is_told_whatever_kind_it_was_given)
+{
+  const NodeKind kinds[] = { NODE_CORNER, NODE_CORNER, NODE_SMOOTH, NODE_CORNER, NODE_SMOOTH, NODE_CORNER };
+  Outline *wing = mixed_wing (), *given = NULL;
+  const size_t count = outline_segment_count (wing);
+  Segment segments[count];
+
+  ck_assert_uint_eq (count + 1, sizeof kinds / sizeof kinds[0]);
+  for (size_t i = 0; i < count; i++)
+    segments[i] = *outline_segment (wing, i);
+  ck_assert_int_eq (outline_new (outline_node (wing, 0), segments, count, kinds, &given), CORE_OK);
+  for (size_t i = 0; i <= count; i++)
+    {
+      ck_assert_int_eq (outline_node_shape (wing, i), outline_node_kind (wing, i));
+      ck_assert_int_eq (outline_node_shape (given, i), outline_node_kind (wing, i));
+      ck_assert_int_eq (outline_node_kind (given, i), kinds[i]);
+    }
+  outline_unref (given);
+  outline_unref (wing);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -167,5 +190,6 @@ main (void)
   tcase_add_test (tests, an_arc_becomes_curves_that_lie_where_it_lay);
   tcase_add_test (tests, a_segment_made_an_arc_bulges_outwards_with_its_tangents_along_the_axes);
   tcase_add_test (tests, a_lone_segment_made_an_arc_bulges_towards_greater_y);
+  tcase_add_test (tests, the_shape_of_a_node_is_told_whatever_kind_it_was_given);
   return run_suite (suite_create ("outline kinds"), tests);
 }
