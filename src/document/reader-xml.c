@@ -279,8 +279,10 @@ at_end (const Parse *parse)
 static void
 tell_broken (Parse *parse, const xmlError *error)
 {
-  g_autofree char *message = g_strstrip (g_strdup (error->message ? error->message : ""));
+  g_autofree char *message = g_strstrip (g_utf8_make_valid (error->message ? error->message : "", -1));
+  g_autofree char *entity = problems_quote (error->str1 ? error->str1 : "", -1);
 
+  g_strdelimit (message, "\n\r\t", ' ');      /* the parser cites the document, and a sentence is one line */
   if (at_end (parse))
     problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
                   _("the file ends in the middle; take its backup, the same name with ~ behind it, or another copy"));
@@ -289,7 +291,7 @@ tell_broken (Parse *parse, const xmlError *error)
                   _("an element ends that is not the one open here (%s); correct the end tags"), message);
   else if (error->code == XML_ERR_UNDECLARED_ENTITY)
     problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                  _("&%s; is not known; write the character itself"), error->str1 ? error->str1 : "");
+                  _("&%s; is not known; write the character itself"), entity);
   else
     problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
                   _("this is not well-formed XML (%s); correct it in a text editor"), message);
