@@ -4,6 +4,7 @@
 #include "app/export-job.h"
 #include "app/export-preview.h"
 #include "app/file-chooser.h"
+#include "app/row-names.h"
 
 #define TRAMMEL_TYPE_EXPORT_DIALOG (trammel_export_dialog_get_type ())
 G_DECLARE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, TRAMMEL, EXPORT_DIALOG, AdwWindow)
@@ -145,5 +146,7 @@ export_dialog_present (TrammelWindow *window)
   adw_combo_row_set_selected (self->masses, units.mass == MASS_OZ ? 1 : 0);
   dialog_follow_rows (self);
   dialog_refresh (self);
+  row_names_give (GTK_WIDGET (self), _("Export"));
   gtk_window_present (GTK_WINDOW (self));
+  gtk_widget_grab_focus (GTK_WIDGET (self->format));
 }

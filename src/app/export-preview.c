@@ -44,6 +44,7 @@ preview_scrolled (GtkWidget *child)
   GtkWidget *scrolled = gtk_scrolled_window_new ();
 
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), child);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL, _("The text as it will be exported"), -1);
   return scrolled;
 }
 

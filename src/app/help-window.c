@@ -147,6 +147,7 @@ help_build_page (HelpWindow *help)
   help->content = gtk_box_new (GTK_ORIENTATION_VERTICAL, 9);
   help->scrolled = gtk_scrolled_window_new ();
   gtk_widget_add_css_class (help->content, "help-page");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (help->scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Page"), -1);
   adw_clamp_set_child (ADW_CLAMP (clamp), help->content);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (help->scrolled), clamp);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (help->scrolled), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);

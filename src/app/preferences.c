@@ -2,6 +2,7 @@
 #include "app/preferences.h"
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
+#include "app/row-names.h"
 
 /* Units */
 
@@ -83,7 +84,6 @@ switch_row (TrammelSettings *settings, size_t index)
     adw_action_row_set_subtitle (ADW_ACTION_ROW (row), _(sheet_flags[index].subtitle));
   gtk_switch_set_active (GTK_SWITCH (knob), trammel_settings_flag (settings, flag));
   gtk_widget_set_valign (knob, GTK_ALIGN_CENTER);
-  gtk_accessible_update_relation (GTK_ACCESSIBLE (knob), GTK_ACCESSIBLE_RELATION_LABELLED_BY, row, NULL, -1);
   g_object_set_data (G_OBJECT (knob), "flag", GINT_TO_POINTER (flag));
   g_signal_connect_object (knob, "notify::active", G_CALLBACK (switch_set), settings, 0);
   adw_action_row_add_suffix (ADW_ACTION_ROW (row), knob);
@@ -113,8 +113,9 @@ preferences_present (GtkWindow *parent, TrammelSettings *settings)
   adw_preferences_window_add (ADW_PREFERENCES_WINDOW (window), ADW_PREFERENCES_PAGE (page));
   adw_preferences_window_set_search_enabled (ADW_PREFERENCES_WINDOW (window), FALSE);
   gtk_window_set_title (GTK_WINDOW (window), _("Preferences"));
-  gtk_window_set_default_size (GTK_WINDOW (window), 520, 560);
+  gtk_window_set_default_size (GTK_WINDOW (window), 520, 620);
   gtk_window_set_transient_for (GTK_WINDOW (window), parent);
   gtk_window_set_modal (GTK_WINDOW (window), TRUE);
+  row_names_give (page, _("Preferences"));
   gtk_window_present (GTK_WINDOW (window));
 }

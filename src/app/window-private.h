@@ -23,7 +23,7 @@ struct _TrammelWindow {
   GtkOverlay *table;              /* the sheet with what lies on it */
   AdwToastOverlay *toasts;
 
-  GtkWidget *area, *panel, *panel_clamp, *start_page;
+  GtkWidget *area, *panel, *start_page;
   bool start_page_dismissed;
   AdwToast *undo_toast;           /* offers to undo the last step; gone with the next */
 

@@ -135,8 +135,6 @@ window_fit_panel (gpointer window)
 
   self->fitting = 0;
   gtk_widget_set_size_request (self->panel, panel_width_in (self->width), -1);
-  adw_clamp_set_maximum_size (ADW_CLAMP (self->panel_clamp), panel_width_in (self->width));
-  adw_clamp_set_tightening_threshold (ADW_CLAMP (self->panel_clamp), panel_width_in (self->width));
   if (narrow == self->narrow)
     return;
   self->narrow = narrow;

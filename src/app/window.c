@@ -127,10 +127,7 @@ window_lay_table (TrammelWindow *self)
   gtk_overlay_add_overlay (self->table, self->start_page);
   if (cautions != NULL)
     gtk_overlay_add_overlay (self->table, cautions);
-  /* The panel is as wide as the window allows it, not as its longest sentence would like. */
-  self->panel_clamp = adw_clamp_new ();
-  adw_clamp_set_child (ADW_CLAMP (self->panel_clamp), self->panel);
-  adw_flap_set_flap (self->flap, self->panel_clamp);
+  adw_flap_set_flap (self->flap, self->panel);
   g_signal_connect_object (self->area, "edit-requested", G_CALLBACK (window_edit_requested), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->panel, "part-class-chosen", G_CALLBACK (trammel_sheet_area_set_part_class), self->area, G_CONNECT_SWAPPED);
 }
