@@ -213,7 +213,7 @@ answer_mark_column (TrammelAnswer *self)
   self->mark_place = answer_label ("dim-label", "");
   gtk_label_set_wrap (GTK_LABEL (self->mark_place), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->mark_place), 22);
-  gtk_label_set_width_chars (GTK_LABEL (self->mark_place), 22);
+  gtk_label_set_width_chars (GTK_LABEL (self->mark_place), 20);
   gtk_widget_add_css_class (self->mark_place, "caption");
   self->station_button = answer_button (self->mark_place,
                                         answer_popover (self, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields)),
@@ -275,7 +275,6 @@ answer_fill (TrammelAnswer *self)
 {
   GtkWidget *figures = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
 
-  gtk_box_set_homogeneous (GTK_BOX (figures), TRUE);
   gtk_box_append (GTK_BOX (figures), answer_mark_column (self));
   gtk_box_append (GTK_BOX (figures), answer_margin_column (self));
   self->chord = g_object_new (GTK_TYPE_DRAWING_AREA, "accessible-role", GTK_ACCESSIBLE_ROLE_IMG, NULL);

@@ -236,6 +236,10 @@ application_main (int argc, char **argv)
 {
   g_autoptr (TrammelApplication) application = NULL;
 
+  if (!gtk_init_check ()) {
+    g_printerr (_("trammel: there is no display to open a window on. “trammel report FILE” needs none; see “trammel --help”.\n"));
+    return 1;
+  }
   g_set_application_name ("Trammel");
   g_set_prgname (TRAMMEL_ID);
   application = trammel_application_new ();

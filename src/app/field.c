@@ -130,6 +130,18 @@ field_name (TrammelField *self)
                                   GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
+/* Room for "−1 31/32" where lengths are fractions, less where they are whole. */
+static void
+field_fit (TrammelField *self)
+{
+  const bool fractions = self->spec->kind == FIELD_LENGTH && trammel_session_units (self->session).length == LENGTH_INCH;
+
+  if (self->entry == NULL || self->spec->kind == FIELD_TEXT)
+    return;
+  gtk_editable_set_width_chars (GTK_EDITABLE (self->entry), fractions ? 7 : 5);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (self->entry), fractions ? 8 : 6);
+}
+
 void
 trammel_field_refresh (TrammelField *self)
 {
@@ -139,6 +151,7 @@ trammel_field_refresh (TrammelField *self)
   if (g_strcmp0 (gtk_label_get_text (GTK_LABEL (self->unit)), field_unit (self)) != 0) {
     gtk_label_set_text (GTK_LABEL (self->unit), field_unit (self));
     field_name (self);
+    field_fit (self);
   }
   gtk_label_set_text (GTK_LABEL (self->remark), remark != NULL ? remark : "");
   gtk_widget_set_visible (self->remark, remark != NULL && *remark != '\0');
@@ -257,6 +270,8 @@ field_entry (TrammelField *self)
   GtkEventController *keys = gtk_event_controller_key_new ();
 
   gtk_widget_set_valign (entry, GTK_ALIGN_CENTER);
+  /* Ctrl+Z is the aeroplane's; what is half typed goes back by Escape. */
+  gtk_editable_set_enable_undo (GTK_EDITABLE (entry), FALSE);
   gtk_widget_add_css_class (entry, "figure-entry");
   if (self->spec->kind == FIELD_TEXT) {
     gtk_widget_set_hexpand (entry, TRUE);

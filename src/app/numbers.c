@@ -54,6 +54,16 @@ numbers_complain (TrammelNumbers *self, const char *sentence)
   gtk_widget_set_sensitive (self->add, sentence == NULL);
 }
 
+/* The largest length that is taken for one, mm. */
+static const double furthest = 20000;
+
+static void
+numbers_refuse (TrammelNumbers *self, Number number, const char *sentence)
+{
+  gtk_widget_add_css_class (self->entries[number], "error");
+  numbers_complain (self, sentence);
+}
+
 /* Reads one entry; the first that is not understood is complained of. */
 static bool
 numbers_read (TrammelNumbers *self, Number number)
@@ -61,13 +71,16 @@ numbers_read (TrammelNumbers *self, Number number)
   const char *text = gtk_editable_get_text (GTK_EDITABLE (self->entries[number]));
   g_autoptr (GError) error = NULL;
 
-  if (units_parse_length (trammel_session_units (self->session), text, &self->values[number], &error)) {
-    gtk_widget_remove_css_class (self->entries[number], "error");
-    return true;
+  if (!units_parse_length (trammel_session_units (self->session), text, &self->values[number], &error)) {
+    numbers_refuse (self, number, error->message);
+    return false;
   }
-  gtk_widget_add_css_class (self->entries[number], "error");
-  numbers_complain (self, error->message);
-  return false;
+  if (fabs (self->values[number]) > furthest) {
+    numbers_refuse (self, number, _("That is longer than 20 m."));
+    return false;
+  }
+  gtk_widget_remove_css_class (self->entries[number], "error");
+  return true;
 }
 
 /* Draws what the numbers say, or shows the sheet without it. */
@@ -145,10 +158,17 @@ numbers_add (TrammelNumbers *self)
     N_("Add Wing"), N_("Add Tailplane"), N_("Add Foreplane"), N_("Add Fin"), N_("Add Body"),
   };
   const Aeroplane *now = trammel_session_aeroplane (self->session);
-  const size_t count = aeroplane_piece_count (now);
+  size_t count = aeroplane_piece_count (now);
   g_autofree char *id = NULL;
 
-  if (self->base == NULL || !gtk_widget_get_sensitive (self->add) || count == 0)
+  if (self->base == NULL || !gtk_widget_get_sensitive (self->add))
+    return;
+  if (count == aeroplane_piece_count (self->base)) {      /* nothing proposed yet: as the numbers stand */
+    numbers_draw (self);
+    now = trammel_session_aeroplane (self->session);
+    count = aeroplane_piece_count (now);
+  }
+  if (count <= aeroplane_piece_count (self->base))
     return;
   id = g_strdup (aeroplane_piece (now, count - 1)->id);
   g_clear_pointer (&self->base, aeroplane_unref);
@@ -173,21 +193,32 @@ numbers_cancel (TrammelNumbers *self)
   g_signal_emit (self, done_signal, 0);
 }
 
+static bool
+numbers_has_role (const Aeroplane *aeroplane, SurfaceRole role)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
+    if (aeroplane_surface (aeroplane, i)->role == role)
+      return true;
+  return false;
+}
+
 /* What a person adds next: the wing, then its tail, fin and body. */
 static NumbersThing
 numbers_missing (const Aeroplane *aeroplane)
 {
-  bool has[ROLE_COUNT] = { false };
-
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
-    has[aeroplane_surface (aeroplane, i)->role] = true;
-  if (!has[ROLE_WING])
+  if (!numbers_has_role (aeroplane, ROLE_WING))
     return NUMBERS_WING;
-  if (!has[ROLE_TAILPLANE] && !has[ROLE_FOREPLANE])
+  if (!numbers_has_role (aeroplane, ROLE_TAILPLANE) && !numbers_has_role (aeroplane, ROLE_FOREPLANE))
     return NUMBERS_TAILPLANE;
-  if (!has[ROLE_FIN])
+  if (!numbers_has_role (aeroplane, ROLE_FIN))
     return NUMBERS_FIN;
-  return aeroplane_count (aeroplane, PIECE_BODY) == 0 ? NUMBERS_BODY : NUMBERS_TAILPLANE;
+  return NUMBERS_BODY;
+}
+
+static bool
+numbers_all_there (const Aeroplane *aeroplane)
+{
+  return numbers_missing (aeroplane) == NUMBERS_BODY && aeroplane_count (aeroplane, PIECE_BODY) > 0;
 }
 
 void
@@ -200,7 +231,9 @@ trammel_numbers_begin (TrammelNumbers *self)
   self->filling = false;
   numbers_fill (self);
   numbers_show_rows (self);
-  numbers_draw (self);
+  /* Beside a complete aeroplane nothing is proposed before a number is typed: it would lie on what is there. */
+  if (!numbers_all_there (self->base))
+    numbers_draw (self);
   gtk_widget_grab_focus (self->entries[numbers_thing (self) == NUMBERS_BODY ? NUMBER_LENGTH : NUMBER_SPAN]);
 }
 

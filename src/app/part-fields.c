@@ -31,6 +31,13 @@ with_part_name (TrammelSession *session, const char *text)
   return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
 }
 
+/* Less than a gram is not nothing. */
+static char *
+part_sigma_figure (Units units, double sigma)
+{
+  return units.mass == MASS_G && sigma < 1 ? g_strdup_printf ("%.1f", sigma) : units_mass_figure (units, sigma);
+}
+
 static char *
 part_mass_remark (TrammelSession *session, const FieldSpec *spec)
 {
@@ -39,7 +46,7 @@ part_mass_remark (TrammelSession *session, const FieldSpec *spec)
 
   if (part == NULL || !isnan (part->mass_sigma))
     return NULL;
-  sigma = units_mass_figure (trammel_session_units (session), part_class_mass_sigma (part->class_name, part->mass));
+  sigma = part_sigma_figure (trammel_session_units (session), part_class_mass_sigma (part->class_name, part->mass));
   /* Translators: one standard deviation of a mass that nobody has weighed */
   return g_strdup_printf (_("± %s, not weighed"), sigma);
 }

@@ -296,6 +296,8 @@ node_kind_control (TrammelSession *session)
   GtkWidget *first = NULL;
 
   gtk_widget_add_css_class (control, "linked");
+  gtk_widget_add_css_class (control, "node-kinds");
+  gtk_box_set_homogeneous (GTK_BOX (control), TRUE);
   for (NodeKind kind = NODE_CORNER; kind <= NODE_SYMMETRIC; kind++) {
     GtkWidget *button = gtk_toggle_button_new_with_label (names[kind]);
 

@@ -86,7 +86,7 @@ page_build_node (TrammelSelectionPage *self)
 {
   GtkWidget *group = page_add_group (self, _("Node"), NULL, node_fields ());
 
-  page_add_control (self, group, _("Kind"), node_kind_control (self->session));
+  page_add_wide (self, group, node_kind_control (self->session));
 }
 
 static void
@@ -166,14 +166,20 @@ page_let_go (gpointer row)
   return G_SOURCE_REMOVE;
 }
 
+/* What is half typed belongs to what was selected, not to what comes next. */
+static void
+page_discard (TrammelSelectionPage *self)
+{
+  for (guint i = 0; i < self->fields->len; i++)
+    trammel_field_discard (g_ptr_array_index (self->fields, i));
+}
+
 /* A choice made in one of the rows may be what brings the next page: it must outlive its own signal. */
 static void
 page_empty (TrammelSelectionPage *self)
 {
   GtkWidget *child;
 
-  for (guint i = 0; i < self->fields->len; i++)
-    trammel_field_discard (g_ptr_array_index (self->fields, i));
   g_ptr_array_set_size (self->fields, 0);
   g_ptr_array_set_size (self->controls, 0);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL) {
@@ -210,6 +216,13 @@ page_follow (TrammelSelectionPage *self)
   g_autofree char *wanted = page_wanted (self->session);
 
   if (g_strcmp0 (wanted, self->shown) != 0) {
+    GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+    GtkWidget *focus = root != NULL ? gtk_root_get_focus (root) : NULL;
+
+    page_discard (self);
+    /* The keyboard must not fall into the first field of what comes next: a number typed on would change it. */
+    if (focus != NULL && gtk_widget_is_ancestor (focus, GTK_WIDGET (self)))
+      gtk_root_set_focus (root, NULL);
     page_empty (self);
     page_build (self);
     g_free (self->shown);
@@ -240,8 +253,10 @@ trammel_selection_page_dispose (GObject *object)
 {
   TrammelSelectionPage *self = TRAMMEL_SELECTION_PAGE (object);
 
-  if (self->fields != NULL)
+  if (self->fields != NULL) {
+    page_discard (self);
     page_empty (self);
+  }
   g_clear_pointer (&self->fields, g_ptr_array_unref);
   g_clear_pointer (&self->controls, g_ptr_array_unref);
   g_clear_pointer (&self->shown, g_free);

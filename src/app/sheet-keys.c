@@ -119,6 +119,9 @@ sheet_keys_digit (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
     pull_type (self->pull, text);
     return true;
   }
+  /* A number is the place of one thing; several have no one place. */
+  if (selection_single (trammel_session_selection (self->session)) == NULL && trammel_session_selection (self->session)->mark < 0)
+    return false;
   grip = grip_new_for_selection (trammel_session_aeroplane (self->session), trammel_session_selection (self->session));
   if (grip == NULL || self->tool->kind != &tool_select) {
     grip_free (grip);

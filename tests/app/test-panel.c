@@ -147,6 +147,22 @@ START_TEST (a_mass_below_zero_is_refused_with_a_sentence)
 }
 END_TEST
 
+START_TEST (ctrl_z_in_a_field_undoes_the_value_just_typed)
+{
+  const double mass = battery ()->mass;
+
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  retype ("Mass, g", "40");
+  ck_assert_double_eq (battery ()->mass, 40);
+  /* The window's action is not in this stage: the field must leave the keys to it, and its own text alone. */
+  gui_key ("<Control>z");
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, g"))), "40");
+  trammel_session_undo (stage.session);
+  ck_assert_double_eq (battery ()->mass, mass);
+}
+END_TEST
+
 START_TEST (half_typed_text_does_not_land_on_what_is_selected_next)
 {
   const double mass = battery ()->mass;
@@ -386,6 +402,7 @@ panel_suite (void)
   tcase_add_test (with, an_inch_fraction_is_kept_exactly);
   tcase_add_test (with, a_number_that_may_be_a_thousand_is_asked_about_and_nothing_changes);
   tcase_add_test (with, a_mass_below_zero_is_refused_with_a_sentence);
+  tcase_add_test (with, ctrl_z_in_a_field_undoes_the_value_just_typed);
   tcase_add_test (with, half_typed_text_does_not_land_on_what_is_selected_next);
   tcase_add_test (with, a_row_of_the_list_selects_its_thing_and_the_rows_follow);
   tcase_add_test (with, move_to_aim_puts_the_margin_on_the_aim_where_the_rail_reaches);
