@@ -239,6 +239,7 @@ advice_sentence (const Figures *figures, const AdviceMeans *means, AdviceState s
     case STATE_NO_PLACE:              return g_strdup (_("A mass has no place yet: draw what it is of."));
     case STATE_TAIL_HEAVY:            return sentence_tail_heavy (means, units);
     case STATE_LITTLE_MARGIN:         return sentence_little_margin (means, units);
+    case STATE_NO_AIRFRAME:           return g_strdup (_("The airframe has no mass yet: type what wing, tail and body weigh."));
     case STATE_NOSE_HEAVY:            return sentence_nose_heavy (means, units);
     case STATE_ESTIMATES:             return sentence_estimates (figures);
     case STATE_METHODS_DIFFER:        return sentence_methods (figures, units);

@@ -118,6 +118,8 @@ state_of_margin (const Figures *figures, const AdviceMeans *means)
     return STATE_TAIL_HEAVY;
   if (margin < target.from)
     return STATE_LITTLE_MARGIN;
+  if (!aeroplane_count (figures->aeroplane, PIECE_STRUCTURE))
+    return STATE_NO_AIRFRAME;
   if (margin > target.to)
     return STATE_NOSE_HEAVY;
   return state_in_band (figures, means);

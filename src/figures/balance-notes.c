@@ -64,10 +64,34 @@ note_rails (const Figures *figures, GPtrArray *notes)
     }
 }
 
+static bool
+has_structure (const Aeroplane *aeroplane, const char *id)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
+    if (g_strcmp0 (aeroplane_structure (aeroplane, i)->of, id) == 0)
+      return true;
+  return false;
+}
+
+/* What is drawn weighs something, and mostly aft: left out, the balance point lies too far forward. */
+static void
+note_unweighed (const Figures *figures, PieceKind kind, GPtrArray *notes)
+{
+  for (size_t i = 0; i < aeroplane_count (figures->aeroplane, kind); i++)
+    {
+      const Piece *piece = aeroplane_nth (figures->aeroplane, kind, i);
+
+      if (!has_structure (figures->aeroplane, piece->id))
+        notes_add (notes, NOTE_LOOK, piece, _("“%s” has no mass yet: type what it weighs, under Structure."), piece_name (piece));
+    }
+}
+
 void
 balance_figures_note (const Figures *figures, GPtrArray *notes)
 {
   note_margin (figures, notes);
   note_marks (figures, notes);
   note_rails (figures, notes);
+  note_unweighed (figures, PIECE_SURFACE, notes);
+  note_unweighed (figures, PIECE_BODY, notes);
 }
