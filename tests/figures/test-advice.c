@@ -335,6 +335,28 @@ START_TEST (the_battery_is_moved_before_any_other_part)
 }
 END_TEST
 
+/* Motor and battery alone balance far ahead of the finished aeroplane; advice that leans on them would be wrong by tens of per cent. */
+START_TEST (an_airframe_without_mass_is_asked_for_before_any_advice)
+{
+  g_autoptr (Aeroplane) made = racer ();
+
+  while (aeroplane_count (made, PIECE_STRUCTURE) > 0)
+    {
+      Aeroplane *next = aeroplane_without (made, aeroplane_nth (made, PIECE_STRUCTURE, 0));
+
+      aeroplane_unref (made);
+      made = next;
+    }
+  g_autoptr (Figures) figures = figures_once (made);
+  ck_assert_double_gt (figures->balance.static_margin_percent, 0);
+  Advice *advice = advice_new (figures, metric);
+  ck_assert_str_eq (advice->headline, "The airframe has no mass yet: type what wing, tail and body weigh.");
+  advice_free (advice);
+  ck_assert_ptr_nonnull (note_with (figures, "has no mass yet"));
+  ck_assert (figures_are_sound (figures));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -342,6 +364,7 @@ main (void)
   TCase *tests = tcase_create ("advice");
 
   tcase_add_loop_test (tests, each_state_has_its_sentence_in_millimetres_and_in_inches, 0, G_N_ELEMENTS (cases));
+  tcase_add_test (tests, an_airframe_without_mass_is_asked_for_before_any_advice);
   tcase_add_test (tests, the_answer_stands_beside_the_sentence);
   tcase_add_test (tests, a_deviation_is_never_said_to_be_nothing);
   tcase_add_loop_test (tests, an_unfinished_aeroplane_is_told_what_is_missing, 0, G_N_ELEMENTS (unfinished));
