@@ -15,17 +15,14 @@ sample_name (int index)
   return g_ptr_array_index (names, index);
 }
 
-START_TEST (every_valid_sample_reads_validates_and_comes_back_equal)
+static void
+assert_comes_back (const char *path)
 {
-  g_autofree char *path = sample_path (sample_name (_i)), *written = NULL, *again_written = NULL;
+  g_autofree char *text = NULL, *written = NULL, *again_written = NULL;
   g_autoptr (Aeroplane) read = NULL, again = NULL;
-  g_autofree char *text = NULL;
   size_t length, written_length, again_length;
-  Schema schema;
+  Schema schema = schema_load ();
 
-  if (g_str_has_suffix (path, "-invalid.trammel"))
-    return;
-  schema = schema_load ();
   text = file_text (path, &length);
   read = read_bytes (text, length);
   written = writer_text (read, &written_length);
@@ -37,6 +34,32 @@ START_TEST (every_valid_sample_reads_validates_and_comes_back_equal)
   ck_assert_str_eq (written, again_written);
   ck_assert_uint_eq (strlen (written), written_length);
   schema_clear (&schema);
+}
+
+START_TEST (every_valid_sample_reads_validates_and_comes_back_equal)
+{
+  g_autofree char *path = sample_path (sample_name (_i));
+
+  if (!g_str_has_suffix (path, "-invalid.trammel"))
+    assert_comes_back (path);
+}
+END_TEST
+
+START_TEST (the_examples_that_come_with_the_program_read_validate_and_come_back_equal)
+{
+  g_autofree char *folder = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "data", "examples", NULL), *all = folder_names (folder);
+  g_auto (GStrv) each = g_strsplit (all, " ", -1);
+  int examples = 0;
+
+  for (char **name = each; *name; name++)
+    if (g_str_has_suffix (*name, ".trammel"))
+      {
+        g_autofree char *path = g_build_filename (folder, *name, NULL);
+
+        assert_comes_back (path);
+        examples++;
+      }
+  ck_assert_int_ge (examples, 2);
 }
 END_TEST
 
@@ -106,8 +129,10 @@ main (void)
   int status;
 
   find_samples ();
+  tcase_set_timeout (tests, 60);      /* the schema takes its time where every allocation is traced */
   tcase_add_test (tests, there_are_samples);
   tcase_add_loop_test (tests, every_valid_sample_reads_validates_and_comes_back_equal, 0, (int) names->len);
+  tcase_add_test (tests, the_examples_that_come_with_the_program_read_validate_and_come_back_equal);
   tcase_add_loop_test (tests, every_invalid_sample_gives_exactly_its_sentences, 0, (int) names->len);
   status = run_suite (suite_create ("document samples"), tests);
   g_ptr_array_unref (names);
