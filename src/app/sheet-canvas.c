@@ -62,28 +62,23 @@ trammel_sheet_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   GTK_WIDGET_CLASS (trammel_sheet_canvas_parent_class)->snapshot (widget, snapshot);
 }
 
-/* A sheet that was fitted stays fitted in a window of another size; otherwise its middle stays in the middle. */
+/* A sheet that was fitted stays fitted in a window of another size. Otherwise, and while a hand holds something, all of it stays where it is
+ * on the screen: the side view beside it takes and gives width with every zoom. */
 static void
 trammel_sheet_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   TrammelSheetCanvas *self = TRAMMEL_SHEET_CANVAS (widget);
-  const SheetView old = self->view;
 
   if (self->menu != NULL)
     gtk_popover_present (GTK_POPOVER (self->menu));
-  if (old.width == width && old.height == height)
+  if (self->view.width == width && self->view.height == height)
     return;
   self->view.width = width;
   self->view.height = height;
-  if (self->pressed)
-    sheet_canvas_emit_view (self);        /* what the hand holds stays under it */
-  else if (self->fits)
+  if (self->fits && !self->pressed)
     trammel_sheet_canvas_fit (self, false);
-  else {
-    self->view.origin_x += (width - old.width) / 2;
-    self->view.origin_y += (height - old.height) / 2;
+  else
     sheet_canvas_emit_view (self);
-  }
 }
 
 static void
