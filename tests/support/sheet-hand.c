@@ -6,6 +6,18 @@
 
 static struct { TrammelWindow *window; TrammelSheetCanvas *sheet; } hand;
 
+/* A window lays itself out in a few rounds: the panel goes, the side view finds its width. */
+static void
+hand_await_layout (void)
+{
+  double width = -1;
+
+  while (width != trammel_sheet_canvas_view (hand.sheet)->width) {
+    width = trammel_sheet_canvas_view (hand.sheet)->width;
+    gui_wait_ms (150);
+  }
+}
+
 static void
 hand_raise (void)
 {
@@ -14,7 +26,7 @@ hand_raise (void)
   hand.sheet = TRAMMEL_SHEET_CANVAS (gui_await (GTK_WIDGET (hand.window), "Sheet"));
   /* The panel is as wide as what is selected wants it; a sheet that keeps its width keeps its whole px. */
   g_action_group_change_action_state (G_ACTION_GROUP (hand.window), "show-panel", g_variant_new_boolean (FALSE));
-  gui_settle ();
+  hand_await_layout ();
 }
 
 static void
@@ -105,8 +117,8 @@ hand_node (const char *id, size_t node)
   return outline_node (hand_surface (id)->outline, node);
 }
 
-static void
-hand_set_view (Point middle, double scale)
+void
+hand_look (Point middle, double scale)
 {
   SheetView view = *trammel_sheet_canvas_view (hand.sheet);
 
@@ -114,15 +126,10 @@ hand_set_view (Point middle, double scale)
   view.origin_x = round (view.width / 2 - middle.y * scale);
   view.origin_y = round (view.height / 2 - middle.x * scale);
   trammel_sheet_canvas_set_view (hand.sheet, view);
-  gui_settle ();
-}
-
-/* Twice: the side view takes its width from the zoom, and the sheet gets what is left. */
-void
-hand_look (Point middle, double scale)
-{
-  hand_set_view (middle, scale);
-  hand_set_view (middle, scale);
+  gui_wait_ms (60);
+  /* The side view takes its width from the zoom, and the sheet gets what is left: its middle is another then. */
+  if (trammel_sheet_canvas_view (hand.sheet)->width != view.width)
+    hand_look (middle, scale);
 }
 
 Point
