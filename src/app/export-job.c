@@ -1,11 +1,18 @@
 #include "trammel-config.h"
 #include "app/export-job.h"
 #include <glib/gi18n-lib.h>
+#include "document/writer.h"
+
+/* Shorter work is done before anybody could read that it is under way. */
+enum { QUIET_MS = 500 };
 
 typedef struct {
   Figures *figures;
   ExportOptions options;
   char *path;
+  TrammelWindow *window;        /* lent: the task keeps it */
+  GCancellable *cancellable;
+  guint timer;                  /* will say that it takes its time; 0 once said or done */
 } Job;
 
 static void
@@ -14,26 +21,45 @@ job_free (gpointer data)
   Job *job = data;
 
   figures_unref (job->figures);
+  g_object_unref (job->cancellable);
   g_free (job->path);
   g_free (job);
 }
 
+/* The file is touched only when all of it is ready and nobody has changed their mind. */
 static void
 export_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 {
   const Job *job = data;
   GError *error = NULL;
+  g_autoptr (GBytes) bytes = export_bytes (job->figures, &job->options, &error);
 
-  if (export_write (job->figures, &job->options, job->path, &error))
+  if (g_task_return_error_if_cancelled (task)) {
+    g_clear_error (&error);
+    return;
+  }
+  if (bytes != NULL && writer_replace_file (job->path, g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), false, &error))
     g_task_return_boolean (task, TRUE);
   else
     g_task_return_error (task, error);
 }
 
 static void
+job_say_busy (gpointer data)
+{
+  Job *job = data;
+  g_autofree char *name = g_path_get_basename (job->path);
+  /* Translators: %s is the name of the file that is being written. */
+  g_autofree char *sentence = g_strdup_printf (_("Exporting %s…"), name);
+
+  job->timer = 0;
+  trammel_window_tell_busy (job->window, sentence, job->cancellable);
+}
+
+static void
 export_arrived (GObject *window, GAsyncResult *result, gpointer data)
 {
-  const Job *job = g_task_get_task_data (G_TASK (result));
+  Job *job = g_task_get_task_data (G_TASK (result));
   g_autofree char *name = g_path_get_basename (job->path);
   g_autofree char *folder = g_path_get_dirname (job->path);
   g_autoptr (GVariant) target = g_variant_ref_sink (g_variant_new_string (folder));
@@ -41,8 +67,11 @@ export_arrived (GObject *window, GAsyncResult *result, gpointer data)
   g_autoptr (GError) error = NULL;
   g_autofree char *text = NULL;
 
+  g_clear_handle_id (&job->timer, g_source_remove);
+  trammel_window_tell_busy (TRAMMEL_WINDOW (window), NULL, NULL);
   if (!g_task_propagate_boolean (G_TASK (result), &error)) {
-    trammel_window_tell (TRAMMEL_WINDOW (window), error->message);
+    if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
+      trammel_window_tell (TRAMMEL_WINDOW (window), error->message);
     return;
   }
   /* Translators: %s is the name of the file that was written. */
@@ -53,12 +82,18 @@ export_arrived (GObject *window, GAsyncResult *result, gpointer data)
 void
 export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path)
 {
-  g_autoptr (GTask) task = g_task_new (window, NULL, export_arrived, NULL);
   Job *job = g_new0 (Job, 1);
+  g_autoptr (GTask) task = NULL;
 
   job->figures = figures_ref (figures);
   job->options = *options;
   job->path = g_strdup (path);
+  job->window = window;
+  job->cancellable = g_cancellable_new ();
+  job->timer = g_timeout_add_once (QUIET_MS, job_say_busy, job);
+  task = g_task_new (window, job->cancellable, export_arrived, NULL);
+  /* Once written it is written: only what the thread itself gave up counts as cancelled. */
+  g_task_set_check_cancellable (task, FALSE);
   g_task_set_task_data (task, job, job_free);
   g_task_run_in_thread (task, export_in_thread);
 }

@@ -152,7 +152,7 @@ paste_arrived (GObject *stream, GAsyncResult *result, gpointer window)
 
   if (g_output_stream_splice_finish (G_OUTPUT_STREAM (stream), result, NULL) < 0)
     return;
-  if (self->session != NULL && gtk_widget_get_realized (GTK_WIDGET (self))) {
+  if (!window_is_gone (self)) {
     g_autoptr (GBytes) bytes = g_memory_output_stream_steal_as_bytes (memory);
     window_paste (self, bytes);
   }

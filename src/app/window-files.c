@@ -51,7 +51,7 @@ window_free_for_opened (TrammelWindow *self)
 static void
 window_show_opened (TrammelWindow *self, Aeroplane *takes, const char *path, const FileStamp *stamp)
 {
-  trammel_strip_hide (self->strip);
+  window_strip_done (self);
   window_hold (self, takes, path, stamp);
   trammel_sheet_area_fit (TRAMMEL_SHEET_AREA (self->area));
 }
@@ -66,6 +66,10 @@ open_arrived (GObject *nothing, GAsyncResult *result, gpointer window)
   Aeroplane *aeroplane = document_read_finish (result, &stamp, &error);
 
   self->opening = false;
+  if (window_is_gone (self)) {
+    aeroplane_unref (aeroplane);
+    return;
+  }
   if (aeroplane == NULL) {
     recent_forget_missing (path);
     trammel_window_tell (self, error->message);
@@ -114,6 +118,10 @@ reload_arrived (GObject *nothing, GAsyncResult *result, gpointer window)
   FileStamp stamp;
   Aeroplane *aeroplane = document_read_finish (result, &stamp, &error);
 
+  if (window_is_gone (self)) {
+    aeroplane_unref (aeroplane);
+    return;
+  }
   if (aeroplane == NULL) {
     trammel_window_tell (self, error->message);
     return;
@@ -166,6 +174,8 @@ save_arrived (GObject *nothing, GAsyncResult *result, gpointer window)
   FileStamp stamp;
 
   self->saving = false;
+  if (window_is_gone (self))
+    return;
   if (document_write_finish (result, &stamp, &error)) {
     window_saved (self, result, &stamp);
     return;
@@ -188,7 +198,7 @@ window_save_to (TrammelWindow *self, const char *path, const FileStamp *known)
   gtk_root_set_focus (GTK_ROOT (self), NULL);
   gtk_root_set_focus (GTK_ROOT (self), focus);
   self->saving = true;
-  document_write_async (trammel_session_aeroplane (self->session), path, known, save_arrived, g_object_ref (self));
+  document_write_async (trammel_session_settled (self->session), path, known, save_arrived, g_object_ref (self));
 }
 
 static void

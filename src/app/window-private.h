@@ -31,6 +31,8 @@ struct _TrammelWindow {
   bool opening, saving;           /* under way */
   bool close_when_saved;
   Recorder *recorder;             /* NULL once closed */
+  bool offers_recovery;           /* this window asks what is to become of work left over */
+  GCancellable *busy;             /* what the strip can cancel; NULL without such work */
 
   int width;                      /* px, as last laid out */
   bool narrow;                    /* the panel folds over the sheet */
@@ -41,6 +43,8 @@ struct _TrammelWindow {
 };
 
 /* window.c */
+/** Whether it was closed; what arrives from another thread may come after that. */
+bool window_is_gone            (const TrammelWindow *self);
 void window_dismiss_start_page (TrammelWindow *self);
 /* window-actions.c: undo, redo, ways to start, dialogs; which of them can be done now */
 void window_actions_begin      (TrammelWindow *self);
@@ -49,6 +53,10 @@ void window_actions_refresh    (TrammelWindow *self);
 void window_enable             (TrammelWindow *self, const char *action, bool possible);
 /* window-keys.c: keys that a field with the keyboard takes for itself first */
 void window_keys_install       (GtkWidgetClass *klass);
+/* window-strip.c: what stands under the header */
+void window_strip_begin        (TrammelWindow *self);
+/** The strip's sentence holds no longer; what else holds comes back. */
+void window_strip_done         (TrammelWindow *self);
 /* window-view.c: what is shown, the panel's fold and width, where the keyboard goes */
 void window_view_begin         (TrammelWindow *self);
 /** Unfolds the panel if need be and has it do something that needs the keyboard. */

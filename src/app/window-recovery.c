@@ -24,6 +24,7 @@ trammel_window_offer_recovery (TrammelWindow *self)
   const JournalEntry *orphan = orphans_first (orphans);
   g_autofree char *sentence = NULL;
 
+  self->offers_recovery = orphan != NULL;
   if (orphan == NULL)
     return;
   if (orphan->name == NULL)
@@ -68,7 +69,7 @@ saved_arrived (GObject *nothing, GAsyncResult *result, gpointer window)
   Aeroplane *saved = document_read_finish (result, &stamp, NULL);
 
   self->opening = false;
-  if (orphan != NULL && g_strcmp0 (orphan->path, document_read_path (result)) == 0)
+  if (!window_is_gone (self) && orphan != NULL && g_strcmp0 (orphan->path, document_read_path (result)) == 0)
     window_take_up (self, orphan, saved, &stamp);
   else
     aeroplane_unref (saved);
@@ -112,7 +113,8 @@ discard_answered (TrammelWindow *self, const char *response)
 
   if (g_str_equal (response, "discard") && orphan != NULL)
     g_unlink (orphan->file);
-  trammel_window_offer_recovery (self);
+  if (!window_is_gone (self))
+    trammel_window_offer_recovery (self);
 }
 
 static void

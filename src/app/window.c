@@ -19,6 +19,7 @@ trammel_window_dispose (GObject *object)
   G_OBJECT_CLASS (trammel_window_parent_class)->dispose (object);
   g_clear_pointer (&self->panel_text, g_free);
   g_clear_object (&self->undo_toast);
+  g_clear_object (&self->busy);
   g_clear_object (&self->session);
 }
 
@@ -144,6 +145,7 @@ trammel_window_new (GtkApplication *application, TrammelSettings *settings)
   window_clipboard_begin (self);
   window_files_begin (self);
   window_recovery_begin (self);
+  window_strip_begin (self);
   window_closing_begin (self);
   g_signal_connect_swapped (self->session, "state-changed", G_CALLBACK (window_state_changed), self);
   g_signal_connect_swapped (self->session, "selection-changed", G_CALLBACK (window_actions_refresh), self);
@@ -160,6 +162,12 @@ trammel_window_session (TrammelWindow *self)
 }
 
 bool
+window_is_gone (const TrammelWindow *self)
+{
+  return self->session == NULL;
+}
+
+bool
 trammel_window_is_untouched (TrammelWindow *self)
 {
   return trammel_session_path (self->session) == NULL && trammel_session_is_saved (self->session) && !self->opening
@@ -170,17 +178,14 @@ trammel_window_is_untouched (TrammelWindow *self)
 void
 trammel_window_toast (TrammelWindow *self, const char *text, const char *label, const char *action)
 {
-  AdwToast *toast = adw_toast_new (text);
+  AdwToast *toast;
 
+  if (window_is_gone (self))
+    return;
+  toast = adw_toast_new (text);
   if (label != NULL) {
     adw_toast_set_button_label (toast, label);
     adw_toast_set_detailed_action_name (toast, action);
   }
   adw_toast_overlay_add_toast (self->toasts, toast);
-}
-
-void
-trammel_window_tell (TrammelWindow *self, const char *sentence)
-{
-  trammel_strip_show (self->strip, sentence, (StripButton) { .label = _("_Close") }, (StripButton) { .label = NULL });
 }

@@ -25,7 +25,10 @@ void trammel_window_offer_recovery (TrammelWindow *self);
 
 /** A short remark at the foot, with at most one button; `action` is a detailed name, `label` and `action` may be NULL. */
 void trammel_window_toast (TrammelWindow *self, const char *text, const char *label, const char *action);
-/** A sentence in the strip under the header, with nothing but "Close". */
+/** A sentence in the strip under the header, with nothing but "Close"; what stood there before and still holds comes back after it. */
 void trammel_window_tell  (TrammelWindow *self, const char *sentence);
+
+/** Says in the strip that something takes its time, with a button that cancels it; hides that again when `cancellable` is NULL. */
+void trammel_window_tell_busy (TrammelWindow *self, const char *sentence, GCancellable *cancellable);
 
 G_END_DECLS

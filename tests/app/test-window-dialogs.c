@@ -3,6 +3,7 @@
 #include <string.h>
 #include <glib/gstdio.h>
 #include "app/export-preview.h"
+#include "app/strip.h"
 #include "support/stage.h"
 
 static TrammelWindow *
@@ -136,6 +137,87 @@ START_TEST (each_format_is_written_and_said_in_a_toast)
   ck_assert_msg (g_str_has_prefix (bytes, formats[_i].begins), "%s begins otherwise", formats[_i].name);
   if (g_str_has_suffix (formats[_i].name, "csv"))
     ck_assert_ptr_nonnull (strstr (bytes, "Battery 2S 450"));
+}
+END_TEST
+
+/* A picture of the largest paper at 600 dots an inch takes seconds. */
+static void
+export_for_long (TrammelWindow *window, const char *path)
+{
+  GtkWindow *dialog = export_dialog (window);
+
+  choose (dialog, "Paper", "A1");
+  gtk_widget_grab_focus (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_SPIN_BUTTON));
+  gui_key ("<Control>a");
+  gui_type ("600\t");
+  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
+  stage_choose ("Export", path, true);
+}
+
+START_TEST (a_long_export_says_so_and_can_be_cancelled)
+{
+  TrammelWindow *window = racer ();
+  const char *path = stage_path ("large.png");
+
+  export_for_long (window, path);
+  stage_await_strip (window, "Exporting large.png…");
+  gui_click (gui_await (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP), "Cancel"));
+  ck_assert_ptr_null (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP));
+  gui_wait_ms (12000);
+  ck_assert (!g_file_test (path, G_FILE_TEST_EXISTS));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Exported large.png"));
+}
+END_TEST
+
+START_TEST (a_window_closed_during_an_export_is_closed)
+{
+  TrammelWindow *window = racer ();
+
+  export_for_long (window, stage_path ("large.png"));
+  gui_key ("<Control>w");
+  gui_settle ();
+  ck_assert_int_eq (stage_window_count (), 0);
+  gui_wait_ms (12000);            /* what is still written must not touch the window */
+}
+END_TEST
+
+/* The desktop's part is played by a program that notes what it was asked to open. */
+static void
+desktop_opens_folders_with (const char *note)
+{
+  g_autofree char *applications = g_build_filename (g_get_user_data_dir (), "applications", NULL);
+  g_autofree char *entry = g_build_filename (applications, "folders.desktop", NULL);
+  g_autofree char *choices = g_build_filename (g_get_user_config_dir (), "mimeapps.list", NULL);
+  g_autofree char *text = g_strdup_printf ("[Desktop Entry]\nType=Application\nName=Folders\nExec=sh -c 'echo \"$1\" > \"%s\"' sh %%u\n"
+                                           "MimeType=inode/directory;\n", note);
+
+  ck_assert_int_eq (g_mkdir_with_parents (applications, 0700), 0);
+  ck_assert (g_file_set_contents (entry, text, -1, NULL));
+  ck_assert (g_file_set_contents (choices, "[Default Applications]\ninode/directory=folders.desktop\n", -1, NULL));
+}
+
+static bool
+file_has_words (gpointer path)
+{
+  g_autofree char *text = NULL;
+
+  return g_file_get_contents (path, &text, NULL, NULL) && *text != '\0';
+}
+
+START_TEST (open_folder_opens_the_folder_of_the_export)
+{
+  const char *note = stage_path ("opened");
+  g_autofree char *folder = g_path_get_dirname (note);
+  g_autofree char *text = NULL;
+  TrammelWindow *window = racer ();
+  gsize length;
+
+  desktop_opens_folders_with (note);
+  g_free (exported (window, "Parts List (CSV)", "parts.csv", &length));
+  gui_click (gui_await (GTK_WIDGET (window), "Open Folder"));
+  ck_assert (gui_wait (file_has_words, (gpointer) note));
+  ck_assert (g_file_get_contents (note, &text, NULL, NULL));
+  ck_assert_ptr_nonnull (strstr (text, folder));
 }
 END_TEST
 
@@ -393,6 +475,9 @@ case_of_choices (void)
   TCase *tests = tcase_create ("export and preferences");
 
   tcase_add_loop_test (tests, each_format_is_written_and_said_in_a_toast, 0, G_N_ELEMENTS (formats));
+  tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
+  tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
+  tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
   tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
   tcase_add_test (tests, a_list_has_neither_paper_nor_dots);
   tcase_add_test (tests, units_chosen_in_preferences_are_the_windows_at_once);

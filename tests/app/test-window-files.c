@@ -100,6 +100,23 @@ START_TEST (save_writes_what_is_shown_and_the_former_file_stays_beside_it)
 }
 END_TEST
 
+START_TEST (what_is_still_being_typed_is_saved_too)
+{
+  const char *path = stage_example ("saltmarsh-racer", "racer.trammel");
+  TrammelWindow *window = stage_open (path);
+  g_autoptr (Aeroplane) found = NULL;
+
+  gui_click (gui_find_type (gtk_widget_get_ancestor (gui_await (GTK_WIDGET (window), "Name"), GTK_TYPE_LIST_BOX_ROW), GTK_TYPE_TEXT));
+  gui_key ("<Control>a");
+  gui_type ("Thistle");
+  gui_key ("<Control>s");
+  gui_wait_ms (300);
+  stage_await_state (window, "");
+  found = stage_read (path);
+  ck_assert_str_eq (aeroplane_traits (found).name, "Thistle");
+}
+END_TEST
+
 START_TEST (save_as_adds_the_ending_and_takes_the_new_name)
 {
   const char *path = stage_example ("saltmarsh-racer", "racer.trammel");
@@ -410,6 +427,7 @@ main (void)
   tcase_add_test (tests, a_document_that_is_open_comes_to_the_front_instead_of_a_second_time);
   tcase_add_test (tests, a_broken_file_is_one_sentence_in_the_strip_and_the_document_stays);
   tcase_add_test (tests, save_writes_what_is_shown_and_the_former_file_stays_beside_it);
+  tcase_add_test (tests, what_is_still_being_typed_is_saved_too);
   tcase_add_test (tests, save_as_adds_the_ending_and_takes_the_new_name);
   tcase_add_test (tests, the_ending_added_never_replaces_another_file_unasked);
   tcase_add_test (tests, an_example_is_saved_under_a_name_of_its_own);

@@ -168,6 +168,32 @@ START_TEST (work_not_answered_for_is_offered_again_at_the_next_start)
 }
 END_TEST
 
+START_TEST (a_document_named_at_the_start_does_not_hide_the_offer)
+{
+  TrammelWindow *window;
+
+  leave_work (NULL);
+  window = stage_open (stage_example ("heron-tourer", "heron.trammel"));
+  stage_await_strip (window, "was found");
+  gui_click (strip_button (window, "Restore"));
+  ck_assert_ptr_ne (stage_window ("Saltmarsh Racer"), window);
+  ck_assert_str_eq (gtk_window_get_title (GTK_WINDOW (window)), "Heron Tourer");
+}
+END_TEST
+
+START_TEST (an_error_told_meanwhile_gives_way_to_the_offer_again)
+{
+  TrammelWindow *window;
+
+  leave_work (NULL);
+  window = stage_open (NULL);
+  stage_await_strip (window, "was found");
+  trammel_window_tell (window, "Something else.");
+  gui_click (strip_button (window, "Close"));
+  stage_await_strip (window, "was found");
+}
+END_TEST
+
 /* The journal of a running program: not an orphan, so it is found by its file. */
 static int
 journal_files (void)
@@ -249,6 +275,8 @@ main (int argc, char **argv)
   tcase_add_test (tests, discarding_is_asked_about_and_cancel_keeps_the_work);
   tcase_add_test (tests, two_crashes_are_offered_one_after_the_other_each_in_its_window);
   tcase_add_test (tests, work_not_answered_for_is_offered_again_at_the_next_start);
+  tcase_add_test (tests, a_document_named_at_the_start_does_not_hide_the_offer);
+  tcase_add_test (tests, an_error_told_meanwhile_gives_way_to_the_offer_again);
   tcase_add_test (tests, a_step_is_in_the_journal_within_two_seconds_and_gone_when_saved);
   tcase_add_test (tests, discarding_changes_when_closing_leaves_no_journal);
   suite_add_tcase (suite, tests);

@@ -1,0 +1,60 @@
+#include "trammel-config.h"
+#include "app/window-private.h"
+#include <glib/gi18n-lib.h>
+
+void
+trammel_window_tell (TrammelWindow *self, const char *sentence)
+{
+  if (window_is_gone (self))
+    return;
+  trammel_strip_show (self->strip, sentence, (StripButton) { _("_Close"), "win.close-strip" }, (StripButton) { .label = NULL });
+}
+
+void
+trammel_window_tell_busy (TrammelWindow *self, const char *sentence, GCancellable *cancellable)
+{
+  if (window_is_gone (self))
+    return;
+  if (cancellable == NULL) {
+    if (self->busy != NULL)
+      window_strip_done (self);
+    g_clear_object (&self->busy);
+    return;
+  }
+  g_set_object (&self->busy, cancellable);
+  trammel_strip_show (self->strip, sentence, (StripButton) { _("_Cancel"), "win.cancel-work" }, (StripButton) { .label = NULL });
+}
+
+void
+window_strip_done (TrammelWindow *self)
+{
+  trammel_strip_hide (self->strip);
+  if (self->offers_recovery)
+    trammel_window_offer_recovery (self);
+}
+
+static void
+close_strip (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  window_strip_done (window);
+}
+
+static void
+cancel_work (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  if (self->busy != NULL)
+    g_cancellable_cancel (self->busy);
+}
+
+void
+window_strip_begin (TrammelWindow *self)
+{
+  static const GActionEntry entries[] = {
+    { .name = "close-strip", .activate = close_strip },
+    { .name = "cancel-work", .activate = cancel_work },
+  };
+
+  g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+}
