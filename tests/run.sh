@@ -11,7 +11,7 @@ build="$here/build-test"
 [ -f "$build/build.ninja" ] || meson setup "$build" -Db_sanitize=address,undefined -Db_lundef=false
 ninja -C "$build"
 status=0
-meson test -C "$build" --no-rebuild --print-errorlogs "$@" || status=$?
+meson test -C "$build" --no-rebuild --print-errorlogs --timeout-multiplier 6 "$@" || status=$?
 
 # Check's own closing line of each program: "100%: Checks: 12, Failures: 0, Errors: 0". A program that ended otherwise counts as one failure.
 awk -v status="$status" '

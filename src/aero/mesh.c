@@ -181,14 +181,25 @@ fill_surface (Mesh *self, size_t index, const LatticeSurface *surface)
   return status;
 }
 
-/* Whether two strips over the same stations lie one in the other: equations of the two would then be the same. */
+/* Two surfaces one above the other nearer than this part of a panel's length are one to a lattice: the vortices of the one run past
+ * the control points of the other at a distance that the panels cannot resolve, and what comes out is no figure. */
+static const double too_near = 1.0 / 3;
+
+static double
+panel_length (const MeshStrip *strip)
+{
+  return (strip->trailing_x - strip->leading_x) / strip->panel_count;
+}
+
+/* Whether two strips over the same stations lie one in the other. */
 static bool
 strips_coincide (const MeshStrip *a, const MeshStrip *b, double tolerance)
 {
   const double from = fmax (a->leading_x, b->leading_x), to = fmin (a->trailing_x, b->trailing_x);
+  const double apart = fmax (tolerance, too_near * fmin (panel_length (a), panel_length (b)));
 
   return a->surface != b->surface && fabs (a->control_y - b->control_y) < (a->outer_y - a->inner_y) / 4
-      && fabs (a->control_z - b->control_z) < tolerance && to - from > tolerance;
+      && fabs (a->control_z - b->control_z) < apart && to - from > tolerance;
 }
 
 static CoreStatus

@@ -7,7 +7,7 @@
  *  marks is a new array; none without a target. */
 BalanceFigures balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads);
 
-/** The place of each part with a rail, in the document's order, as many as *count tells; a new array. A part left ashore is reckoned as
+/** The place of each part with a rail, in the document's order, as many as *count tells; a new array. A part left out is reckoned as
  *  if it came aboard besides the rest. NAN throughout without a target or a balance point. */
 Solution *solutions_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads,
                         const BalanceFigures *balance, size_t *count);

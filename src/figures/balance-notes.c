@@ -92,6 +92,8 @@ balance_figures_note (const Figures *figures, GPtrArray *notes)
   note_margin (figures, notes);
   note_marks (figures, notes);
   note_rails (figures, notes);
+  if (!(figures->mass.total_g > 0))      /* said already: there are no masses at all */
+    return;
   note_unweighed (figures, PIECE_SURFACE, notes);
   note_unweighed (figures, PIECE_BODY, notes);
 }

@@ -79,7 +79,7 @@ typedef struct Figures {
   MassFigures mass;
   NeutralPointFigures neutral_point;
   BalanceFigures balance;
-  Solution *solutions;  size_t solution_count;          /* one for each part with a rail; one left ashore as if it came aboard */
+  Solution *solutions;  size_t solution_count;          /* one for each part with a rail; one left out as if it came aboard */
   FlightFigures flight;
   ControlFigures *controls;  size_t control_count;
   double wing_area_mm2;         /* of all surfaces of role wing */

@@ -55,7 +55,7 @@ margin_remark (const Figures *figures)
 {
   const Target target = aeroplane_traits (figures->aeroplane).target;
   const double sigma = figures->balance.static_margin_sigma_percent;
-  g_autofree char *from = report_number (target.from, 0), *to = report_number (target.to, 0), *aim = report_number (target.aim, 0);
+  g_autofree char *from = units_number_exact (target.from), *to = units_number_exact (target.to), *aim = units_number_exact (target.aim);
 
   if (figures->neutral_point.wing_alone)
     return g_strdup (_("of the wing alone"));
