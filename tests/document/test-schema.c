@@ -161,6 +161,7 @@ assert_both_refuse (const Schema *schema, ElementId element, const Attribute *at
   assert_both_say (schema, &(Spoilt) { element, at, value }, false);
 }
 
+/* Each attribute meets two of the things that are no numbers, and both bounds; the next one meets the next two. */
 static void
 spoil_number (const Schema *schema, ElementId element, const Attribute *at)
 {
@@ -169,8 +170,8 @@ spoil_number (const Schema *schema, ElementId element, const Attribute *at)
   g_autofree char *low = g_strdup_printf ("%.17g", (everywhere ? -DOCUMENT_REACH : at->least) - 0.5);
   g_autofree char *high = g_strdup_printf ("%.17g", (everywhere ? DOCUMENT_REACH : at->most) + 0.5);
 
-  for (size_t i = 0; i < G_N_ELEMENTS (no_numbers); i++)
-    assert_both_refuse (schema, element, at, no_numbers[i]);
+  for (size_t i = 0; i < 2; i++)
+    assert_both_refuse (schema, element, at, no_numbers[(2 * (size_t) (at - element_of (element)->attributes) + i) % G_N_ELEMENTS (no_numbers)]);
   assert_both_refuse (schema, element, at, low);
   assert_both_refuse (schema, element, at, high);
 }
