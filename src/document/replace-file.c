@@ -222,11 +222,13 @@ replace_at (const char *path, const void *bytes, size_t length, bool backup)
   int failed;
 
   self.exists = stat (path, &self.old) == 0;
+  if (!self.exists && errno != ENOENT)      /* links in a circle, a folder that may not be entered */
+    return errno;
   if (self.exists && S_ISDIR (self.old.st_mode))
     return EISDIR;
   if (self.exists && !S_ISREG (self.old.st_mode))
     return write_through (path, bytes, length);
-  if (self.exists && access (path, W_OK) < 0)
+  if (self.exists && faccessat (AT_FDCWD, path, W_OK, AT_EACCESS) < 0)
     return errno == EACCES ? EEXIST_PROTECTED : errno;
   self.folder = open (folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
   if (self.folder < 0)
