@@ -259,7 +259,8 @@ END_TEST
 
 START_TEST (without_a_choice_the_part_tool_offers_what_is_still_missing)
 {
-  Aeroplane *wing = aeroplane_with_added (aeroplane_new (), &surface_new ("wing", ROLE_WING, outline_ref (hand_surface ("wing")->outline))->piece);
+  g_autoptr (Aeroplane) nothing = aeroplane_new ();
+  Aeroplane *wing = aeroplane_with_added (nothing, &surface_new ("wing", ROLE_WING, outline_ref (hand_surface ("wing")->outline))->piece);
 
   trammel_session_open (hand_session (), wing, NULL);
   hand_look ((Point) { 120, 0 }, 4);

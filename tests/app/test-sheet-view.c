@@ -122,12 +122,15 @@ START_TEST (home_shows_the_whole_sheet_and_shift_home_the_selection)
   Point near, far;
 
   gui_key ("Home");
+  hand_await_layout ();
   extent = sheet_extent (trammel_session_figures (hand_session ()));
   near = hand_px (extent.min);
   far = hand_px (extent.max);
   ck_assert (near.x >= 0 && near.y >= 0 && far.x <= view ()->width && far.y <= view ()->height);
   ck_assert (fmin (fmin (near.x, near.y), fmin (view ()->width - far.x, view ()->height - far.y)) < 30);       /* and no smaller */
   trammel_session_select (hand_session (), selection_of ("tail"));
+  gui_key ("<Shift>Home");
+  hand_await_layout ();
   gui_key ("<Shift>Home");
   tail = sheet_selection_extent (trammel_session_figures (hand_session ()), trammel_session_selection (hand_session ()));
   near = hand_px (tail.min);
@@ -154,20 +157,36 @@ START_TEST (ctrl_with_plus_minus_and_zero_and_the_buttons_zoom)
 }
 END_TEST
 
+static bool
+window_has_size (gpointer size)
+{
+  const int *wanted = size, frame = 30;      /* px that a window without a compositor draws around itself */
+
+  return abs (gtk_widget_get_width (GTK_WIDGET (hand_window ())) - wanted[0]) < frame
+         && abs (gtk_widget_get_height (GTK_WIDGET (hand_window ())) - wanted[1]) < frame;
+}
+
+static void
+resize (int width, int height)
+{
+  int size[] = { width, height };
+
+  gtk_window_set_default_size (GTK_WINDOW (hand_window ()), width, height);
+  ck_assert (gui_wait (window_has_size, size));
+  hand_await_layout ();
+}
+
 START_TEST (a_fitted_sheet_follows_the_window_s_size)
 {
   Box extent = sheet_extent (trammel_session_figures (hand_session ()));
   Point near, far;
 
   gui_key ("Home");
-  gtk_window_set_default_size (GTK_WINDOW (hand_window ()), 1000, 620);
-  gui_settle ();
-  gui_wait_ms (200);
+  resize (1000, 620);
   near = hand_px (extent.min);
   far = hand_px (extent.max);
   ck_assert (near.x >= 0 && near.y >= 0 && far.x <= view ()->width && far.y <= view ()->height);
-  gtk_window_set_default_size (GTK_WINDOW (hand_window ()), 1280, 800);
-  gui_wait_ms (200);
+  resize (1280, 800);
 }
 END_TEST
 
@@ -293,23 +312,31 @@ START_TEST (a_wing_is_lifted_in_the_side_view_and_a_body_s_side_node_pulled)
 }
 END_TEST
 
+static bool
+is_shown (gpointer widget)
+{
+  return gtk_widget_get_mapped (widget);
+}
+
+static bool
+is_gone (gpointer widget)
+{
+  return !gtk_widget_get_mapped (widget);
+}
+
 START_TEST (the_side_view_goes_with_its_setting_and_on_a_narrow_window)
 {
   TrammelSettings *settings = trammel_session_settings (hand_session ());
   GtkWidget *side = strip ();
 
   trammel_settings_set_flag (settings, SHOW_SIDE_VIEW, false);
-  gui_wait_ms (100);
-  ck_assert (!gtk_widget_get_mapped (side));
+  ck_assert (gui_wait (is_gone, side));
   trammel_settings_set_flag (settings, SHOW_SIDE_VIEW, true);
-  gui_wait_ms (100);
-  ck_assert (gtk_widget_get_mapped (side));
-  gtk_window_set_default_size (GTK_WINDOW (hand_window ()), 760, 600);
-  gui_wait_ms (200);
-  ck_assert (!gtk_widget_get_mapped (side));
-  gtk_window_set_default_size (GTK_WINDOW (hand_window ()), 1280, 800);
-  gui_wait_ms (200);
-  ck_assert (gtk_widget_get_mapped (side));
+  ck_assert (gui_wait (is_shown, side));
+  resize (760, 600);
+  ck_assert (gui_wait (is_gone, side));
+  resize (1280, 800);
+  ck_assert (gui_wait (is_shown, side));
 }
 END_TEST
 

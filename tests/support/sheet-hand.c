@@ -1,21 +1,20 @@
 #include "support/sheet-hand.h"
 #include <math.h>
+#include "app/panel.h"
 #include "app/pointer-plate.h"
+#include "app/side-strip.h"
 #include "document/reader.h"
 #include "document/writer.h"
+#include "drawing/side-view.h"
 
 static struct { TrammelWindow *window; TrammelSheetCanvas *sheet; } hand;
 
-/* A window lays itself out in a few rounds: the panel goes, the side view finds its width. */
-static void
-hand_await_layout (void)
+static bool
+hand_panel_is_gone (gpointer data)
 {
-  double width = -1;
+  GtkWidget *panel = gui_find_type (GTK_WIDGET (hand.window), TRAMMEL_TYPE_PANEL);
 
-  while (width != trammel_sheet_canvas_view (hand.sheet)->width) {
-    width = trammel_sheet_canvas_view (hand.sheet)->width;
-    gui_wait_ms (150);
-  }
+  return panel == NULL || !gtk_widget_get_child_visible (panel) || !gtk_widget_get_mapped (panel);
 }
 
 static void
@@ -26,6 +25,7 @@ hand_raise (void)
   hand.sheet = TRAMMEL_SHEET_CANVAS (gui_await (GTK_WIDGET (hand.window), "Sheet"));
   /* The panel is as wide as what is selected wants it; a sheet that keeps its width keeps its whole px. */
   g_action_group_change_action_state (G_ACTION_GROUP (hand.window), "show-panel", g_variant_new_boolean (FALSE));
+  ck_assert (gui_wait (hand_panel_is_gone, NULL));
   hand_await_layout ();
 }
 
@@ -117,6 +117,23 @@ hand_node (const char *id, size_t node)
   return outline_node (hand_surface (id)->outline, node);
 }
 
+/* The side view is as wide as the zoom wants it, within its step, and the sheet has what is left. */
+static bool
+hand_layout_rests (gpointer data)
+{
+  GtkWidget *strip = gui_find_type (GTK_WIDGET (hand.window), TRAMMEL_TYPE_SIDE_STRIP);
+  const SheetScene scene = trammel_sheet_canvas_scene (hand.sheet);
+
+  return trammel_sheet_canvas_view (hand.sheet)->width == gtk_widget_get_width (GTK_WIDGET (hand.sheet))
+         && (strip == NULL || fabs (side_view_wanted_width (&scene) - gtk_widget_get_width (strip)) < 16);
+}
+
+void
+hand_await_layout (void)
+{
+  ck_assert (gui_wait (hand_layout_rests, NULL));
+}
+
 void
 hand_look (Point middle, double scale)
 {
@@ -126,8 +143,8 @@ hand_look (Point middle, double scale)
   view.origin_x = round (view.width / 2 - middle.y * scale);
   view.origin_y = round (view.height / 2 - middle.x * scale);
   trammel_sheet_canvas_set_view (hand.sheet, view);
-  gui_wait_ms (60);
-  /* The side view takes its width from the zoom, and the sheet gets what is left: its middle is another then. */
+  hand_await_layout ();
+  /* The sheet's middle is another then. */
   if (trammel_sheet_canvas_view (hand.sheet)->width != view.width)
     hand_look (middle, scale);
 }

@@ -17,6 +17,8 @@ Point               hand_node    (const char *id, size_t node);
 
 /** Brings that place to the middle of the sheet, at so many px a mm. */
 void  hand_look   (Point middle, double scale);
+/** Until the window's widgets have found their sizes after a zoom. */
+void  hand_await_layout (void);
 Point hand_px     (Point place);
 void  hand_move   (Point place);
 void  hand_press  (Point place);
