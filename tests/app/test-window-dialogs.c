@@ -140,7 +140,7 @@ START_TEST (each_format_is_written_and_said_in_a_toast)
 }
 END_TEST
 
-/* A picture of the largest paper at 450 dots an inch takes about five seconds. */
+/* A picture of the largest paper at 300 dots an inch takes some seconds. */
 static void
 export_for_long (TrammelWindow *window, const char *path)
 {
@@ -149,7 +149,7 @@ export_for_long (TrammelWindow *window, const char *path)
   choose (dialog, "Paper", "A1");
   gtk_widget_grab_focus (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_SPIN_BUTTON));
   gui_key ("<Control>a");
-  gui_type ("450\t");
+  gui_type ("300\t");
   gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
   stage_choose ("Export", path, true);
 }
@@ -163,7 +163,7 @@ START_TEST (a_long_export_says_so_and_can_be_cancelled)
   stage_await_strip (window, "Exporting large.png…");
   gui_click (gui_await (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP), "Cancel"));
   ck_assert_ptr_null (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP));
-  gui_wait_ms (10000);
+  gui_wait_ms (12000);
   ck_assert (!g_file_test (path, G_FILE_TEST_EXISTS));
   ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Exported large.png"));
 }
@@ -177,7 +177,7 @@ START_TEST (a_window_closed_during_an_export_is_closed)
   gui_key ("<Control>w");
   gui_settle ();
   ck_assert_int_eq (stage_window_count (), 0);
-  gui_wait_ms (10000);            /* what is still written must not touch the window */
+  gui_wait_ms (12000);            /* what is still written must not touch the window */
 }
 END_TEST
 
