@@ -102,10 +102,10 @@ write_tag_end (GString *to, int depth, ElementId id, const char *inside)
 Kept
 write_kept_before (GString *to, int depth, const Piece *piece, InnerKind inner, size_t index)
 {
-  const Kept *kept = piece_kept (piece, inner, index), *end = piece->kept + piece->kept_count;
+  const Kept *kept = piece_kept (piece, inner, index), *end = kept ? piece->kept + piece->kept_count : NULL;
   Kept found = { 0 };
 
-  for (; kept && kept < end && kept->inner == inner && kept->index == index; kept++)
+  for (; kept < end && kept->inner == inner && kept->index == index; kept++)
     {
       write_foreign (to, depth, kept->before);
       found.attributes = kept->attributes ? kept->attributes : found.attributes;
