@@ -264,6 +264,17 @@ draft_begin (Draft *self, ElementId id, ElementId parent, const SaxElement *elem
 }
 
 static void
+take_hoisted (Draft *self)
+{
+  size_t count;
+  gpointer *bays = g_ptr_array_steal (self->hoisted, &count);
+
+  for (size_t i = 0; i < count; i++)
+    g_ptr_array_add (self->pieces, bays[i]);
+  g_free (bays);
+}
+
+static void
 end_piece (Draft *self, Frame *frame)
 {
   Piece *piece = frame->piece;
@@ -276,8 +287,8 @@ end_piece (Draft *self, Frame *frame)
   draft_check_piece (self, piece, frame->line);
   remember_id (self, piece->id, frame->line, frame->id);
   g_ptr_array_add (hoisted ? self->hoisted : self->pieces, piece);
-  while (!hoisted && self->hoisted->len > 0)
-    g_ptr_array_add (self->pieces, g_ptr_array_steal_index (self->hoisted, 0));
+  if (!hoisted && self->hoisted->len > 0)
+    take_hoisted (self);
 }
 
 static void

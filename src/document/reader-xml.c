@@ -11,6 +11,7 @@
 
 enum {
   DEPTH_MOST = 64,          /* nested elements, known or not */
+  ELEMENTS_MOST = 1000000,  /* elements, comments and instructions: each may cost a hundred bytes of memory for a few in the file */
   NAMESPACES_MOST = 256     /* declarations in force at one place: looking one up is linear */
 };
 
@@ -20,7 +21,7 @@ typedef struct {
   Problems *problems;
   ElementId open[DEPTH_MOST + 1];       /* known elements that are open; open[0] is ELEMENT_NONE */
   int namespaces[DEPTH_MOST + 1];       /* declared by each open element, known or not */
-  int known, depth, namespaces_in_force;
+  int known, depth, namespaces_in_force, elements;
   ForeignText foreign;
   bool stopped, text_told;
 } Parse;
@@ -98,10 +99,23 @@ begin_root (Parse *parse, const SaxElement *element)
   return ours && !version_is_newer (parse, element);
 }
 
-/* Too deep, or too many prefixes in force. */
+/* Counts an element, a comment or an instruction; false when that was one too many. */
+static bool
+count_element (Parse *parse, int line)
+{
+  if (++parse->elements <= ELEMENTS_MOST)
+    return true;
+  problems_add (parse->problems, READER_ERROR_HOSTILE, line,
+                _("this is the element after the first %d; no document needs that many, so nothing was read"), ELEMENTS_MOST);
+  return false;
+}
+
+/* Too many, too deep, or too many prefixes in force. */
 static bool
 is_hostile (Parse *parse, const SaxElement *element)
 {
+  if (!count_element (parse, element->line))
+    return true;
   parse->namespaces_in_force += element->namespace_count;
   if (++parse->depth > DEPTH_MOST)
     problems_add (parse->problems, READER_ERROR_HOSTILE, element->line,
@@ -235,12 +249,21 @@ on_cdata (void *data, const xmlChar *text, int length)
     tell_text (parse, (const char *) text, length);
 }
 
+/* Counts what is not an element. */
+static bool
+may_go_on (Parse *parse)
+{
+  if (!parse->stopped && !count_element (parse, line_now (parse)))
+    parse_stop (parse);
+  return !parse->stopped;
+}
+
 static void
 on_comment (void *data, const xmlChar *text)
 {
   Parse *parse = data;
 
-  if (parse->stopped)
+  if (!may_go_on (parse))
     return;
   foreign_text_comment (&parse->foreign, (const char *) text);
   hand_over (parse);
@@ -251,7 +274,7 @@ on_instruction (void *data, const xmlChar *target, const xmlChar *text)
 {
   Parse *parse = data;
 
-  if (parse->stopped)
+  if (!may_go_on (parse))
     return;
   foreign_text_instruction (&parse->foreign, (const char *) target, (const char *) text);
   hand_over (parse);

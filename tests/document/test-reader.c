@@ -71,6 +71,20 @@ START_TEST (a_flood_of_attributes_is_refused)
 }
 END_TEST
 
+/* Within an element of somebody else's they are mere text to us, which keeps this short. */
+START_TEST (a_million_elements_are_read_and_no_more)
+{
+  for (int inner = 999998; inner <= 999999; inner++)
+    {
+      GString *text = repeated (HEAD "<n>", "<b/>", inner, "</n></aeroplane>");
+      g_autoptr (Aeroplane) read = reader_read_data (text->str, text->len, "text", NULL, NULL);
+
+      ck_assert_int_eq (read != NULL, inner == 999998);
+      g_string_free (text, TRUE);
+    }
+}
+END_TEST
+
 START_TEST (more_than_64_MB_are_refused)
 {
   const size_t length = 64 * 1024 * 1024 + 1;
@@ -162,6 +176,7 @@ main (void)
   tcase_add_loop_test (tests, what_is_no_document_is_refused_with_one_sentence, 0, G_N_ELEMENTS (refused));
   tcase_add_test (tests, elements_may_be_nested_64_deep_and_no_deeper);
   tcase_add_test (tests, a_flood_of_attributes_is_refused);
+  tcase_add_test (tests, a_million_elements_are_read_and_no_more);
   tcase_add_test (tests, more_than_64_MB_are_refused);
   tcase_add_test (tests, at_most_20_problems_are_told_in_the_order_of_their_lines);
   tcase_add_test (tests, an_arc_may_miss_its_ellipse_by_a_thousandth_of_a_millimetre);
