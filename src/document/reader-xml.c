@@ -309,6 +309,9 @@ tell_broken (Parse *parse, const xmlError *error)
   if (at_end (parse))
     problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
                   _("the file ends in the middle; take its backup, the same name with ~ behind it, or another copy"));
+  else if (error->code == XML_ERR_INTERNAL_ERROR)      /* a limit of the parser's own */
+    problems_add (parse->problems, READER_ERROR_HOSTILE, error->line,
+                  _("something here is larger than any document needs, so nothing was read"));
   else if (error->code == XML_ERR_TAG_NAME_MISMATCH)
     problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
                   _("an element ends that is not the one open here (%s); correct the end tags"), message);
