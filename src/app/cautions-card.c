@@ -22,6 +22,8 @@ card_understood (GtkWidget *card, GtkButton *button)
   TrammelSettings *settings = g_object_get_data (G_OBJECT (card), "settings");
 
   trammel_settings_set_flag (settings, CAUTIONS_READ, true);
+  /* The button that had the keyboard is gone. */
+  gtk_widget_activate_action (card, "win.focus-sheet", NULL);
 }
 
 /* Another window's card goes with this one's. */

@@ -107,6 +107,12 @@ window_focus_beside (TrammelWindow *self, int step)
 }
 
 static void
+focus_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  window_focus_place (window, SHEET);
+}
+
+static void
 focus_next (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   window_focus_beside (window, 1);
@@ -161,6 +167,7 @@ window_view_begin (TrammelWindow *self)
     { .name = "show-names",     .state = "true", .change_state = toggle_flag },
     { .name = "show-figures",   .state = "true", .change_state = toggle_flag },
     { .name = "show-side-view", .state = "true", .change_state = toggle_flag },
+    { .name = "focus-sheet",    .activate = focus_sheet },
     { .name = "focus-next",     .activate = focus_next },
     { .name = "focus-previous", .activate = focus_previous },
   };

@@ -65,6 +65,7 @@ START_TEST (cautions_lie_on_the_sheet_until_understood_and_hold_nothing_up)
   gui_click (find (window, "Understood"));
   ck_assert (trammel_settings_flag (settings, CAUTIONS_READ));
   ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Before You Build and Fly"));
+  ck_assert_ptr_eq (gtk_root_get_focus (GTK_ROOT (window)), find (window, "Sheet"));
 }
 END_TEST
 
