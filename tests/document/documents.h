@@ -40,13 +40,20 @@ read_bytes (const char *text, size_t length)
   return read;
 }
 
+/** The aeroplane of these elements, its root with these attributes besides. */
+static inline Aeroplane *
+read_elements_of (const char *attributes, const char *elements)
+{
+  g_autofree char *text = g_strdup_printf ("<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\"%s>%s</aeroplane>", attributes, elements);
+
+  return read_bytes (text, strlen (text));
+}
+
 /** The aeroplane of these elements. */
 static inline Aeroplane *
 read_elements (const char *elements)
 {
-  g_autofree char *text = g_strdup_printf ("<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\">%s</aeroplane>", elements);
-
-  return read_bytes (text, strlen (text));
+  return read_elements_of ("", elements);
 }
 
 static inline Aeroplane *

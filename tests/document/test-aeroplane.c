@@ -158,6 +158,18 @@ START_TEST (pieces_are_found_by_kind_by_number_and_by_id)
 }
 END_TEST
 
+/* h = 33 h + c (g_str_hash): 33·97 + 98 = 33·98 + 65. */
+START_TEST (ids_of_one_hash_are_told_apart_and_the_first_of_two_alike_is_found)
+{
+  Piece *pieces[] = { &part_new ("bA", "servo")->piece, &part_new ("ab", "motor")->piece, &part_new ("bA", "pilot")->piece };
+  g_autoptr (Aeroplane) self = aeroplane_from_pieces ((AeroplaneTraits) { 0 }, pieces, G_N_ELEMENTS (pieces));
+
+  ck_assert_uint_eq (g_str_hash ("ab"), g_str_hash ("bA"));
+  ck_assert_ptr_eq (aeroplane_find (self, "ab"), pieces[1]);
+  ck_assert_ptr_eq (aeroplane_find (self, "bA"), pieces[0]);
+}
+END_TEST
+
 START_TEST (the_reference_is_the_first_wing_not_the_first_surface)
 {
   Piece *pieces[] = { &surface_new ("tail", ROLE_TAILPLANE, any_outline (290.3))->piece, &surface_new ("upper", ROLE_WING, any_outline (0))->piece,
@@ -294,6 +306,7 @@ main (void)
   tcase_add_loop_test (tests, whatever_differs_in_a_copy_makes_it_another_and_leaves_the_first, 0, G_N_ELEMENTS (differences));
   tcase_add_test (tests, two_with_equal_pieces_are_equal_whatever_made_them);
   tcase_add_test (tests, pieces_are_found_by_kind_by_number_and_by_id);
+  tcase_add_test (tests, ids_of_one_hash_are_told_apart_and_the_first_of_two_alike_is_found);
   tcase_add_test (tests, the_reference_is_the_first_wing_not_the_first_surface);
   tcase_add_test (tests, a_free_id_is_the_stem_or_the_first_number_that_nobody_has);
   tcase_add_test (tests, a_change_shares_every_piece_that_it_did_not_touch);

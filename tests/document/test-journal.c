@@ -231,6 +231,26 @@ START_TEST (no_orphan_goes_unseen)
 }
 END_TEST
 
+/* The number of a process that is gone may be another's by now: this test's own, which began later than in tick 1. */
+START_TEST (a_process_of_the_same_number_is_not_taken_for_the_one_that_crashed)
+{
+  g_autofree char *path = g_build_filename (folder, "trammel", "left.journal", NULL), *within = g_path_get_dirname (path);
+  g_autofree char *text = g_strdup_printf ("trammel-journal 1\nprocess=%d 1\ntime=1764000000\nname=Knot\n\n<aeroplane/>\n", getpid ());
+  g_autoptr (GPtrArray) orphans = NULL;
+  const JournalEntry *entry;
+
+  ck_assert_int_eq (g_mkdir_with_parents (within, 0700), 0);
+  ck_assert (g_file_set_contents (path, text, -1, NULL));
+  orphans = journal_list_orphans ();
+  ck_assert_uint_eq (orphans->len, 1);
+  entry = g_ptr_array_index (orphans, 0);
+  ck_assert_str_eq (entry->file, path);
+  ck_assert_str_eq (entry->name, "Knot");
+  ck_assert_ptr_null (entry->path);
+  ck_assert_int_eq (entry->time, 1764000000);
+}
+END_TEST
+
 START_TEST (the_documents_own_file_is_never_touched)
 {
   g_autoptr (Aeroplane) saved = marked_at (30.3), found = NULL;
@@ -326,6 +346,7 @@ main (void)
   tcase_add_test (tests, a_second_crash_after_more_work_keeps_that_work);
   tcase_add_test (tests, what_was_taken_up_is_not_offered_twice);
   tcase_add_test (tests, no_orphan_goes_unseen);
+  tcase_add_test (tests, a_process_of_the_same_number_is_not_taken_for_the_one_that_crashed);
   tcase_add_test (tests, the_documents_own_file_is_never_touched);
   tcase_add_test (tests, what_cannot_be_read_is_left_where_it_is);
   tcase_add_test (tests, a_path_given_later_is_the_one_that_is_kept);

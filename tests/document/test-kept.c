@@ -1,5 +1,6 @@
 #include <check.h>
 #include <string.h>
+#include <libxml/parser.h>
 #include "document/changes.h"
 #include "documents.h"
 #include "support/run-suite.h"
@@ -113,6 +114,66 @@ START_TEST (what_hangs_on_records_that_went_is_written_behind_the_rest)
 }
 END_TEST
 
+/* The names of all elements and prefixed attributes below, with what their prefixes stand for. */
+static void
+collect_names (const xmlNode *node, GPtrArray *names)
+{
+  for (; node; node = node->next)
+    if (node->type == XML_ELEMENT_NODE)
+      {
+        g_ptr_array_add (names, g_strdup_printf ("{%s}%s", node->ns ? (const char *) node->ns->href : "", node->name));
+        for (const xmlAttr *at = node->properties; at; at = at->next)
+          if (at->ns)
+            g_ptr_array_add (names, g_strdup_printf ("{%s}@%s", at->ns->href, at->name));
+        collect_names (node->children, names);
+      }
+}
+
+static char *
+names_in (const char *text, size_t length)
+{
+  xmlDoc *document = xmlReadMemory (text, (int) length, NULL, NULL, XML_PARSE_NONET);
+  g_autoptr (GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
+
+  collect_names (xmlDocGetRootElement (document), names);
+  xmlFreeDoc (document);
+  g_ptr_array_sort (names, name_compare);
+  g_ptr_array_add (names, NULL);
+  return g_strjoinv ("\n", (char **) names->pdata);
+}
+
+/* Namespaces in XML 1.0: a name is its namespace and its local part; the prefix is nothing. */
+START_TEST (foreign_names_mean_the_same_once_written)
+{
+  g_autofree char *path = sample_path ("foreign-survives.trammel"), *text = NULL, *written = NULL, *before = NULL, *after = NULL;
+  g_autoptr (Aeroplane) read = read_sample ("foreign-survives.trammel");
+  size_t length, written_length;
+
+  text = file_text (path, &length);
+  written = writer_text (read, &written_length);
+  before = names_in (text, length);
+  after = names_in (written, written_length);
+  ck_assert_str_eq (before, after);
+}
+END_TEST
+
+/* A piece may be carried to another document, whose root knows nothing of these prefixes. */
+START_TEST (each_foreign_piece_brings_the_prefixes_that_it_needs)
+{
+  g_autoptr (Aeroplane) read = read_elements_of (" xmlns:w='urn:w'", "<w:one/><w:two><w:in/></w:two><part id='a' mass='1.5' x='2.5' w:shelf='3'/>");
+  Piece *pieces[] = { piece_ref (aeroplane_piece (read, 0)), piece_ref (aeroplane_piece (read, 1)), piece_ref (aeroplane_piece (read, 2)) };
+  g_autoptr (Aeroplane) other = aeroplane_from_pieces (aeroplane_traits (read), pieces, G_N_ELEMENTS (pieces)), again = NULL;
+  size_t length;
+  g_autofree char *text = writer_text (other, &length);
+
+  again = read_bytes (text, length);
+  ck_assert (aeroplane_equal (other, again));
+  assert_has (text, "<w:one xmlns:w=\"urn:w\"/>");
+  assert_has (text, "<w:two xmlns:w=\"urn:w\"><w:in/></w:two>");
+  assert_has (text, " xmlns:w=\"urn:w\" w:shelf=\"3\"");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -123,5 +184,7 @@ main (void)
   tcase_add_test (tests, what_a_node_carried_goes_with_it_and_a_comment_before_it_stays);
   tcase_add_test (tests, two_comments_that_come_to_one_node_are_both_written);
   tcase_add_test (tests, what_hangs_on_records_that_went_is_written_behind_the_rest);
+  tcase_add_test (tests, foreign_names_mean_the_same_once_written);
+  tcase_add_test (tests, each_foreign_piece_brings_the_prefixes_that_it_needs);
   return run_suite (suite_create ("document kept"), tests);
 }

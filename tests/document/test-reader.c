@@ -71,6 +71,24 @@ START_TEST (a_flood_of_attributes_is_refused)
 }
 END_TEST
 
+/* A hundred declarations in each of seven elements that stand beside each other. */
+START_TEST (namespaces_count_only_where_they_are_in_force)
+{
+  GString *one = repeated ("<n", "", 0, "");
+  GString *text;
+  g_autoptr (Aeroplane) read = NULL;
+
+  for (int i = 0; i < 100; i++)
+    g_string_append_printf (one, " xmlns:p%d='urn:x'", i);
+  g_string_append (one, "/>");
+  text = repeated (HEAD, one->str, 7, "</aeroplane>");
+  read = read_bytes (text->str, text->len);
+  ck_assert_uint_eq (aeroplane_count (read, PIECE_FOREIGN), 7);
+  g_string_free (one, TRUE);
+  g_string_free (text, TRUE);
+}
+END_TEST
+
 /* Within an element of somebody else's they are mere text to us, which keeps this short. */
 START_TEST (a_million_elements_are_read_and_no_more)
 {
@@ -176,6 +194,7 @@ main (void)
   tcase_add_loop_test (tests, what_is_no_document_is_refused_with_one_sentence, 0, G_N_ELEMENTS (refused));
   tcase_add_test (tests, elements_may_be_nested_64_deep_and_no_deeper);
   tcase_add_test (tests, a_flood_of_attributes_is_refused);
+  tcase_add_test (tests, namespaces_count_only_where_they_are_in_force);
   tcase_add_test (tests, a_million_elements_are_read_and_no_more);
   tcase_add_test (tests, more_than_64_MB_are_refused);
   tcase_add_test (tests, at_most_20_problems_are_told_in_the_order_of_their_lines);
