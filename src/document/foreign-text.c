@@ -29,8 +29,9 @@ static void
 append_declaration (GString *text, const char *prefix, const char *uri)
 {
   g_autofree char *name = *prefix ? g_strconcat ("xmlns:", prefix, NULL) : g_strdup ("xmlns");
+  g_autofree char *plain = sax_plain (uri, strlen (uri));
 
-  xml_append_attribute (text, name, uri, -1);
+  xml_append_attribute (text, name, plain, -1);
 }
 
 static void

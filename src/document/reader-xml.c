@@ -56,7 +56,8 @@ static void
 tell_other_root (Parse *parse, const SaxElement *element)
 {
   g_autofree char *quote = problems_quote (element->name, -1);
-  g_autofree char *uri = problems_quote (element->uri ? element->uri : "", -1);
+  g_autofree char *plain = element->uri ? sax_plain (element->uri, strlen (element->uri)) : g_strdup ("");
+  g_autofree char *uri = problems_quote (plain, -1);
 
   if (strcmp (element->name, "svg") == 0)
     problems_add (parse->problems, READER_ERROR_FOREIGN, element->line,

@@ -21,9 +21,9 @@ sax_attribute (const SaxElement *element, int index)
 }
 
 char *
-sax_value (const SaxAttribute *attribute)
+sax_plain (const char *raw, size_t length)
 {
-  char *text = g_strndup (attribute->value, attribute->length), *to = text;
+  char *text = g_strndup (raw, length), *to = text;
 
   for (const char *from = text; *from; to++)
     {
@@ -34,6 +34,12 @@ sax_value (const SaxAttribute *attribute)
     }
   *to = '\0';
   return text;
+}
+
+char *
+sax_value (const SaxAttribute *attribute)
+{
+  return sax_plain (attribute->value, attribute->length);
 }
 
 bool

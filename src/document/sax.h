@@ -4,6 +4,8 @@
 
 /** The parser's events as the reader's files pass them to each other. Texts are lent for the call. Private to this room. */
 
+/** The parser leaves & as &#38; in every value, namespaces' names among them: sax_plain gives the text that is meant. */
+
 typedef struct { const char *prefix, *uri; } SaxNamespace;      /* prefix NULL: the default; uri "": none */
 
 /** Four or five texts in a row in the arrays, as libxml2's SAX2 interface hands them over. */
@@ -16,11 +18,13 @@ typedef struct {
 
 typedef struct {
   const char *name, *prefix, *uri;
-  const char *value;  size_t length;    /* the parser leaves & as &#38; in it */
+  const char *value;  size_t length;
 } SaxAttribute;
 
 SaxNamespace sax_namespace (const SaxElement *element, int index);
 SaxAttribute sax_attribute (const SaxElement *element, int index);
+/** The text that is meant, a new string. */
+char *sax_plain (const char *text, size_t length);
 /** The value in plain text, a new string. */
 char *sax_value (const SaxAttribute *attribute);
 /** The attribute of that name without a prefix; false when there is none. */
