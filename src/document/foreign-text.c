@@ -103,6 +103,7 @@ foreign_text_start (ForeignText *self, const SaxElement *element)
 
       declare (self, namespace.prefix ? namespace.prefix : "", namespace.uri);
     }
+  /* All declarations before all attributes, as they come when this is read again. */
   need (self, element->prefix, element->uri);
   for (int i = 0; i < element->attribute_count; i++)
     {
@@ -110,6 +111,11 @@ foreign_text_start (ForeignText *self, const SaxElement *element)
 
       if (attribute.prefix)
         need (self, attribute.prefix, attribute.uri);
+    }
+  for (int i = 0; i < element->attribute_count; i++)
+    {
+      const SaxAttribute attribute = sax_attribute (element, i);
+
       append_attribute (self->text, &attribute);
     }
   self->tag_open = true;
