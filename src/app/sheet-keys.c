@@ -260,6 +260,9 @@ sheet_keys_pressed (GtkEventControllerKey *keys, guint keyval, guint code, GdkMo
   sheet_keys_modifier (self, keyval, true);
   if (keyval == GDK_KEY_Escape)
     return sheet_keys_escape (self);
+  /* Tab alone walks over the sheet; with Ctrl it leaves. */
+  if ((state & GDK_CONTROL_MASK) && (keyval == GDK_KEY_Tab || keyval == GDK_KEY_ISO_Left_Tab))
+    return gtk_widget_activate_action (GTK_WIDGET (self), state & GDK_SHIFT_MASK ? "win.focus-previous" : "win.focus-next", NULL);
   if (self->tool->kind->key != NULL && self->tool->kind->key (self->tool, keyval, state))
     return TRUE;
   return sheet_keys_digit (self, keyval, state) || sheet_keys_arrows (self, keyval, state) || sheet_keys_plain (self, keyval, state)

@@ -10,6 +10,8 @@ struct _TrammelSideStrip {
   TrammelSheetCanvas *sheet;
   Look look;
   double width;             /* wanted, px */
+  double chosen;            /* by dragging its edge; 0: as the zoom wants it */
+  double before, taken;     /* width when the edge was taken, 0: it is not held; and where, px of the window */
   bool moved;               /* this press has moved something */
   double x, y;              /* where the pointer is, px */
   PullManner manner;
@@ -18,7 +20,8 @@ struct _TrammelSideStrip {
 
 G_DEFINE_FINAL_TYPE (TrammelSideStrip, trammel_side_strip, GTK_TYPE_WIDGET)
 
-static const double still_px = 3, catch_px = 12;
+static const double still_px = 3, catch_px = 12, edge_px = 5;
+static const double narrowest = 110, widest = 320;
 
 static void
 trammel_side_strip_dispose (GObject *object)
@@ -90,7 +93,7 @@ side_strip_fit_width (gpointer data)
 {
   TrammelSideStrip *self = data;
   const SheetScene scene = trammel_sheet_canvas_scene (self->sheet);
-  const double wanted = side_view_wanted_width (&scene), step = 16;
+  const double wanted = self->chosen > 0 ? self->chosen : side_view_wanted_width (&scene), step = self->chosen > 0 ? 1 : 16;
 
   self->idle = 0;
   if (trammel_sheet_canvas_pull (self->sheet) == NULL && fabs (wanted - self->width) >= step) {
@@ -142,6 +145,16 @@ side_strip_selection (const Hit *hit)
   return selection_of (hit->id);
 }
 
+/* The strip's own px move with its edge; the window's do not. */
+static double
+side_strip_window_x (TrammelSideStrip *self, double x)
+{
+  double in_window = x, y;
+
+  gtk_widget_translate_coordinates (GTK_WIDGET (self), GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self))), x, 0, &in_window, &y);
+  return in_window;
+}
+
 static void
 side_strip_begin (GtkGestureDrag *gesture, double x, double y, TrammelSideStrip *self)
 {
@@ -155,6 +168,10 @@ side_strip_begin (GtkGestureDrag *gesture, double x, double y, TrammelSideStrip 
   if (trammel_sheet_canvas_pull (self->sheet) != NULL)
     pull_accept (trammel_sheet_canvas_pull (self->sheet));
   self->moved = false;
+  self->before = x < edge_px ? self->width : 0;
+  self->taken = side_strip_window_x (self, x);
+  if (self->before > 0)
+    return;
   if (hit.kind != HIT_HANDLE)
     trammel_session_select (session, side_strip_selection (&hit));
   grip = hit.kind == HIT_MARK ? NULL : grip_new (trammel_session_aeroplane (session), &hit, trammel_session_selection (session), true);
@@ -177,12 +194,23 @@ side_strip_frame (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
 }
 
 static void
+side_strip_drag_edge (TrammelSideStrip *self, double x)
+{
+  self->width = self->chosen = CLAMP (self->before - (side_strip_window_x (self, x) - self->taken), narrowest, widest);
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
+static void
 side_strip_update (GtkGestureDrag *gesture, double dx, double dy, TrammelSideStrip *self)
 {
   const GdkModifierType state = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (gesture));
 
   gtk_gesture_drag_get_start_point (gesture, &self->x, &self->y);
   self->x += dx;
+  if (self->before > 0) {
+    side_strip_drag_edge (self, self->x);
+    return;
+  }
   self->y += dy;
   self->moved = self->moved || hypot (dx, dy) > still_px;
   self->manner = (PullManner) { .straight = state & GDK_SHIFT_MASK, .loose = state & GDK_CONTROL_MASK };
@@ -230,6 +258,7 @@ side_strip_motion (GtkEventControllerMotion *motion, double x, double y, Trammel
 {
   self->x = x;
   self->y = y;
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), x < edge_px ? "col-resize" : NULL);
 }
 
 static void

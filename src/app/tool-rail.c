@@ -9,7 +9,7 @@ typedef struct {
   Tool tool;
   char *id;             /* the part that is getting a rail; NULL: none */
   double from;          /* where one end was pressed down, mm */
-  bool laying;
+  bool laying, laid;    /* the hand is at it; it has shown something */
 } RailTool;
 
 static TrammelSession *
@@ -56,6 +56,7 @@ rail_grab (Tool *tool, const ToolEvent *from)
   TrammelSession *session = rail_session (self);
 
   self->laying = self->id != NULL && hit.kind != HIT_RAIL_END;
+  self->laid = false;
   self->from = rail_aim (self, from);
   if (hit.kind == HIT_RAIL_END)
     trammel_sheet_canvas_take_pull (tool->sheet, pull_new (tool->sheet, grip_new (trammel_session_aeroplane (session), &hit,
@@ -75,6 +76,17 @@ rail_lay (RailTool *self, const ToolEvent *event)
     return;
   trammel_session_preview (rail_session (self), change_part_rail (now, self->id, fmin (fmin (self->from, to), part->x),
                                                                   fmax (fmax (self->from, to), part->x)));
+  self->laid = true;
+}
+
+/* An undo in the middle of it ends it. */
+static void
+rail_changed (Tool *tool)
+{
+  RailTool *self = (RailTool *) tool;
+
+  if (self->laid && !trammel_session_is_previewing (rail_session (self)))
+    self->laying = false;
 }
 
 static void
@@ -143,5 +155,5 @@ const ToolKind tool_rail = {
   .word = "rail", .name = N_("Rail"), .letter = N_("R"), .cursor = "row-resize", .group = 2, .draws = true, .size = sizeof (RailTool),
   .hint = N_("Click a part to give it a rail, or drag along it to lay both ends."),
   .is_useful = rail_is_useful, .press = rail_press, .click = rail_click, .grab = rail_grab, .pull = rail_pull, .drop = rail_drop,
-  .hover = rail_hover, .cancel = rail_cancel, .finish = rail_finish,
+  .hover = rail_hover, .cancel = rail_cancel, .changed = rail_changed, .finish = rail_finish,
 };

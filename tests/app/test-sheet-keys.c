@@ -95,6 +95,14 @@ START_TEST (tab_walks_surfaces_their_nodes_bodies_and_parts_and_comes_round)
 }
 END_TEST
 
+START_TEST (ctrl_with_tab_leaves_the_sheet)
+{
+  gui_key ("<Control>Tab");
+  ck_assert (!gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+  ck_assert (selection_is_empty (trammel_session_selection (hand_session ())));
+}
+END_TEST
+
 START_TEST (digits_type_the_place_of_what_is_selected)
 {
   g_autofree char *before = hand_text ();
@@ -305,6 +313,7 @@ case_keys (void)
   tcase_add_test (keys, arrows_move_a_node_and_a_mark);
   tcase_add_test (keys, arrows_with_nothing_selected_move_the_sheet);
   tcase_add_test (keys, tab_walks_surfaces_their_nodes_bodies_and_parts_and_comes_round);
+  tcase_add_test (keys, ctrl_with_tab_leaves_the_sheet);
   tcase_add_test (keys, digits_type_the_place_of_what_is_selected);
   tcase_add_test (keys, esc_leaves_a_typed_digit_without_a_step);
   tcase_add_test (keys, return_asks_for_the_selection_s_first_field);

@@ -312,6 +312,19 @@ START_TEST (a_wing_is_lifted_in_the_side_view_and_a_body_s_side_node_pulled)
 }
 END_TEST
 
+START_TEST (the_side_view_s_edge_can_be_dragged_within_its_bounds)
+{
+  int before;
+
+  hand_look ((Point) { 150, 0 }, 2);
+  before = gtk_widget_get_width (strip ());
+  gui_drag (strip (), (GuiDrag) { 2, 300, -38, 300 });
+  ck_assert_int_eq (gtk_widget_get_width (strip ()), before + 40);
+  gui_drag (strip (), (GuiDrag) { 2, 300, 402, 300 });
+  ck_assert_int_eq (gtk_widget_get_width (strip ()), 110);
+}
+END_TEST
+
 static bool
 is_shown (gpointer widget)
 {
@@ -368,6 +381,8 @@ case_side (void)
   tcase_add_test (side, esc_puts_back_what_is_pulled_in_the_side_view_whatever_tool_is_in_the_hand);
   tcase_add_test (side, a_wing_is_lifted_in_the_side_view_and_a_body_s_side_node_pulled);
   tcase_add_test (side, the_side_view_goes_with_its_setting_and_on_a_narrow_window);
+  /* Last: the width that was chosen stays. */
+  tcase_add_test (side, the_side_view_s_edge_can_be_dragged_within_its_bounds);
   return side;
 }
 
