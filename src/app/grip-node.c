@@ -76,7 +76,9 @@ grip_chord_there (const Grip *self, const Figures *figures, double station)
   const Surface *surface = aeroplane_surface_by_id (figures->aeroplane, self->id);
   StationCut cut;
 
-  if (surface == NULL || planform_cut (surface->outline, surface->root_open ? PLANFORM_OPEN : PLANFORM_CARRIED, station, &cut) != CORE_OK)
+  if (surface == NULL)
+    return NAN;
+  if (planform_cut (surface->outline, surface->root_open ? PLANFORM_OPEN : PLANFORM_CARRIED, station, &cut) != CORE_OK)
     return NAN;
   return cut.chord;
 }

@@ -10,7 +10,9 @@ grip_rail_place (const Grip *self, const Aeroplane *now)
 {
   const Part *part = aeroplane_part_by_id (now, self->id);
 
-  return part == NULL ? (Point) { NAN, NAN } : (Point) { self->index == 0 ? part->rail_from : part->rail_to, self->side ? part->z : part->y };
+  if (part == NULL)
+    return (Point) { NAN, NAN };
+  return (Point) { self->index == 0 ? part->rail_from : part->rail_to, self->side ? part->z : part->y };
 }
 
 /* An end stops at the other one: past it, the hand would hold the wrong end. */

@@ -7,7 +7,8 @@ outline_sketch_segment (Point from, const Point *leave, const Point *arrive, Poi
   if (leave == NULL && arrive == NULL)
     return segment_line (to);
   /* A side without a handle points at the other's, a third of the way: a curve without a kink of its own. */
-  return segment_curve (leave != NULL ? *leave : point_mix (from, *arrive, 1.0 / 3), arrive != NULL ? *arrive : point_mix (to, *leave, 1.0 / 3), to);
+  return segment_curve (leave != NULL ? *leave : point_mix (from, *arrive, 1.0 / 3),
+                        arrive != NULL ? *arrive : point_mix (to, *leave, 1.0 / 3), to);
 }
 
 Outline *
@@ -56,7 +57,8 @@ outline_sketch_closes (const Outline *outline, Point to)
 bool
 outline_sketch_is_open (const Surface *surface)
 {
-  return surface != NULL && surface_is_horizontal (surface) && outline_sketch_end (surface->outline).y != outline_node (surface->outline, 0).y;
+  return surface != NULL && surface_is_horizontal (surface)
+         && outline_sketch_end (surface->outline).y != outline_node (surface->outline, 0).y;
 }
 
 static bool
@@ -71,7 +73,9 @@ outline_sketch_has_role (const Aeroplane *aeroplane, SurfaceRole role)
 SurfaceRole
 outline_sketch_role (const Aeroplane *aeroplane)
 {
-  return outline_sketch_has_role (aeroplane, ROLE_WING) && !outline_sketch_has_role (aeroplane, ROLE_TAILPLANE) ? ROLE_TAILPLANE : ROLE_WING;
+  if (outline_sketch_has_role (aeroplane, ROLE_WING) && !outline_sketch_has_role (aeroplane, ROLE_TAILPLANE))
+    return ROLE_TAILPLANE;
+  return ROLE_WING;
 }
 
 Aeroplane *

@@ -5,8 +5,8 @@
 typedef struct PlaceEntry PlaceEntry;
 typedef void (*PlaceDone) (Tool *tool, Point place);
 
-/** If the key begins a number: opens the fields at `place` (mm, to a whole step), the first holding that text. Return calls `done` with the place typed,
- *  to the last digit; Esc closes. *entry is the tool's and holds the one that is open. Returns whether the key was taken. */
+/** If the key begins a number: opens the fields at `place` (mm, to a whole step), the first holding that text. Return calls `done` with
+ *  the place typed, to the last digit; Esc closes. *entry is the tool's and holds the one that is open. Returns whether the key was taken. */
 bool place_entry_key   (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType state, Point place, PlaceDone done);
 /** Closes it; NULL inside is fine. */
 void place_entry_close (PlaceEntry **entry);

@@ -103,6 +103,15 @@ pull_new (TrammelSheetCanvas *sheet, Grip *takes, PullGround ground, Point point
   return self;
 }
 
+Pull *
+pull_begin_on_sheet (TrammelSheetCanvas *sheet, Grip *takes, Point pointer)
+{
+  Pull *self = pull_new (sheet, takes, (PullGround) { GTK_WIDGET (sheet), trammel_sheet_canvas_px }, pointer);
+
+  trammel_sheet_canvas_take_pull (sheet, self);
+  return self;
+}
+
 void
 pull_free (Pull *self)
 {
@@ -145,7 +154,8 @@ pull_snapped (Pull *self, Point place, bool loose)
   return (Point) { round (place.x / step) * step, round (place.y / step) * step };
 }
 
-/* A guide that the thing did not follow, held back by its rail or the centre line, would be a lie; one that it stood on anyway says nothing. */
+/* A guide that the thing did not follow, held back by its rail or the centre line, would be a lie; one that it stood on anyway says
+ * nothing. */
 static void
 pull_trim_guides (Pull *self, Point wanted, Point got)
 {

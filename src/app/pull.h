@@ -12,6 +12,8 @@ typedef struct { GtkWidget *widget; void (*px) (GtkWidget *widget, Point place, 
 
 /** Begins; takes the grip. `pointer` is where the hand is, mm; the thing keeps its distance from it. */
 Pull *pull_new  (TrammelSheetCanvas *sheet, Grip *takes, PullGround ground, Point pointer);
+/** The same over the sheet itself; the canvas holds it then. */
+Pull *pull_begin_on_sheet (TrammelSheetCanvas *sheet, Grip *takes, Point pointer);
 void  pull_free (Pull *self);                     /* ends it without settling; NULL is fine */
 /** Names the step otherwise than the grip does: "Add Battery". */
 void  pull_set_label (Pull *self, const char *label);

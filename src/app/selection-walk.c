@@ -12,12 +12,13 @@ selection_walk_add (GArray *stops, const Aeroplane *aeroplane, PieceKind kind)
     const Stop piece = { .id = aeroplane_nth (aeroplane, kind, i)->id };
     const Outline *outline = outline_owner_outline (aeroplane, piece.id, false);
     const Surface *surface = aeroplane_surface_by_id (aeroplane, piece.id);
+    /* A fin's nodes stand in the side view alone; from above it has none to walk. */
+    const bool seen = outline != NULL && (surface == NULL || surface_is_horizontal (surface));
 
     if (piece.id == NULL)
       continue;
     g_array_append_val (stops, piece);
-    /* A fin's nodes stand in the side view alone; from above it has none to walk. */
-    for (size_t node = 0; outline != NULL && (surface == NULL || surface_is_horizontal (surface)) && node < outline_node_count (outline); node++) {
+    for (size_t node = 0; seen && node < outline_node_count (outline); node++) {
       const Stop stop = { .id = piece.id, .has_node = true, .node = node };
 
       g_array_append_val (stops, stop);

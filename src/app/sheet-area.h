@@ -7,7 +7,8 @@ G_BEGIN_DECLS
 #define TRAMMEL_TYPE_SHEET_AREA (trammel_sheet_area_get_type ())
 G_DECLARE_FINAL_TYPE (TrammelSheetArea, trammel_sheet_area, TRAMMEL, SHEET_AREA, GtkWidget)
 
-/** The middle of the window: rulers, sheet, side view, tools column and status line. Turns pointer and keys into changes; holds no copy of any fact.
+/** The middle of the window: rulers, sheet, side view, tools column and status line. Turns pointer and keys into changes; holds no copy
+ *  of any fact.
  *  Brings its own actions into the window: group "sheet" (tool, zoom-in, zoom-out, fit-sheet, fit-selection, true-size, snapping, …). */
 GtkWidget *trammel_sheet_area_new  (TrammelSession *session);
 

@@ -94,15 +94,20 @@ sheet_command_delete (TrammelSheetCanvas *sheet)
 bool
 sheet_command_node_kind (TrammelSheetCanvas *sheet, NodeKind kind)
 {
-  static const char *const labels[] = { [NODE_CORNER] = N_("Make Corner"), [NODE_SMOOTH] = N_("Make Smooth"), [NODE_SYMMETRIC] = N_("Make Symmetric") };
+  static const char *const labels[] = {
+    [NODE_CORNER] = N_("Make Corner"), [NODE_SMOOTH] = N_("Make Smooth"), [NODE_SYMMETRIC] = N_("Make Symmetric"),
+  };
+  const Selection *selection = sheet_command_selection (sheet);
 
-  return sheet_command_do (sheet, node_edit_kind (sheet_command_aeroplane (sheet), sheet_command_selection (sheet), kind), _(labels[kind]));
+  return sheet_command_do (sheet, node_edit_kind (sheet_command_aeroplane (sheet), selection, kind), _(labels[kind]));
 }
 
 bool
 sheet_command_segment_kind (TrammelSheetCanvas *sheet, SegmentKind kind)
 {
-  static const char *const labels[] = { [SEGMENT_LINE] = N_("Make Line"), [SEGMENT_CURVE] = N_("Make Curve"), [SEGMENT_ARC] = N_("Make Arc") };
+  static const char *const labels[] = {
+    [SEGMENT_LINE] = N_("Make Line"), [SEGMENT_CURVE] = N_("Make Curve"), [SEGMENT_ARC] = N_("Make Arc"),
+  };
   OutlineSpot spot;
   bool done;
 

@@ -186,7 +186,8 @@ trammel_sheet_field_position (TrammelSheetField *self, GtkWidget *parent, GdkRec
 
   gtk_widget_get_preferred_size (GTK_WIDGET (self), NULL, &size);
   if (self->over != NULL)
-    gtk_widget_translate_coordinates (self->over, parent, self->place.x + self->place.width / 2.0, self->place.y + self->place.height / 2.0, &x, &y);
+    gtk_widget_translate_coordinates (self->over, parent, self->place.x + self->place.width / 2.0,
+                                      self->place.y + self->place.height / 2.0, &x, &y);
   gtk_widget_get_preferred_size (self->entry, NULL, &entry);
   place->width = size.width;
   place->height = size.height;

@@ -127,8 +127,7 @@ sheet_keys_digit (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
     grip_free (grip);
     return false;
   }
-  trammel_sheet_canvas_take_pull (self, pull_new (self, grip, (PullGround) { GTK_WIDGET (self), trammel_sheet_canvas_px }, grip_place (grip)));
-  pull_type (self->pull, text);
+  pull_type (pull_begin_on_sheet (self, grip, grip_place (grip)), text);
   return true;
 }
 

@@ -82,7 +82,8 @@ sheet_zoom_glide (TrammelSheetCanvas *self, SheetView to)
   sheet_zoom_stop (self);
   self->glide_from = self->view;
   self->glide_to = to;
-  self->glide = adw_timed_animation_new (GTK_WIDGET (self), 0, 1, glide_ms, adw_callback_animation_target_new (sheet_zoom_glide_to, self, NULL));
+  self->glide = adw_timed_animation_new (GTK_WIDGET (self), 0, 1, glide_ms,
+                                         adw_callback_animation_target_new (sheet_zoom_glide_to, self, NULL));
   adw_timed_animation_set_easing (ADW_TIMED_ANIMATION (self->glide), ADW_EASE_OUT_CUBIC);
   adw_animation_play (self->glide);
 }
@@ -165,6 +166,7 @@ trammel_sheet_canvas_reveal_selection (TrammelSheetCanvas *self)
     return;
   near = view_to_screen (&self->view, box.min);
   far = view_to_screen (&self->view, box.max);
-  if (MAX (near.x, far.x) < 0 || MAX (near.y, far.y) < 0 || MIN (near.x, far.x) > self->view.width || MIN (near.y, far.y) > self->view.height)
+  if (MAX (near.x, far.x) < 0 || MAX (near.y, far.y) < 0
+      || MIN (near.x, far.x) > self->view.width || MIN (near.y, far.y) > self->view.height)
     trammel_sheet_canvas_pan (self, self->view.width / 2 - (near.x + far.x) / 2, self->view.height / 2 - (near.y + far.y) / 2);
 }

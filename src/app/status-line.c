@@ -163,7 +163,8 @@ status_line_fill (TrammelStatusLine *self)
   status_line_add (self, self->hint, NULL);
   status_line_add (self, self->along, NULL);
   status_line_add (self, self->across, NULL);
-  status_line_add (self, status_line_button (gtk_toggle_button_new (), "trammel-snapping-symbolic", _("Snapping"), _("Ctrl+G")), "sheet.snapping");
+  status_line_add (self, status_line_button (gtk_toggle_button_new (), "trammel-snapping-symbolic", _("Snapping"), _("Ctrl+G")),
+                   "sheet.snapping");
   status_line_add (self, gtk_separator_new (GTK_ORIENTATION_VERTICAL), NULL);
   status_line_add (self, status_line_button (gtk_button_new (), "trammel-zoom-out-symbolic", _("Zoom Out"), _("Ctrl+−")), "sheet.zoom-out");
   status_line_add (self, status_line_zoom_button (self->zoom), NULL);

@@ -11,7 +11,9 @@ dimension_aim (DimensionTool *self, const ToolEvent *event)
 
   if (!self->begun || !event->shift)
     return place;
-  return fabs (place.x - self->from.x) >= fabs (place.y - self->from.y) ? (Point) { place.x, self->from.y } : (Point) { self->from.x, place.y };
+  if (fabs (place.x - self->from.x) >= fabs (place.y - self->from.y))
+    return (Point) { place.x, self->from.y };
+  return (Point) { self->from.x, place.y };
 }
 
 static void

@@ -60,11 +60,10 @@ mark_grab (Tool *tool, const ToolEvent *from)
   const Hit hit = { .kind = HIT_MARK, .index = self->mark, .port = self->port };
   Grip *grip = grip_new (trammel_session_aeroplane (session), &hit, trammel_session_selection (session), false);
   const Point place = grip_place (grip);
-  Pull *pull = pull_new (tool->sheet, grip, (PullGround) { GTK_WIDGET (tool->sheet), trammel_sheet_canvas_px }, place);
+  Pull *pull = pull_begin_on_sheet (tool->sheet, grip, place);
 
   if (!point_is_finite (place))
     pull_set_label (pull, _("Add Balance Mark"));
-  trammel_sheet_canvas_take_pull (tool->sheet, pull);
 }
 
 static void

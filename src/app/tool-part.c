@@ -119,11 +119,10 @@ part_grab (Tool *tool, const ToolEvent *from)
   selected = selection_of (id);
   hit = (Hit) { .kind = HIT_PART, .id = id };
   grip = grip_new (next, &hit, &selected, false);
-  pull = pull_new (tool->sheet, grip, (PullGround) { GTK_WIDGET (tool->sheet), trammel_sheet_canvas_px }, grip_place (grip));
   trammel_session_preview (session, next);
   trammel_session_select (session, selected);
+  pull = pull_begin_on_sheet (tool->sheet, grip, grip_place (grip));
   pull_set_label (pull, label);
-  trammel_sheet_canvas_take_pull (tool->sheet, pull);
 }
 
 static void

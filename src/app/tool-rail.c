@@ -59,9 +59,8 @@ rail_grab (Tool *tool, const ToolEvent *from)
   self->laid = false;
   self->from = rail_aim (self, from);
   if (hit.kind == HIT_RAIL_END)
-    trammel_sheet_canvas_take_pull (tool->sheet, pull_new (tool->sheet, grip_new (trammel_session_aeroplane (session), &hit,
-                                                                                  trammel_session_selection (session), false),
-                                                           (PullGround) { GTK_WIDGET (tool->sheet), trammel_sheet_canvas_px }, from->place));
+    pull_begin_on_sheet (tool->sheet, grip_new (trammel_session_aeroplane (session), &hit, trammel_session_selection (session), false),
+                         from->place);
 }
 
 /* A rail that does not hold its part's middle would move the part: it reaches at least that far. */

@@ -136,8 +136,7 @@ select_grab (Tool *tool, const ToolEvent *from)
     select_toggle (self);
   grip = grip_new (trammel_session_aeroplane (session), &self->hit, trammel_session_selection (session), false);
   if (grip != NULL)
-    trammel_sheet_canvas_take_pull (tool->sheet, pull_new (tool->sheet, grip, (PullGround) { GTK_WIDGET (tool->sheet), trammel_sheet_canvas_px },
-                                                           from->place));
+    pull_begin_on_sheet (tool->sheet, grip, from->place);
   self->banding = grip == NULL;
   self->corner = from->place;
 }
