@@ -1,6 +1,4 @@
 #include "app/pull.h"
-#include "trammel-config.h"
-#include <glib/gi18n-lib.h>
 #include "app/pointer-plate.h"
 
 struct Pull {
