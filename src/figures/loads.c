@@ -139,6 +139,6 @@ loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *ae
   gather (self, aerodynamics);
   add_up (self);
   find_what_to_weigh (self);
-  if (!self->count && !self->notes->len)
+  if (!(self->figures.total_g > 0) && !self->notes->len)
     notes_add (self->notes, NOTE_LOOK, NULL, _("There are no masses yet, so there is no balance point. Add parts and structures."));
 }

@@ -94,11 +94,30 @@ closed_to_the_axis (const Outline *half, Outline **made)
   return outline_new ((Point) { first.x, 0 }, segments, all, NULL, made);
 }
 
+/* An outline closes straight from its last node to its first; drawn out, it is no longer open to the planform. */
+static CoreStatus
+closed_to_its_beginning (const Outline *side, Outline **made)
+{
+  const Point first = outline_node (side, 0), last = outline_node (side, outline_segment_count (side));
+  const Segment back = segment_line (first);
+
+  if (first.x != last.x || first.y != last.y)
+    return outline_with_segment_added (side, &back, made);
+  *made = outline_ref (side);
+  return CORE_OK;
+}
+
 /* Seen from the side the sheet stands upright; its lowest place becomes the station 0. */
 static CoreStatus
 side_on_its_lowest (const Outline *side, Outline **made)
 {
-  return outline_mapped (side, (Point) { 1, 1 }, (Point) { 0, -outline_bounds (side).min.y }, made);
+  Outline *closed = NULL;
+  CoreStatus status = closed_to_its_beginning (side, &closed);
+
+  if (status == CORE_OK)
+    status = outline_mapped (closed, (Point) { 1, 1 }, (Point) { 0, -outline_bounds (side).min.y }, made);
+  outline_unref (closed);
+  return status;
 }
 
 static void

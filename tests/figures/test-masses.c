@@ -98,6 +98,25 @@ START_TEST (a_body_seen_only_from_the_side_spreads_its_mass_over_that_area)
 }
 END_TEST
 
+/* The file's outlines close from last to first: what is left out of a rectangle's line is drawn by closing it. */
+START_TEST (a_side_view_that_closes_by_a_straight_line_holds_the_same_mass)
+{
+  Body *body = body_new ("body");
+
+  body->side_outline = polygon_from ((Point[]) { { 20, -14 }, { 20, 10 }, { 260, 10 }, { 260, -14 } }, 4);
+  g_autoptr (Aeroplane) aeroplane = with_structure (with_piece (aeroplane_new (), body), "shell", "body", 33);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_double_eq_tol (figures->mass.x_mm, 140, 1e-9);
+
+  body = body_new ("body");
+  body->side_outline = polygon_from ((Point[]) { { 10, 3 }, { 200, 20 }, { 450, 0 }, { 200, -20 } }, 4);
+  g_autoptr (Aeroplane) slim = with_structure (with_piece (aeroplane_new (), body), "shell", "body", 33);
+  g_autoptr (Figures) slim_figures = figures_once (slim);
+  ck_assert_double_eq (slim_figures->mass.total_g, 33);
+  ck_assert (slim_figures->mass.x_mm > 150 && slim_figures->mass.x_mm < 300);
+}
+END_TEST
+
 /* One plain dihedral lifts the centroid of a rectangle by a quarter of the span times tan Γ. */
 START_TEST (dihedral_lifts_a_wings_mass_and_incidence_lowers_what_lies_aft)
 {
@@ -202,6 +221,17 @@ START_TEST (without_masses_there_is_a_note_and_no_balance_point)
 }
 END_TEST
 
+START_TEST (parts_that_weigh_nothing_are_no_masses_and_said_so)
+{
+  Aeroplane *made = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (0, 600, 110));
+  g_autoptr (Aeroplane) aeroplane = with_part (made, "motor", 0, 30);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  ck_assert_double_nan (figures->mass.x_mm);
+  ck_assert_ptr_nonnull (note_with (figures, "no masses yet"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -221,6 +251,8 @@ main (void)
   tcase_add_test (tests, a_part_left_ashore_weighs_nothing);
   tcase_add_test (tests, deviations_that_are_not_stated_are_those_of_the_class);
   tcase_add_test (tests, a_mass_of_nothing_drawn_and_without_a_place_is_a_problem_and_withholds_the_balance_point);
+  tcase_add_test (tests, a_side_view_that_closes_by_a_straight_line_holds_the_same_mass);
+  tcase_add_test (tests, parts_that_weigh_nothing_are_no_masses_and_said_so);
   tcase_add_test (tests, without_masses_there_is_a_note_and_no_balance_point);
   return run_suite (suite, tests);
 }
