@@ -231,16 +231,15 @@ quarter_chord_x (const MeshStrip *strip)
   return 0.75 * strip->leading_x + 0.25 * strip->trailing_x;
 }
 
-/* How much of the extrapolation the kink of the first surface's quarter-chord line at the centre asks for, 0 to 1, without a
+/* How much of the extrapolation the kink of a surface's quarter-chord line at the centre asks for, 0 to 1, without a
  * step. A curved wing has none there, however far its tips trail. */
 static double
-extrapolated_part (const Mesh *mesh, LatticeSpacing spacing)
+extrapolated_part (const Mesh *mesh, const MeshSurface *surface, LatticeSpacing spacing)
 {
-  const MeshSurface *first = &mesh->surfaces[0];
-  const MeshStrip *root = &mesh->strips[first->strip], *next = root + 1;
+  const MeshStrip *root = &mesh->strips[surface->strip], *next = root + 1;
   double sweep, part;
 
-  if (spacing == LATTICE_EVEN || first->strip_count < 2)
+  if (spacing == LATTICE_EVEN || surface->strip_count < 2)
     return 0;
   sweep = fabs (atan2 (quarter_chord_x (next) - quarter_chord_x (root), next->control_y - root->control_y));
   part = fmin (fmax ((sweep - plain_sweep) / (extrapolated_sweep - plain_sweep), 0), 1);
@@ -255,14 +254,17 @@ load_extrapolate (Load *fine, const Load *coarse, double part)
 }
 
 /* The kink of a swept wing at its centre line leaves an error in proportion to the panels' size; half as many strips and
- * panels tell twice that error. */
+ * panels tell twice that error. In company the first surface's kink is felt by all; by itself a further surface has its own
+ * or none. */
 static void
-solution_extrapolate (Solution *fine, const Solution *coarse, size_t surface_count, double part)
+solution_extrapolate (const Mesh *mesh, LatticeSpacing spacing, Solution *fine, const Solution *coarse, double part)
 {
-  for (size_t i = 0; i < surface_count; i++)
+  for (size_t i = 0; i < mesh->surface_count; i++)
     {
+      const double own = i ? part * extrapolated_part (mesh, &mesh->surfaces[i], spacing) : part;
+
       load_extrapolate (&fine->surfaces[i].company, &coarse->surfaces[i].company, part);
-      load_extrapolate (&fine->surfaces[i].alone, &coarse->surfaces[i].alone, part);
+      load_extrapolate (&fine->surfaces[i].alone, &coarse->surfaces[i].alone, own);
     }
   fine->roll_moment += part * (fine->roll_moment - coarse->roll_moment);
   fine->span_efficiency += part * (fine->span_efficiency - coarse->span_efficiency);
@@ -278,7 +280,7 @@ solve_question (Lattice *self, const Question *question)
 
   if (status)
     return status;
-  if ((part = extrapolated_part (&self->mesh, question->options.spacing)) > 0
+  if ((part = extrapolated_part (&self->mesh, self->mesh.surfaces, question->options.spacing)) > 0
       && ((status = mesh_build (&self->mesh, surfaces, question->count, question->options, 2))
           || (status = solve_panels (self, question, &self->coarse))
           || (status = mesh_build (&self->mesh, surfaces, question->count, question->options, 1))))
@@ -286,7 +288,7 @@ solve_question (Lattice *self, const Question *question)
   if ((status = solve_panels (self, question, &self->fine)))
     return status;
   if (part > 0)
-    solution_extrapolate (&self->fine, &self->coarse, question->count, part);
+    solution_extrapolate (&self->mesh, question->options.spacing, &self->fine, &self->coarse, part);
   return CORE_OK;
 }
 

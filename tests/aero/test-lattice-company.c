@@ -217,6 +217,20 @@ START_TEST (extrapolation_sets_in_smoothly_as_sweep_grows)
 }
 END_TEST
 
+/* The wing's kink is the wing's: a straight tail by itself has the lift it has without any wing before it. */
+START_TEST (a_straight_tails_own_lift_owes_nothing_to_the_sweep_of_the_wing)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 400, 0, 160, 213, 96 });
+  Outline *tail = wing_trapezium ((Trapezium) { 144, 700, 80, 700, 80 });
+  const LatticeSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 }, { .outline = tail, .z = 13, .pressure_ratio = 1 } };
+  const Answer both = answer_of (surfaces, 2), alone = answer_of (surfaces + 1, 1);
+
+  ck_assert_double_eq_tol (both.shares[1].alone_lift_slope, alone.shares[0].alone_lift_slope, 0.0005 * alone.shares[0].alone_lift_slope);
+  outline_unref (wing);
+  outline_unref (tail);
+}
+END_TEST
+
 START_TEST (a_foreplane_flies_in_the_wings_upwash_and_the_wing_in_its_downwash)
 {
   Outline *wing = wing_trapezium ((Trapezium) { 400, 500, 130, 530, 100 });
@@ -323,6 +337,7 @@ main (void)
   tcase_add_test (tests, a_tail_of_any_span_in_the_wakes_plane_changes_the_neutral_point_smoothly);
   tcase_add_loop_test (tests, default_panels_are_as_near_the_limit_as_promised, 0, sizeof promised / sizeof *promised);
   tcase_add_test (tests, extrapolation_sets_in_smoothly_as_sweep_grows);
+  tcase_add_test (tests, a_straight_tails_own_lift_owes_nothing_to_the_sweep_of_the_wing);
   tcase_add_test (tests, a_foreplane_flies_in_the_wings_upwash_and_the_wing_in_its_downwash);
   tcase_add_test (tests, a_biplanes_wings_take_lift_from_each_other);
   tcase_add_test (tests, the_order_of_further_surfaces_does_not_matter);
