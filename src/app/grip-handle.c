@@ -22,13 +22,19 @@ grip_handle_set (const Grip *self, const Aeroplane *now, Point place)
 
   if (outline_with_handle_at (grip_outline (self, now), self->index, self->handle, place, &made) != CORE_OK)
     return NULL;
+  /* The handle across a smooth node turns with this one, and must not cross either. */
+  made = grip_lifted (self, made, self->index);
+  if (!grip_stays_on_its_half (self, made)) {
+    outline_unref (made);
+    return NULL;
+  }
   return outline_owner_with (now, self->id, self->side, made);
 }
 
 static Aeroplane *
 grip_handle_moved (const Grip *self, Point place, bool loose)
 {
-  return grip_handle_set (self, self->start, place);
+  return grip_handle_set (self, self->start, (Point) { place.x, fmax (place.y, grip_floor (self)) });
 }
 
 static size_t
@@ -53,6 +59,8 @@ grip_handle_with_row (const Grip *self, const Aeroplane *now, size_t row, double
     to.y = value;
   else
     to.x = value;
+  if (to.y < grip_floor (self))
+    return NULL;
   return grip_handle_set (self, now, to);
 }
 

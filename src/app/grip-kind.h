@@ -32,6 +32,13 @@ const char    *grip_across_name (const Grip *self);
 /** The outline that a held node or handle belongs to, in `now`; NULL when it is gone. */
 const Outline *grip_outline     (const Grip *self, const Aeroplane *now);
 
+/** How low a node or handle of the held outline may be pulled, mm: the centre line, a fin's root; -INFINITY where there is no such line. */
+double         grip_floor             (const Grip *self);
+/** The outline with what sank below that line because the node moved, the handles beside it, laid upon it. Takes and gives. */
+Outline       *grip_lifted            (const Grip *self, Outline *takes, size_t node);
+/** Whether the outline reaches no further across that line than it did when taken. */
+bool           grip_stays_on_its_half (const Grip *self, const Outline *outline);
+
 /** The rows that every kind ends with. Returns the count with it. */
 size_t grip_add_row    (GripRow rows[GRIP_ROWS], size_t count, const char *name, double mm, bool typed);
 size_t grip_add_margin (GripRow rows[GRIP_ROWS], size_t count, const Figures *figures);

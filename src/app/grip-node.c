@@ -37,17 +37,15 @@ grip_node_place (const Grip *self, const Aeroplane *now)
   return outline != NULL && self->index < outline_node_count (outline) ? outline_node (outline, self->index) : (Point) { NAN, NAN };
 }
 
-/* A node on the centre line stays there and no half-outline crosses it; heights are free. */
+/* A node on the centre line stays there; a height goes freely as far as the root. */
 static Point
 grip_node_kept (const Grip *self, Point from, Point by, bool loose)
 {
   Point to = point_add (from, by);
 
-  if (grip_across (self) == ACROSS_HEIGHT)
-    return to;
-  if (from.y == 0 && !loose)
+  if (grip_across (self) != ACROSS_HEIGHT && from.y == 0 && !loose)
     to.y = 0;
-  to.y = fmax (to.y, 0);
+  to.y = fmax (to.y, grip_floor (self));
   return to;
 }
 
@@ -65,7 +63,11 @@ grip_node_moved (const Grip *self, Point place, bool loose)
     if (outline_with_node_at (outline, node, grip_node_kept (self, outline_node (start, node), by, loose), &next) != CORE_OK)
       continue;
     outline_unref (outline);
-    outline = next;
+    outline = grip_lifted (self, next, node);
+  }
+  if (!grip_stays_on_its_half (self, outline)) {
+    outline_unref (outline);
+    return NULL;
   }
   return outline_owner_with (self->start, self->id, self->side, outline);
 }
@@ -109,9 +111,13 @@ grip_node_with_row (const Grip *self, const Aeroplane *now, size_t row, double v
     to.y = value;
   else
     to.x = value;
-  if (to.y < 0 && grip_across (self) != ACROSS_HEIGHT)
+  if (to.y < grip_floor (self) || outline_with_node_at (outline, self->index, to, &made) != CORE_OK)
     return NULL;
-  return outline_with_node_at (outline, self->index, to, &made) == CORE_OK ? outline_owner_with (now, self->id, self->side, made) : NULL;
+  made = grip_lifted (self, made, self->index);
+  if (grip_stays_on_its_half (self, made))
+    return outline_owner_with (now, self->id, self->side, made);
+  outline_unref (made);
+  return NULL;
 }
 
 static char *
