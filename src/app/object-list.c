@@ -68,27 +68,50 @@ list_add_nodes (GPtrArray *lines, const char *id, const Outline *outline, bool s
   }
 }
 
+/* What keeps an outline from enclosing a surface, in the two or three words that a row has room for. */
+static const char *
+outline_fault_words (const Outline *outline, CoreStatus status)
+{
+  switch (status) {
+    case CORE_OPEN:           return _("outline open");
+    case CORE_CROSSES_ITSELF: return _("outline crosses itself");
+    case CORE_OUT_OF_RANGE:   return outline_bounds (outline).min.y < 0 ? _("crosses the centre line") : _("reaches inside its root");
+    case CORE_NO_SPAN:
+    case CORE_NO_AREA:        return _("encloses nothing");
+    default:                  return _("cannot be measured");
+  }
+}
+
+static char *
+surface_remark (TrammelSession *session, const Surface *surface)
+{
+  const SurfaceFigures *figures = figures_of_surface (trammel_session_figures (session), surface->piece.id);
+
+  if (figures == NULL)
+    return g_strdup ("");
+  return figures->area_mm2 > 0 ? units_area (trammel_session_units (session), figures->area_mm2)
+                               : g_strdup (outline_fault_words (surface->outline, figures->status));
+}
+
 static void
 list_add_surface (GPtrArray *lines, TrammelSession *session, const Surface *surface)
 {
-  const Units units = trammel_session_units (session);
-  const SurfaceFigures *figures = figures_of_surface (trammel_session_figures (session), surface->piece.id);
-
   list_add (lines, &(ListLine) {
-    .words = g_strdup (surface_role_name (surface->role)),
-    .remark = figures != NULL && figures->area_mm2 > 0 ? units_area (units, figures->area_mm2) : g_strdup (_("outline open")),
+    .words = g_strdup (surface_role_name (surface->role)), .remark = surface_remark (session, surface),
     .id = g_strdup (surface->piece.id), .node = -1,
   });
   if (selection_has (trammel_session_selection (session), surface->piece.id))
-    list_add_nodes (lines, surface->piece.id, surface->outline, false, units);
+    list_add_nodes (lines, surface->piece.id, surface->outline, false, trammel_session_units (session));
 }
 
 static void
 list_add_body (GPtrArray *lines, TrammelSession *session, const Body *body)
 {
   const Units units = trammel_session_units (session);
+  const bool crosses = body->outline != NULL && outline_check (body->outline, NULL) == CORE_CROSSES_ITSELF;
+  const char *remark = crosses ? outline_fault_words (body->outline, CORE_CROSSES_ITSELF) : "";
 
-  list_add (lines, &(ListLine) { .words = g_strdup (_("Body")), .remark = g_strdup (""), .id = g_strdup (body->piece.id), .node = -1 });
+  list_add (lines, &(ListLine) { .words = g_strdup (_("Body")), .remark = g_strdup (remark), .id = g_strdup (body->piece.id), .node = -1 });
   if (!selection_has (trammel_session_selection (session), body->piece.id))
     return;
   if (body->outline != NULL)

@@ -2,6 +2,7 @@
 #include <adwaita.h>
 #include <math.h>
 #include "app/panel.h"
+#include "document/changes.h"
 #include "document/reader.h"
 #include "support/gui.h"
 
@@ -192,6 +193,41 @@ START_TEST (a_row_of_the_list_selects_its_thing_and_the_rows_follow)
   press ("Battery 2S 450, 27\u00a0g");
   ck_assert_str_eq (selection_single (trammel_session_selection (stage.session)), "battery");
   find ("Forward end, mm");
+}
+END_TEST
+
+static void
+replace_wing (Outline *takes)
+{
+  const Aeroplane *now = trammel_session_aeroplane (stage.session);
+
+  ck_assert_ptr_nonnull (takes);
+  trammel_session_do (stage.session, change_surface_outline (now, "wing", takes), "Change Outline");
+}
+
+static Outline *
+polygon (const Point nodes[], size_t count)
+{
+  Segment segments[8];
+  Outline *made = NULL;
+
+  for (size_t i = 1; i < count; i++)
+    segments[i - 1] = segment_line (nodes[i]);
+  ck_assert_int_eq (outline_new (nodes[0], segments, count - 1, NULL, &made), CORE_OK);
+  return made;
+}
+
+static const struct { const char *says; Point nodes[5]; } faulty_wings[] = {
+  { "Wing, outline open",             { { 100, 0 }, { 110, 300 }, { 190, 300 }, { 200, 80 }, { 200, 60 } } },
+  { "Wing, outline crosses itself",   { { 100, 0 }, { 190, 300 }, { 110, 300 }, { 200, 150 }, { 200, 0 } } },
+  { "Wing, crosses the centre line",  { { 100, -20 }, { 110, 300 }, { 190, 300 }, { 195, 100 }, { 200, -20 } } },
+  { "Wing, encloses nothing",         { { 100, 0 }, { 110, 300 }, { 100, 0 }, { 110, 300 }, { 100, 0 } } },
+};
+
+START_TEST (the_list_says_what_is_wrong_with_an_outline)
+{
+  replace_wing (polygon (faulty_wings[_i].nodes, G_N_ELEMENTS (faulty_wings[_i].nodes)));
+  find (faulty_wings[_i].says);
 }
 END_TEST
 
@@ -405,6 +441,7 @@ panel_suite (void)
   tcase_add_test (with, ctrl_z_in_a_field_undoes_the_value_just_typed);
   tcase_add_test (with, half_typed_text_does_not_land_on_what_is_selected_next);
   tcase_add_test (with, a_row_of_the_list_selects_its_thing_and_the_rows_follow);
+  tcase_add_loop_test (with, the_list_says_what_is_wrong_with_an_outline, 0, G_N_ELEMENTS (faulty_wings));
   tcase_add_test (with, move_to_aim_puts_the_margin_on_the_aim_where_the_rail_reaches);
   tcase_add_test (with, a_rail_can_be_taken_away_and_given_again);
   tcase_add_test (with, a_rails_end_does_not_pass_the_other);
