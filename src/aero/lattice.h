@@ -48,6 +48,8 @@ typedef struct {
   double neutral_point_x;
   double roll_damping;          /* dC_l / d(p b / 2V) on reference area and span, about the centre line; NaN unless asked for */
   double span_efficiency;       /* of the first surface alone, from the far wake; NaN unless asked for */
+  double pitching_lift, pitching_moment;   /* dC_L / d(q/V), a length, and that lift times where it acts, length², both for
+                                              turning about x = 0; for lattice_pitch_damping. NaN unless asked for */
 } LatticeResult;
 
 /** Memory for the solves, grown as needed and kept from call to call; one user at a time. */
@@ -59,7 +61,8 @@ typedef enum {
   LATTICE_NEUTRAL_POINT = 0,
   LATTICE_ALONE         = 1,    /* each surface by itself as well: alone_*, downwash_gradient */
   LATTICE_ROLL          = 2,    /* the antisymmetric system too */
-  LATTICE_FAR_WAKE      = 4
+  LATTICE_FAR_WAKE      = 4,
+  LATTICE_PITCH         = 8     /* one more right-hand side */
 } LatticeWants;
 
 /** Solves for the surfaces together.
@@ -76,6 +79,17 @@ typedef enum {
  *             Lan, A Quasi-Vortex-Lattice Method in Thin Wing Theory, J. Aircraft 11 (1974) */
 CoreStatus lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, unsigned wants,
                           double reference_area, double reference_span, LatticeShare shares[], LatticeResult *result);
+
+/** Damping in pitch, dC_m / d(q c / 2V), negative where turning is resisted, per radian, about the axis x = axis_x with the chord c;
+ *  of all horizontal surfaces in steady turning: what the downwash's delay adds (dC_m / dα̇) is not in it. Needs LATTICE_PITCH.
+ *  source    Etkin and Reid, Dynamics of Flight, 3rd ed., section 5.4, for the definition */
+double lattice_pitch_damping (const LatticeResult *result, double axis_x, double chord);
+
+/** How lift is spread over one surface in company: at each strip's station the section's lift coefficient over the surface's own.
+ *  Of the incidence alone: washout and deflected controls come on top.
+ *  stations  up to `room` entries, from the root outboard;  returns how many strips there are. Needs a solve that succeeded. */
+typedef struct { double station, chord, lift_ratio; } LatticeStation;
+size_t lattice_span_loading (const Lattice *self, size_t surface, LatticeStation stations[], size_t room);
 
 /** Vertical flow at points in the plane z for one radian of incidence, from the last solve (which must have succeeded):
  *  w / (V α), up positive (upwash ahead of the wing, negative behind), on the centre line. For the body's strips.
