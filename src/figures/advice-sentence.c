@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/names.h"
+#include "figures/no-neutral-point.h"
 #include "figures/tail-volume.h"
 
 /* Every sentence is whole for the translator: the same thing said of the battery and of a part by its name are two. %s that stand
@@ -27,54 +28,6 @@ ballast_phrase (const AdviceMeans *means, Units units)
   const double least = units.mass == MASS_OZ ? 2.8349523125 : 1;
 
   return units_mass (units, fmax (means->ballast_g, least));
-}
-
-static char *
-sentence_open (const SurfaceFigures *surface)
-{
-  switch (surface->surface->role)
-    {
-    case ROLE_TAILPLANE:
-      return g_strdup (_("Carry the outline to the centre line; the tailplane then closes."));
-    case ROLE_FOREPLANE:
-      return g_strdup (_("Carry the outline to the centre line; the foreplane then closes."));
-    case ROLE_FIN:
-      return g_strdup (_("Carry the outline back to the root; the fin then closes."));
-    default:
-      return g_strdup (_("Carry the outline to the centre line; the wing then closes."));
-    }
-}
-
-static char *
-sentence_crosses (const SurfaceFigures *surface)
-{
-  switch (surface->surface->role)
-    {
-    case ROLE_TAILPLANE:
-      return g_strdup (_("The tailplane's outline crosses itself. Drag one of its nodes away."));
-    case ROLE_FOREPLANE:
-      return g_strdup (_("The foreplane's outline crosses itself. Drag one of its nodes away."));
-    case ROLE_FIN:
-      return g_strdup (_("The fin's outline crosses itself. Drag one of its nodes away."));
-    default:
-      return g_strdup (_("The wing's outline crosses itself. Drag one of its nodes away."));
-    }
-}
-
-static char *
-sentence_empty (const SurfaceFigures *surface)
-{
-  switch (surface->surface->role)
-    {
-    case ROLE_TAILPLANE:
-      return g_strdup (_("The tailplane encloses nothing yet. Give it a span and a chord."));
-    case ROLE_FOREPLANE:
-      return g_strdup (_("The foreplane encloses nothing yet. Give it a span and a chord."));
-    case ROLE_FIN:
-      return g_strdup (_("The fin encloses nothing yet. Give it a height and a chord."));
-    default:
-      return g_strdup (_("The wing encloses nothing yet. Give it a span and a chord."));
-    }
 }
 
 static char *
@@ -230,10 +183,13 @@ advice_sentence (const Figures *figures, const AdviceMeans *means, AdviceState s
   switch (state)
     {
     case STATE_NO_WING:               return g_strdup (_("No wing yet: draw its outline, or start from numbers."));
-    case STATE_OUTLINE_OPEN:          return sentence_open (surface);
-    case STATE_OUTLINE_CROSSES:       return sentence_crosses (surface);
-    case STATE_OUTLINE_EMPTY:         return sentence_empty (surface);
-    case STATE_NO_NEUTRAL_POINT:      return g_strdup (_("Two surfaces lie in one place. Move one of them."));
+    case STATE_OUTLINE_OPEN:
+    case STATE_OUTLINE_CROSSES:
+    case STATE_OUTLINE_BEYOND:
+    case STATE_OUTLINE_INBOARD:
+    case STATE_OUTLINE_EMPTY:
+    case STATE_OUTLINE_UNMEASURED:    return advice_outline_sentence (state, surface->surface->role);
+    case STATE_NO_NEUTRAL_POINT:      return g_strdup (no_neutral_point_headline (&figures->neutral_point));
     case STATE_WING_ALONE:            return g_strdup (_("No tailplane yet: the neutral point is the wing's alone."));
     case STATE_NO_MASSES:             return g_strdup (_("No masses yet: add the battery, the motor and the structure."));
     case STATE_NO_PLACE:              return g_strdup (_("A mass has no place yet: draw what it is of."));

@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include "balance/slide.h"
+#include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
 
 /* A deviation that says "weigh first", % MAC. */
@@ -76,17 +77,36 @@ advice_means_of (const Figures *figures)
 }
 
 static AdviceState
+state_of_outline (const SurfaceFigures *surface)
+{
+  if (isfinite (surface->area_mm2))
+    return STATE_IN_BAND;
+  switch (surface->status)
+    {
+    case CORE_OPEN:
+      return STATE_OUTLINE_OPEN;
+    case CORE_CROSSES_ITSELF:
+      return STATE_OUTLINE_CROSSES;
+    case CORE_OUT_OF_RANGE:
+      return surface_is_beyond_the_centre (surface->surface) ? STATE_OUTLINE_BEYOND : STATE_OUTLINE_INBOARD;
+    case CORE_NO_SPAN:
+    case CORE_NO_AREA:
+      return STATE_OUTLINE_EMPTY;
+    default:
+      return STATE_OUTLINE_UNMEASURED;
+    }
+}
+
+static AdviceState
 state_of_outlines (const Figures *figures, const SurfaceFigures **surface)
 {
   for (size_t i = 0; i < figures->surface_count; i++)
     {
+      const AdviceState state = state_of_outline (&figures->surfaces[i]);
+
       *surface = &figures->surfaces[i];
-      if ((*surface)->status == CORE_OPEN)
-        return STATE_OUTLINE_OPEN;
-      if ((*surface)->status == CORE_CROSSES_ITSELF)
-        return STATE_OUTLINE_CROSSES;
-      if (isnan ((*surface)->area_mm2))
-        return STATE_OUTLINE_EMPTY;
+      if (state != STATE_IN_BAND)
+        return state;
     }
   *surface = NULL;
   return STATE_IN_BAND;

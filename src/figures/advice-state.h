@@ -6,7 +6,11 @@ typedef enum {
   STATE_NO_WING,
   STATE_OUTLINE_OPEN,
   STATE_OUTLINE_CROSSES,
+  STATE_OUTLINE_BEYOND,        /* a half reaches over the centre line */
+  STATE_OUTLINE_INBOARD,       /* a half reaches where its root is to be carried */
   STATE_OUTLINE_EMPTY,
+  STATE_OUTLINE_UNMEASURED,    /* out of all proportion, or no memory */
+  STATE_OUTLINE_LAST = STATE_OUTLINE_UNMEASURED,
   STATE_NO_NEUTRAL_POINT,
   STATE_WING_ALONE,
   STATE_NO_MASSES,

@@ -4,12 +4,22 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/names.h"
+#include "figures/no-neutral-point.h"
 #include "figures/notes.h"
 #include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
 
 static void
-note_no_neutral_point (Aerodynamics *self, CoreStatus status)
+note_not_found (Aerodynamics *self)
+{
+  const Surface *at_fault = self->point.at_fault[0];
+  g_autofree char *finding = no_neutral_point_finding (&self->point);
+
+  notes_add_problem (self->notes, at_fault ? &at_fault->piece : &aerodynamics_reference (self)->surface->piece, "%s", finding);
+}
+
+static void
+note_no_neutral_point (Aerodynamics *self)
 {
   const SurfaceFigures *reference = aerodynamics_reference (self);
   const Piece *piece = reference ? &reference->surface->piece : NULL;
@@ -18,12 +28,10 @@ note_no_neutral_point (Aerodynamics *self, CoreStatus status)
     notes_add_problem (self->notes, NULL, _("There is no surface yet. Draw the wing, or start from numbers."));
   else if (!reference)
     notes_add_problem (self->notes, NULL, _("There is no wing with an area yet, so there is no neutral point."));
-  else if (status == CORE_NO_AREA)
-    notes_add (self->notes, NOTE_LOOK, piece, _("The neutral point is withheld until every wing and tail has a closed outline."));
-  else if (status == CORE_SINGULAR)
-    notes_add_problem (self->notes, piece, _("The neutral point cannot be found: two surfaces lie in one place, or a chord is nothing."));
+  else if (self->point.status == CORE_NO_AREA)
+    notes_add (self->notes, NOTE_LOOK, piece, _("The neutral point is withheld until the outline of every wing and tail can be measured."));
   else
-    notes_add_problem (self->notes, piece, _("The neutral point cannot be found: %s."), _(core_status_sentence (status)));
+    note_not_found (self);
 }
 
 static void
@@ -107,16 +115,16 @@ note_not_reckoned (Aerodynamics *self)
 }
 
 void
-aerodynamics_note (Aerodynamics *self, CoreStatus status)
+aerodynamics_note (Aerodynamics *self)
 {
   for (size_t i = 0; i < self->surface_count; i++)
     surface_figures_note (&self->surfaces[i], self->notes);
   note_bodies_outlines (self);
   note_not_reckoned (self);
   note_wing_alone (self);
-  if (status != CORE_OK)
+  if (self->point.status != CORE_OK)
     {
-      note_no_neutral_point (self, status);
+      note_no_neutral_point (self);
       return;
     }
   note_methods (self);

@@ -147,7 +147,7 @@ solve (Aerodynamics *self, Lattice *lattice, const Aeroplane *aeroplane)
   self->point = solution.point;
   self->tail_volume = tail_volume_of (self->surfaces, self->surface_count, aerodynamics_reference (self), self->wing_area_mm2);
   self->point.wing_alone = is_wing_alone (self);
-  aerodynamics_note (self, solution.status);
+  aerodynamics_note (self);
 }
 
 void

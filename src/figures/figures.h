@@ -39,6 +39,8 @@ typedef struct {
   double downwash_gradient;     /* effective, at the first tailplane */
   double sigma_mm;
   bool wing_alone;              /* the aeroplane has no second horizontal surface and is not tailless */
+  CoreStatus status;            /* CORE_OK when there is a neutral point, else what stood in the way; CORE_NO_AREA when it is withheld */
+  const Surface *at_fault[2];   /* the surface that stood in the way, or the two together; NULL where none can be named */
 } NeutralPointFigures;
 
 /** The mark at one station, aft of the local leading edge there. */

@@ -3,6 +3,7 @@
 #include <math.h>
 #include "aero/handbook.h"
 #include "figures/body-shift.h"
+#include "figures/solve-fault.h"
 #include "figures/surface-figures.h"
 
 /* The horizontal surfaces as both methods want them: the reference first, else in the document's order. */
@@ -148,29 +149,42 @@ fill_point (NeutralPointSolution *made, const NeutralPointCase *wanted, const La
   made->body_plane_mm = body.plane_mm;
 }
 
+static void
+find_fault (NeutralPointFigures *point, Lattice *lattice, const Company *company)
+{
+  const SolveFault fault = solve_fault_find (lattice, company->lattice, company->count, point->status);
+
+  if (fault.first >= 0)
+    point->at_fault[0] = company->figures[fault.first]->surface;
+  if (fault.second >= 0)
+    point->at_fault[1] = company->figures[fault.second]->surface;
+}
+
 NeutralPointSolution
 neutral_point_solve (Lattice *lattice, const NeutralPointCase *wanted)
 {
-  NeutralPointSolution made = { .status = CORE_NO_AREA,
-                                .point = { NAN, NAN, NAN, NAN, NAN, NAN, NAN, false } };
+  NeutralPointSolution made = { .point = { NAN, NAN, NAN, NAN, NAN, NAN, NAN, false, CORE_NO_AREA, { NULL, NULL } } };
+  NeutralPointFigures *point = &made.point;
   LatticeResult result;
   Company company;
 
   if (!wanted->reference)
     return made;
   company = company_of (wanted);
-  made.status = lattice_solve (lattice, company.lattice, company.count, lattice_default_options (),
-                               LATTICE_NEUTRAL_POINT | LATTICE_ALONE, wanted->reference->area_mm2,
-                               wanted->reference->planform.span, company.shares, &result);
-  if (made.status == CORE_OK)
+  point->status = lattice_solve (lattice, company.lattice, company.count, lattice_default_options (),
+                                 LATTICE_NEUTRAL_POINT | LATTICE_ALONE, wanted->reference->area_mm2,
+                                 wanted->reference->planform.span, company.shares, &result);
+  if (point->status == CORE_OK)
     {
       for (size_t i = 0; i < company.count; i++)
         company.figures[i]->lift_slope_per_rad = company.shares[i].alone_lift_slope;
       if (all_are_measured (wanted))
         fill_point (&made, wanted, lattice, &company, &result);
       else
-        made.status = CORE_NO_AREA;
+        point->status = CORE_NO_AREA;
     }
+  else
+    find_fault (point, lattice, &company);
   company_clear (&company);
   return made;
 }

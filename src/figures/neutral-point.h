@@ -4,8 +4,7 @@
 
 /** What one solve of an aeroplane's surfaces and bodies gave. */
 typedef struct {
-  CoreStatus status;            /* CORE_OK when there is a neutral point */
-  NeutralPointFigures point;    /* NAN throughout unless status is CORE_OK */
+  NeutralPointFigures point;    /* NAN throughout unless its status is CORE_OK */
   double body_plane_mm;         /* how far the body's shift changes when the flow is taken in the plane of its axis */
 } NeutralPointSolution;
 

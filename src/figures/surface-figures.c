@@ -58,6 +58,29 @@ surface_lift (const Surface *surface, double station)
   return lift + (station - from) * tan (angle * (G_PI / 180));
 }
 
+bool
+surface_is_beyond_the_centre (const Surface *surface)
+{
+  return outline_bounds (surface->outline).min.y < 0;
+}
+
+/* What has no fault in itself and still is no half of anything, or is beyond all measure. */
+static void
+note_unmeasured (const SurfaceFigures *figures, GPtrArray *notes)
+{
+  const Piece *piece = &figures->surface->piece;
+  const char *name = piece_name (piece);
+
+  if (figures->status == CORE_OUT_OF_RANGE && surface_is_beyond_the_centre (figures->surface))
+    notes_add_problem (notes, piece, _("The outline of “%s” crosses the centre line. Drag back what lies beyond it."), name);
+  else if (figures->status == CORE_OUT_OF_RANGE)
+    notes_add_problem (notes, piece, _("The outline of “%s” reaches inboard of its root. Drag it outboard, or the root inboard."), name);
+  else if (figures->status == CORE_NO_MEMORY)
+    notes_add_problem (notes, piece, _("There is no memory left to measure “%s”. Close another window, then change its outline."), name);
+  else
+    notes_add_problem (notes, piece, _("“%s” is too large or too small to be measured. Correct the places of its nodes."), name);
+}
+
 void
 surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes)
 {
@@ -84,6 +107,6 @@ surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes)
       notes_add_problem (notes, piece, _("The outline of “%s” encloses nothing. Give it a span and a chord."), name);
       return;
     default:
-      notes_add_problem (notes, piece, _("“%s” cannot be measured: %s."), name, _(core_status_sentence (figures->status)));
+      note_unmeasured (figures, notes);
     }
 }
