@@ -1,6 +1,7 @@
 #include "app/dimension-field.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/length-limit.h"
 #include "app/outline-owner.h"
 #include "app/sheet-field.h"
 #include "document/changes.h"
@@ -51,7 +52,7 @@ dimension_node_changed (const Aeroplane *aeroplane, const Hit *dimension, double
   Outline *made = NULL;
   Point place;
 
-  if (!dimension_node (aeroplane, dimension, &place) || (station && mm < 0))
+  if (!dimension_node (aeroplane, dimension, &place))
     return NULL;
   place = station ? (Point) { place.x, mm } : (Point) { mm, place.y };
   if (outline_with_node_at (outline_owner_outline (aeroplane, dimension->id, false), dimension->index, place, &made) != CORE_OK)
@@ -66,13 +67,32 @@ dimension_changed (const Aeroplane *aeroplane, const Hit *dimension, double mm)
 
   switch (dimension->dimension) {
     case DIMENSION_SPAN:
-      return mm > 0 ? change_surface_span (aeroplane, dimension->id, mm) : NULL;
+      return change_surface_span (aeroplane, dimension->id, mm);
     case DIMENSION_MARK:
-      return mm >= 0 ? change_mark_station (aeroplane, dimension->index, mm) : NULL;
+      return change_mark_station (aeroplane, dimension->index, mm);
     case DIMENSION_PART_X:
       return part != NULL ? change_part_place (aeroplane, dimension->id, mm, part->y, part->z) : NULL;
     default:
       return dimension_node_changed (aeroplane, dimension, mm);
+  }
+}
+
+static char *
+mark_refusal (const Figures *figures, double mm)
+{
+  if (figures->reference != NULL && mm >= 0 && mm <= figures->reference->planform.span / 2)
+    return NULL;
+  return g_strdup (_("The station lies on the wing: between the centre line and the tip."));
+}
+
+char *
+dimension_refusal (const Figures *figures, const Hit *dimension, double mm, Units units)
+{
+  switch (dimension->dimension) {
+    case DIMENSION_SPAN:         return length_limit_span (units, mm);
+    case DIMENSION_MARK:         return mark_refusal (figures, mm);
+    case DIMENSION_NODE_STATION: return length_limit_place (units, mm, 0);
+    default:                     return length_limit_place (units, mm, -LENGTH_LIMIT_MM);
   }
 }
 
@@ -92,11 +112,16 @@ static gboolean
 open_dimension_entered (TrammelSheetField *field, double mm, OpenDimension *open)
 {
   TrammelSession *session = trammel_sheet_canvas_session (open->sheet);
+  g_autofree char *refusal = NULL;
   Aeroplane *next;
 
   /* Looked at and left as it was: no step. */
   if (dimension_value (trammel_session_figures (session), &open->hit) == mm)
     return TRUE;
+  refusal = dimension_refusal (trammel_session_figures (session), &open->hit, mm, trammel_session_units (session));
+  trammel_sheet_field_refuse (field, refusal);
+  if (refusal != NULL)
+    return FALSE;
   next = dimension_changed (trammel_session_aeroplane (session), &open->hit, mm);
   trammel_session_do (session, next, _(words[open->hit.dimension].step));
   return next != NULL;

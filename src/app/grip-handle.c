@@ -41,7 +41,7 @@ static size_t
 grip_handle_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROWS])
 {
   const Point place = grip_handle_place (self, figures->aeroplane);
-  size_t count = grip_add_row (rows, 0, grip_across_name (self), place.y, true);
+  size_t count = grip_add_across (rows, self, place.y);
 
   count = grip_add_row (rows, count, _("Aft of datum"), place.x, true);
   return grip_add_margin (rows, count, figures);

@@ -89,7 +89,7 @@ static size_t
 grip_node_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROWS])
 {
   const Point node = grip_node_place (self, figures->aeroplane);
-  size_t count = grip_add_row (rows, 0, grip_across_name (self), node.y, true);
+  size_t count = grip_add_across (rows, self, node.y);
 
   count = grip_add_row (rows, count, _("Aft of datum"), node.x, true);
   if (grip_across (self) == ACROSS_STATION)

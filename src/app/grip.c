@@ -1,6 +1,7 @@
 #include "app/grip-kind.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/length-limit.h"
 #include "app/outline-owner.h"
 
 static const GripKind *
@@ -178,8 +179,15 @@ grip_is_of_side (const Grip *self)
 size_t
 grip_add_row (GripRow rows[GRIP_ROWS], size_t count, const char *name, double mm, bool typed)
 {
-  rows[count] = (GripRow) { .name = name, .value = mm, .typed = typed };
+  rows[count] = (GripRow) { .name = name, .value = mm, .typed = typed, .least = -LENGTH_LIMIT_MM };
   return count + 1;
+}
+
+size_t
+grip_add_across (GripRow rows[GRIP_ROWS], const Grip *self, double mm)
+{
+  rows[0] = (GripRow) { .name = grip_across_name (self), .value = mm, .typed = true, .least = fmax (grip_floor (self), -LENGTH_LIMIT_MM) };
+  return 1;
 }
 
 size_t

@@ -11,7 +11,8 @@ typedef struct {
   const char *name;        /* translated */
   double value;            /* mm, or % of MAC; NAN when it cannot be had */
   bool percent;
-  bool typed;              /* can be typed */
+  bool typed;              /* can be typed: */
+  double least;            /* not below, mm */
 } GripRow;
 
 enum { GRIP_ROWS = 4 };

@@ -2,6 +2,7 @@
 #include "app/node-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/length-limit.h"
 #include "app/piece-fields.h"
 #include "document/changes.h"
 
@@ -62,15 +63,32 @@ with_node_place (TrammelSession *session, const FieldSpec *spec, double value)
   return node_with_outline (session, next);
 }
 
-FieldList
-node_fields (void)
-{
-  static const FieldSpec specs[] = {
-    { .label = N_("Station"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
-      .at = offsetof (Point, y), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
-    { .label = N_("Aft of datum"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
-      .at = offsetof (Point, x), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
-  };
+/* A half-outline has no nodes across the centre line; a height goes either way. */
+static const FieldSpec surface_specs[] = {
+  { .label = N_("Station"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
+    .at = offsetof (Point, y), .most = LENGTH_LIMIT_MM, .refused = N_("A station lies between the centre line and 20 m from it.") },
+  { .label = N_("Aft of datum"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
+    .at = offsetof (Point, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
+}, body_specs[] = {
+  { .label = N_("Half width"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
+    .at = offsetof (Point, y), .most = LENGTH_LIMIT_MM, .refused = N_("A half width lies between 0 and 20 m.") },
+  { .label = N_("Aft of datum"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
+    .at = offsetof (Point, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
+}, height_specs[] = {
+  { .label = N_("Height"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
+    .at = offsetof (Point, y), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
+  { .label = N_("Aft of datum"), .kind = FIELD_LENGTH, .value = node_place, .change = with_node_place, .step = N_("Move Node"),
+    .at = offsetof (Point, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
+};
 
-  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+FieldList
+node_fields (TrammelSession *session)
+{
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  if (surface != NULL && surface_is_horizontal (surface))
+    return (FieldList) { surface_specs, G_N_ELEMENTS (surface_specs) };
+  if (surface == NULL && !trammel_session_selection (session)->side)
+    return (FieldList) { body_specs, G_N_ELEMENTS (body_specs) };
+  return (FieldList) { height_specs, G_N_ELEMENTS (height_specs) };
 }

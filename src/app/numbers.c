@@ -2,6 +2,7 @@
 #include "app/numbers.h"
 #include <glib/gi18n-lib.h>
 #include "app/group.h"
+#include "app/length-limit.h"
 #include "app/numbers-shape.h"
 
 struct _TrammelNumbers {
@@ -54,9 +55,6 @@ numbers_complain (TrammelNumbers *self, const char *sentence)
   gtk_widget_set_sensitive (self->add, sentence == NULL);
 }
 
-/* The largest length that is taken for one, mm. */
-static const double furthest = 20000;
-
 static void
 numbers_refuse (TrammelNumbers *self, Number number, const char *sentence)
 {
@@ -75,8 +73,12 @@ numbers_read (TrammelNumbers *self, Number number)
     numbers_refuse (self, number, error->message);
     return false;
   }
-  if (fabs (self->values[number]) > furthest) {
-    numbers_refuse (self, number, _("That is longer than 20 m."));
+  if (fabs (self->values[number]) > LENGTH_LIMIT_MM) {
+    g_autofree char *most = length_limit_words (trammel_session_units (self->session));
+    /* Translators: %s is a length with its unit. */
+    g_autofree char *sentence = g_strdup_printf (_("That is longer than %s."), most);
+
+    numbers_refuse (self, number, sentence);
     return false;
   }
   gtk_widget_remove_css_class (self->entries[number], "error");

@@ -11,7 +11,7 @@ FieldList structure_fields       (void);     /* of the selected surface or body 
 FieldList part_fields            (void);
 FieldList part_size_fields       (void);
 FieldList part_rail_fields       (void);
-FieldList node_fields            (void);
+FieldList node_fields            (TrammelSession *session);
 FieldList body_fields            (void);
 FieldList aeroplane_fields       (void);
 FieldList balance_fields         (void);     /* what an expert asks for */

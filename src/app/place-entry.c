@@ -2,6 +2,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/digit-key.h"
+#include "app/length-limit.h"
 #include "app/pointer-plate.h"
 
 struct PlaceEntry {
@@ -17,7 +18,8 @@ static void
 place_entry_show (PlaceEntry *self)
 {
   const GripRow rows[] = {
-    { .name = _("Station"), .value = self->place.y, .typed = true }, { .name = _("Aft of datum"), .value = self->place.x, .typed = true },
+    { .name = _("Station"), .value = self->place.y, .typed = true, .least = -LENGTH_LIMIT_MM },
+    { .name = _("Aft of datum"), .value = self->place.x, .typed = true, .least = -LENGTH_LIMIT_MM },
   };
   double px[2];
   GdkRectangle clear;

@@ -1,6 +1,7 @@
 #include "app/pointer-plate.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/length-limit.h"
 
 struct _TrammelPointerPlate {
   GtkWidget parent;
@@ -78,11 +79,17 @@ static bool
 plate_take (TrammelPointerPlate *self)
 {
   g_autoptr (GError) error = NULL;
+  g_autofree char *refusal = NULL;
   gboolean fits = FALSE;
   double mm;
 
   if (!units_parse_length (self->units, gtk_editable_get_text (GTK_EDITABLE (self->entries[self->typing])), &mm, &error)) {
     plate_say (self, error->message);
+    return false;
+  }
+  refusal = length_limit_place (self->units, mm, self->rows[self->typing].least);
+  if (refusal != NULL) {
+    plate_say (self, refusal);
     return false;
   }
   g_signal_emit (self, signals[TYPED], 0, (guint) self->typing, mm, &fits);

@@ -84,7 +84,7 @@ page_build_aeroplane (TrammelSelectionPage *self)
 static void
 page_build_node (TrammelSelectionPage *self)
 {
-  GtkWidget *group = page_add_group (self, _("Node"), NULL, node_fields ());
+  GtkWidget *group = page_add_group (self, _("Node"), NULL, node_fields (self->session));
 
   page_add_wide (self, group, node_kind_control (self->session));
 }

@@ -9,6 +9,7 @@ struct _TrammelSheetField {
   GtkWidget *over;
   GdkRectangle place;
   bool open;
+  char *refusal;      /* why what was typed does not fit; NULL: not said */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelSheetField, trammel_sheet_field, GTK_TYPE_WIDGET)
@@ -22,6 +23,7 @@ trammel_sheet_field_dispose (GObject *object)
   GtkWidget *child;
 
   g_clear_weak_pointer (&self->over);
+  g_clear_pointer (&self->refusal, g_free);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   G_OBJECT_CLASS (trammel_sheet_field_parent_class)->dispose (object);
@@ -61,8 +63,9 @@ field_take (TrammelSheetField *self)
     field_say (self, error->message);
     return false;
   }
+  g_clear_pointer (&self->refusal, g_free);
   g_signal_emit (self, entered_signal, 0, mm, &fits);
-  field_say (self, fits ? NULL : _("It does not fit there."));
+  field_say (self, fits ? NULL : self->refusal != NULL ? self->refusal : _("It does not fit there."));
   return fits;
 }
 
@@ -161,6 +164,13 @@ trammel_sheet_field_set (TrammelSheetField *self, Units units, double mm)
   self->units = units;
   gtk_editable_set_text (GTK_EDITABLE (self->entry), exact);
   gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
+}
+
+void
+trammel_sheet_field_refuse (TrammelSheetField *self, const char *sentence)
+{
+  g_free (self->refusal);
+  self->refusal = g_strdup (sentence);
 }
 
 void

@@ -8,11 +8,13 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (TrammelSheetField, trammel_sheet_field, TRAMMEL, SHEET_FIELD, GtkWidget)
 
 /** The field that opens over a figure on the sheet. What is typed counts on Return and on leaving; Esc leaves it as it was. One signal:
- *    "entered" (double mm) → gboolean   FALSE says that it does not fit; the text then stays */
+ *    "entered" (double mm) → gboolean   FALSE says that it does not fit; the text then stays. Why: trammel_sheet_field_refuse before */
 GtkWidget *trammel_sheet_field_new (void);
 /** Opens it with that value, over `place` (px of `over`). `name` is what a screen reader calls it. */
 void trammel_sheet_field_open  (TrammelSheetField *self, GtkWidget *over, const GdkRectangle *place, const char *name);
 void trammel_sheet_field_set   (TrammelSheetField *self, Units units, double mm);
+/** Within "entered": the sentence that will stand below. */
+void trammel_sheet_field_refuse (TrammelSheetField *self, const char *sentence);
 void trammel_sheet_field_close (TrammelSheetField *self);
 bool trammel_sheet_field_is_open (TrammelSheetField *self);
 /** Where it goes in its parent. */

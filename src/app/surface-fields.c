@@ -2,6 +2,7 @@
 #include "app/piece-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/length-limit.h"
 #include "document/changes.h"
 
 static const SurfaceFigures *
@@ -71,9 +72,9 @@ surface_shape_fields (void)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Span"), .kind = FIELD_LENGTH, .value = surface_span, .change = with_surface_span, .step = N_("Change Span"),
-      .least = 1, .most = 20000, .refused = N_("A span lies between 1 mm and 20 m.") },
+      .least = 1, .most = LENGTH_LIMIT_MM, .refused = N_("A span lies between 1 mm and 20 m.") },
     { .label = N_("Root, aft of datum"), .kind = FIELD_LENGTH, .value = surface_root_x, .change = with_surface_root_x,
-      .step = N_("Move Surface"), .least = -20000, .most = 20000, .refused = N_("That is further than 20 m away.") },
+      .step = N_("Move Surface"), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
     { .label = N_("Area"), .kind = FIELD_AREA, .value = surface_figure, .at = offsetof (SurfaceFigures, area_mm2) },
     { .label = N_("Aspect ratio"), .kind = FIELD_RATIO, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.aspect_ratio) },
     { .label = N_("Mean chord (MAC)"), .kind = FIELD_LENGTH, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.mac) },

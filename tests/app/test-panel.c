@@ -307,6 +307,9 @@ START_TEST (a_nodes_kind_and_place_can_be_chosen)
   ck_assert_int_eq (outline_node_kind (wing ()->outline, 1), NODE_CORNER);
   retype ("Station, mm", "330");
   ck_assert_double_eq (outline_node (wing ()->outline, 1).y, 330);
+  retype ("Station, mm", "-2");
+  find ("A station lies between the centre line and 20 m from it.");
+  ck_assert_double_eq (outline_node (wing ()->outline, 1).y, 330);
 }
 END_TEST
 

@@ -317,6 +317,18 @@ START_TEST (a_number_that_could_be_two_is_asked_about_and_stays_in_its_field)
 }
 END_TEST
 
+START_TEST (what_is_further_than_any_aeroplane_is_refused_with_a_sentence)
+{
+  hand_pull (battery, (Point) { 105, 0 });
+  gui_type ("20500\n");
+  gui_await (GTK_WIDGET (hand_window ()), "That is further than 20 m away.");
+  ck_assert_double_eq (hand_part ("battery")->x, 105);
+  gui_key ("Escape");
+  gui_key ("Escape");
+  hand_release ();
+}
+END_TEST
+
 START_TEST (esc_in_the_plate_leaves_the_field_and_a_second_one_puts_all_back)
 {
   g_autofree char *before = hand_text ();
@@ -378,6 +390,7 @@ case_typing (void)
   tcase_add_test (typing, digits_typed_in_a_drag_set_the_place_exactly_snapping_or_not);
   tcase_add_test (typing, tab_in_the_plate_goes_to_the_next_row);
   tcase_add_test (typing, a_number_that_could_be_two_is_asked_about_and_stays_in_its_field);
+  tcase_add_test (typing, what_is_further_than_any_aeroplane_is_refused_with_a_sentence);
   tcase_add_test (typing, esc_in_the_plate_leaves_the_field_and_a_second_one_puts_all_back);
   tcase_add_test (typing, what_was_typed_counts_when_the_hand_clicks_elsewhere);
   return typing;

@@ -255,7 +255,10 @@ START_TEST (a_length_that_is_none_is_said_under_the_field_and_stays_there)
   gui_await (GTK_WIDGET (hand_window ()), "1,000: is that one or a thousand? Write 1 or 1000.");
   gui_key ("<Control>a");
   gui_type ("-3\n");
-  gui_await (GTK_WIDGET (hand_window ()), "It does not fit there.");
+  gui_await (GTK_WIDGET (hand_window ()), "A span is more than 0 and at most 20 m.");
+  gui_key ("<Control>a");
+  gui_type ("20001\n");
+  gui_await (GTK_WIDGET (hand_window ()), "A span is more than 0 and at most 20 m.");
   ck_assert_double_eq (hand_node ("wing", 1).y, 320);
   gui_key ("<Control>a");
   gui_type ("650\n");
@@ -279,6 +282,12 @@ START_TEST (the_mark_s_figure_opens_its_station)
   click_figure (DIMENSION_MARK, NULL, 0);
   gui_type ("48.5\n");
   ck_assert_double_eq (aeroplane_mark (hand_aeroplane (), 0)->station, 48.5);
+  gui_wait_ms (500);
+  click_figure (DIMENSION_MARK, NULL, 0);
+  gui_type ("321\n");
+  gui_await (GTK_WIDGET (hand_window ()), "The station lies on the wing: between the centre line and the tip.");
+  gui_key ("Escape");
+  ck_assert_double_eq (aeroplane_mark (hand_aeroplane (), 0)->station, 48.5);
 }
 END_TEST
 
@@ -295,6 +304,11 @@ START_TEST (a_selected_part_s_and_node_s_figures_are_typed_exactly)
   click_figure (DIMENSION_NODE_STATION, "wing", 1);
   gui_type ("318.4\n");
   ck_assert_double_eq (hand_node ("wing", 1).y, 318.4);
+  gui_wait_ms (500);
+  click_figure (DIMENSION_NODE_STATION, "wing", 1);
+  gui_type ("-1\n");
+  gui_await (GTK_WIDGET (hand_window ()), "It lies between 0 and 20 m.");
+  gui_key ("Escape");
   gui_wait_ms (500);
   click_figure (DIMENSION_NODE_X, "wing", 1);
   gui_type ("155.3\n");
