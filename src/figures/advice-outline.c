@@ -25,9 +25,9 @@ static const char *const beyond_sentences[ROLE_COUNT] = {
 };
 
 static const char *const inboard_sentences[ROLE_COUNT] = {
-  [ROLE_WING]      = N_("The wing's outline reaches inboard of its root. Drag it outboard, or the root inboard."),
-  [ROLE_TAILPLANE] = N_("The tailplane's outline reaches inboard of its root. Drag it outboard, or the root inboard."),
-  [ROLE_FOREPLANE] = N_("The foreplane's outline reaches inboard of its root. Drag it outboard, or the root inboard."),
+  [ROLE_WING]      = N_("The wing's outline reaches inboard of its root. Drag it outboard."),
+  [ROLE_TAILPLANE] = N_("The tailplane's outline reaches inboard of its root. Drag it outboard."),
+  [ROLE_FOREPLANE] = N_("The foreplane's outline reaches inboard of its root. Drag it outboard."),
   [ROLE_FIN]       = N_("The fin's outline goes below its root. Drag up what lies beneath it."),
 };
 

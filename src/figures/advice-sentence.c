@@ -140,19 +140,27 @@ sentence_methods (const Figures *figures, Units units)
   return g_strdup_printf (_("The two methods differ by about %s. Stay at the forward limit."), apart);
 }
 
-/* Said in parts that a builder pictures: the next that suffices. */
+/* Said in parts that a builder pictures: the next that suffices, with a hundredth for rounding. */
+static const struct { double times; const char *sentence; } enlargements[] = {
+  { 1.21, N_("The tailplane is small: balance forward, or enlarge it by a fifth.") },
+  { 1.34, N_("The tailplane is small: balance forward, or enlarge it by a third.") },
+  { 1.51, N_("The tailplane is small: balance forward, or enlarge it by half.") },
+  { 2.01, N_("The tailplane is small: balance forward, or make it twice as large.") },
+  { 3.01, N_("The tailplane is small: balance forward, or make it three times as large.") },
+  { 4.01, N_("The tailplane is small: balance forward, or make it four times as large.") },
+};
+
 static char *
 sentence_small_tail (const Figures *figures)
 {
-  const double more = tail_volume_wanted / figures->tail_volume - 1;
+  const double times = tail_volume_wanted / figures->tail_volume;
 
-  if (more <= 0.21)
-    return g_strdup (_("The tailplane is small: balance forward, or enlarge it by a fifth."));
-  if (more <= 0.34)
-    return g_strdup (_("The tailplane is small: balance forward, or enlarge it by a third."));
-  if (more <= 0.51)
-    return g_strdup (_("The tailplane is small: balance forward, or enlarge it by half."));
-  return g_strdup (_("The tailplane is small: balance forward, or make it twice as large."));
+  if (!(figures->tail_volume > 0))
+    return g_strdup (_("The tailplane stands ahead of the wing's quarter chord: move it aft, or make it a foreplane."));
+  for (size_t i = 0; i < G_N_ELEMENTS (enlargements); i++)
+    if (times <= enlargements[i].times)
+      return g_strdup (_(enlargements[i].sentence));
+  return g_strdup (_("The tailplane is far too small: draw a larger one, or move it aft."));
 }
 
 static char *

@@ -6,6 +6,7 @@
 #include "figures/names.h"
 #include "figures/no-neutral-point.h"
 #include "figures/notes.h"
+#include "figures/report-sections.h"
 #include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
 
@@ -67,22 +68,39 @@ note_body (Aerodynamics *self, size_t bodies)
                                                "2 to 7 %% of the mean chord forward."));
 }
 
-static void
-note_tail_volume (Aerodynamics *self)
-{
-  if (self->tail_volume < tail_volume_least)
-    notes_add (self->notes, NOTE_LOOK, NULL, _("The tail volume is %.2f of all wings' area. Common practice flies no less than %.2f "
-                                               "by radio: enlarge the tailplane or balance forward."), self->tail_volume, tail_volume_least);
-}
-
-static void
-note_reference (Aerodynamics *self)
+static size_t
+count_wings (const Aerodynamics *self)
 {
   size_t wings = 0;
 
   for (size_t i = 0; i < self->surface_count; i++)
     wings += self->surfaces[i].surface->role == ROLE_WING;
-  if (wings > 1)
+  return wings;
+}
+
+/* Rounded down, so that what is below the least is never shown as the least. */
+static void
+note_tail_volume (Aerodynamics *self)
+{
+  g_autofree char *volume = report_number (floor (100 * self->tail_volume) / 100, 2), *least = report_number (tail_volume_least, 2);
+
+  if (!(self->tail_volume < tail_volume_least))
+    return;
+  if (!(self->tail_volume > 0))
+    notes_add (self->notes, NOTE_LOOK, NULL, _("The tailplane stands ahead of the wing's quarter chord, where it steadies nothing. "
+                                               "Move it aft, or make it a foreplane."));
+  else if (count_wings (self) > 1)
+    notes_add (self->notes, NOTE_LOOK, NULL, _("The tail volume is %s of all wings' area. Common practice flies no less than %s by "
+                                               "radio: enlarge the tailplane, move it aft or balance forward."), volume, least);
+  else
+    notes_add (self->notes, NOTE_LOOK, NULL, _("The tail volume is %s. Common practice flies no less than %s by radio: enlarge the "
+                                               "tailplane, move it aft or balance forward."), volume, least);
+}
+
+static void
+note_reference (Aerodynamics *self)
+{
+  if (count_wings (self) > 1)
     notes_add (self->notes, NOTE_NOTE, &aerodynamics_reference (self)->surface->piece,
                _("Percents, margin and marks are of the first wing, “%s”; the wing loading counts the area of all wings."),
                piece_name (&aerodynamics_reference (self)->surface->piece));

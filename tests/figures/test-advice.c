@@ -105,9 +105,21 @@ static const Case cases[] = {
   { .because = "a very small tail", .tail_volume = 0.2,
     .headline = "The tailplane is small: balance forward, or enlarge it by half.",
     .headline_in_inches = "The tailplane is small: balance forward, or enlarge it by half." },
-  { .because = "a tiny tail", .tail_volume = 0.12,
+  { .because = "a tiny tail: half of what is wanted", .tail_volume = 0.15,
     .headline = "The tailplane is small: balance forward, or make it twice as large.",
     .headline_in_inches = "The tailplane is small: balance forward, or make it twice as large." },
+  { .because = "a tinier one, for which twice would not suffice", .tail_volume = 0.12,
+    .headline = "The tailplane is small: balance forward, or make it three times as large.",
+    .headline_in_inches = "The tailplane is small: balance forward, or make it three times as large." },
+  { .because = "a quarter of what is wanted", .tail_volume = 0.075,
+    .headline = "The tailplane is small: balance forward, or make it four times as large.",
+    .headline_in_inches = "The tailplane is small: balance forward, or make it four times as large." },
+  { .because = "a tail that nobody would enlarge so far", .tail_volume = 0.04,
+    .headline = "The tailplane is far too small: draw a larger one, or move it aft.",
+    .headline_in_inches = "The tailplane is far too small: draw a larger one, or move it aft." },
+  { .because = "a tail that stands ahead", .tail_volume = -0.2,
+    .headline = "The tailplane stands ahead of the wing's quarter chord: move it aft, or make it a foreplane.",
+    .headline_in_inches = "The tailplane stands ahead of the wing's quarter chord: move it aft, or make it a foreplane." },
 };
 
 /* The racer with the battery at 124 mm, or with a receiver on the rail in its place. */

@@ -79,7 +79,7 @@ static const struct { const char *because; Aeroplane *(*made) (void); const char
   { "a foreplane's nodes", nose_beyond, "The foreplane's outline crosses the centre line. Drag back what lies beyond it.",
     "The outline of “nose” crosses the centre line." },
   { "a node where the root is carried", wing_inboard,
-    "The wing's outline reaches inboard of its root. Drag it outboard, or the root inboard.",
+    "The wing's outline reaches inboard of its root. Drag it outboard.",
     "The outline of “main” reaches inboard of its root." },
   { "a wing beyond all measure", wing_too_large, "The wing cannot be measured. See what Findings say of it.",
     "“main” is too large or too small to be measured." },

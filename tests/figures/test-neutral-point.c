@@ -241,6 +241,49 @@ START_TEST (a_small_tail_is_told_against_all_wings_area)
 }
 END_TEST
 
+static Aeroplane *
+wing_and_tail (double tail_x, double tail_span)
+{
+  return with_lossless_tail (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 600, 100)),
+                             rectangle (tail_x, tail_span, 40), 30);
+}
+
+/* Volume = span × 40 × arm / (600 × 100 × 100), the arm from 125 to the tail's x + 10. */
+START_TEST (a_small_tail_of_one_wing_is_told_by_its_volume_alone)
+{
+  g_autoptr (Aeroplane) aeroplane = wing_and_tail (400, 130);      /* 5200 × 285 / 6e6 = 0.247: below the least, and shown so */
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const Note *note = note_with (figures, "tail volume");
+
+  ck_assert_double_eq_tol (figures->tail_volume, 0.247, 1e-9);
+  ck_assert_msg (g_str_has_prefix (note->text, "The tail volume is 0.24. Common practice flies no less than 0.25"), "%s", note->text);
+}
+END_TEST
+
+START_TEST (a_small_tail_of_two_wings_is_told_against_the_area_of_both)
+{
+  Surface *upper = surface_new ("upper", ROLE_WING, rectangle (100, 600, 100));
+
+  upper->z = 90;
+  g_autoptr (Aeroplane) aeroplane = with_piece (wing_and_tail (400, 130), upper);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_ptr_nonnull (note_with (figures, "The tail volume is 0.12 of all wings' area."));
+}
+END_TEST
+
+START_TEST (a_tailplane_ahead_of_the_wing_is_never_told_to_grow)
+{
+  g_autoptr (Aeroplane) aeroplane = wing_and_tail (-100, 130);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  ck_assert_double_lt (figures->tail_volume, 0);
+  ck_assert_ptr_nonnull (note_with (figures, "ahead of the wing's quarter chord"));
+  ck_assert_ptr_null (note_with (figures, "enlarge"));
+  for (guint i = 0; i < figures->notes->len; i++)
+    ck_assert_ptr_null (strstr (((const Note *) g_ptr_array_index (figures->notes, i))->text, " -"));     /* no hyphen for a minus */
+}
+END_TEST
+
 int
 main (void)
 {
@@ -263,5 +306,8 @@ main (void)
   tcase_add_test (tests, an_open_tailplane_withholds_the_neutral_point_but_not_the_wings_figures);
   tcase_add_test (tests, an_empty_aeroplane_says_what_is_missing_and_is_not_sound);
   tcase_add_test (tests, a_small_tail_is_told_against_all_wings_area);
+  tcase_add_test (tests, a_small_tail_of_one_wing_is_told_by_its_volume_alone);
+  tcase_add_test (tests, a_small_tail_of_two_wings_is_told_against_the_area_of_both);
+  tcase_add_test (tests, a_tailplane_ahead_of_the_wing_is_never_told_to_grow);
   return run_suite (suite, tests);
 }
