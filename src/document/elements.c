@@ -5,6 +5,8 @@
 
 const char *const element_role_words[]    = { "wing", "tailplane", "foreplane", "fin", NULL };
 const char *const element_control_words[] = { "aileron", "elevator", "rudder", "flap", NULL };
+/* In the order of SectionClass; the first cannot be written. */
+const char *const element_section_words[] = { "", "flat-plate", "curved-plate", "flat-bottomed", "symmetrical", NULL };
 static const char *const yes_words[]      = { "no", "yes", NULL };
 static const char *const root_words[]     = { "carried", "open", NULL };
 static const char *const node_words[]     = { "", "corner", "smooth", "symmetric", NULL };     /* the first cannot be written */
@@ -35,6 +37,9 @@ static const Attribute of_surface[] = {
   { .name = "washout", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, washout), .least = -45, .most = 45, .unit = "°" },
   { .name = "thickness", .offset = offsetof (Surface, thickness), .least = 0, .most = 100, .fallback = NAN, .unit = "%" },
   { .name = "pressure-ratio", .offset = offsetof (Surface, pressure_ratio), .least = 0, .most = 2, .fallback = NAN, .unit = "" },
+  { .name = "section", .kind = VALUE_WORD, .offset = offsetof (Surface, section), .words = element_section_words },
+  { .name = "section-slope", .offset = offsetof (Surface, section_slope), .least = 0.1, .most = 2, .fallback = NAN, .unit = "" },
+  { .name = "lift-max", .offset = offsetof (Surface, lift_max), .least = 0.1, .most = 5, .fallback = NAN, .unit = "" },
   { .name = "root", .kind = VALUE_FLAG, .offset = offsetof (Surface, root_open), .words = root_words },
   { .name = NULL }
 };

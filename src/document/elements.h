@@ -68,6 +68,7 @@ PieceKind piece_of_element (ElementId id);
 /** A word's place in a list; -1 when it is not there. */
 int word_find (const char *const *words, const char *word);
 extern const char *const element_role_words[];
+extern const char *const element_section_words[];
 extern const char *const element_control_words[];
 
 /** A list of inner records in a piece: where its array and its count are. */

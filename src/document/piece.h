@@ -1,6 +1,7 @@
 #pragma once
 #include <stdbool.h>
 #include <glib.h>
+#include "aero/section.h"
 #include "geometry/outline.h"
 
 /** The pieces an aeroplane is made of. Each is filled in once by whoever makes it and nobody changes it afterwards; it is shared
@@ -64,6 +65,9 @@ typedef struct {
   double dihedral, incidence, washout;
   double thickness;                 /* % of chord; NAN not given */
   double pressure_ratio;            /* NAN not given: 0.9 for a tailplane, 1 otherwise */
+  SectionClass section;
+  double section_slope;             /* lift slope of the section over 2π; NAN not given: by its class */
+  double lift_max;                  /* greatest lift coefficient of this wing; NAN not given: by its class */
   NamedPlace *ribs;       size_t rib_count;
   DihedralBreak *breaks;  size_t break_count;      /* rising stations */
   Control *controls;      size_t control_count;
@@ -132,6 +136,7 @@ const Kept *piece_kept (const Piece *piece, InnerKind inner, size_t index);
 const char *surface_role_word (SurfaceRole role);             /* as in the file: "wing" */
 bool        surface_role_from_word (const char *word, SurfaceRole *role);
 const char *surface_role_name (SurfaceRole role);             /* for people, translated: "Wing" */
+const char *section_class_name (SectionClass section);        /* for people, translated: "Flat plate" */
 const char *control_kind_word (ControlKind kind);
 const char *control_kind_name (ControlKind kind);
 double      surface_pressure_ratio (const Surface *surface);  /* given, or by role */

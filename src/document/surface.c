@@ -27,6 +27,15 @@ surface_role_name (SurfaceRole role)
 }
 
 const char *
+section_class_name (SectionClass section)
+{
+  static const char *const names[SECTION_CLASSES] = { N_("Not stated"), N_("Flat plate"), N_("Curved plate"), N_("Flat-bottomed"),
+                                                      N_("Symmetrical") };
+
+  return _(names[section]);
+}
+
+const char *
 control_kind_word (ControlKind kind)
 {
   return element_control_words[kind];

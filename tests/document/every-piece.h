@@ -28,6 +28,9 @@ any_surface (void)
 
   made->z = -11.7;
   made->dihedral = 4.1;
+  made->section = SECTION_CURVED_PLATE;
+  made->section_slope = 0.91;
+  made->lift_max = 1.13;
   made->ribs = g_new0 (NamedPlace, 2);
   made->rib_count = 2;
   made->ribs[0] = (NamedPlace) { g_strdup ("R1"), 26.3 };
