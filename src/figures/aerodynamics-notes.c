@@ -58,12 +58,28 @@ note_methods (Aerodynamics *self)
 }
 
 static void
-note_body (Aerodynamics *self, size_t bodies)
+note_body_left_out (Aerodynamics *self, const Body *body)
 {
-  if (bodies && isnan (self->point.body_shift_mm))
-    notes_add (self->notes, NOTE_LOOK, NULL, _("The body has no usable outline from above yet, so its shift of the neutral point is "
-                                               "not known and not counted; usually it is 2 to 7 %% of the mean chord forward."));
-  else if (!bodies && !self->tailless)
+  const char *name = piece_name (&body->piece);
+
+  if (isnan (self->point.body_shift_mm))
+    notes_add (self->notes, NOTE_LOOK, &body->piece,
+               _("“%s” has no usable outline from above yet, so its shift of the neutral point is not known and not counted; usually a "
+                 "body's is 2 to 7 %% of the mean chord forward. Draw its half from nose to tail."), name);
+  else
+    notes_add (self->notes, NOTE_LOOK, &body->piece,
+               _("“%s” has no usable outline from above yet, so its shift of the neutral point is not known and not counted. Draw its "
+                 "half from nose to tail."), name);
+}
+
+static void
+note_bodies (Aerodynamics *self, const GPtrArray *left_out)
+{
+  const bool drawn = self->spread_count > self->surface_count;
+
+  for (guint i = 0; i < left_out->len; i++)
+    note_body_left_out (self, g_ptr_array_index (left_out, i));
+  if (!drawn && !self->tailless)
     notes_add (self->notes, NOTE_NOTE, NULL, _("No body is drawn, so its shift of the neutral point is not counted; usually it is "
                                                "2 to 7 %% of the mean chord forward."));
 }
@@ -133,7 +149,7 @@ note_not_reckoned (Aerodynamics *self)
 }
 
 void
-aerodynamics_note (Aerodynamics *self)
+aerodynamics_note (Aerodynamics *self, const GPtrArray *left_out)
 {
   for (size_t i = 0; i < self->surface_count; i++)
     surface_figures_note (&self->surfaces[i], self->notes);
@@ -146,7 +162,7 @@ aerodynamics_note (Aerodynamics *self)
       return;
     }
   note_methods (self);
-  note_body (self, self->spread_count - self->surface_count);
+  note_bodies (self, left_out);
   note_tail_volume (self);
   note_reference (self);
 }

@@ -142,12 +142,13 @@ solve (Aerodynamics *self, Lattice *lattice, const Aeroplane *aeroplane)
 {
   const NeutralPointCase wanted = { .aeroplane = aeroplane, .surfaces = self->surfaces, .count = self->surface_count,
                                     .reference = aerodynamics_reference (self) };
-  const NeutralPointSolution solution = neutral_point_solve (lattice, &wanted);
+  NeutralPointSolution solution = neutral_point_solve (lattice, &wanted);
 
   self->point = solution.point;
   self->tail_volume = tail_volume_of (self->surfaces, self->surface_count, aerodynamics_reference (self), self->wing_area_mm2);
   self->point.wing_alone = is_wing_alone (self);
-  aerodynamics_note (self);
+  aerodynamics_note (self, solution.left_out);
+  g_clear_pointer (&solution.left_out, g_ptr_array_unref);
 }
 
 void

@@ -47,7 +47,7 @@ body_shift_of (const Lattice *lattice, const Aeroplane *aeroplane, const Surface
 {
   const size_t count = aeroplane_count (aeroplane, PIECE_BODY);
   const double per_moment = -1 / (reference->area_mm2 * lift_slope);
-  BodyShift made = { 0 };
+  BodyShift made = { .left_out = g_ptr_array_new () };
 
   for (size_t i = 0; i < count; i++)
     {
@@ -57,7 +57,10 @@ body_shift_of (const Lattice *lattice, const Aeroplane *aeroplane, const Surface
       if (!body->outline
           || moment_in_plane (body, reference, (Plane) { lattice, reference->surface->z }, &moment) != CORE_OK
           || moment_in_plane (body, reference, (Plane) { lattice, 0 }, &at_axis) != CORE_OK)
-        continue;
+        {
+          g_ptr_array_add (made.left_out, (Body *) body);
+          continue;
+        }
       made.shift_mm += moment * per_moment;
       made.plane_mm += (at_axis - moment) * per_moment;
       made.bodies++;

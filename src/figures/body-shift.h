@@ -7,6 +7,7 @@ typedef struct {
   double shift_mm;        /* 0 without a body; NAN when no body has a usable outline from above */
   double plane_mm;        /* how much it changes when the flow is taken at z = 0 in place of the wing's plane */
   size_t bodies;          /* how many were counted */
+  GPtrArray *left_out;    /* of Body, lent by the aeroplane: those without a usable outline from above. The array is the caller's */
 } BodyShift;
 
 /** After a solve of the lattice. lift_slope per radian on the reference's area. */

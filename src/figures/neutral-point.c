@@ -147,6 +147,7 @@ fill_point (NeutralPointSolution *made, const NeutralPointCase *wanted, const La
     point->handbook_x_mm = handbook_x + counted;
   point->sigma_mm = deviation_of (wanted, point, &body);
   made->body_plane_mm = body.plane_mm;
+  made->left_out = body.left_out;
 }
 
 static void

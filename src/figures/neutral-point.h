@@ -5,6 +5,7 @@
 /** What one solve of an aeroplane's surfaces and bodies gave. */
 typedef struct {
   NeutralPointFigures point;    /* NAN throughout unless its status is CORE_OK */
+  GPtrArray *left_out;          /* of Body, lent by the aeroplane: those not counted in the shift; the caller's, NULL without a neutral point */
   double body_plane_mm;         /* how far the body's shift changes when the flow is taken in the plane of its axis */
 } NeutralPointSolution;
 

@@ -166,6 +166,24 @@ START_TEST (a_body_not_yet_drawn_from_above_is_told_and_not_counted)
 }
 END_TEST
 
+/* A racer's body is counted; a second one crosses itself from above, a third is seen from the side alone. */
+START_TEST (each_body_that_cannot_be_counted_is_named)
+{
+  g_autoptr (Aeroplane) sound = racer ();
+  g_autoptr (Figures) before = figures_once (sound);
+  Body *twisted = body_new ("boom"), *upright = body_new ("pod");
+
+  twisted->outline = polygon_from ((Point[]) { { 0, 0 }, { 100, 20 }, { 0, 20 }, { 100, 0 } }, 4);
+  upright->side_outline = polygon_from ((Point[]) { { 0, 0 }, { 50, 20 }, { 400, 5 }, { 400, -5 }, { 50, -25 } }, 5);
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (aeroplane_ref (sound), twisted), upright);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_double_eq (figures->neutral_point.body_shift_mm, before->neutral_point.body_shift_mm);
+  ck_assert_ptr_eq (note_with (figures, "“boom” has no usable outline from above")->piece, &aeroplane_body (aeroplane, 1)->piece);
+  ck_assert_ptr_eq (note_with (figures, "“pod” has no usable outline from above")->piece, &aeroplane_body (aeroplane, 2)->piece);
+  ck_assert_ptr_null (note_with (figures, "“body” has no usable outline"));
+}
+END_TEST
+
 /* σ² = b² + (d/2)² + (p/2)² with b 2.5 % of MAC for a slim body: at least b, and with d alone not less than the two together. */
 START_TEST (the_neutral_points_deviation_holds_practice_and_the_methods_difference)
 {
@@ -300,6 +318,7 @@ main (void)
   tcase_add_test (tests, a_body_moves_the_neutral_point_forward_by_a_few_percent);
   tcase_add_test (tests, a_body_far_ahead_of_its_wing_shifts_the_neutral_point_as_slender_bodies_do);
   tcase_add_test (tests, a_body_not_yet_drawn_from_above_is_told_and_not_counted);
+  tcase_add_test (tests, each_body_that_cannot_be_counted_is_named);
   tcase_add_test (tests, the_neutral_points_deviation_holds_practice_and_the_methods_difference);
   tcase_add_test (tests, without_a_body_the_deviation_is_that_of_a_fat_one);
   tcase_add_test (tests, two_surfaces_in_one_place_have_no_neutral_point_and_that_is_a_problem);
