@@ -127,6 +127,42 @@ any_kind_given (const Draft *self)
   return false;
 }
 
+/* The line of the arc that the geometry refuses by itself; `line` when it refuses none. */
+static int
+line_of_refused_arc (const Draft *self, const Segment segments[], int line)
+{
+  for (guint i = 1; i < self->nodes->len; i++)
+    {
+      Outline *alone = NULL;
+
+      if (outline_new (place_of (node_at (self, i - 1)), &segments[i - 1], 1, NULL, &alone) == CORE_OFF_ITS_ARC)
+        return line_at (self, i);
+      outline_unref (alone);
+    }
+  return line;
+}
+
+/* What the checks of single nodes let pass and the geometry still cannot take: a small arc it wants closer to its ellipse. */
+static void
+add_refusal (Draft *self, CoreStatus status, const Segment segments[], const char *subject, int line)
+{
+  switch (status)
+    {
+    case CORE_OFF_ITS_ARC:
+      problems_add (self->problems, READER_ERROR_VALUE, line_of_refused_arc (self, segments, line),
+                    _("<arc>: for so small an arc an end lies too far off its ellipse; correct that place, the middle (cx, cy) or the "
+                      "semi-axes (rx, ry)"));
+      return;
+    case CORE_NO_MEMORY:
+      problems_add (self->problems, READER_ERROR_VALUE, line,
+                    _("%s: there is no memory left for its outline; close another program and open the file again"), subject);
+      return;
+    default:
+      problems_add (self->problems, READER_ERROR_VALUE, line,
+                    _("%s: a node or handle of its outline lies too far away; correct its place"), subject);
+    }
+}
+
 Outline *
 draft_outline (Draft *self, const char *subject, int line)
 {
@@ -145,8 +181,7 @@ draft_outline (Draft *self, const char *subject, int line)
     segments[i - 1] = segment_of (node_at (self, i));
   status = outline_new (place_of (node_at (self, 0)), segments, count - 1, NULL, &outline);
   if (status != CORE_OK)
-    problems_add (self->problems, READER_ERROR_VALUE, line, _("%s: this outline cannot be drawn (%s); correct its nodes"),
-                  subject, g_dgettext (GETTEXT_PACKAGE, core_status_sentence (status)));
+    add_refusal (self, status, segments, subject, line);
   else if (any_kind_given (self))
     outline = outline_with_kinds (self, outline, segments);
   g_free (segments);
