@@ -3,8 +3,8 @@
 #include <math.h>
 #include "figures/surface-figures.h"
 
-/* Where fingers reach a wing whose document names no station: beside the body, else a sixteenth of the span out, in whole 5 mm.
- * Common practice, no source. */
+/* Where fingers reach a wing whose document names no station: beside the body, else a sixteenth of the span out, in whole 5 mm, and
+ * never further out than half way to the tip. Common practice, no source. */
 static double
 usual_station (const Aeroplane *aeroplane, const SurfaceFigures *reference, double target_x)
 {
@@ -18,7 +18,7 @@ usual_station (const Aeroplane *aeroplane, const SurfaceFigures *reference, doub
       if (body->outline && target_x > outline_bounds (body->outline).min.x && target_x < outline_bounds (body->outline).max.x)
         station = fmax (station, outline_bounds (body->outline).max.y + beside_body);
     }
-  return fmax (step, step * round (station / step));
+  return fmin (fmax (step, step * round (station / step)), reference->planform.span / 4);
 }
 
 static MarkFigures

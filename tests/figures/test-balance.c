@@ -89,6 +89,19 @@ START_TEST (without_a_mark_a_usual_station_beside_the_body_is_taken)
 }
 END_TEST
 
+/* A wing of 8 mm: half way to the tip. */
+START_TEST (the_usual_station_of_the_smallest_wing_still_lies_on_it)
+{
+  Aeroplane *made = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (10, 8, 2));
+  g_autoptr (Aeroplane) aeroplane = with_surface (made, "tail", ROLE_TAILPLANE, rectangle (16, 4, 1));
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  ck_assert_double_eq_tol (figures->balance.marks[0].station_mm, 2, 1e-12);
+  ck_assert_double_eq_tol (figures->balance.marks[0].target_mm, figures->balance.target_x_mm - 10, 1e-9);
+  ck_assert_ptr_null (note_with (figures, "does not meet the wing"));
+}
+END_TEST
+
 static Aeroplane *
 racer_with_battery_at (double x)
 {
@@ -255,6 +268,7 @@ main (void)
   tcase_add_test (tests, a_mark_stands_aft_of_the_local_leading_edge);
   tcase_add_test (tests, a_mark_beyond_the_tip_has_no_figures_and_a_note);
   tcase_add_test (tests, without_a_mark_a_usual_station_beside_the_body_is_taken);
+  tcase_add_test (tests, the_usual_station_of_the_smallest_wing_still_lies_on_it);
   tcase_add_test (tests, the_battery_put_where_it_is_told_balances_on_the_aim);
   tcase_add_test (tests, the_band_of_places_is_clipped_to_the_rail);
   tcase_add_test (tests, a_tail_heavy_racer_gets_its_ballast_at_the_bodys_nose);
