@@ -42,10 +42,12 @@ area_between (const Hinge *hinge, double from, double to)
 static double
 area_behind (const Hinge *hinge)
 {
-  double breaks[64], from = hinge->control->inner, area = 0;
-  const size_t all = planform_breaks (hinge->surface->outline, surface_sides (hinge->surface), breaks, G_N_ELEMENTS (breaks));
-  const size_t count = MIN (all, G_N_ELEMENTS (breaks));
+  const PlanformSides sides = surface_sides (hinge->surface);
+  const size_t count = planform_breaks (hinge->surface->outline, sides, NULL, 0);
+  g_autofree double *breaks = g_new (double, count);
+  double from = hinge->control->inner, area = 0;
 
+  planform_breaks (hinge->surface->outline, sides, breaks, count);
   for (size_t i = 0; i < count; i++)
     if (breaks[i] > from && breaks[i] < hinge->control->outer)
       {

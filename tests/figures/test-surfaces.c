@@ -149,6 +149,43 @@ START_TEST (a_control_that_ends_at_a_round_tip_has_the_closed_forms_area)
 }
 END_TEST
 
+/* A hundred straight pieces: the trailing edge steps along a saw whose teeth a control's hinge line, straight at x = 60, cuts off. Each
+ * piece is a trapezoid behind it, and each tooth adds its own. */
+enum { TEETH = 99 };
+
+static double
+saw_depth (int tooth)
+{
+  return 20 + 7 * (tooth % 2) + 0.1 * tooth;
+}
+
+static Outline *
+saw_edged_wing (void)
+{
+  Point nodes[TEETH + 3] = { { 0, 0 }, { 0, 3 * TEETH } };
+
+  for (int tooth = TEETH; tooth >= 0; tooth--)
+    nodes[2 + TEETH - tooth] = (Point) { 60 + saw_depth (tooth), 3 * tooth };
+  return polygon_from (nodes, G_N_ELEMENTS (nodes));
+}
+
+START_TEST (a_control_across_a_hundred_breaks_has_the_closed_forms_area)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, saw_edged_wing ());
+  double area = 0;
+
+  for (int tooth = 0; tooth < TEETH; tooth++)
+    area += 3 * (saw_depth (tooth) + saw_depth (tooth + 1)) / 2;
+  wing->controls = g_new0 (Control, 1);
+  wing->control_count = 1;
+  wing->controls[0] = (Control) { .id = g_strdup ("flaps"), .kind = CONTROL_FLAP, .inner = 0, .outer = 3 * TEETH,
+                                  .hinge_inner_x = 60, .hinge_outer_x = 60, .up = NAN, .down = NAN };
+  g_autoptr (Aeroplane) aeroplane = with_piece (aeroplane_new (), wing);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_double_eq_tol (figures->controls[0].area_mm2, 2 * area, 1e-9 * area);
+}
+END_TEST
+
 static const struct { const char *because; size_t count; Point nodes[4]; CoreStatus status; } faulty[] = {
   { .because = "it ends away from where it began", .count = 3, .nodes = { { 0, 0 }, { 10, 200 }, { 90, 150 } }, .status = CORE_OPEN },
   { .because = "it crosses itself", .count = 4, .nodes = { { 0, 0 }, { 90, 300 }, { 0, 300 }, { 90, 0 } }, .status = CORE_CROSSES_ITSELF },
@@ -199,6 +236,7 @@ main (void)
   tcase_add_test (tests, a_controls_area_lies_behind_its_hinge_line_on_both_sides);
   tcase_add_test (tests, a_hinge_line_ahead_of_the_wing_takes_the_whole_chord_and_one_behind_it_nothing);
   tcase_add_test (tests, a_control_that_ends_at_a_round_tip_has_the_closed_forms_area);
+  tcase_add_test (tests, a_control_across_a_hundred_breaks_has_the_closed_forms_area);
   tcase_add_loop_test (tests, a_faulty_outline_gives_no_figure_and_a_problem_that_names_it, 0, G_N_ELEMENTS (faulty));
   tcase_add_test (tests, the_reference_is_the_first_wing_that_has_an_area);
   return run_suite (suite, tests);
