@@ -47,21 +47,36 @@ note_marks (const Figures *figures, GPtrArray *notes)
     note_mark (&balance->marks[i], stated ? aeroplane_nth (figures->aeroplane, PIECE_MARK, i) : NULL, notes);
 }
 
+/* Not even lead at the end of what is drawn helps: the aim lies beyond it. */
 static void
-note_rails (const Figures *figures, GPtrArray *notes)
+note_no_ballast (const Solution *solution, GPtrArray *notes)
 {
-  for (size_t i = 0; i < figures->solution_count; i++)
-    {
-      const Solution *solution = &figures->solutions[i];
-      const Piece *piece = &solution->part->piece;
+  const Piece *piece = &solution->part->piece;
 
-      if (isnan (solution->x_mm) || solution->reachable)
-        continue;
-      if (solution->x_mm < solution->part->rail_from)
-        notes_add (notes, NOTE_LOOK, piece, _("The rail of “%s” ends too far aft for the aim."), piece_name (piece));
-      else
-        notes_add (notes, NOTE_LOOK, piece, _("The rail of “%s” ends too far forward for the aim."), piece_name (piece));
-    }
+  if (solution->x_mm < solution->part->rail_from)
+    notes_add (notes, NOTE_LOOK, piece, _("The aim lies ahead of the nose, so no ballast makes up for the rail of “%s”. Draw the nose "
+                                          "further forward, or move the wing aft."), piece_name (piece));
+  else
+    notes_add (notes, NOTE_LOOK, piece, _("The aim lies behind the tail, so no ballast makes up for the rail of “%s”. Draw the tail "
+                                          "further aft, or move the wing forward."), piece_name (piece));
+}
+
+static void
+note_rail (const Solution *solution, GPtrArray *notes)
+{
+  const Piece *piece = &solution->part->piece;
+
+  if (!(solution->part->mass > 0))
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” weighs nothing, so its place on its rail balances nothing. Type its mass."),
+               piece_name (piece));
+  if (isnan (solution->x_mm) || solution->reachable)
+    return;
+  if (solution->x_mm < solution->part->rail_from)
+    notes_add (notes, NOTE_LOOK, piece, _("The rail of “%s” ends too far aft for the aim."), piece_name (piece));
+  else
+    notes_add (notes, NOTE_LOOK, piece, _("The rail of “%s” ends too far forward for the aim."), piece_name (piece));
+  if (isnan (solution->ballast_g))
+    note_no_ballast (solution, notes);
 }
 
 static bool
@@ -91,7 +106,8 @@ balance_figures_note (const Figures *figures, GPtrArray *notes)
 {
   note_margin (figures, notes);
   note_marks (figures, notes);
-  note_rails (figures, notes);
+  for (size_t i = 0; i < figures->solution_count; i++)
+    note_rail (&figures->solutions[i], notes);
   if (!(figures->mass.total_g > 0))      /* said already: there are no masses at all */
     return;
   note_unweighed (figures, PIECE_SURFACE, notes);

@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/names.h"
 #include "figures/notes.h"
+#include "figures/report-sections.h"
 
 PlanformSides
 surface_sides (const Surface *surface)
@@ -81,8 +82,8 @@ note_unmeasured (const SurfaceFigures *figures, GPtrArray *notes)
     notes_add_problem (notes, piece, _("“%s” is too large or too small to be measured. Correct the places of its nodes."), name);
 }
 
-void
-surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes)
+static void
+note_outline (const SurfaceFigures *figures, GPtrArray *notes)
 {
   const Piece *piece = &figures->surface->piece;
   const char *name = piece_name (piece);
@@ -109,4 +110,26 @@ surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes)
     default:
       note_unmeasured (figures, notes);
     }
+}
+
+static void
+note_controls (const Surface *surface, GPtrArray *notes)
+{
+  for (size_t i = 0; i < surface->control_count; i++)
+    {
+      const Control *control = &surface->controls[i];
+      g_autofree char *station = report_number (control->inner, 0);
+
+      if (!(control->outer > control->inner))
+        notes_add (notes, NOTE_LOOK, &surface->piece,
+                   _("“%s” of “%s” begins and ends at station %s mm, so it has no area. Set its inner and outer end apart."),
+                   control->id ? control->id : control_kind_name (control->kind), piece_name (&surface->piece), station);
+    }
+}
+
+void
+surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes)
+{
+  note_outline (figures, notes);
+  note_controls (figures->surface, notes);
 }

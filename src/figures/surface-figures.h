@@ -17,5 +17,5 @@ double surface_lift (const Surface *surface, double station);
  *  lies where its root is to be carried. */
 bool surface_is_beyond_the_centre (const Surface *surface);
 
-/** Says in notes what is wrong with the outline, if anything is. */
+/** Says in notes what is wrong with the outline or a control, if anything is. */
 void surface_figures_note (const SurfaceFigures *figures, GPtrArray *notes);

@@ -205,6 +205,25 @@ START_TEST (the_text_names_methods_units_deviations_and_cautions)
 }
 END_TEST
 
+/* Typed so, the band must be read so; a comma where the locale has one. */
+START_TEST (the_text_tells_the_band_with_its_half_percents)
+{
+  g_autoptr (Aeroplane) made = racer ();
+  AeroplaneTraits traits = aeroplane_traits (made);
+
+  traits.target = (Target) { .from = 7.5, .to = 17.5, .aim = 12.25 };
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_traits (made, traits);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autofree char *text = report_text (figures, (Units) { LENGTH_MM, MASS_G });
+  char *folder = comma_locale_enter ();
+  g_autofree char *comma = report_text (figures, (Units) { LENGTH_MM, MASS_G });
+
+  comma_locale_leave (folder);
+  assert_has (text, "wanted 7.5 to 17.5, aim 12.25");
+  assert_has (comma, "wanted 7,5 to 17,5, aim 12,25");
+}
+END_TEST
+
 /* Half a screen is too little to read a table in: the racer's fits the eighty characters of a terminal. */
 START_TEST (the_text_fits_a_terminal)
 {
@@ -232,6 +251,7 @@ main (void)
   tcase_add_test (tests, the_json_and_the_parts_list_are_the_same_bytes_in_a_comma_locale);
   tcase_add_test (tests, the_parts_list_quotes_what_would_mislead);
   tcase_add_test (tests, the_text_names_methods_units_deviations_and_cautions);
+  tcase_add_test (tests, the_text_tells_the_band_with_its_half_percents);
   tcase_add_test (tests, the_text_fits_a_terminal);
   return run_suite (suite, tests);
 }
