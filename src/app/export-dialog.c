@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/export-dialog.h"
 #include <glib/gi18n-lib.h>
+#include <string.h>
 #include "app/export-job.h"
 #include "app/export-preview.h"
 #include "app/file-chooser.h"
@@ -15,7 +16,7 @@ struct _TrammelExportDialog {
   Figures *figures;
   AdwComboRow *format, *paper, *orientation, *lengths, *masses;
   GtkSpinButton *resolution;
-  GtkWidget *page_group, *resolution_row;
+  GtkWidget *page_group, *resolution_row, *complaint;
   TrammelExportPreview *preview;
 };
 
@@ -29,6 +30,7 @@ static const struct { ExportFormat format; const char *ending, *kind; } formats[
   { EXPORT_CSV,  ".csv",  N_("Comma-separated lists") },
   { EXPORT_JSON, ".json", N_("JSON figures") },
 };
+static const char document_ending[] = ".trammel";
 static const char *const papers[] = { "a4", "a3", "a2", "a1", "letter", "tabloid" };
 enum { LETTER = 4 };
 
@@ -57,13 +59,26 @@ dialog_refresh (TrammelExportDialog *self)
   trammel_export_preview_set (self->preview, self->figures, &options);
 }
 
+/* A nameless document is called after its file, whose ending has no business in an export's name. */
+static char *
+dialog_proposal (TrammelExportDialog *self)
+{
+  char *title = trammel_session_title (trammel_window_session (self->window));
+
+  if (g_str_has_suffix (title, document_ending) && !g_str_equal (title, document_ending))
+    title[strlen (title) - strlen (document_ending)] = '\0';
+  return title;
+}
+
+static void dialog_return (TrammelWindow *window, const ExportOptions *options, const char *sentence);
+
 static void
 place_chosen (const char *path, gpointer dialog)
 {
   TrammelExportDialog *self = dialog;
   const ExportOptions options = dialog_options (self);
 
-  export_job_run (self->window, self->figures, &options, path);
+  export_job_run (self->window, self->figures, &options, path, dialog_return);
   gtk_window_destroy (GTK_WINDOW (self));
 }
 
@@ -73,10 +88,10 @@ choose_place (GtkWidget *widget, const char *action, GVariant *parameter)
   TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (widget);
   TrammelSession *session = trammel_window_session (self->window);
   const guint format = adw_combo_row_get_selected (self->format);
-  g_autofree char *title = trammel_session_title (session);
+  g_autofree char *proposal = dialog_proposal (self);
 
   file_chooser_save (GTK_WINDOW (self), &(SaveChoice) {
-    .heading = _("Export"), .folder_of = trammel_session_path (session), .name = title, .ending = formats[format].ending,
+    .heading = _("Export"), .folder_of = trammel_session_path (session), .name = proposal, .ending = formats[format].ending,
     .kind = _(formats[format].kind), .chosen = place_chosen, .data = self });
 }
 
@@ -106,6 +121,7 @@ trammel_export_dialog_class_init (TrammelExportDialogClass *klass)
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, page_group);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution_row);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, complaint);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, preview);
   gtk_widget_class_install_action (widget_class, "export.choose-place", NULL, choose_place);
   gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Escape, 0, "window.close", NULL);
@@ -133,20 +149,60 @@ dialog_follow_rows (TrammelExportDialog *self)
   g_signal_connect_swapped (self->resolution, "value-changed", G_CALLBACK (dialog_refresh), self);
 }
 
-void
-export_dialog_present (TrammelWindow *window)
+/* What fits the place and the window, to begin with. */
+static ExportOptions
+usual_options (TrammelWindow *window)
+{
+  ExportOptions options = export_default_options ("");
+
+  g_strlcpy (options.paper, papers[paper_here_is_letter () ? LETTER : 0], sizeof options.paper);
+  options.units = trammel_session_units (trammel_window_session (window));
+  return options;
+}
+
+static void
+dialog_choose (TrammelExportDialog *self, const ExportOptions *options)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (formats); i++)
+    if (formats[i].format == options->format)
+      adw_combo_row_set_selected (self->format, i);
+  for (guint i = 0; i < G_N_ELEMENTS (papers); i++)
+    if (g_str_equal (papers[i], options->paper))
+      adw_combo_row_set_selected (self->paper, i);
+  adw_combo_row_set_selected (self->orientation, options->portrait ? 1 : 0);
+  gtk_spin_button_set_value (self->resolution, options->dpi);
+  adw_combo_row_set_selected (self->lengths, options->units.length == LENGTH_INCH ? 1 : 0);
+  adw_combo_row_set_selected (self->masses, options->units.mass == MASS_OZ ? 1 : 0);
+}
+
+static void
+dialog_present (TrammelWindow *window, const ExportOptions *options, const char *complaint)
 {
   TrammelExportDialog *self = g_object_new (trammel_export_dialog_get_type (), "transient-for", window, NULL);
-  const Units units = trammel_session_units (trammel_window_session (window));
 
   self->window = g_object_ref (window);
   self->figures = figures_ref (trammel_session_figures (trammel_window_session (window)));
-  adw_combo_row_set_selected (self->paper, paper_here_is_letter () ? LETTER : 0);
-  adw_combo_row_set_selected (self->lengths, units.length == LENGTH_INCH ? 1 : 0);
-  adw_combo_row_set_selected (self->masses, units.mass == MASS_OZ ? 1 : 0);
+  gtk_label_set_text (GTK_LABEL (self->complaint), complaint != NULL ? complaint : "");
+  gtk_widget_set_visible (self->complaint, complaint != NULL);
+  dialog_choose (self, options);
   dialog_follow_rows (self);
   dialog_refresh (self);
   row_names_give (GTK_WIDGET (self), _("Export"));
   gtk_window_present (GTK_WINDOW (self));
   gtk_widget_grab_focus (GTK_WIDGET (self->format));
+}
+
+/* Nothing was written: what was chosen stands there again, with the reason. */
+static void
+dialog_return (TrammelWindow *window, const ExportOptions *options, const char *sentence)
+{
+  dialog_present (window, options, sentence);
+}
+
+void
+export_dialog_present (TrammelWindow *window)
+{
+  const ExportOptions options = usual_options (window);
+
+  dialog_present (window, &options, NULL);
 }

@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/export-job.h"
 #include <glib/gi18n-lib.h>
+#include "app/window-private.h"
 #include "document/writer.h"
 
 /* Shorter work is done before anybody could read that it is under way. */
@@ -10,6 +11,7 @@ typedef struct {
   Figures *figures;
   ExportOptions options;
   char *path;
+  ExportFailed failed;
   TrammelWindow *window;        /* lent: the task keeps it */
   GCancellable *cancellable;
   guint timer;                  /* will say that it takes its time; 0 once said or done */
@@ -70,8 +72,8 @@ export_arrived (GObject *window, GAsyncResult *result, gpointer data)
   g_clear_handle_id (&job->timer, g_source_remove);
   trammel_window_tell_busy (TRAMMEL_WINDOW (window), NULL, NULL);
   if (!g_task_propagate_boolean (G_TASK (result), &error)) {
-    if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
-      trammel_window_tell (TRAMMEL_WINDOW (window), error->message);
+    if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED) && !window_is_gone (TRAMMEL_WINDOW (window)))
+      job->failed (TRAMMEL_WINDOW (window), &job->options, error->message);
     return;
   }
   /* Translators: %s is the name of the file that was written. */
@@ -80,7 +82,7 @@ export_arrived (GObject *window, GAsyncResult *result, gpointer data)
 }
 
 void
-export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path)
+export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path, ExportFailed failed)
 {
   Job *job = g_new0 (Job, 1);
   g_autoptr (GTask) task = NULL;
@@ -88,6 +90,7 @@ export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptio
   job->figures = figures_ref (figures);
   job->options = *options;
   job->path = g_strdup (path);
+  job->failed = failed;
   job->window = window;
   job->cancellable = g_cancellable_new ();
   job->timer = g_timeout_add_once (QUIET_MS, job_say_busy, job);

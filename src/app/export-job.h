@@ -2,6 +2,9 @@
 #include "app/window.h"
 #include "drawing/export.h"
 
-/** Writes an export away from the main thread and says in the window how it went: a toast "Exported Saltmarsh.pdf" with "Open Folder", or
- *  the reason in the strip. What takes its time can be cancelled there; nothing is written then. */
-void export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path);
+/** Called when nothing was written, with the reason; not when it was cancelled or the window is gone. All lent. */
+typedef void (*ExportFailed) (TrammelWindow *window, const ExportOptions *options, const char *sentence);
+
+/** Writes an export away from the main thread and says in the window when it is done: a toast "Exported Saltmarsh.pdf" with "Open Folder".
+ *  What takes its time can be cancelled in the window's strip; nothing is written then. */
+void export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path, ExportFailed failed);

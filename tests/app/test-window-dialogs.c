@@ -141,6 +141,68 @@ START_TEST (each_format_is_written_and_said_in_a_toast)
 }
 END_TEST
 
+START_TEST (the_export_dialog_begins_at_its_first_choice_and_export_is_its_default)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (dialog)), *format = gui_await (GTK_WIDGET (dialog), "Format");
+
+  ck_assert_ptr_nonnull (focus);
+  ck_assert (focus == format || gtk_widget_is_ancestor (focus, format) || gtk_widget_is_ancestor (format, focus));
+  ck_assert_ptr_eq (gtk_window_get_default_widget (dialog), gui_await (GTK_WIDGET (dialog), "Export…"));
+}
+END_TEST
+
+static bool
+dialog_complains (gpointer nothing)
+{
+  g_autoptr (GList) windows = gtk_window_list_toplevels ();
+
+  for (GList *each = windows; each != NULL; each = each->next)
+    if (gtk_widget_get_mapped (each->data) && gui_find_named (each->data, "complaint") != NULL)
+      return true;
+  return false;
+}
+
+/* The system's own folder of processes takes no files. */
+START_TEST (an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen)
+{
+  GtkWindow *dialog = export_dialog (racer ()), *chooser;
+
+  choose (dialog, "Format", "Document (PDF)");
+  choose (dialog, "Paper", "A3");
+  choose (dialog, "Orientation", "Portrait");
+  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
+  chooser = gui_await_window_type (GTK_TYPE_FILE_CHOOSER_DIALOG);
+  gui_present (chooser);
+  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (chooser), "/proc/sheet.pdf");
+  gui_wait_ms (300);              /* it looks the name up */
+  gui_key ("Return");
+  ck_assert (gui_wait (dialog_complains, NULL));
+  dialog = gui_await_window ("Export");
+  gui_present (dialog);
+  ck_assert_ptr_nonnull (strstr (gtk_label_get_text (GTK_LABEL (gui_find_named (GTK_WIDGET (dialog), "complaint"))), "/proc/sheet.pdf"));
+  gui_await (GTK_WIDGET (dialog), "Document (PDF)");
+  gui_await (GTK_WIDGET (dialog), "A3");
+  gui_await (GTK_WIDGET (dialog), "Portrait");
+}
+END_TEST
+
+START_TEST (a_nameless_document_exports_under_its_files_name_without_its_ending)
+{
+  const char *path = stage_path ("Plover.trammel");
+  TrammelWindow *window;
+  GtkWindow *dialog, *chooser;
+
+  ck_assert (g_file_set_contents (path, "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\">"
+                                  "<part id=\"battery\" class=\"battery\" mass=\"20\" x=\"30\"/></aeroplane>", -1, NULL));
+  window = stage_open (path);
+  dialog = export_dialog (window);
+  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
+  chooser = gui_await_window_type (GTK_TYPE_FILE_CHOOSER_DIALOG);
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (gui_find_type (GTK_WIDGET (chooser), GTK_TYPE_ENTRY))), "Plover.png");
+}
+END_TEST
+
 /* A picture of the largest paper at 300 dots an inch takes some seconds. */
 static void
 export_for_long (TrammelWindow *window, const char *path)
@@ -476,6 +538,9 @@ case_of_choices (void)
   TCase *tests = tcase_create ("export and preferences");
 
   tcase_add_loop_test (tests, each_format_is_written_and_said_in_a_toast, 0, G_N_ELEMENTS (formats));
+  tcase_add_test (tests, the_export_dialog_begins_at_its_first_choice_and_export_is_its_default);
+  tcase_add_test (tests, an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen);
+  tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
   tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
   tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
   tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
