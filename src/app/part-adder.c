@@ -1,7 +1,7 @@
 #include "trammel-config.h"
 #include "app/part-adder.h"
 #include <glib/gi18n-lib.h>
-#include "document/part-class.h"
+#include "app/part-room.h"
 
 /* Where a class usually stands: a share of the way from the nose (0) to the wing's leading edge (1) and beyond (the wing's root chord is
  * the next whole step). Common practice, no source. */
@@ -11,14 +11,14 @@ static const struct { const char *word; double share; } places[] = {
   { "cowl",       0.20 }, { "canopy",   1.20 }, { "pilot",      1.25 }, { "undercarriage", 1.05 },
 };
 
-typedef struct { double nose, leading, trailing; } PartRoom;
+typedef struct { double nose, leading, trailing; } PartReach;
 
-static PartRoom
-part_room (const Aeroplane *aeroplane)
+static PartReach
+part_reach (const Aeroplane *aeroplane)
 {
   const Surface *wing = aeroplane_reference_wing (aeroplane);
   const Body *body = aeroplane_count (aeroplane, PIECE_BODY) > 0 ? aeroplane_body (aeroplane, 0) : NULL;
-  PartRoom room = { 0, 100, 200 };
+  PartReach room = { 0, 100, 200 };
 
   if (wing != NULL) {
     room.leading = outline_node (wing->outline, 0).x;
@@ -34,7 +34,7 @@ part_room (const Aeroplane *aeroplane)
 static double
 part_usual_x (const Aeroplane *aeroplane, const char *word)
 {
-  const PartRoom room = part_room (aeroplane);
+  const PartReach room = part_reach (aeroplane);
   double share = 1.2;
 
   for (size_t i = 0; i < G_N_ELEMENTS (places); i++)
@@ -43,19 +43,6 @@ part_usual_x (const Aeroplane *aeroplane, const char *word)
   if (share <= 1)
     return round (room.nose + share * (room.leading - room.nose));
   return round (room.leading + (share - 1) * (room.trailing - room.leading));
-}
-
-/* A second one of a class must not hide exactly on the first. */
-static double
-part_free_x (const Aeroplane *aeroplane, const PartClass *class, double x)
-{
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++) {
-    const Part *other = aeroplane_part (aeroplane, i);
-
-    if (other->x == x && other->y == 0 && g_strcmp0 (other->class_name, class->word) == 0)
-      return part_free_x (aeroplane, class, x + MAX (class->length, 10));
-  }
-  return x;
 }
 
 Aeroplane *
@@ -72,7 +59,7 @@ part_adder_with (const Aeroplane *aeroplane, const char *class_word, char **id)
   part->length = class->length;
   part->width = class->width;
   part->height = class->height;
-  part->x = part_free_x (aeroplane, class, part_usual_x (aeroplane, class->word));
+  part->x = part_room_x (aeroplane, class, part_usual_x (aeroplane, class->word));
   return aeroplane_with_added (aeroplane, &part->piece);
 }
 

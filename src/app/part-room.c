@@ -1,0 +1,78 @@
+#include "app/part-room.h"
+#include <math.h>
+
+/* A stretch of the centre line. */
+typedef struct { double from, to; } Reach;
+
+static bool
+class_keeps_clear (const char *word)
+{
+  static const char *const others[] = { "propeller", "spinner", "cowl", "canopy", "wheels", "undercarriage", "pushrod", NULL };
+
+  return word == NULL || !g_strv_contains (others, word);
+}
+
+static bool
+part_is_in_the_way (const Part *part, const PartClass *class)
+{
+  const bool alike = g_strcmp0 (part->class_name, class->word) == 0;
+
+  if (!alike && !(class_keeps_clear (part->class_name) && class_keeps_clear (class->word)))
+    return false;
+  return fabs (part->y) < (part->width + class->width) / 2 || part->y == 0;
+}
+
+/* Half the least distance from its middle to that of a new one; things without a size are told apart by 10 mm. */
+static double
+part_distance (const Part *part, const PartClass *class)
+{
+  return fmax ((part->length + class->length) / 2, 10);
+}
+
+static bool
+place_is_free (const Aeroplane *aeroplane, const PartClass *class, double x)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++) {
+    const Part *part = aeroplane_part (aeroplane, i);
+
+    if (part_is_in_the_way (part, class) && fabs (part->x - x) < part_distance (part, class))
+      return false;
+  }
+  return true;
+}
+
+/* Where the middle of the box may stand; everywhere without a body, or in one that is shorter than the box. */
+static Reach
+body_reach (const Aeroplane *aeroplane, const PartClass *class)
+{
+  const Body *body = aeroplane_count (aeroplane, PIECE_BODY) > 0 ? aeroplane_body (aeroplane, 0) : NULL;
+  const Outline *outline = body == NULL ? NULL : body->outline != NULL ? body->outline : body->side_outline;
+  Reach reach = { -INFINITY, INFINITY };
+
+  if (outline == NULL || !class_keeps_clear (class->word))
+    return reach;
+  reach = (Reach) { outline_bounds (outline).min.x + class->length / 2, outline_bounds (outline).max.x - class->length / 2 };
+  return reach.from <= reach.to ? reach : (Reach) { -INFINITY, INFINITY };
+}
+
+double
+part_room_x (const Aeroplane *aeroplane, const PartClass *class, double usual)
+{
+  const Reach reach = body_reach (aeroplane, class);
+  double best = INFINITY;
+
+  usual = fmin (fmax (usual, ceil (reach.from)), floor (reach.to));
+  if (place_is_free (aeroplane, class, usual))
+    return usual;
+  /* The nearest room begins where some part ends. */
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++) {
+    const Part *part = aeroplane_part (aeroplane, i);
+    const double away = part_distance (part, class), places[] = { ceil (part->x + away), floor (part->x - away) };
+
+    for (size_t side = 0; side < G_N_ELEMENTS (places); side++)
+      if (places[side] >= reach.from && places[side] <= reach.to && fabs (places[side] - usual) < fabs (best - usual)
+          && place_is_free (aeroplane, class, places[side]))
+        best = places[side];
+  }
+  return isfinite (best) ? best : usual;
+}
