@@ -18,17 +18,17 @@ static const char *const crossing_sentences[ROLE_COUNT] = {
 };
 
 static const char *const beyond_sentences[ROLE_COUNT] = {
-  [ROLE_WING]      = N_("The wing's outline crosses the centre line. Drag back what lies beyond it."),
-  [ROLE_TAILPLANE] = N_("The tailplane's outline crosses the centre line. Drag back what lies beyond it."),
-  [ROLE_FOREPLANE] = N_("The foreplane's outline crosses the centre line. Drag back what lies beyond it."),
-  [ROLE_FIN]       = N_("The fin's outline goes below its root. Drag up what lies beneath it."),
+  [ROLE_WING]      = N_("The wing's outline crosses the centre line. Drag it back."),
+  [ROLE_TAILPLANE] = N_("The tailplane's outline crosses the centre line. Drag it back."),
+  [ROLE_FOREPLANE] = N_("The foreplane's outline crosses the centre line. Drag it back."),
+  [ROLE_FIN]       = N_("The fin's outline goes below its root. Drag it up."),
 };
 
 static const char *const inboard_sentences[ROLE_COUNT] = {
-  [ROLE_WING]      = N_("The wing's outline reaches inboard of its root. Drag it outboard."),
-  [ROLE_TAILPLANE] = N_("The tailplane's outline reaches inboard of its root. Drag it outboard."),
-  [ROLE_FOREPLANE] = N_("The foreplane's outline reaches inboard of its root. Drag it outboard."),
-  [ROLE_FIN]       = N_("The fin's outline goes below its root. Drag up what lies beneath it."),
+  [ROLE_WING]      = N_("The wing's outline reaches inboard of its root. Drag it out."),
+  [ROLE_TAILPLANE] = N_("The tailplane's outline reaches inboard of its root. Drag it out."),
+  [ROLE_FOREPLANE] = N_("The foreplane's outline reaches inboard of its root. Drag it out."),
+  [ROLE_FIN]       = N_("The fin's outline goes below its root. Drag it up."),
 };
 
 static const char *const empty_sentences[ROLE_COUNT] = {

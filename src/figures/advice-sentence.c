@@ -146,8 +146,8 @@ static const struct { double times; const char *sentence; } enlargements[] = {
   { 1.34, N_("The tailplane is small: balance forward, or enlarge it by a third.") },
   { 1.51, N_("The tailplane is small: balance forward, or enlarge it by half.") },
   { 2.01, N_("The tailplane is small: balance forward, or make it twice as large.") },
-  { 3.01, N_("The tailplane is small: balance forward, or make it three times as large.") },
-  { 4.01, N_("The tailplane is small: balance forward, or make it four times as large.") },
+  { 3.01, N_("The tailplane is small: balance forward, or triple its area.") },
+  { 4.01, N_("The tailplane is small: balance forward, or quadruple its area.") },
 };
 
 static char *
@@ -156,7 +156,7 @@ sentence_small_tail (const Figures *figures)
   const double times = tail_volume_wanted / figures->tail_volume;
 
   if (!(figures->tail_volume > 0))
-    return g_strdup (_("The tailplane stands ahead of the wing's quarter chord: move it aft, or make it a foreplane."));
+    return g_strdup (_("The tailplane lies ahead of the wing's quarter chord. Move it aft."));
   for (size_t i = 0; i < G_N_ELEMENTS (enlargements); i++)
     if (times <= enlargements[i].times)
       return g_strdup (_(enlargements[i].sentence));

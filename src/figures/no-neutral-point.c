@@ -44,13 +44,13 @@ const char *
 no_neutral_point_headline (const NeutralPointFigures *point)
 {
   static const char *const headlines[] = {
-    [CAUSE_UNKNOWN]   = N_("The neutral point cannot be found. Check the size and place of wing and tail."),
+    [CAUSE_UNKNOWN]   = N_("The neutral point cannot be found. Check wing and tail."),
     [CAUSE_ONE_PLACE] = N_("Two surfaces lie in one place. Move one of them."),
-    [CAUSE_NO_CHORD]  = N_("One surface is as thin as a line somewhere. Give it a chord there."),
-    [CAUSE_NO_LIFT]   = N_("No surface lifts: every dynamic-pressure ratio is 0. Type a greater one."),
-    [CAUSE_NARROW]    = N_("One surface is too narrow for a neutral point. Give it more span."),
-    [CAUSE_STEEP]     = N_("One dihedral is too steep for a neutral point. Make it less than 80°."),
-    [CAUSE_NO_MEMORY] = N_("There is no memory left to find the neutral point. Close another window."),
+    [CAUSE_NO_CHORD]  = N_("One surface has no chord somewhere. Give it one there."),
+    [CAUSE_NO_LIFT]   = N_("No surface lifts. Type a dynamic-pressure ratio above 0."),
+    [CAUSE_NARROW]    = N_("One surface is too narrow. Give it more span."),
+    [CAUSE_STEEP]     = N_("One dihedral is too steep. Make it less than 80°."),
+    [CAUSE_NO_MEMORY] = N_("No memory is left for the figures. Close another window."),
   };
 
   return _(headlines[cause_of (point)]);
@@ -77,7 +77,8 @@ no_neutral_point_finding (const NeutralPointFigures *point)
     case CAUSE_NO_CHORD:
       return g_strdup_printf (_("The neutral point cannot be found: somewhere “%s” is as thin as a line. Give it a chord there."), first);
     case CAUSE_NO_LIFT:
-      return g_strdup (_("The neutral point cannot be found: every surface's dynamic-pressure ratio is 0, so none lifts. Type a greater one."));
+      return g_strdup (_("The neutral point cannot be found: every surface's dynamic-pressure ratio is 0, so none lifts. Type a "
+                         "greater one."));
     case CAUSE_NARROW:
       return g_strdup_printf (_("The neutral point cannot be found: the span of “%s” is too small for the method. Give it more."), first);
     case CAUSE_STEEP:

@@ -109,17 +109,17 @@ static const Case cases[] = {
     .headline = "The tailplane is small: balance forward, or make it twice as large.",
     .headline_in_inches = "The tailplane is small: balance forward, or make it twice as large." },
   { .because = "a tinier one, for which twice would not suffice", .tail_volume = 0.12,
-    .headline = "The tailplane is small: balance forward, or make it three times as large.",
-    .headline_in_inches = "The tailplane is small: balance forward, or make it three times as large." },
+    .headline = "The tailplane is small: balance forward, or triple its area.",
+    .headline_in_inches = "The tailplane is small: balance forward, or triple its area." },
   { .because = "a quarter of what is wanted", .tail_volume = 0.075,
-    .headline = "The tailplane is small: balance forward, or make it four times as large.",
-    .headline_in_inches = "The tailplane is small: balance forward, or make it four times as large." },
+    .headline = "The tailplane is small: balance forward, or quadruple its area.",
+    .headline_in_inches = "The tailplane is small: balance forward, or quadruple its area." },
   { .because = "a tail that nobody would enlarge so far", .tail_volume = 0.04,
     .headline = "The tailplane is far too small: draw a larger one, or move it aft.",
     .headline_in_inches = "The tailplane is far too small: draw a larger one, or move it aft." },
   { .because = "a tail that stands ahead", .tail_volume = -0.2,
-    .headline = "The tailplane stands ahead of the wing's quarter chord: move it aft, or make it a foreplane.",
-    .headline_in_inches = "The tailplane stands ahead of the wing's quarter chord: move it aft, or make it a foreplane." },
+    .headline = "The tailplane lies ahead of the wing's quarter chord. Move it aft.",
+    .headline_in_inches = "The tailplane lies ahead of the wing's quarter chord. Move it aft." },
 };
 
 /* The racer with the battery at 124 mm, or with a receiver on the rail in its place. */

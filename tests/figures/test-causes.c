@@ -8,6 +8,8 @@
 
 /* Whatever stands in the way of the neutral point is told as it is, in the answer and in the findings. */
 
+enum { TWO_LINES = 66 };        /* letters that two lines of the panel hold at its least width, words kept whole */
+
 static const Units metric = { LENGTH_MM, MASS_G };
 
 static void
@@ -17,6 +19,7 @@ assert_told (const char *because, const Figures *figures, const char *headline, 
   const Note *note = note_with (figures, finding);
 
   ck_assert_msg (g_str_equal (advice->headline, headline), "%s: said %s", because, advice->headline);
+  ck_assert_msg (g_utf8_strlen (advice->headline, -1) <= TWO_LINES, "%s: too long for the panel", because);
   ck_assert_msg (note && note->problem, "%s: no finding says “%s”", because, finding);
   ck_assert_double_nan (figures->neutral_point.x_mm);
   ck_assert (!figures_are_sound (figures));
@@ -72,14 +75,14 @@ wing_too_large (void)
 }
 
 static const struct { const char *because; Aeroplane *(*made) (void); const char *headline, *finding; } outlines[] = {
-  { "a handle beyond the centre line", wing_beyond, "The wing's outline crosses the centre line. Drag back what lies beyond it.",
+  { "a handle beyond the centre line", wing_beyond, "The wing's outline crosses the centre line. Drag it back.",
     "The outline of “main” crosses the centre line. Drag back what lies beyond it." },
-  { "a tailplane's", tail_beyond, "The tailplane's outline crosses the centre line. Drag back what lies beyond it.",
+  { "a tailplane's", tail_beyond, "The tailplane's outline crosses the centre line. Drag it back.",
     "The outline of “stab” crosses the centre line." },
-  { "a foreplane's nodes", nose_beyond, "The foreplane's outline crosses the centre line. Drag back what lies beyond it.",
+  { "a foreplane's nodes", nose_beyond, "The foreplane's outline crosses the centre line. Drag it back.",
     "The outline of “nose” crosses the centre line." },
   { "a node where the root is carried", wing_inboard,
-    "The wing's outline reaches inboard of its root. Drag it outboard.",
+    "The wing's outline reaches inboard of its root. Drag it out.",
     "The outline of “main” reaches inboard of its root." },
   { "a wing beyond all measure", wing_too_large, "The wing cannot be measured. See what Findings say of it.",
     "“main” is too large or too small to be measured." },
@@ -106,7 +109,7 @@ START_TEST (a_fin_that_cannot_go_below_its_root_is_told_so)
   figures->surfaces[1].status = CORE_OUT_OF_RANGE;
   figures->surfaces[1].area_mm2 = NAN;
   Advice *advice = advice_new (figures, metric);
-  ck_assert_str_eq (advice->headline, "The fin's outline goes below its root. Drag up what lies beneath it.");
+  ck_assert_str_eq (advice->headline, "The fin's outline goes below its root. Drag it up.");
   advice_free (advice);
 }
 END_TEST
@@ -160,14 +163,14 @@ static const struct {
 } solves[] = {
   { "two of three in one place", three_wings_two_in_one_place, CORE_SINGULAR, "Two surfaces lie in one place. Move one of them.",
     "The neutral point cannot be found: “second” and “third” lie in one place. Move one of them.", "second" },
-  { "no chord at some stations", wing_with_a_hair, CORE_SINGULAR, "One surface is as thin as a line somewhere. Give it a chord there.",
+  { "no chord at some stations", wing_with_a_hair, CORE_SINGULAR, "One surface has no chord somewhere. Give it one there.",
     "The neutral point cannot be found: somewhere “main” is as thin as a line. Give it a chord there.", "main" },
   { "no air at any surface", wing_without_air, CORE_SINGULAR,
-    "No surface lifts: every dynamic-pressure ratio is 0. Type a greater one.", "dynamic-pressure ratio is 0, so none lifts", "main" },
+    "No surface lifts. Type a dynamic-pressure ratio above 0.", "dynamic-pressure ratio is 0, so none lifts", "main" },
   { "a tail a thousandth wide", narrow_tail, CORE_OUT_OF_RANGE,
-    "One surface is too narrow for a neutral point. Give it more span.", "the span of “stub” is too small for the method.", "stub" },
+    "One surface is too narrow. Give it more span.", "the span of “stub” is too small for the method.", "stub" },
   { "a wing that nearly stands", steep_wing, CORE_OUT_OF_RANGE,
-    "One dihedral is too steep for a neutral point. Make it less than 80°.", "the dihedral of “main” is too steep.", "main" },
+    "One dihedral is too steep. Make it less than 80°.", "the dihedral of “main” is too steep.", "main" },
 };
 
 START_TEST (a_solve_that_fails_is_told_by_its_cause_and_names_the_surface)
