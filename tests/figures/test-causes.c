@@ -1,6 +1,7 @@
 #include <check.h>
 #include <math.h>
 #include "figures/advice.h"
+#include "figures/no-neutral-point.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -185,6 +186,28 @@ START_TEST (a_solve_that_fails_is_told_by_its_cause_and_names_the_surface)
 }
 END_TEST
 
+/* What names no surface, or cannot be brought about here. */
+static const struct { CoreStatus status; const char *headline, *finding; } nameless[] = {
+  { CORE_NO_MEMORY, "No memory is left for the figures. Close another window.",
+    "The neutral point cannot be found: there is no memory left. Close another window, then change something." },
+  { CORE_NOT_FINITE, "The neutral point cannot be found. Check wing and tail.",
+    "The neutral point cannot be found. Check the size and the place of every wing and tail." },
+  { CORE_OUT_OF_RANGE, "The neutral point cannot be found. Check wing and tail.",
+    "The neutral point cannot be found. Check the size and the place of every wing and tail." },
+  { CORE_SINGULAR, "Two surfaces lie in one place. Move one of them.",
+    "The neutral point cannot be found: two surfaces lie in one place. Move one of them." },
+};
+
+START_TEST (a_cause_that_names_no_surface_is_told_in_a_whole_sentence)
+{
+  const NeutralPointFigures point = { .status = nameless[_i].status };
+  g_autofree char *finding = no_neutral_point_finding (&point);
+
+  ck_assert_str_eq (no_neutral_point_headline (&point), nameless[_i].headline);
+  ck_assert_str_eq (finding, nameless[_i].finding);
+}
+END_TEST
+
 START_TEST (a_neutral_point_that_is_found_has_nothing_in_its_way)
 {
   g_autoptr (Aeroplane) aeroplane = racer ();
@@ -205,6 +228,7 @@ main (void)
   tcase_add_loop_test (tests, an_outline_that_is_no_half_is_told_why, 0, G_N_ELEMENTS (outlines));
   tcase_add_test (tests, a_fin_that_cannot_go_below_its_root_is_told_so);
   tcase_add_loop_test (tests, a_solve_that_fails_is_told_by_its_cause_and_names_the_surface, 0, G_N_ELEMENTS (solves));
+  tcase_add_loop_test (tests, a_cause_that_names_no_surface_is_told_in_a_whole_sentence, 0, G_N_ELEMENTS (nameless));
   tcase_add_test (tests, a_neutral_point_that_is_found_has_nothing_in_its_way);
   return run_suite (suite, tests);
 }
