@@ -13,10 +13,11 @@
 static void
 note_not_found (Aerodynamics *self)
 {
-  const Surface *at_fault = self->point.at_fault[0];
-  g_autofree char *finding = no_neutral_point_finding (&self->point);
+  const Surface *const *at_fault = self->solution.at_fault;
+  const NeutralPointFigures point = { .status = self->solution.status, .at_fault = { at_fault[0], at_fault[1] } };
+  g_autofree char *finding = no_neutral_point_finding (&point);
 
-  notes_add_problem (self->notes, at_fault ? &at_fault->piece : &aerodynamics_reference (self)->surface->piece, "%s", finding);
+  notes_add_problem (self->notes, at_fault[0] ? &at_fault[0]->piece : &aerodynamics_reference (self)->surface->piece, "%s", finding);
 }
 
 static void
@@ -29,7 +30,7 @@ note_no_neutral_point (Aerodynamics *self)
     notes_add_problem (self->notes, NULL, _("There is no surface yet. Draw the wing, or start from numbers."));
   else if (!reference)
     notes_add_problem (self->notes, NULL, _("There is no wing with an area yet, so there is no neutral point."));
-  else if (self->point.status == CORE_NO_AREA)
+  else if (self->solution.status == CORE_NO_AREA)
     notes_add (self->notes, NOTE_LOOK, piece, _("The neutral point is withheld until the outline of every wing and tail can be measured."));
   else
     note_not_found (self);
@@ -38,23 +39,9 @@ note_no_neutral_point (Aerodynamics *self)
 static void
 note_wing_alone (Aerodynamics *self)
 {
-  if (self->point.wing_alone && self->reference >= 0)
+  if (self->wing_alone && self->reference >= 0)
     notes_add (self->notes, NOTE_LOOK, &aerodynamics_reference (self)->surface->piece,
                _("There is no tailplane yet: the neutral point is the wing's alone, and no mark is offered."));
-}
-
-static void
-note_methods (Aerodynamics *self)
-{
-  const double apart = self->point.x_mm - self->point.handbook_x_mm;
-  const double mac = aerodynamics_reference (self)->planform.mac;
-
-  if (!isfinite (self->point.handbook_x_mm))
-    notes_add (self->notes, NOTE_NOTE, NULL, _("The handbook's formulas do not hold for this planform: the lattice stands alone."));
-  else if (fabs (apart) > self->point.sigma_mm)
-    notes_add (self->notes, NOTE_LOOK, NULL, _("The two methods put the neutral point %.0f %% of the mean chord apart, more than the "
-                                               "deviation shown. The handbook's downwash does not know how high and how wide this tail "
-                                               "is; stay at the forward limit."), 100 * fabs (apart) / mac);
 }
 
 static void
@@ -62,7 +49,7 @@ note_body_left_out (Aerodynamics *self, const Body *body)
 {
   const char *name = piece_name (&body->piece);
 
-  if (isnan (self->point.body_shift_mm))
+  if (isnan (self->solution.body.shift_mm))
     notes_add (self->notes, NOTE_LOOK, &body->piece,
                _("“%s” has no usable outline from above yet, so its shift of the neutral point is not known and not counted; usually a "
                  "body's is 2 to 7 %% of the mean chord forward. Draw its half from nose to tail."), name);
@@ -73,8 +60,9 @@ note_body_left_out (Aerodynamics *self, const Body *body)
 }
 
 static void
-note_bodies (Aerodynamics *self, const GPtrArray *left_out)
+note_bodies (Aerodynamics *self)
 {
+  const GPtrArray *left_out = self->solution.body.left_out;
   const bool drawn = self->spread_count > self->surface_count;
 
   for (guint i = 0; i < left_out->len; i++)
@@ -149,20 +137,19 @@ note_not_reckoned (Aerodynamics *self)
 }
 
 void
-aerodynamics_note (Aerodynamics *self, const GPtrArray *left_out)
+aerodynamics_note (Aerodynamics *self)
 {
   for (size_t i = 0; i < self->surface_count; i++)
     surface_figures_note (&self->surfaces[i], self->notes);
   note_bodies_outlines (self);
   note_not_reckoned (self);
   note_wing_alone (self);
-  if (self->point.status != CORE_OK)
+  if (self->solution.status != CORE_OK)
     {
       note_no_neutral_point (self);
       return;
     }
-  note_methods (self);
-  note_bodies (self, left_out);
+  note_bodies (self);
   note_tail_volume (self);
   note_reference (self);
 }

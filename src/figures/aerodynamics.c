@@ -3,7 +3,6 @@
 #include <math.h>
 #include "figures/aerodynamics-notes.h"
 #include "figures/control-figures.h"
-#include "figures/neutral-point.h"
 #include "figures/notes.h"
 #include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
@@ -17,6 +16,7 @@ aerodynamics_clear (Aerodynamics *self)
   g_clear_pointer (&self->surfaces, g_free);
   g_clear_pointer (&self->controls, g_free);
   g_clear_pointer (&self->spreads, g_free);
+  neutral_point_solution_clear (&self->solution);
   g_clear_pointer (&self->notes, g_ptr_array_unref);
 }
 
@@ -141,14 +141,12 @@ static void
 solve (Aerodynamics *self, Lattice *lattice, const Aeroplane *aeroplane)
 {
   const NeutralPointCase wanted = { .aeroplane = aeroplane, .surfaces = self->surfaces, .count = self->surface_count,
-                                    .reference = aerodynamics_reference (self) };
-  NeutralPointSolution solution = neutral_point_solve (lattice, &wanted);
+                                    .reference = aerodynamics_reference (self), .nose_x = self->nose_x };
 
-  self->point = solution.point;
+  self->solution = neutral_point_solve (lattice, &wanted);
+  self->wing_alone = is_wing_alone (self);
   self->tail_volume = tail_volume_of (self->surfaces, self->surface_count, aerodynamics_reference (self), self->wing_area_mm2);
-  self->point.wing_alone = is_wing_alone (self);
-  aerodynamics_note (self, solution.left_out);
-  g_clear_pointer (&solution.left_out, g_ptr_array_unref);
+  aerodynamics_note (self);
 }
 
 void

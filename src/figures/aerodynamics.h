@@ -1,6 +1,7 @@
 #pragma once
 #include "aero/lattice.h"
 #include "figures/figures.h"
+#include "figures/neutral-point.h"
 #include "figures/piece-key.h"
 #include "figures/spread.h"
 
@@ -11,7 +12,8 @@ typedef struct {
   size_t surface_count;
   SurfaceFigures *surfaces;      /* in the document's order */
   ptrdiff_t reference;           /* index of the first wing with an area; -1 without one */
-  NeutralPointFigures point;
+  NeutralPointSolution solution;
+  bool wing_alone;               /* one wing, and nothing else that lies flat, of an aeroplane that will have a tail */
   size_t control_count;
   ControlFigures *controls;
   size_t spread_count;

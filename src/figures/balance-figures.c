@@ -22,9 +22,9 @@ usual_station (const Aeroplane *aeroplane, const SurfaceFigures *reference, doub
 }
 
 static MarkFigures
-mark_at (double station, const SurfaceFigures *reference, const BalanceFigures *balance)
+mark_at (double station, const SurfaceFigures *reference, const BalanceFigures *balance, double sigma)
 {
-  MarkFigures mark = { station, NAN, NAN, NAN, NAN, NAN };
+  MarkFigures mark = { station, NAN, NAN, NAN, NAN, NAN, NAN };
   StationCut cut;
 
   if (planform_cut (reference->surface->outline, surface_sides (reference->surface), station, &cut) != CORE_OK)
@@ -34,28 +34,28 @@ mark_at (double station, const SurfaceFigures *reference, const BalanceFigures *
   mark.aft_mm = balance->aft_limit_x_mm - cut.leading_x;
   mark.leading_edge_x_mm = cut.leading_x;
   mark.chord_mm = cut.chord;
+  mark.sigma_mm = sigma;
   return mark;
 }
 
 static void
-fill_marks (BalanceFigures *balance, const Aeroplane *aeroplane, const SurfaceFigures *reference)
+fill_marks (BalanceFigures *balance, const Aeroplane *aeroplane, const SurfaceFigures *reference, double sigma)
 {
   const size_t stated = aeroplane_count (aeroplane, PIECE_MARK);
 
   balance->mark_count = stated ? stated : 1;
   balance->marks = g_new (MarkFigures, balance->mark_count);
   for (size_t i = 0; i < stated; i++)
-    balance->marks[i] = mark_at (aeroplane_mark (aeroplane, i)->station, reference, balance);
+    balance->marks[i] = mark_at (aeroplane_mark (aeroplane, i)->station, reference, balance, sigma);
   if (!stated)
-    balance->marks[0] = mark_at (usual_station (aeroplane, reference, balance->target_x_mm), reference, balance);
+    balance->marks[0] = mark_at (usual_station (aeroplane, reference, balance->target_x_mm), reference, balance, sigma);
 }
 
 BalanceFigures
-balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads)
+balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads, const NeutralPointFigures *point)
 {
   BalanceFigures made = { NAN, NAN, NAN, NAN, NAN, NAN, NULL, 0 };
   const SurfaceFigures *reference = aerodynamics_reference (aerodynamics);
-  const NeutralPointFigures *point = &aerodynamics->point;
   const Target target = aeroplane_traits (aeroplane).target;
 
   if (!reference)
@@ -69,6 +69,6 @@ balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics
   made.target_x_mm = point->x_mm - target.aim / 100 * mac;
   made.forward_limit_x_mm = point->x_mm - target.to / 100 * mac;
   made.aft_limit_x_mm = point->x_mm - target.from / 100 * mac;
-  fill_marks (&made, aeroplane, reference);
+  fill_marks (&made, aeroplane, reference, point->sigma_mm);
   return made;
 }

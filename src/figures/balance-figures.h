@@ -5,7 +5,8 @@
 
 /** Margin, target, limits and marks from the neutral point and the balance point. Percents of the reference wing's MAC.
  *  marks is a new array; none without a target. */
-BalanceFigures balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads);
+BalanceFigures balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads,
+                                   const NeutralPointFigures *point);
 
 /** The place of each part with a rail, in the document's order, as many as *count tells; a new array. A part left out is reckoned as
  *  if it came aboard besides the rest. NAN throughout without a target or a balance point. */

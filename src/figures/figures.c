@@ -1,10 +1,12 @@
 #include "figures/figures.h"
 
+#include <math.h>
 #include "figures/aerodynamics.h"
 #include "figures/balance-figures.h"
 #include "figures/flight-figures.h"
 #include "figures/loads.h"
 #include "figures/notes.h"
+#include "figures/stability.h"
 
 struct FiguresCache {
   Lattice *lattice;
@@ -38,7 +40,6 @@ copy_aerodynamics (Figures *self, const Aerodynamics *made)
   self->surface_count = made->surface_count;
   self->surfaces = g_memdup2 (made->surfaces, made->surface_count * sizeof *made->surfaces);
   self->reference = made->reference < 0 ? NULL : &self->surfaces[made->reference];
-  self->neutral_point = made->point;
   self->wing_area_mm2 = made->wing_area_mm2;
   self->tail_volume = made->tail_volume;
   self->nose_x_mm = made->nose_x;
@@ -69,9 +70,13 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   loads_update (&cache->loads, &cache->aerodynamics, aeroplane);
   copy_aerodynamics (self, &cache->aerodynamics);
   copy_loads (self, &cache->loads);
-  self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads);
-  self->solutions = solutions_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->balance, &self->solution_count);
   self->flight = flight_figures_of (&cache->aerodynamics, &cache->loads);
+  self->neutral_point = stability_of (&cache->aerodynamics, aeroplane, self->surfaces, self->flight.stall_speed_m_s);
+  self->motion = motion_figures_of (&cache->aerodynamics, self->surfaces,
+                                    isnan (self->mass.x_mm) ? self->neutral_point.x_mm : self->mass.x_mm);
+  self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->neutral_point);
+  self->solutions = solutions_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->balance, &self->solution_count);
+  stability_note (self, self->notes);
   balance_figures_note (self, self->notes);
   flight_figures_note (self, self->notes);
   notes_sort (self->notes);

@@ -20,15 +20,37 @@ typedef struct {
   OutlineFault fault;
   Planform planform;
   double quarter_mac_x_mm;
-  double lift_slope_per_rad;    /* of the surface alone on its own area; NAN for a fin */
+  double lift_slope_per_rad;    /* of the surface alone on its own area, with its section's slope; NAN for a fin */
+  double reynolds;              /* of its MAC at the stalling speed; NAN without one */
+  double section_slope, section_slope_sigma;   /* the section's lift slope over 2π and its deviation: given, or by its class */
   double tail_arm_mm;           /* quarter MAC of the reference wing to its own, signed; NAN for the reference */
   double volume_coefficient;
   double area_mm2;              /* = planform.area */
 } SurfaceFigures;
 
+/** What a deviation owes to what: where the neutral point lies, then where the masses do. */
+typedef enum {
+  CONTRIBUTION_SECTION,         /* a surface's section: its lift slope */
+  CONTRIBUTION_PRESSURE,        /* the dynamic pressure at a tail */
+  CONTRIBUTION_DOWNWASH,        /* the downwash at a surface that stands behind another */
+  CONTRIBUTION_BODY,            /* the body's shift, drawn or not */
+  CONTRIBUTION_PROPELLER,
+  CONTRIBUTION_METHODS,         /* lattice and handbook do not agree */
+  CONTRIBUTION_REST,            /* what no method here knows */
+  CONTRIBUTION_MASS, CONTRIBUTION_PLACE,       /* of a part or structure */
+} ContributionKind;
+
+/** One share: what it alone would move the point by, one standard deviation, mm. */
+typedef struct { ContributionKind kind; const Piece *piece; double sigma_mm; } Contribution;
+enum { CONTRIBUTIONS_KEPT = 8 };
+/** The greatest shares of one deviation, falling; the variance is of all of them. */
+typedef struct { Contribution of[CONTRIBUTIONS_KEPT]; size_t count; double variance_mm2; } Contributions;
+
 typedef struct {
   double total_g, x_mm, y_mm, z_mm, x_sigma_mm;
   double inertia_roll_kgm2, inertia_pitch_kgm2, inertia_yaw_kgm2;
+  double total_sigma_g;         /* one standard deviation of the total */
+  Contributions owed;           /* what x_sigma_mm is made of */
 } MassFigures;
 
 typedef struct {
@@ -37,14 +59,18 @@ typedef struct {
   double handbook_x_mm;         /* with the body's shift too */
   double body_shift_mm;         /* negative forward; 0 without a body, NAN when it could not be had */
   double downwash_gradient;     /* effective, at the first tailplane */
+  double section_shift_mm;      /* how much of lattice_x_mm is owed to the sections' lift slopes; 0 where none is stated */
+  double propeller_from_mm, propeller_to_mm;   /* shift by the propellers, not counted in x_mm: without power and at full power, negative
+                                                  forward; 0 without a propeller */
   double sigma_mm;
+  Contributions owed;           /* what sigma_mm is made of */
   bool wing_alone;              /* the aeroplane has no second horizontal surface and is not tailless */
   CoreStatus status;            /* CORE_OK when there is a neutral point, else what stood in the way; CORE_NO_AREA when it is withheld */
   const Surface *at_fault[2];   /* the surface that stood in the way, or the two together; NULL where none can be named */
 } NeutralPointFigures;
 
 /** The mark at one station, aft of the local leading edge there. */
-typedef struct { double station_mm, target_mm, forward_mm, aft_mm, leading_edge_x_mm, chord_mm; } MarkFigures;
+typedef struct { double station_mm, target_mm, forward_mm, aft_mm, leading_edge_x_mm, chord_mm, sigma_mm; } MarkFigures;
 
 typedef struct {
   double percent_mac;           /* where the balance point is */
@@ -59,12 +85,24 @@ typedef struct {
   double x_mm;  bool reachable;
   double ballast_g, ballast_x_mm;
   double band_from_mm, band_to_mm;
+  double x_sigma_mm;            /* one standard deviation of x_mm, by the masses and the neutral point */
 } Solution;
 
 typedef struct {
   double wing_loading_g_dm2, cube_loading_kg_m3, stall_speed_m_s, pitch_speed_m_s, reynolds_mac;
   double lift_max;              /* the greatest lift coefficient that the stall is reckoned with */
+  double lift_max_sigma, wing_loading_sigma_g_dm2, stall_speed_sigma_m_s;
 } FlightFigures;
+
+/** How the lattice says it answers to being turned, and how it carries its lift; thin plates. */
+typedef struct {
+  double lift_slope_per_rad;    /* of the aeroplane on the reference area, the sections' slopes counted */
+  double roll_damping;          /* dC_l / d(p b / 2V), of all horizontal surfaces */
+  double pitch_damping;         /* dC_m / d(q c / 2V) about the balance point, without one about the neutral point */
+  double span_efficiency;       /* of the reference wing alone */
+  double first_stall_station_mm;/* where the reference wing's section carries the greatest lift coefficient, flat; NAN without */
+  double first_stall_ratio;     /* that coefficient over the wing's own */
+} MotionFigures;
 
 typedef struct {
   const Surface *surface;  const Control *control;
@@ -83,6 +121,7 @@ typedef struct Figures {
   BalanceFigures balance;
   Solution *solutions;  size_t solution_count;          /* one for each part with a rail; one left out as if it came aboard */
   FlightFigures flight;
+  MotionFigures motion;
   ControlFigures *controls;  size_t control_count;
   double wing_area_mm2;         /* of all surfaces of role wing */
   double tail_volume;           /* of all tailplanes on all wings' area and the reference's MAC; NAN without, or with a foreplane */

@@ -4,53 +4,55 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "aero/flight.h"
+#include "aero/section.h"
 #include "figures/notes.h"
 
-/* The middle of the trade's band for flat-bottomed sections; common practice, no source. */
-static const struct { double reynolds, lift; } greatest_lift[] = {
-  { 30000, 0.775 }, { 60000, 0.925 }, { 100000, 1.025 }, { 150000, 1.075 },
-};
+/* Whoever types a greatest lift has measured or read it somewhere. Common practice, no source. */
+static const double given_lift_sigma = 0.05;
 
-static double
-greatest_lift_at (double reynolds)
+static Spreading
+greatest_lift_at (const Surface *wing, double reynolds)
 {
-  const size_t last = G_N_ELEMENTS (greatest_lift) - 1;
-
-  if (reynolds <= greatest_lift[0].reynolds)
-    return greatest_lift[0].lift;
-  for (size_t i = 0; i < last; i++)
-    if (reynolds <= greatest_lift[i + 1].reynolds)
-      {
-        const double along = (reynolds - greatest_lift[i].reynolds) / (greatest_lift[i + 1].reynolds - greatest_lift[i].reynolds);
-
-        return greatest_lift[i].lift + along * (greatest_lift[i + 1].lift - greatest_lift[i].lift);
-      }
-  return greatest_lift[last].lift;
+  if (!isnan (wing->lift_max))
+    return (Spreading) { wing->lift_max, given_lift_sigma };
+  return section_greatest_lift (wing->section, reynolds);
 }
 
 /* Speed, Reynolds number and lift hang on each other; each round takes the difference to a fifth or less, since speed goes with
  * the root of the lift and the table is flat: ten leave less than a millionth, sixteen nothing. */
 static void
-find_stall (FlightFigures *made, double mass, double area, double chord)
+find_stall (FlightFigures *made, double mass, double area, const SurfaceFigures *wing)
 {
   enum { ROUNDS = 16 };
   const Air air = air_at (0);
-  double lift = greatest_lift[0].lift, before = 0;
+  Spreading lift = greatest_lift_at (wing->surface, 0);
+  double before = 0;
 
-  for (int i = 0; i < ROUNDS && lift != before; i++)
+  for (int i = 0; i < ROUNDS && lift.value != before; i++)
     {
-      before = lift;
-      made->stall_speed_m_s = flight_stall_speed (mass, area, air.density, lift);
-      made->reynolds_mac = flight_reynolds (&air, made->stall_speed_m_s, chord);
-      lift = greatest_lift_at (made->reynolds_mac);
+      before = lift.value;
+      made->stall_speed_m_s = flight_stall_speed (mass, area, air.density, lift.value);
+      made->reynolds_mac = flight_reynolds (&air, made->stall_speed_m_s, wing->planform.mac * 1e-3);
+      lift = greatest_lift_at (wing->surface, made->reynolds_mac);
     }
-  made->lift_max = lift;
+  made->lift_max = lift.value;
+  made->lift_max_sigma = lift.sigma;
+}
+
+/* To the first order: speed goes with the root of mass over lift. */
+static void
+find_deviations (FlightFigures *made, const MassFigures *mass)
+{
+  const double of_mass = mass->total_sigma_g / mass->total_g, of_lift = made->lift_max_sigma / made->lift_max;
+
+  made->wing_loading_sigma_g_dm2 = made->wing_loading_g_dm2 * of_mass;
+  made->stall_speed_sigma_m_s = made->stall_speed_m_s * hypot (of_mass, of_lift) / 2;
 }
 
 FlightFigures
 flight_figures_of (const Aerodynamics *aerodynamics, const Loads *loads)
 {
-  FlightFigures made = { NAN, NAN, NAN, NAN, NAN, NAN };
+  FlightFigures made = { NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN };
   const SurfaceFigures *reference = aerodynamics_reference (aerodynamics);
   const double grams = loads->figures.total_g;
 
@@ -59,7 +61,8 @@ flight_figures_of (const Aerodynamics *aerodynamics, const Loads *loads)
   const double area = aerodynamics->wing_area_mm2 * 1e-6;
   made.wing_loading_g_dm2 = grams / (aerodynamics->wing_area_mm2 * 1e-4);
   made.cube_loading_kg_m3 = grams * 1e-3 / (area * sqrt (area));
-  find_stall (&made, grams * 1e-3, area, reference->planform.mac * 1e-3);
+  find_stall (&made, grams * 1e-3, area, reference);
+  find_deviations (&made, &loads->figures);
   return made;
 }
 

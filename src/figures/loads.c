@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/contribution.h"
 #include "figures/names.h"
 #include "figures/notes.h"
 
@@ -68,6 +69,24 @@ gather (Loads *self, const Aerodynamics *aerodynamics)
     }
 }
 
+/* What each mass and each place adds to the balance point's deviation, and to the total's. */
+static void
+share_deviations (Loads *self)
+{
+  double variance = 0;
+
+  for (size_t i = 0; i < self->count; i++)
+    {
+      const MassItem *item = &self->items[i];
+
+      variance += item->mass_sigma * item->mass_sigma;
+      contribution_add (&self->figures.owed, CONTRIBUTION_MASS, self->pieces[i],
+                        1e3 * (item->x - self->sum.x) * item->mass_sigma / self->sum.mass);
+      contribution_add (&self->figures.owed, CONTRIBUTION_PLACE, self->pieces[i], 1e3 * item->mass * item->x_sigma / self->sum.mass);
+    }
+  self->figures.total_sigma_g = 1e3 * sqrt (variance);
+}
+
 /* An item of unknown deviation leaves the balance point known and its deviation unknown. */
 static bool
 strip_unknown_deviations (MassItem items[], size_t count)
@@ -89,7 +108,7 @@ add_up (Loads *self)
   const bool known = strip_unknown_deviations (self->items, self->count);
   const double total = self->figures.total_g;
 
-  self->figures = (MassFigures) { total, NAN, NAN, NAN, NAN, NAN, NAN, NAN };
+  self->figures = (MassFigures) { total, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, { .count = 0 } };
   if (self->status == CORE_OK)
     self->status = mass_sum (self->items, self->count, &self->sum);
   if (self->status != CORE_OK)
@@ -99,6 +118,7 @@ add_up (Loads *self)
     .x_sigma_mm = known ? self->sum.x_sigma * 1e3 : NAN,
     .inertia_roll_kgm2 = self->sum.roll, .inertia_pitch_kgm2 = self->sum.pitch, .inertia_yaw_kgm2 = self->sum.yaw,
   };
+  share_deviations (self);
   if (!known)
     notes_add (self->notes, NOTE_NOTE, NULL, _("Without a wing the deviation of a structure's place is not known, nor is that of "
                                                "the balance point."));

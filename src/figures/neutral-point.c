@@ -2,14 +2,13 @@
 
 #include <math.h>
 #include "aero/handbook.h"
-#include "figures/body-shift.h"
 #include "figures/solve-fault.h"
 #include "figures/surface-figures.h"
 
 /* The horizontal surfaces as both methods want them: the reference first, else in the document's order. */
 typedef struct {
   size_t count;
-  SurfaceFigures **figures;
+  const SurfaceFigures **figures;
   LatticeSurface *lattice;
   HandbookSurface *handbook;
   LatticeBend **bends;
@@ -33,7 +32,7 @@ bends_of (const Surface *surface)
 }
 
 static void
-company_join (Company *company, SurfaceFigures *figures)
+company_join (Company *company, const SurfaceFigures *figures)
 {
   const Surface *surface = figures->surface;
   const size_t at = company->count++;
@@ -62,7 +61,7 @@ static Company
 company_of (const NeutralPointCase *wanted)
 {
   Company company = {
-    .figures = g_new (SurfaceFigures *, wanted->count), .lattice = g_new (LatticeSurface, wanted->count),
+    .figures = g_new (const SurfaceFigures *, wanted->count), .lattice = g_new (LatticeSurface, wanted->count),
     .handbook = g_new (HandbookSurface, wanted->count), .bends = g_new (LatticeBend *, wanted->count),
     .shares = g_new0 (LatticeShare, wanted->count),
   };
@@ -97,95 +96,85 @@ all_are_measured (const NeutralPointCase *wanted)
   return true;
 }
 
-static double
-first_tailplanes_downwash (const Company *company)
+static void
+fill_shares (NeutralPointSolution *made, const NeutralPointCase *wanted, const Company *company)
 {
+  made->share_count = company->count;
+  made->shares = g_new (LiftShare, company->count);
   for (size_t i = 0; i < company->count; i++)
-    if (company->figures[i]->surface->role == ROLE_TAILPLANE)
-      return company->shares[i].downwash_gradient;
-  return NAN;
+    made->shares[i] = (LiftShare) { .surface = (size_t) (company->figures[i] - wanted->surfaces), .lift = company->shares[i].lift_slope,
+                                    .centre_x = company->shares[i].centre_x, .own_slope = company->shares[i].alone_lift_slope,
+                                    .downwash_gradient = company->shares[i].downwash_gradient };
 }
 
-/* The b of the header, in parts of the MAC. */
-static double
-plain_deviation (const NeutralPointCase *wanted, const BodyShift *body, double mac)
+/* Tips whose chord falls to nothing carry a coefficient that no section there can have been asked for: the outermost 5 % are left out. */
+static void
+find_first_stall (NeutralPointSolution *made, const Lattice *lattice, double span)
 {
-  const double plain = 0.025, fat = 0.040, slim_shift = 0.03, fat_shift = 0.05;
-  const double along = (fabs (body->shift_mm) / mac - slim_shift) / (fat_shift - slim_shift);
+  enum { most_stations = 256 };
+  LatticeStation stations[most_stations];
+  const size_t count = MIN (lattice_span_loading (lattice, 0, stations, most_stations), most_stations);
 
-  if (!body->bodies)
-    return aeroplane_traits (wanted->aeroplane).tailless ? plain : fat;
-  return plain + (fat - plain) * CLAMP (along, 0, 1);
-}
-
-static double
-deviation_of (const NeutralPointCase *wanted, const NeutralPointFigures *point, const BodyShift *body)
-{
-  const double mac = wanted->reference->planform.mac;
-  const double plain = plain_deviation (wanted, body, mac) * mac;
-  const double methods = isfinite (point->handbook_x_mm) ? (point->x_mm - point->handbook_x_mm) / 2 : 0;
-
-  return sqrt (plain * plain + methods * methods + body->plane_mm * body->plane_mm / 4);
+  for (size_t i = 0; i < count; i++)
+    if (stations[i].station < 0.95 * span / 2 && !(stations[i].lift_ratio <= made->stall_ratio))
+      {
+        made->stall_ratio = stations[i].lift_ratio;
+        made->stall_station = stations[i].station;
+      }
 }
 
 static void
-fill_point (NeutralPointSolution *made, const NeutralPointCase *wanted, const Lattice *lattice, const Company *company,
-            const LatticeResult *result)
+fill_solution (NeutralPointSolution *made, const NeutralPointCase *wanted, const Lattice *lattice, const Company *company)
 {
-  const Planform *wing = &wanted->reference->planform;
-  const BodyShift body = body_shift_of (lattice, wanted->aeroplane, wanted->reference, result->lift_slope);
-  const double counted = isfinite (body.shift_mm) ? body.shift_mm : 0;
-  NeutralPointFigures *point = &made->point;
   double handbook_x;
 
-  point->lattice_x_mm = result->neutral_point_x;
-  point->body_shift_mm = body.shift_mm;
-  point->x_mm = result->neutral_point_x + counted;
-  point->percent_mac = 100 * (point->x_mm - wing->mac_leading_edge_x) / wing->mac;
-  point->downwash_gradient = first_tailplanes_downwash (company);
+  made->body = body_shift_of (lattice, wanted->aeroplane, wanted->reference, made->lattice.lift_slope);
   if (handbook_neutral_point (company->handbook, company->count, &handbook_x, NULL) == CORE_OK)
-    point->handbook_x_mm = handbook_x + counted;
-  point->sigma_mm = deviation_of (wanted, point, &body);
-  made->body_plane_mm = body.plane_mm;
-  made->left_out = body.left_out;
+    made->handbook_x = handbook_x;
+  lattice_upwash (lattice, &wanted->nose_x, 1, wanted->reference->surface->z, &made->nose_flow);
+  made->nose_flow += 1;
+  find_first_stall (made, lattice, wanted->reference->planform.span);
 }
 
 static void
-find_fault (NeutralPointFigures *point, Lattice *lattice, const Company *company)
+find_fault (NeutralPointSolution *made, Lattice *lattice, const Company *company)
 {
-  const SolveFault fault = solve_fault_find (lattice, company->lattice, company->count, point->status);
+  const SolveFault fault = solve_fault_find (lattice, company->lattice, company->count, made->status);
 
   if (fault.first >= 0)
-    point->at_fault[0] = company->figures[fault.first]->surface;
+    made->at_fault[0] = company->figures[fault.first]->surface;
   if (fault.second >= 0)
-    point->at_fault[1] = company->figures[fault.second]->surface;
+    made->at_fault[1] = company->figures[fault.second]->surface;
 }
 
 NeutralPointSolution
 neutral_point_solve (Lattice *lattice, const NeutralPointCase *wanted)
 {
-  NeutralPointSolution made = { .point = { NAN, NAN, NAN, NAN, NAN, NAN, NAN, false, CORE_NO_AREA, { NULL, NULL } } };
-  NeutralPointFigures *point = &made.point;
-  LatticeResult result;
+  NeutralPointSolution made = { .status = CORE_NO_AREA, .handbook_x = NAN, .nose_flow = NAN, .stall_station = NAN, .stall_ratio = NAN,
+                                .lattice = { NAN, NAN, NAN, NAN, NAN, NAN } };
   Company company;
 
   if (!wanted->reference)
     return made;
   company = company_of (wanted);
-  point->status = lattice_solve (lattice, company.lattice, company.count, lattice_default_options (),
-                                 LATTICE_NEUTRAL_POINT | LATTICE_ALONE, wanted->reference->area_mm2,
-                                 wanted->reference->planform.span, company.shares, &result);
-  if (point->status == CORE_OK)
-    {
-      for (size_t i = 0; i < company.count; i++)
-        company.figures[i]->lift_slope_per_rad = company.shares[i].alone_lift_slope;
-      if (all_are_measured (wanted))
-        fill_point (&made, wanted, lattice, &company, &result);
-      else
-        point->status = CORE_NO_AREA;
-    }
+  made.status = lattice_solve (lattice, company.lattice, company.count, lattice_default_options (),
+                               LATTICE_ALONE | LATTICE_ROLL | LATTICE_FAR_WAKE | LATTICE_PITCH, wanted->reference->area_mm2,
+                               wanted->reference->planform.span, company.shares, &made.lattice);
+  if (made.status == CORE_OK)
+    fill_shares (&made, wanted, &company);
   else
-    find_fault (point, lattice, &company);
+    find_fault (&made, lattice, &company);
+  if (made.status == CORE_OK && all_are_measured (wanted))
+    fill_solution (&made, wanted, lattice, &company);
+  else if (made.status == CORE_OK)
+    made.status = CORE_NO_AREA;
   company_clear (&company);
   return made;
+}
+
+void
+neutral_point_solution_clear (NeutralPointSolution *self)
+{
+  g_clear_pointer (&self->shares, g_free);
+  g_clear_pointer (&self->body.left_out, g_ptr_array_unref);
 }

@@ -1,6 +1,7 @@
 #include "figures/report.h"
 
 #include <math.h>
+#include "figures/contribution.h"
 #include "figures/json-text.h"
 #include "figures/names.h"
 
@@ -23,6 +24,9 @@ write_surface (JsonText *json, const SurfaceFigures *surface)
   json_text_number (json, "lift_slope_per_rad", surface->lift_slope_per_rad);
   json_text_number (json, "tail_arm_mm", surface->tail_arm_mm);
   json_text_number (json, "volume_coefficient", surface->volume_coefficient);
+  json_text_number (json, "reynolds", surface->reynolds);
+  json_text_number (json, "section_slope_ratio", surface->section_slope);
+  json_text_number (json, "section_slope_sigma", surface->section_slope_sigma);
   json_text_close_object (json);
 }
 
@@ -52,6 +56,22 @@ write_reference (JsonText *json, const SurfaceFigures *reference)
   json_text_close_object (json);
 }
 
+/* What a deviation owes to what, the greatest first. */
+static void
+write_owed (JsonText *json, const Contributions *owed)
+{
+  json_text_open_array (json, "owed_to");
+  for (size_t i = 0; i < owed->count; i++)
+    {
+      json_text_open_object (json, NULL);
+      json_text_string (json, "what", contribution_word (owed->of[i].kind));
+      json_text_string (json, "of", owed->of[i].piece ? owed->of[i].piece->id : NULL);
+      json_text_number (json, "sigma_mm", owed->of[i].sigma_mm);
+      json_text_close_object (json);
+    }
+  json_text_close_array (json);
+}
+
 static void
 write_mass (JsonText *json, const MassFigures *mass)
 {
@@ -64,6 +84,8 @@ write_mass (JsonText *json, const MassFigures *mass)
   json_text_number (json, "inertia_roll_kgm2", mass->inertia_roll_kgm2);
   json_text_number (json, "inertia_pitch_kgm2", mass->inertia_pitch_kgm2);
   json_text_number (json, "inertia_yaw_kgm2", mass->inertia_yaw_kgm2);
+  json_text_number (json, "total_sigma_g", mass->total_sigma_g);
+  write_owed (json, &mass->owed);
   json_text_close_object (json);
 }
 
@@ -79,6 +101,10 @@ write_neutral_point (JsonText *json, const NeutralPointFigures *point)
   json_text_number (json, "downwash_gradient", point->downwash_gradient);
   json_text_number (json, "sigma_mm", point->sigma_mm);
   json_text_bool (json, "wing_alone", point->wing_alone);
+  json_text_number (json, "section_shift_mm", point->section_shift_mm);
+  json_text_number (json, "propeller_from_mm", point->propeller_from_mm);
+  json_text_number (json, "propeller_to_mm", point->propeller_to_mm);
+  write_owed (json, &point->owed);
   json_text_close_object (json);
 }
 
@@ -98,6 +124,7 @@ write_marks (JsonText *json, const BalanceFigures *balance)
       json_text_number (json, "target_mm", balance->marks[i].target_mm);
       json_text_number (json, "forward_mm", balance->marks[i].forward_mm);
       json_text_number (json, "aft_mm", balance->marks[i].aft_mm);
+      json_text_number (json, "sigma_mm", balance->marks[i].sigma_mm);
       json_text_close_object (json);
     }
   json_text_close_array (json);
@@ -157,6 +184,7 @@ write_solution (JsonText *json, const Solution *solution)
   json_text_number (json, "ballast_x_mm", solution->ballast_x_mm);
   json_text_number (json, "band_from_mm", solution->band_from_mm);
   json_text_number (json, "band_to_mm", solution->band_to_mm);
+  json_text_number (json, "x_sigma_mm", solution->x_sigma_mm);
   json_text_close_object (json);
 }
 
@@ -179,6 +207,22 @@ write_flight (JsonText *json, const FlightFigures *flight)
   json_text_number (json, "pitch_speed_m_s", flight->pitch_speed_m_s);
   json_text_number (json, "reynolds_mac", flight->reynolds_mac);
   json_text_number (json, "lift_max", flight->lift_max);
+  json_text_number (json, "lift_max_sigma", flight->lift_max_sigma);
+  json_text_number (json, "wing_loading_sigma_g_dm2", flight->wing_loading_sigma_g_dm2);
+  json_text_number (json, "stall_speed_sigma_m_s", flight->stall_speed_sigma_m_s);
+  json_text_close_object (json);
+}
+
+static void
+write_motion (JsonText *json, const MotionFigures *motion)
+{
+  json_text_open_object (json, "motion");
+  json_text_number (json, "lift_slope_per_rad", motion->lift_slope_per_rad);
+  json_text_number (json, "roll_damping", motion->roll_damping);
+  json_text_number (json, "pitch_damping", motion->pitch_damping);
+  json_text_number (json, "span_efficiency", motion->span_efficiency);
+  json_text_number (json, "first_stall_station_mm", motion->first_stall_station_mm);
+  json_text_number (json, "first_stall_ratio", motion->first_stall_ratio);
   json_text_close_object (json);
 }
 
@@ -248,5 +292,6 @@ report_json (const Figures *figures)
   write_flight (&json, &figures->flight);
   write_controls (&json, figures);
   write_notes (&json, figures->notes);
+  write_motion (&json, &figures->motion);
   return json_text_end (&json);
 }

@@ -25,10 +25,17 @@ case_of (const Part *part, const Aerodynamics *aerodynamics, const Loads *loads,
   return made;
 }
 
+/* The part must make good what balance point and neutral point are out by, with as much longer a way as it is lighter than all. */
+static double
+place_deviation (const SlideCase *wanted, const SurfaceFigures *reference, const BalanceFigures *balance)
+{
+  return balance->static_margin_sigma_percent / 100 * reference->planform.mac * wanted->total_mass / wanted->part_mass;
+}
+
 static Solution
 solution_for (const Part *part, const Aerodynamics *aerodynamics, const Loads *loads, const BalanceFigures *balance)
 {
-  Solution made = { part, NAN, false, NAN, NAN, NAN, NAN };
+  Solution made = { part, NAN, false, NAN, NAN, NAN, NAN, NAN };
   SlideCase wanted;
   SlideAnswer answer;
 
@@ -39,7 +46,8 @@ solution_for (const Part *part, const Aerodynamics *aerodynamics, const Loads *l
     return made;
   return (Solution) { .part = part, .x_mm = answer.x / metre, .reachable = answer.reachable,
                       .ballast_g = answer.ballast / kilogram, .ballast_x_mm = answer.ballast_x / metre,
-                      .band_from_mm = answer.band_from / metre, .band_to_mm = answer.band_to / metre };
+                      .band_from_mm = answer.band_from / metre, .band_to_mm = answer.band_to / metre,
+                      .x_sigma_mm = place_deviation (&wanted, aerodynamics_reference (aerodynamics), balance) };
 }
 
 Solution *

@@ -177,7 +177,7 @@ racer_in_band (const Case *wanted)
   figures->balance.target_x_mm = 148.8;
   figures->balance.forward_limit_x_mm = 145.4;
   figures->balance.aft_limit_x_mm = 156.5;
-  figures->balance.marks[0] = (MarkFigures) { 40, 36.4, 33.1, 44.1, 112.3, 129 };
+  figures->balance.marks[0] = (MarkFigures) { 40, 36.4, 33.1, 44.1, 112.3, 129, 2.9 };
   figures->tail_volume = or_usual (wanted->tail_volume, 0.44);
   set_solution (figures, wanted);
   return figures;

@@ -32,11 +32,13 @@ static const Reasons reasons[] = {
   { "surfaces.lift_slope_per_rad", { FAULTS, { NO_WING, "point cannot be found" } } },
   { "surfaces.tail_arm_mm", { FAULTS, { NO_WING } } },
   { "surfaces.volume_coefficient", { FAULTS, { NO_WING } } },
+  { "surfaces.reynolds", { FAULTS, { NO_WING }, { "no masses yet" } } },
   { "reference", { { NO_WING } } },
   { "mass.x_mm", { NO_MASS } },
   { "mass.y_mm", { NO_MASS } },
   { "mass.z_mm", { NO_MASS } },
   { "mass.x_sigma_mm", { NO_MASS, { "Without a wing the deviation" } } },
+  { "mass.total_sigma_g", { NO_MASS } },
   { "mass.inertia_roll_kgm2", { NO_MASS } },
   { "mass.inertia_pitch_kgm2", { NO_MASS } },
   { "mass.inertia_yaw_kgm2", { NO_MASS } },
@@ -47,6 +49,9 @@ static const Reasons reasons[] = {
   { "neutral_point.body_shift_mm", { NO_POINT, { "no usable outline from above" } } },
   { "neutral_point.downwash_gradient", { NO_POINT } },
   { "neutral_point.sigma_mm", { NO_POINT } },
+  { "neutral_point.section_shift_mm", { NO_POINT } },
+  { "neutral_point.propeller_from_mm", { NO_POINT } },
+  { "neutral_point.propeller_to_mm", { NO_POINT } },
   { "balance.percent_mac", { NO_MASS, { NO_WING } } },
   { "balance.static_margin_percent", { NO_MASS, NO_POINT } },
   { "balance.static_margin_sigma_percent", { NO_MASS, NO_POINT, { "Without a wing the deviation" } } },
@@ -57,18 +62,29 @@ static const Reasons reasons[] = {
   { "balance.marks.target_mm", { { "does not meet the wing" } } },
   { "balance.marks.forward_mm", { { "does not meet the wing" } } },
   { "balance.marks.aft_mm", { { "does not meet the wing" } } },
+  { "balance.marks.sigma_mm", { { "does not meet the wing" } } },
   { "solutions.x_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing" } } },
   { "solutions.reachable", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing" } } },
   { "solutions.ballast_g", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "no ballast makes up for the rail of “%s”" } } },
   { "solutions.ballast_x_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "no ballast makes up for the rail of “%s”" } } },
   { "solutions.band_from_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "The rail of “%s” ends too far" } } },
   { "solutions.band_to_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "The rail of “%s” ends too far" } } },
+  { "solutions.x_sigma_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "Without a wing the deviation" } } },
   { "flight.wing_loading_g_dm2", { { NO_WING }, { "no masses yet" } } },
   { "flight.cube_loading_kg_m3", { { NO_WING }, { "no masses yet" } } },
   { "flight.stall_speed_m_s", { { NO_WING }, { "no masses yet" } } },
   { "flight.pitch_speed_m_s", { { "pitch speed needs" } } },
   { "flight.reynolds_mac", { { NO_WING }, { "no masses yet" } } },
   { "flight.lift_max", { { NO_WING }, { "no masses yet" } } },
+  { "flight.lift_max_sigma", { { NO_WING }, { "no masses yet" } } },
+  { "flight.wing_loading_sigma_g_dm2", { NO_MASS, { NO_WING } } },
+  { "flight.stall_speed_sigma_m_s", { NO_MASS, { NO_WING } } },
+  { "motion.lift_slope_per_rad", { NO_POINT } },
+  { "motion.roll_damping", { NO_POINT } },
+  { "motion.pitch_damping", { NO_POINT } },
+  { "motion.span_efficiency", { NO_POINT } },
+  { "motion.first_stall_station_mm", { NO_POINT } },
+  { "motion.first_stall_ratio", { NO_POINT } },
   { "controls.area_mm2", { FAULTS, { "of “%s” begins and ends at station" } } },
   { "controls.area_share_percent", { FAULTS, { "of “%s” begins and ends at station" } } },
   { "controls.roll_rate_deg_s", { { "Roll rates are not reckoned" } } },
@@ -108,7 +124,7 @@ is_null_by_nature (const Walk *walk, const char *path)
 {
   const char *id = id_of_row (walk->row);
 
-  if (g_str_equal (path, "name"))
+  if (g_str_equal (path, "name") || g_str_has_suffix (path, "owed_to.of"))
     return true;
   if (g_str_equal (path, "surfaces.lift_slope_per_rad"))
     return figures_of_surface (walk->figures, id)->surface->role == ROLE_FIN;

@@ -1,0 +1,34 @@
+#include "figures/section-figures.h"
+
+#include <math.h>
+#include "aero/flight.h"
+#include "aero/handbook.h"
+#include "aero/section.h"
+
+/* The middle of what small aeroplanes fly at, for one whose mass is not known yet. */
+static const double usual_reynolds = 60e3;
+/* Whoever types a slope has measured it or read it off a chart. Common practice, no source. */
+static const double given_sigma = 0.03;
+
+void
+section_figures_fill (SurfaceFigures *figures, double stall_speed)
+{
+  const Air air = air_at (0);
+  const Surface *surface = figures->surface;
+  Spreading slope;
+
+  figures->reynolds = flight_reynolds (&air, stall_speed, figures->planform.mac * 1e-3);
+  slope = section_slope_ratio (surface->section, isfinite (figures->reynolds) ? figures->reynolds : usual_reynolds);
+  if (!isnan (surface->section_slope))
+    slope = (Spreading) { surface->section_slope, given_sigma };
+  figures->section_slope = slope.value;
+  figures->section_slope_sigma = slope.sigma;
+}
+
+double
+section_figures_factor (const SurfaceFigures *figures, double section_slope)
+{
+  const double aspect_ratio = figures->planform.aspect_ratio;
+
+  return handbook_lift_slope (aspect_ratio, 0, section_slope) / handbook_lift_slope (aspect_ratio, 0, 1);
+}

@@ -1,0 +1,33 @@
+#pragma once
+#include "figures/aerodynamics.h"
+
+/** The neutral point with everything counted, its deviation and what that is made of. Solves nothing, so that it may follow every moved
+ *  part.
+ *
+ *  x = Σ κᵢ Lᵢ xᵢ / Σ κᵢ Lᵢ + body, Lᵢ and xᵢ the lattice's lift and where it acts, κᵢ what the section's slope leaves of it
+ *  (section_figures_factor); the body's shift goes with 1 / Σ κᵢ Lᵢ.
+ *
+ *  σ² is the sum of the squares of what each of these moves the neutral point by at one standard deviation of its own:
+ *    sections          each surface's slope by its class (aero/section.h), times Lᵢ (xᵢ − x) / L
+ *    pressure at tails 0.05 of the ratio; 0.03 where it is given. Common practice, no source: 0.85 to 0.95 is usual behind a wing
+ *    downwash          0.04 of the free stream at each surface behind another: between a flat and a rolled-up wake (Glauert, Elements of
+ *                      Aerofoil and Airscrew Theory, chapter XII) and between published formulas lies about twice that
+ *    body              a quarter of its shift, and half of what the shift changes between the wing's plane and the body's axis; not
+ *                      drawn from above, 2.5 % of the MAC, unless the aeroplane has no tail either. Common practice, no source
+ *    propellers        half their greatest shift (aero/propeller.h), which itself is not counted in x
+ *    methods           half the difference of lattice and handbook
+ *    rest              gaps, thick edges, warped wood: 1.5 % of the MAC, or as much as brings the whole to 2.5 %, which is what builders
+ *                      find on a plain model. Common practice, no source
+ *
+ *  surfaces     the figures' own copy: gets reynolds, section_slope and, times κ, lift_slope_per_rad
+ *  stall_speed  m/s, for the Reynolds numbers; NAN without masses
+ *  returns      NAN throughout and `status` where there is no neutral point */
+NeutralPointFigures stability_of (const Aerodynamics *aerodynamics, const Aeroplane *aeroplane, SurfaceFigures surfaces[],
+                                  double stall_speed);
+
+/** Says in notes where the two methods part, and what usually causes it; what the propeller does; and what else the neutral point
+ *  rests on. */
+void stability_note (const Figures *figures, GPtrArray *notes);
+
+/** The same solve's answer to being turned; axis_x where the aeroplane turns about in pitch (NAN: nothing of pitch). */
+MotionFigures motion_figures_of (const Aerodynamics *aerodynamics, const SurfaceFigures surfaces[], double axis_x);
