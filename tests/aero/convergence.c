@@ -1,138 +1,179 @@
-/* How far the lattice is from its own limit, panel by panel: wings alone and with a tail. Run by hand; prints a table in percent,
- * neutral point of the wing's MAC, lift slope of itself. The limit is extrapolated from two fine lattices of ratio two, the error
- * that is left being of the first order (sweep's kinks). */
+/* How far the lattice is from its own limit: wings alone and in company, by panel numbers and by the spacing of strips. Run by hand:
+ * prints a table in percent, the neutral point of the wing's MAC, the lift slope of itself; given a folder it also writes the page
+ * and its plots there. The limit is extrapolated from two fine lattices of ratio two, the error that is left being of the first
+ * order (sweep's kinks). */
+#include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
-#include "aero/lattice.h"
-#include "geometry/planform.h"
-#include "geometry/shapes.h"
+#include <time.h>
+#include "convergence-page.h"
+#include "convergence-plots.h"
 
-enum { wing_stations = 3 };
-
-/* A wing of up to three stations, or an ellipse. */
-typedef struct {
-  const char *name;
-  int stations;                 /* 0: an ellipse with the semi-axes ahead and behind in chord[0] and chord[1] */
-  double station[wing_stations], leading_x[wing_stations], chord[wing_stations];
-  double dihedral;
-} Wing;
-
-static const Wing wings[] = {
-  { .name = "straight 120",       .stations = 2, .station = { 0, 400 }, .chord = { 120, 120 } },
-  { .name = "tapered 150-90",     .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 15 }, .chord = { 150, 90 } },
-  { .name = "straight edge, 160-80", .stations = 2, .station = { 0, 400 }, .chord = { 160, 80 } },
-  { .name = "parallel, cut tips", .stations = 3, .station = { 0, 240, 400 }, .leading_x = { 0, 0, 32 }, .chord = { 144, 144, 72 } },
-  { .name = "cranked",            .stations = 3, .station = { 0, 170, 400 }, .leading_x = { 0, 7, 50 }, .chord = { 150, 136, 75 } },
-  { .name = "elliptical 45 + 85", .station = { 0, 320 }, .chord = { 45, 85 }, .dihedral = 0.07 },
-  { .name = "elliptical 30 + 90", .station = { 0, 320 }, .chord = { 30, 90 } },
-  { .name = "swept 15, tapered",  .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 107 }, .chord = { 160, 96 } },
-  { .name = "swept -10, tapered", .stations = 2, .station = { 0, 400 }, .leading_x = { 0, -50 }, .chord = { 160, 90 } },
-  { .name = "outer wing swept 23", .stations = 3, .station = { 0, 130, 400 }, .leading_x = { 0, 0, 115 }, .chord = { 150, 150, 90 } },
-  { .name = "swept 19, tapered",  .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 137 }, .chord = { 160, 96 } },
-  { .name = "swept 28, tapered",  .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 213 }, .chord = { 160, 96 } },
-  { .name = "swept 45, parallel", .stations = 2, .station = { 0, 400 }, .leading_x = { 0, 400 }, .chord = { 130, 130 } },
+const LatticeOptions study_panels[study_steps] = {
+  { .spanwise = 6, .chordwise = 2 },  { .spanwise = 10, .chordwise = 4 }, { .spanwise = 14, .chordwise = 4 },
+  { .spanwise = 20, .chordwise = 6 }, { .spanwise = 28, .chordwise = 8 }, { .spanwise = 36, .chordwise = 10 },
 };
-/* The tail's span in parts of the wing's; 0 for none. */
-static const double tails[] = { 0, 0.25, 0.36, 0.5 };
-static const LatticeOptions panels[] = { { .spanwise = 10, .chordwise = 4 }, { .spanwise = 20, .chordwise = 6 },
-                                         { .spanwise = 36, .chordwise = 10 } };
-enum { panel_count = sizeof panels / sizeof *panels };
+static const int grid_spanwise[] = { 10, 14, 20, 28 }, grid_chordwise[] = { 4, 6, 8 };
 
-static Outline *
-wing_outline (const Wing *wing)
+const StudyRow *
+study_row (const StudyFindings *self, size_t wing, size_t company)
 {
-  Outline *made = NULL;
-  const CoreStatus status = wing->stations
-    ? shape_taper (wing->station, wing->leading_x, wing->chord, (size_t) wing->stations, &made)
-    : shape_ellipse (0, wing->station[1], wing->chord[0], wing->chord[1], &made);
-
-  if (status)
-    abort ();
-  return made;
+  return &self->rows[wing * study_company_count + company];
 }
 
-/* Two thirds of the wing in chord, four MAC behind it, swept like it. */
-static Outline *
-tail_outline (const Wing *wing, double part, const Planform *planform)
+double
+study_greatest (const StudyFindings *self, StudyGroup group, int step, bool is_even)
 {
-  const int last = wing->stations ? wing->stations - 1 : 1;
-  const double semispan = part * wing->station[last];
-  const double sweep = wing->stations ? wing->leading_x[last] / wing->station[last] : 0;
-  const double x = planform->mac_leading_edge_x + 4 * planform->mac;
-  Outline *made = NULL;
+  double most = 0;
 
-  if (shape_taper ((double[]) { 0, semispan }, (double[]) { x, x + sweep * semispan },
-                   (double[]) { 0.62 * planform->mac, 0.5 * planform->mac }, 2, &made))
-    abort ();
-  return made;
+  for (size_t w = 0; w < study_wing_count; w++)
+    for (size_t c = 0; c < study_company_count; c++)
+      if (study_group (&study_wings[w], &study_companies[c]) == group)
+        {
+          const StudyRow *row = study_row (self, w, c);
+
+          most = fmax (most, fabs (is_even ? row->even[step] : row->neutral[step]));
+        }
+  return most;
 }
 
-static LatticeResult
-solve (Lattice *lattice, const LatticeSurface surfaces[], size_t count, LatticeOptions options)
+static StudyRow
+row_of (Lattice *lattice, const StudyCase *flown)
 {
-  LatticeShare shares[2];
-  LatticeResult result;
+  const LatticeResult limit = study_limit (lattice, flown);
+  const LatticeResult coarser = study_limit_from (lattice, flown, (LatticeOptions) { .spanwise = 28, .chordwise = 8 });
+  StudyRow row = { .limit_percent = 100 * (limit.neutral_point_x - flown->planform.mac_leading_edge_x) / flown->planform.mac,
+                   .limit_slope = limit.lift_slope, .doubt = study_neutral_error (flown, &coarser, &limit) };
 
-  if (lattice_solve (lattice, surfaces, count, options, LATTICE_NEUTRAL_POINT, 1, 1, shares, &result))
-    abort ();
-  return result;
-}
+  for (int i = 0; i < study_steps; i++)
+    {
+      LatticeOptions options = study_panels[i];
+      const LatticeResult cosine = study_solve (lattice, flown, options);
 
-static LatticeResult
-limit (Lattice *lattice, const LatticeSurface surfaces[], size_t count)
-{
-  const LatticeResult fine = solve (lattice, surfaces, count, (LatticeOptions) { .spanwise = 36, .chordwise = 10 });
-  LatticeResult finest = solve (lattice, surfaces, count, (LatticeOptions) { .spanwise = 72, .chordwise = 20 });
+      options.spacing = LATTICE_EVEN;
+      const LatticeResult even = study_solve (lattice, flown, options);
 
-  finest.lift_slope += finest.lift_slope - fine.lift_slope;
-  finest.neutral_point_x += finest.neutral_point_x - fine.neutral_point_x;
-  return finest;
+      row.neutral[i] = study_neutral_error (flown, &cosine, &limit);
+      row.slope[i] = 100 * (cosine.lift_slope / limit.lift_slope - 1);
+      row.even[i] = study_neutral_error (flown, &even, &limit);
+    }
+  return row;
 }
 
 static void
-print_case (Lattice *lattice, const Wing *wing, double tail)
+print_head (void)
 {
-  Outline *outlines[2] = { wing_outline (wing), NULL };
-  const size_t count = tail > 0 ? 2 : 1;
-  LatticeSurface surfaces[2] = { { .outline = outlines[0], .dihedral = wing->dihedral, .pressure_ratio = 1 } };
-  LatticeResult exact;
-  Planform planform;
-
-  if (planform_measure (outlines[0], PLANFORM_CARRIED, &planform))
-    abort ();
-  if (count == 2)
-    surfaces[1] = (LatticeSurface) { .outline = outlines[1] = tail_outline (wing, tail, &planform), .z = 0.1 * planform.mac,
-                                     .pressure_ratio = 0.9 };
-  exact = limit (lattice, surfaces, count);
-  printf ("%-22s %4.2f  %6.2f %7.4f", wing->name, tail,
-          100 * (exact.neutral_point_x - planform.mac_leading_edge_x) / planform.mac, exact.lift_slope / planform.area);
-  for (int i = 0; i < panel_count; i++)
-    {
-      const LatticeResult result = solve (lattice, surfaces, count, panels[i]);
-
-      printf ("   %+7.3f %+7.3f", 100 * (result.neutral_point_x - exact.neutral_point_x) / planform.mac,
-              100 * (result.lift_slope / exact.lift_slope - 1));
-    }
+  printf ("%-28s %-28s limit           doubt ", "wing", "company");
+  for (int i = 0; i < study_steps; i++)
+    printf (" %2dx%-2d           ", study_panels[i].spanwise, study_panels[i].chordwise);
+  printf ("\n%-57s %% MAC   slope         ", "");
+  for (int i = 0; i < study_steps; i++)
+    printf ("neutral   slope  ");
   printf ("\n");
-  outline_unref (outlines[0]);
-  outline_unref (outlines[1]);
+}
+
+static void
+print_row (const StudyCase *flown, const StudyRow *row)
+{
+  printf ("%-28s %-28s %6.2f %7.4f %+7.3f ", flown->wing->name, flown->company->name, row->limit_percent, row->limit_slope, row->doubt);
+  for (int i = 0; i < study_steps; i++)
+    printf (" %+7.3f %+7.3f ", row->neutral[i], row->slope[i]);
+  printf ("\n");
+}
+
+static void
+fill_rows (Lattice *lattice, StudyRow rows[])
+{
+  print_head ();
+  for (size_t w = 0; w < study_wing_count; w++)
+    for (size_t c = 0; c < study_company_count; c++)
+      {
+        StudyCase flown = study_case_of (&study_wings[w], &study_companies[c]);
+
+        *rows = row_of (lattice, &flown);
+        print_row (&flown, rows++);
+        study_case_clear (&flown);
+      }
+}
+
+/* The shortest of many solves of one wing with its tail, in seconds. */
+static double
+time_of (Lattice *lattice, LatticeOptions options)
+{
+  StudyCase flown = study_case_of (&study_wings[3], &study_companies[2]);
+  double least = INFINITY;
+
+  for (int i = 0; i < 40; i++)
+    {
+      struct timespec before, after;
+
+      timespec_get (&before, TIME_UTC);
+      study_solve (lattice, &flown, options);
+      timespec_get (&after, TIME_UTC);
+      least = fmin (least, (double) (after.tv_sec - before.tv_sec) + 1e-9 * (double) (after.tv_nsec - before.tv_nsec));
+    }
+  study_case_clear (&flown);
+  return least;
+}
+
+/* The limit stands in the rows. */
+static double
+error_with (Lattice *lattice, size_t wing, size_t company, LatticeOptions options, const StudyRow *row)
+{
+  StudyCase flown = study_case_of (&study_wings[wing], &study_companies[company]);
+  const LatticeResult result = study_solve (lattice, &flown, options);
+  const double percent = 100 * (result.neutral_point_x - flown.planform.mac_leading_edge_x) / flown.planform.mac;
+
+  study_case_clear (&flown);
+  return fabs (percent - row->limit_percent);
+}
+
+static StudyCell
+cell_of (Lattice *lattice, const StudyFindings *findings, LatticeOptions options)
+{
+  StudyCell cell = { .options = options, .cost = time_of (lattice, options) / time_of (lattice, study_panels[study_working]) };
+
+  for (size_t w = 0; w < study_wing_count; w++)
+    for (size_t c = 0; c < study_company_count; c++)
+      {
+        const StudyGroup group = study_group (&study_wings[w], &study_companies[c]);
+        double *greatest = group == STUDY_ALONE ? &cell.alone : group == STUDY_TAILED ? &cell.tailed : NULL;
+
+        if (greatest)
+          *greatest = fmax (*greatest, error_with (lattice, w, c, options, study_row (findings, w, c)));
+      }
+  return cell;
+}
+
+static void
+fill_costs (Lattice *lattice, StudyFindings *findings)
+{
+  const double working = time_of (lattice, study_panels[study_working]);
+
+  for (int i = 0; i < study_steps; i++)
+    findings->cost[i] = time_of (lattice, study_panels[i]) / working;
+  for (int i = 0; i < study_grid; i++)
+    findings->grid[i] = cell_of (lattice, findings, (LatticeOptions) { .spanwise = grid_spanwise[i / 3],
+                                                                       .chordwise = grid_chordwise[i % 3] });
 }
 
 int
-main (void)
+main (int argc, char *argv[])
 {
+  StudyFindings findings = { .rows = calloc (study_wing_count * study_company_count, sizeof (StudyRow)) };
   Lattice *lattice = lattice_new ();
+  bool good = true;
 
-  printf ("%-22s tail     limit            ", "wing");
-  for (int i = 0; i < panel_count; i++)
-    printf ("   %2dx%-2d           ", panels[i].spanwise, panels[i].chordwise);
-  printf ("\n%-22s       %% MAC   slope", "");
-  for (int i = 0; i < panel_count; i++)
-    printf ("    neutral   slope");
-  printf ("\n");
-  for (size_t w = 0; w < sizeof wings / sizeof *wings; w++)
-    for (size_t t = 0; t < sizeof tails / sizeof *tails; t++)
-      print_case (lattice, &wings[w], tails[t]);
+  if (!findings.rows || !lattice)
+    abort ();
+  fill_rows (lattice, findings.rows);
+  if (argc > 1)
+    {
+      fill_costs (lattice, &findings);
+      if (!(good = plots_write (&findings, argv[1]) && page_write (&findings, argv[1])))
+        fprintf (stderr, "The page could not be written into %s.\n", argv[1]);
+    }
   lattice_free (lattice);
-  return 0;
+  free (findings.rows);
+  return !good;
 }
