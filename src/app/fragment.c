@@ -73,6 +73,17 @@ fragment_count (const Aeroplane *self, const Selection *selection)
   return count;
 }
 
+double
+fragment_structures (const Aeroplane *fragment, size_t *count)
+{
+  double mass = 0;
+
+  *count = aeroplane_count (fragment, PIECE_STRUCTURE);
+  for (size_t i = 0; i < *count; i++)
+    mass += aeroplane_structure (fragment, i)->mass;
+  return mass;
+}
+
 Selection
 fragment_all (const Aeroplane *self)
 {

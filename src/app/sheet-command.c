@@ -65,32 +65,6 @@ sheet_command_add_node (TrammelSheetCanvas *sheet)
   return done;
 }
 
-static bool
-sheet_command_delete_nodes (TrammelSheetCanvas *sheet)
-{
-  const Selection *selection = sheet_command_selection (sheet);
-  TrammelSession *session = trammel_sheet_canvas_session (sheet);
-  Aeroplane *next = node_edit_removed (sheet_command_aeroplane (sheet), selection);
-  const char *label = g_dngettext (GETTEXT_PACKAGE, "Delete Node", "Delete Nodes", selection->node_count);
-
-  /* What is left selected is the outline: the numbers mean other nodes now. */
-  if (next != NULL)
-    trammel_session_select (session, selection_of (selection->ids[0]));
-  return sheet_command_do (sheet, next, label);
-}
-
-bool
-sheet_command_delete (TrammelSheetCanvas *sheet)
-{
-  const Selection *selection = sheet_command_selection (sheet);
-  g_autofree char *label = NULL;
-
-  if (selection->node_count > 0)
-    return sheet_command_delete_nodes (sheet);
-  label = piece_edit_removed_label (sheet_command_aeroplane (sheet), selection);
-  return sheet_command_do (sheet, piece_edit_removed (sheet_command_aeroplane (sheet), selection), label);
-}
-
 bool
 sheet_command_node_kind (TrammelSheetCanvas *sheet, NodeKind kind)
 {

@@ -3,7 +3,6 @@
 
 /** What keys, menus and actions do to what is selected, each one undo step. All return whether there was anything to do. */
 bool sheet_command_add_node     (TrammelSheetCanvas *sheet);      /* on the line last clicked, else behind the selected node */
-bool sheet_command_delete       (TrammelSheetCanvas *sheet);      /* nodes, or whole pieces with what hangs on them */
 bool sheet_command_node_kind    (TrammelSheetCanvas *sheet, NodeKind kind);
 bool sheet_command_segment_kind (TrammelSheetCanvas *sheet, SegmentKind kind);
 bool sheet_command_split_node   (TrammelSheetCanvas *sheet);

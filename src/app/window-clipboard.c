@@ -91,7 +91,7 @@ window_remove_selection (TrammelWindow *self)
 
   if (after == NULL)
     return;
-  label = nodes ? g_strdup (_("Delete Node")) : piece_edit_removed_label (before, selection);
+  label = nodes ? g_strdup (g_dngettext (GETTEXT_PACKAGE, "Delete Node", "Delete Nodes", selection->node_count)) : piece_edit_removed_label (before, selection);
   sentence = removed_sentence (before, selection);
   /* What is left selected is the outline: the numbers of its nodes mean others now. */
   if (nodes)
@@ -125,6 +125,19 @@ select_all (GSimpleAction *action, GVariant *parameter, gpointer window)
 
 /* Paste */
 
+/* A surface or a body brings what it weighs along, as the thing itself would; a mass that nobody laid hands on must not grow unsaid. */
+static void
+window_say_structures (TrammelWindow *self, const Aeroplane *fragment)
+{
+  size_t count;
+  const double grams = fragment_structures (fragment, &count);
+  g_autofree char *mass = units_mass (trammel_session_units (self->session), grams);
+
+  if (count > 0 && grams > 0)
+    /* Translators: %s is a mass with its unit. */
+    window_offer_undo (self, g_strdup_printf (ngettext ("Pasted with its structure, %s more", "Pasted with their structures, %s more", count), mass));
+}
+
 static void
 window_paste (TrammelWindow *self, GBytes *bytes)
 {
@@ -141,6 +154,7 @@ window_paste (TrammelWindow *self, GBytes *bytes)
   }
   trammel_session_do (self->session, next, _("Paste"));
   trammel_session_select (self->session, pasted);
+  window_say_structures (self, fragment);
   trammel_sheet_area_reveal_selection (TRAMMEL_SHEET_AREA (self->area));
 }
 

@@ -5,6 +5,7 @@
 static const struct { const char *keys, *action; } keys[] = {
   { "<Control>z",        "win.undo" },
   { "<Control><Shift>z", "win.redo" },
+  { "<Control>y",        "win.redo" },
   { "<Control>x",        "win.cut" },
   { "<Control>c",        "win.copy" },
   { "<Control>v",        "win.paste" },

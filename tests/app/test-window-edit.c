@@ -71,6 +71,9 @@ START_TEST (undo_and_redo_follow_their_keys_and_name_the_step)
   ck_assert_uint_eq (part_count (window), parts - 1);
   gui_click (gui_await (GTK_WIDGET (window), "Undo Delete Receiver"));
   ck_assert_uint_eq (part_count (window), parts);
+  gui_key ("<Control>y");
+  ck_assert_uint_eq (part_count (window), parts - 1);
+  gui_key ("<Control>z");
   gui_click (gui_await (GTK_WIDGET (window), "Redo Delete Receiver"));
   ck_assert_uint_eq (part_count (window), parts - 1);
 }
@@ -110,6 +113,33 @@ START_TEST (copy_and_paste_makes_a_second_part_aside_in_one_step)
   ck_assert_double_eq_tol (copy->x - battery->x, 10, 1e-9);
   gui_key ("<Control>z");
   ck_assert_uint_eq (part_count (window), parts);
+}
+END_TEST
+
+/* The example's tail weighs 4 g, its body 34 g. */
+static const struct { const char *ids[2], *says; double more; } copied[] = {
+  { { "tail", NULL },   "Pasted with its structure, 4\u00a0g more",      4 },
+  { { "tail", "body" }, "Pasted with their structures, 38\u00a0g more", 38 },
+};
+
+START_TEST (a_copy_says_what_its_structure_adds_and_offers_to_take_it_back)
+{
+  TrammelWindow *window = racer ();
+  TrammelSession *session = trammel_window_session (window);
+  const double before = trammel_session_figures (session)->mass.total_g;
+  Selection chosen = selection_of (copied[_i].ids[0]);
+
+  if (copied[_i].ids[1] != NULL)
+    selection_toggle (&chosen, copied[_i].ids[1]);
+  trammel_session_select (session, chosen);
+  focus_sheet (window);
+  gui_key ("<Control>c");
+  gui_key ("<Control>v");
+  gui_await (GTK_WIDGET (window), copied[_i].says);
+  ck_assert_double_eq_tol (trammel_session_figures (session)->mass.total_g, before + copied[_i].more, 1e-9);
+  gui_wait_ms (400);              /* until it has slid in */
+  gui_click (gui_await (GTK_WIDGET (window), "Undo"));
+  ck_assert_double_eq (trammel_session_figures (session)->mass.total_g, before);
 }
 END_TEST
 
@@ -265,6 +295,7 @@ main (void)
   tcase_add_test (tests, undo_and_redo_follow_their_keys_and_name_the_step);
   tcase_add_test (tests, the_offer_to_undo_goes_with_the_next_step);
   tcase_add_test (tests, copy_and_paste_makes_a_second_part_aside_in_one_step);
+  tcase_add_loop_test (tests, a_copy_says_what_its_structure_adds_and_offers_to_take_it_back, 0, G_N_ELEMENTS (copied));
   tcase_add_test (tests, cut_in_one_window_pastes_in_another_with_its_structure);
   tcase_add_test (tests, foreign_text_is_refused_in_words_and_changes_nothing);
   tcase_add_test (tests, a_copy_is_plain_text_too_and_that_text_can_be_pasted);
