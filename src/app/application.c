@@ -29,14 +29,26 @@ application_new_window (TrammelApplication *self)
   return window;
 }
 
-/* The window in front if it holds nothing yet, else a new one. */
+/* The window in front if it holds nothing yet, else a new one, not shown before there is something to show beside the others. */
 static TrammelWindow *
 application_free_window (TrammelApplication *self)
 {
   GtkWindow *front = gtk_application_get_active_window (GTK_APPLICATION (self));
 
+  if (front == NULL)
+    return application_new_window (self);
   if (TRAMMEL_IS_WINDOW (front) && trammel_window_is_untouched (TRAMMEL_WINDOW (front)))
     return TRAMMEL_WINDOW (front);
+  return trammel_window_new (GTK_APPLICATION (self), self->settings);
+}
+
+/* Where a sentence is read: the window in front. */
+static TrammelWindow *
+application_front_window (TrammelApplication *self)
+{
+  for (GList *each = gtk_application_get_windows (GTK_APPLICATION (self)); each != NULL; each = each->next)
+    if (TRAMMEL_IS_WINDOW (each->data) && gtk_widget_get_visible (each->data))
+      return each->data;
   return application_new_window (self);
 }
 
@@ -83,7 +95,7 @@ trammel_application_open (GApplication *application, GFile **files, int count, c
     if (path != NULL)
       application_open_path (self, path);
     else
-      trammel_window_tell (application_free_window (self), _("This place cannot be read as a file; copy the document to this computer first."));
+      trammel_window_tell (application_front_window (self), _("This place cannot be read as a file; copy the document to this computer first."));
   }
 }
 
@@ -104,16 +116,19 @@ open_path (GSimpleAction *action, GVariant *path, gpointer application)
 static void
 open_example (GSimpleAction *action, GVariant *name, gpointer application)
 {
-  TrammelWindow *window = application_free_window (application);
   g_autofree char *file = g_strconcat ("examples/", g_variant_get_string (name, NULL), ".trammel", NULL);
   g_autofree char *path = data_path (file);
   g_autoptr (GError) error = NULL;
   Aeroplane *example = reader_read_file (path, NULL, &error);
+  TrammelWindow *window;
 
-  if (example == NULL)
-    trammel_window_tell (window, error->message);
-  else
-    trammel_window_open_copy (window, example);
+  if (example == NULL) {
+    trammel_window_tell (application_front_window (application), error->message);
+    return;
+  }
+  window = application_free_window (application);
+  trammel_window_open_copy (window, example);
+  gtk_window_present (GTK_WINDOW (window));
 }
 
 static void

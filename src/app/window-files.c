@@ -48,12 +48,33 @@ window_free_for_opened (TrammelWindow *self)
   return other;
 }
 
+/* A window for this file alone that nobody has seen yet has nothing to stay for; the reason is read in the one in front. */
+static void
+window_say_unreadable (TrammelWindow *self, const char *sentence)
+{
+  TrammelWindow *front = NULL;
+
+  for (GList *each = gtk_application_get_windows (gtk_window_get_application (GTK_WINDOW (self))); each != NULL && front == NULL; each = each->next)
+    if (TRAMMEL_IS_WINDOW (each->data) && gtk_widget_get_visible (each->data))
+      front = each->data;
+  if (front == NULL)
+    gtk_window_present (GTK_WINDOW (self));
+  if (front == NULL || gtk_widget_get_visible (GTK_WIDGET (self))) {
+    trammel_window_tell (self, sentence);
+    return;
+  }
+  trammel_window_tell (front, sentence);
+  gtk_window_destroy (GTK_WINDOW (self));
+}
+
 static void
 window_show_opened (TrammelWindow *self, Aeroplane *takes, const char *path, const FileStamp *stamp)
 {
   window_strip_done (self);
   window_hold (self, takes, path, stamp);
   trammel_sheet_area_fit (TRAMMEL_SHEET_AREA (self->area));
+  if (!gtk_widget_get_visible (GTK_WIDGET (self)))
+    gtk_window_present (GTK_WINDOW (self));
 }
 
 static void
@@ -72,7 +93,7 @@ open_arrived (GObject *nothing, GAsyncResult *result, gpointer window)
   }
   if (aeroplane == NULL) {
     recent_forget_missing (path);
-    trammel_window_tell (self, error->message);
+    window_say_unreadable (self, error->message);
     return;
   }
   window_show_opened (window_free_for_opened (self), aeroplane, path, &stamp);

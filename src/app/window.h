@@ -15,7 +15,8 @@ TrammelSession *trammel_window_session (TrammelWindow *self);
 /** Whether it holds nothing yet, so that a document may be opened into it. */
 bool trammel_window_is_untouched (TrammelWindow *self);
 /** Reads a document into this window. What it held is lost, so ask trammel_window_is_untouched () first. When it cannot be read, the
- *  reason stands in the strip and nothing else changes. */
+ *  reason stands in the strip and nothing else changes. A window that is not shown yet is shown when the document has been read; when it
+ *  cannot be, it goes, and the reason stands in the strip of the window in front. */
 void trammel_window_open_file (TrammelWindow *self, const char *path);
 /** Starts with that aeroplane, not yet saved anywhere: an example. */
 void trammel_window_open_copy (TrammelWindow *self, Aeroplane *takes);

@@ -84,6 +84,21 @@ START_TEST (a_broken_file_is_one_sentence_in_the_strip_and_the_document_stays)
 }
 END_TEST
 
+START_TEST (a_file_that_cannot_be_read_opens_no_second_window)
+{
+  const char *broken = stage_path ("broken.trammel");
+  TrammelWindow *window = stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
+
+  ck_assert (g_file_set_contents (broken, "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\">\n<surface", -1, NULL));
+  gui_key ("<Control>o");
+  stage_choose ("Open", broken, false);
+  stage_await_strip (window, "broken.trammel:2:");
+  gui_settle ();
+  ck_assert_int_eq (stage_window_count (), 1);
+  ck_assert_str_eq (gtk_window_get_title (GTK_WINDOW (window)), "Saltmarsh Racer");
+}
+END_TEST
+
 /* Saving */
 
 START_TEST (save_writes_what_is_shown_and_the_former_file_stays_beside_it)
@@ -426,6 +441,7 @@ main (void)
   tcase_add_test (tests, an_untouched_window_is_reused_and_a_used_one_is_not);
   tcase_add_test (tests, a_document_that_is_open_comes_to_the_front_instead_of_a_second_time);
   tcase_add_test (tests, a_broken_file_is_one_sentence_in_the_strip_and_the_document_stays);
+  tcase_add_test (tests, a_file_that_cannot_be_read_opens_no_second_window);
   tcase_add_test (tests, save_writes_what_is_shown_and_the_former_file_stays_beside_it);
   tcase_add_test (tests, what_is_still_being_typed_is_saved_too);
   tcase_add_test (tests, save_as_adds_the_ending_and_takes_the_new_name);
