@@ -12,6 +12,8 @@ struct _TrammelSheetCanvas {
   SheetView view;
   bool fits;                    /* the whole sheet was fitted and nobody has moved it since: follow the window's size */
   SheetView glide_from, glide_to;
+  Box extent;                   /* of the sheet after the last step */
+  bool previewed;               /* what is settled next was seen already */
   AdwAnimation *glide;          /* from the one to the other; NULL */
   Look look;
   SheetOverlay overlay;
@@ -44,6 +46,7 @@ void sheet_canvas_drop_pointer (TrammelSheetCanvas *self);      /* forgets a pre
 void sheet_canvas_ask_frame    (TrammelSheetCanvas *self);      /* hands on the pointer with the next frame */
 void sheet_canvas_stop_nudging (TrammelSheetCanvas *self);      /* settles what the arrow keys moved */
 void sheet_canvas_flush        (TrammelSheetCanvas *self);      /* hands on the pointer now */
+void sheet_canvas_keep_in_view (TrammelSheetCanvas *self);      /* after a change: sheet-zoom.c */
 void sheet_canvas_emit_view    (TrammelSheetCanvas *self);
 void sheet_canvas_emit_pointer (TrammelSheetCanvas *self);
 void sheet_canvas_menu_by_key  (TrammelSheetCanvas *self);      /* for what is selected, at its place */

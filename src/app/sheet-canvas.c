@@ -137,6 +137,7 @@ sheet_canvas_changed (TrammelSheetCanvas *self)
     self->tool->kind->changed (self->tool);
   if (!outline_spot_exists (trammel_session_aeroplane (self->session), &self->spot))
     outline_spot_clear (&self->spot);
+  sheet_canvas_keep_in_view (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
@@ -261,12 +262,6 @@ trammel_sheet_canvas_clear_guides (TrammelSheetCanvas *self)
 {
   self->overlay.guide_x = self->overlay.guide_y = NAN;
   gtk_widget_queue_draw (GTK_WIDGET (self));
-}
-
-double
-trammel_sheet_canvas_key_step (TrammelSheetCanvas *self)
-{
-  return trammel_session_units (self->session).length == LENGTH_INCH ? 25.4 / 32 : 1;
 }
 
 void

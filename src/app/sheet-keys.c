@@ -12,6 +12,12 @@ static const GdkModifierType meant = GDK_SHIFT_MASK | GDK_CONTROL_MASK | GDK_ALT
 
 /* Arrows */
 
+double
+trammel_sheet_canvas_key_step (TrammelSheetCanvas *self)
+{
+  return trammel_session_units (self->session).length == LENGTH_INCH ? 25.4 / 32 : 1;
+}
+
 /* The direction of an arrow key on the sheet: x down, y to the right. */
 static bool
 sheet_keys_arrow (guint keyval, Point *direction)

@@ -170,3 +170,27 @@ trammel_sheet_canvas_reveal_selection (TrammelSheetCanvas *self)
       || MIN (near.x, far.x) > self->view.width || MIN (near.y, far.y) > self->view.height)
     trammel_sheet_canvas_pan (self, self->view.width / 2 - (near.x + far.x) / 2, self->view.height / 2 - (near.y + far.y) / 2);
 }
+
+static bool
+sheet_zoom_shows (const SheetView *view, Box box)
+{
+  const Point near = view_to_screen (view, box.min), far = view_to_screen (view, box.max);
+
+  return MIN (near.x, far.x) >= 0 && MIN (near.y, far.y) >= 0 && MAX (near.x, far.x) <= view->width && MAX (near.y, far.y) <= view->height;
+}
+
+/* An aeroplane that was all in view and by one step, such as a span typed large, no longer is, is fitted again. What a hand or a key pulls
+ * out of view was seen going there, and a sheet that is drawn upon lies still. */
+void
+sheet_canvas_keep_in_view (TrammelSheetCanvas *self)
+{
+  const bool previewing = trammel_session_is_previewing (self->session), seen = self->previewed;
+  Box before = self->extent;
+
+  self->previewed = previewing;
+  if (previewing)
+    return;
+  self->extent = sheet_extent (trammel_session_figures (self->session));
+  if (!seen && !self->tool->kind->draws && sheet_zoom_shows (&self->view, before) && !sheet_zoom_shows (&self->view, self->extent))
+    trammel_sheet_canvas_fit (self, true);
+}

@@ -276,6 +276,45 @@ START_TEST (a_figure_counts_when_the_hand_goes_elsewhere)
 }
 END_TEST
 
+static bool
+sheet_shows_node (Point place)
+{
+  const Point px = hand_px (place);
+  const SheetView *view = trammel_sheet_canvas_view (hand_sheet ());
+
+  return px.x >= 0 && px.y >= 0 && px.x <= view->width && px.y <= view->height;
+}
+
+START_TEST (an_aeroplane_typed_out_of_view_is_fitted_again)
+{
+  trammel_sheet_canvas_fit (hand_sheet (), false);
+  hand_await_layout ();
+  click_figure (DIMENSION_SPAN, "wing", 0);
+  gui_type ("3000\n");
+  hand_await_layout ();
+  ck_assert_double_eq (hand_node ("wing", 1).y, 1500);
+  ck_assert (sheet_shows_node (hand_node ("wing", 1)));
+}
+END_TEST
+
+START_TEST (a_span_that_stays_in_view_or_of_which_only_a_part_was_seen_moves_nothing)
+{
+  SheetView before;
+
+  hand_look ((Point) { 250, 0 }, 0.5);
+  before = *trammel_sheet_canvas_view (hand_sheet ());
+  click_figure (DIMENSION_SPAN, "wing", 0);
+  gui_type ("660\n");
+  ck_assert_double_eq (trammel_sheet_canvas_view (hand_sheet ())->scale, before.scale);
+  gui_wait_ms (500);
+  hand_look ((Point) { 150, 0 }, 2);
+  before = *trammel_sheet_canvas_view (hand_sheet ());
+  click_figure (DIMENSION_SPAN, "wing", 0);
+  gui_type ("3000\n");
+  ck_assert_double_eq (trammel_sheet_canvas_view (hand_sheet ())->scale, before.scale);
+}
+END_TEST
+
 START_TEST (the_mark_s_figure_opens_its_station)
 {
   hand_look ((Point) { 130, 0 }, 3);
@@ -347,6 +386,8 @@ case_figures (void)
   tcase_add_test (figures, a_figure_left_by_esc_or_as_it_was_makes_no_step);
   tcase_add_test (figures, a_length_that_is_none_is_said_under_the_field_and_stays_there);
   tcase_add_test (figures, a_figure_counts_when_the_hand_goes_elsewhere);
+  tcase_add_test (figures, an_aeroplane_typed_out_of_view_is_fitted_again);
+  tcase_add_test (figures, a_span_that_stays_in_view_or_of_which_only_a_part_was_seen_moves_nothing);
   tcase_add_test (figures, the_mark_s_figure_opens_its_station);
   tcase_add_test (figures, a_selected_part_s_and_node_s_figures_are_typed_exactly);
   return figures;
