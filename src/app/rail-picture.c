@@ -9,6 +9,7 @@ struct _TrammelRailPicture {
   GtkWidget parent;
   TrammelSession *session;
   GtkWidget *area;
+  bool nudging;        /* an arrow key is down */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelRailPicture, trammel_rail_picture, GTK_TYPE_WIDGET)
@@ -118,9 +119,26 @@ rail_key (TrammelRailPicture *self, guint key, guint code, GdkModifierType state
   if (part == NULL || (key != GDK_KEY_Left && key != GDK_KEY_Right))
     return FALSE;
   place = CLAMP (part->x + (key == GDK_KEY_Right ? step : -step), part->rail_from, part->rail_to);
-  trammel_session_do (self->session, change_part_place (trammel_session_aeroplane (self->session), part->piece.id, place, part->y, part->z),
-                      _("Move Part"));
+  self->nudging = true;
+  if (place != part->x)
+    trammel_session_preview (self->session, change_part_place (trammel_session_aeroplane (self->session), part->piece.id, place, part->y, part->z));
   return TRUE;
+}
+
+/* However long an arrow was held, it was one step. */
+static void
+rail_stop_nudging (TrammelRailPicture *self)
+{
+  if (self->nudging && self->session != NULL && trammel_session_is_previewing (self->session))
+    trammel_session_settle (self->session, _("Move Part"));
+  self->nudging = false;
+}
+
+static void
+rail_key_up (TrammelRailPicture *self, guint key)
+{
+  if (key == GDK_KEY_Left || key == GDK_KEY_Right)
+    rail_stop_nudging (self);
 }
 
 static void
@@ -146,7 +164,7 @@ static void
 trammel_rail_picture_init (TrammelRailPicture *self)
 {
   GtkGesture *drag = gtk_gesture_drag_new ();
-  GtkEventController *keys = gtk_event_controller_key_new ();
+  GtkEventController *keys = gtk_event_controller_key_new (), *focus = gtk_event_controller_focus_new ();
 
   self->area = gtk_drawing_area_new ();
   gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->area), 76);
@@ -159,8 +177,11 @@ trammel_rail_picture_init (TrammelRailPicture *self)
   g_signal_connect_swapped (drag, "cancel", G_CALLBACK (rail_drag_cancelled), self);
   g_signal_connect_swapped (drag, "drag-end", G_CALLBACK (rail_drag_end), self);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (rail_key), self);
+  g_signal_connect_swapped (keys, "key-released", G_CALLBACK (rail_key_up), self);
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (rail_stop_nudging), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  gtk_widget_add_controller (GTK_WIDGET (self), focus);
 }
 
 GtkWidget *

@@ -285,6 +285,30 @@ START_TEST (the_part_is_pulled_along_its_drawn_rail_by_pointer_and_arrow)
 }
 END_TEST
 
+START_TEST (arrows_on_the_drawn_rail_are_one_step_until_they_are_let_go)
+{
+  GtkWidget *picture;
+
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  picture = find ("At 124\u00a0mm on a rail from 82\u00a0mm to 134\u00a0mm");
+  gtk_widget_grab_focus (picture);
+  gui_settle ();
+  gui_key_down ("Shift_L");
+  gui_key_down ("Left");
+  gui_key_up ("Shift_L");
+  gui_key_down ("Right");
+  ck_assert_double_eq (battery ()->x, 115);
+  ck_assert_ptr_null (trammel_session_undo_label (stage.session));
+  gui_key_up ("Right");
+  gui_key_up ("Left");
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Move Part");
+  trammel_session_undo (stage.session);
+  ck_assert_double_eq (battery ()->x, 124);
+  ck_assert_ptr_null (trammel_session_undo_label (stage.session));
+}
+END_TEST
+
 START_TEST (what_is_left_out_no_longer_weighs)
 {
   const double total = trammel_session_figures (stage.session)->mass.total_g;
@@ -449,6 +473,7 @@ panel_suite (void)
   tcase_add_test (with, a_rail_can_be_taken_away_and_given_again);
   tcase_add_test (with, a_rails_end_does_not_pass_the_other);
   tcase_add_test (with, the_part_is_pulled_along_its_drawn_rail_by_pointer_and_arrow);
+  tcase_add_test (with, arrows_on_the_drawn_rail_are_one_step_until_they_are_let_go);
   tcase_add_test (with, what_is_left_out_no_longer_weighs);
   tcase_add_test (with, a_nodes_kind_and_place_can_be_chosen);
   tcase_add_test (with, the_wanted_band_keeps_its_order);
