@@ -156,13 +156,17 @@ add_strip (const Strip *strip, Integral *integral)
     }
 }
 
-/* An outline that ends at a blunt nose or tail is open in the wing's sense, and as good as any here. */
+/* An outline that ends at a blunt nose or tail is open in the wing's sense, and a bare stick's two nodes stand at one station: as good
+ * as any here, if only it is long and wide. */
 static CoreStatus
 body_check (const Outline *outline)
 {
   const CoreStatus status = outline_check (outline, NULL);
+  const Box box = outline_bounds (outline);
 
-  return status == CORE_OPEN || status == CORE_MULTI_VALUED ? CORE_OK : status;
+  if (status != CORE_OPEN && status != CORE_MULTI_VALUED && status != CORE_NO_SPAN && status != CORE_NO_AREA)
+    return status;
+  return box.max.y > 0 && box.max.x > box.min.x ? CORE_OK : CORE_NO_AREA;
 }
 
 CoreStatus

@@ -36,19 +36,33 @@ best_solution (const Figures *figures)
   return best;
 }
 
+/* How much further forward than the aim the balance point is to be, so that it keeps one deviation clear of the aft limit, but no further
+ * than the forward limit: poor knowledge moves the advice forward and never widens the band. mm, not negative. */
 static double
-place_for (const Solution *solution)
+kept_clear (const Figures *figures)
 {
+  const Target target = aeroplane_traits (figures->aeroplane).target;
+  const double sigma = figures->balance.static_margin_sigma_percent;
+  const double wanted = fmin (target.from + (isnan (sigma) ? 0 : sigma), target.to);
+
+  return fmax (wanted - target.aim, 0) / 100 * figures->reference->planform.mac;
+}
+
+static double
+place_for (const Figures *figures, const Solution *solution)
+{
+  const double x = solution->x_mm - kept_clear (figures) * figures->mass.total_g / solution->part->mass;
+
   if (isfinite (solution->band_from_mm))
-    return CLAMP (solution->x_mm, solution->band_from_mm, solution->band_to_mm);
-  return CLAMP (solution->x_mm, solution->part->rail_from, solution->part->rail_to);
+    return CLAMP (x, solution->band_from_mm, solution->band_to_mm);
+  return CLAMP (x, solution->part->rail_from, solution->part->rail_to);
 }
 
 /* With nothing to slide: what lead alone would do, at the end of the body or of the outlines. */
 static double
 ballast_alone (const Figures *figures)
 {
-  const SlideCase wanted = { .target_x = figures->balance.target_x_mm, .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
+  const SlideCase wanted = { .target_x = figures->balance.target_x_mm - kept_clear (figures), .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
   double ballast, place;
 
   if (ballast_solve (&wanted, figures->mass.total_g, figures->mass.x_mm, &ballast, &place) != CORE_OK)
@@ -70,7 +84,7 @@ advice_means_of (const Figures *figures)
     }
   const double deviation = figures->balance.static_margin_sigma_percent / 100 * figures->reference->planform.mac;
   means.reaches_band = isfinite (means.solution->band_from_mm);
-  means.move_mm = place_for (means.solution) - means.solution->part->x;
+  means.move_mm = place_for (figures, means.solution) - means.solution->part->x;
   means.about = deviation * figures->mass.total_g / means.solution->part->mass > fabs (means.move_mm);
   means.ballast_g = means.solution->ballast_g;
   return means;

@@ -30,7 +30,8 @@ typedef enum {
 typedef struct {
   const Solution *solution;    /* of the part to move; NULL when none has a rail and is aboard */
   bool reaches_band;           /* whether the rail has a place in the band */
-  double move_mm;              /* to the aim, or to the place nearest to it that the rail has; negative forward */
+  double move_mm;              /* to the aim, or further forward where that is within one deviation of the aft limit, or to the
+                                  place nearest to it that the rail has; negative forward */
   bool about;                  /* its deviation exceeds it */
   double ballast_g;            /* for the whole aeroplane as it stands, or with the part at the rail's end; NAN when none would do */
 } AdviceMeans;

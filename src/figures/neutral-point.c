@@ -123,6 +123,18 @@ find_first_stall (NeutralPointSolution *made, const Lattice *lattice, double spa
       }
 }
 
+static double
+nose_flow (const Lattice *lattice, const NeutralPointCase *wanted)
+{
+  const SurfaceFigures *wing = wanted->reference;
+  const double clear_x = outline_node (wing->surface->outline, 0).x - wing->planform.mac / 2;
+  const double x = fmin (wanted->nose_x, clear_x);
+  double upwash;
+
+  lattice_upwash (lattice, &x, 1, wing->surface->z, &upwash);
+  return 1 + upwash;
+}
+
 static void
 fill_solution (NeutralPointSolution *made, const NeutralPointCase *wanted, const Lattice *lattice, const Company *company)
 {
@@ -131,8 +143,7 @@ fill_solution (NeutralPointSolution *made, const NeutralPointCase *wanted, const
   made->body = body_shift_of (lattice, wanted->aeroplane, wanted->reference, made->lattice.lift_slope);
   if (handbook_neutral_point (company->handbook, company->count, &handbook_x, NULL) == CORE_OK)
     made->handbook_x = handbook_x;
-  lattice_upwash (lattice, &wanted->nose_x, 1, wanted->reference->surface->z, &made->nose_flow);
-  made->nose_flow += 1;
+  made->nose_flow = nose_flow (lattice, wanted);
   find_first_stall (made, lattice, wanted->reference->planform.span);
 }
 

@@ -20,7 +20,8 @@ typedef struct {
   LatticeResult lattice;
   double handbook_x;            /* without body; NAN where the formulas do not hold */
   BodyShift body;               /* for the lattice's own lift slope */
-  double nose_flow;             /* 1 + w / (V α) at the foremost point, in the plane of the reference wing's root */
+  double nose_flow;             /* 1 + w / (V α) at the foremost point, but at least half a MAC ahead of the reference wing's root, where
+                                   the lattice's single vortices do not show, in the plane of that root */
   double stall_station, stall_ratio;           /* where the reference's section lift is greatest, and over the wing's own */
 } NeutralPointSolution;
 

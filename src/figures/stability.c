@@ -106,7 +106,8 @@ add_propellers (Sum *sum, const Aeroplane *aeroplane)
       {
         const Part *part = (const Part *) aeroplane_piece (aeroplane, i);
         const PropellerBound force = propeller_cross_force (part->width);
-        const double arm = (part->x - point->x_mm) * sum->solution->nose_flow / (sum->reference->area_mm2 * sum->lift);
+        const double flow = part->x < point->x_mm ? sum->solution->nose_flow : 1;      /* behind the wing the downwash only lessens it */
+        const double arm = (part->x - point->x_mm) * flow / (sum->reference->area_mm2 * sum->lift);
 
         least += force.least * arm;
         greatest += force.greatest * arm;

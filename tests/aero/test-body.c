@@ -57,6 +57,17 @@ START_TEST (a_straight_sided_bodys_moment_is_the_integral_of_its_width_squared)
 }
 END_TEST
 
+/* Slender-body theory: (π/2) w² l for a stick of constant width, drawn as two nodes beside its axis. */
+START_TEST (a_bare_sticks_moment_is_that_of_its_width)
+{
+  const Segment along = segment_line ((Point) { 470, 4 });
+  Outline *stick = body_of ((Point) { 90, 4 }, &along, 1);
+
+  ck_assert_double_eq_tol (moment_of (stick, NULL, 0, 0), M_PI / 2 * 8 * 8 * 380, 1e-6);
+  outline_unref (stick);
+}
+END_TEST
+
 START_TEST (a_body_drawn_tail_first_or_elsewhere_has_the_same_moment)
 {
   Outline *body = body_ellipsoid (-37, 481, 53), *backward = NULL, *moved = NULL;
@@ -164,6 +175,7 @@ main (void)
 
   tcase_add_test (tests, an_ellipsoids_moment_is_twice_its_volume);
   tcase_add_test (tests, a_straight_sided_bodys_moment_is_the_integral_of_its_width_squared);
+  tcase_add_test (tests, a_bare_sticks_moment_is_that_of_its_width);
   tcase_add_test (tests, a_body_drawn_tail_first_or_elsewhere_has_the_same_moment);
   tcase_add_test (tests, a_body_twice_as_large_has_eight_times_the_moment);
   tcase_add_test (tests, the_stretch_inside_the_wing_adds_nothing);

@@ -1,0 +1,222 @@
+#include <check.h>
+#include <math.h>
+#include "support/aeroplanes.h"
+#include "support/figures-once.h"
+#include "support/random.h"
+#include "support/run-suite.h"
+
+/* The deviations that the figures state, against many aeroplanes drawn at random with the same deviations of their inputs. */
+
+enum { MASS_DRAWS = 4000, LIFT_DRAWS = 600 };
+
+/* Of standard normal distribution: Box and Muller, Annals of Mathematical Statistics 29 (1958), 610. */
+static double
+random_normal (Random *random)
+{
+  const double radius = sqrt (-2 * log (1 - random_between (random, 0, 1)));
+
+  return radius * cos (random_between (random, 0, 2 * M_PI));
+}
+
+/* Mean and deviation of what was drawn so far: Welford, Technometrics 4 (1962), 419. */
+typedef struct { int count; double mean, squares; } Drawn;
+
+static void
+drawn_add (Drawn *self, double value)
+{
+  const double off = value - self->mean;
+
+  self->mean += off / ++self->count;
+  self->squares += off * (value - self->mean);
+}
+
+static double
+drawn_sigma (const Drawn *self)
+{
+  return sqrt (self->squares / (self->count - 1));
+}
+
+/* Every part with its mass and place drawn. */
+static Aeroplane *
+with_parts_drawn (const Aeroplane *sound, Random *random)
+{
+  Aeroplane *made = aeroplane_ref ((Aeroplane *) sound);
+
+  for (size_t i = 0; i < aeroplane_count (sound, PIECE_PART); i++)
+    {
+      const Part *part = aeroplane_part (sound, i);
+      Part *drawn = (Part *) piece_dup (&part->piece);
+      Aeroplane *next;
+
+      drawn->mass += part->mass_sigma * random_normal (random);
+      drawn->x += part->x_sigma * random_normal (random);
+      next = aeroplane_with_replaced (made, &part->piece, &drawn->piece);
+      aeroplane_unref (made);
+      made = next;
+    }
+  return made;
+}
+
+/* A dozen parts and nothing else that weighs, each with deviations of its own. */
+static Aeroplane *
+parts_alone (void)
+{
+  Aeroplane *made = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 640, 110));
+
+  for (int i = 0; i < 12; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("part-%d", i);
+      Part *part = part_new (id, "other");
+
+      part->mass = 4 + 2.5 * i;
+      part->x = 20 + 35 * ((7 * i) % 12);
+      part->mass_sigma = (0.04 + 0.01 * (i % 5)) * part->mass;
+      part->x_sigma = 1 + i % 4;
+      made = with_piece (made, part);
+    }
+  return made;
+}
+
+START_TEST (the_balance_points_deviation_is_that_of_many_aeroplanes)
+{
+  g_autoptr (Aeroplane) sound = parts_alone ();
+  g_autoptr (Figures) stated = figures_once (sound);
+  FiguresCache *cache = figures_cache_new ();
+  Random random = { 2026 };
+  Drawn x = { 0 }, total = { 0 }, loading = { 0 };
+
+  for (int i = 0; i < MASS_DRAWS; i++)
+    {
+      g_autoptr (Aeroplane) aeroplane = with_parts_drawn (sound, &random);
+      g_autoptr (Figures) figures = figures_of (cache, aeroplane);
+
+      drawn_add (&x, figures->mass.x_mm);
+      drawn_add (&total, figures->mass.total_g);
+      drawn_add (&loading, figures->flight.wing_loading_g_dm2);
+    }
+  figures_cache_free (cache);
+  ck_assert_double_eq_tol (drawn_sigma (&x), stated->mass.x_sigma_mm, 0.04 * stated->mass.x_sigma_mm);
+  ck_assert_double_eq_tol (drawn_sigma (&total), stated->mass.total_sigma_g, 0.04 * stated->mass.total_sigma_g);
+  ck_assert_double_eq_tol (drawn_sigma (&loading), stated->flight.wing_loading_sigma_g_dm2, 0.04 * stated->flight.wing_loading_sigma_g_dm2);
+}
+END_TEST
+
+/* Both surfaces with the section's slope stated, so that it can be drawn; its deviation is then 0.03, that of a stated pressure ratio too. */
+static Aeroplane *
+tailed (double wing_slope, double tail_slope, double tail_pressure)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (100, 640, 110));
+  Surface *tail = surface_new ("tail", ROLE_TAILPLANE, rectangle (420, 240, 55));
+
+  wing->section_slope = wing_slope;
+  tail->section_slope = tail_slope;
+  tail->pressure_ratio = tail_pressure;
+  tail->z = 20;
+  return with_piece (with_piece (aeroplane_new (), wing), tail);
+}
+
+static double
+owed_to (const Contributions *owed, unsigned kinds)
+{
+  double variance = 0;
+
+  for (size_t i = 0; i < owed->count; i++)
+    if (kinds & 1u << owed->of[i].kind)
+      variance += owed->of[i].sigma_mm * owed->of[i].sigma_mm;
+  return sqrt (variance);
+}
+
+START_TEST (the_neutral_points_deviation_by_sections_and_pressure_is_that_of_many_aeroplanes)
+{
+  const double slope = 0.95, pressure = 0.9, sigma = 0.03;
+  g_autoptr (Aeroplane) sound = tailed (slope, slope, pressure);
+  g_autoptr (Figures) stated = figures_once (sound);
+  const double wanted = owed_to (&stated->neutral_point.owed, 1u << CONTRIBUTION_SECTION | 1u << CONTRIBUTION_PRESSURE);
+  FiguresCache *cache = figures_cache_new ();
+  Random random = { 1126 };
+  Drawn x = { 0 };
+
+  for (int i = 0; i < LIFT_DRAWS; i++)
+    {
+      g_autoptr (Aeroplane) aeroplane = tailed (slope + sigma * random_normal (&random), slope + sigma * random_normal (&random),
+                                                pressure + sigma * random_normal (&random));
+      g_autoptr (Figures) figures = figures_of (cache, aeroplane);
+
+      drawn_add (&x, figures->neutral_point.x_mm);
+    }
+  figures_cache_free (cache);
+  ck_assert_double_eq_tol (drawn_sigma (&x), wanted, 0.10 * wanted);
+}
+END_TEST
+
+/* Independent, as masses and lift are: the margin's is the root of both squares, in parts of the MAC. */
+START_TEST (the_margins_deviation_is_that_of_both_points)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  ck_assert_double_eq_tol (figures->balance.static_margin_sigma_percent * figures->reference->planform.mac / 100,
+                           hypot (figures->neutral_point.sigma_mm, figures->mass.x_sigma_mm), 1e-9);
+  ck_assert_double_eq_tol (figures->balance.marks[0].sigma_mm, figures->neutral_point.sigma_mm, 1e-12);
+  ck_assert_double_eq_tol (sqrt (figures->mass.owed.variance_mm2), figures->mass.x_sigma_mm, 1e-9);
+}
+END_TEST
+
+/* A place moves a balance point by m/M of itself, so the place wanted moves by M/m of the balance point. */
+START_TEST (a_light_part_has_a_long_way_to_make_good)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const Solution *solution = &figures->solutions[0];
+  const double margin = figures->balance.static_margin_sigma_percent * figures->reference->planform.mac / 100;
+
+  ck_assert_double_eq_tol (solution->x_sigma_mm, margin * figures->mass.total_g / solution->part->mass, 1e-9);
+}
+END_TEST
+
+static double
+sigma_of (Aeroplane *takes)
+{
+  g_autoptr (Aeroplane) aeroplane = takes;
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  return figures->neutral_point.sigma_mm;
+}
+
+START_TEST (what_is_measured_is_known_better)
+{
+  Surface *tail = surface_new ("tail", ROLE_TAILPLANE, rectangle (420, 240, 55));
+  Aeroplane *guessed = with_piece (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 640, 110)), tail);
+
+  ck_assert_double_lt (sigma_of (tailed (0.95, 0.95, 0.9)), sigma_of (guessed));
+}
+END_TEST
+
+/* The greatest is named first, and what fell out of the list still counts. */
+START_TEST (the_greatest_shares_are_kept_in_order)
+{
+  g_autoptr (Aeroplane) aeroplane = parts_alone ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const Contributions *owed = &figures->mass.owed;
+
+  ck_assert_uint_eq (owed->count, CONTRIBUTIONS_KEPT);
+  for (size_t i = 1; i < owed->count; i++)
+    ck_assert_double_le (owed->of[i].sigma_mm, owed->of[i - 1].sigma_mm);
+  ck_assert_double_lt (owed_to (owed, ~0u), sqrt (owed->variance_mm2));
+  ck_assert_ptr_nonnull (owed->of[0].piece);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("uncertainty");
+
+  tcase_add_test (tests, the_balance_points_deviation_is_that_of_many_aeroplanes);
+  tcase_add_test (tests, the_neutral_points_deviation_by_sections_and_pressure_is_that_of_many_aeroplanes);
+  tcase_add_test (tests, the_margins_deviation_is_that_of_both_points);
+  tcase_add_test (tests, a_light_part_has_a_long_way_to_make_good);
+  tcase_add_test (tests, what_is_measured_is_known_better);
+  tcase_add_test (tests, the_greatest_shares_are_kept_in_order);
+  return run_suite (suite_create ("uncertainty"), tests);
+}
