@@ -2,6 +2,7 @@
 #include <math.h>
 #include <stdlib.h>
 #include "aero/body.h"
+#include "geometry/planform.h"
 #include "geometry/shapes.h"
 #include "support/run-suite.h"
 
@@ -65,6 +66,36 @@ START_TEST (a_bare_sticks_moment_is_that_of_its_width)
 
   ck_assert_double_eq_tol (moment_of (stick, NULL, 0, 0), M_PI / 2 * 8 * 8 * 380, 1e-6);
   outline_unref (stick);
+}
+END_TEST
+
+/* That ellipsoid on an elliptical wing of 640 by 120 mm: on area and mean chord, π s c / 2 and 8 c / 3π, 0.6545 a radian. */
+START_TEST (an_ellipsoids_moment_on_an_elliptical_wing_is_a_pure_number)
+{
+  Outline *body = body_ellipsoid (0, 600, 80), *wing = NULL;
+  Planform planform;
+
+  ck_assert_int_eq (shape_ellipse (0, 320, 60, 60, &wing), CORE_OK);
+  ck_assert_int_eq (planform_measure (wing, PLANFORM_CARRIED, &planform), CORE_OK);
+  ck_assert_double_eq_tol (moment_of (body, NULL, 0, 0) / (planform.area * planform.mac), 0.654498469493, 1e-9);
+  outline_unref (body);
+  outline_unref (wing);
+}
+END_TEST
+
+/* Nelson, Flight Stability and Automatic Control, 2nd ed., equation 2.32: per degree ∑ w² dx / (36.5 S c), the constant being
+ * 2 · 57.2958 / π = 36.4756. His sum is 85.1 ft³ on 184 ft² and 5.7 ft: 0.0022230 a degree, printed as 0.12 a radian. (His column is
+ * said to add to more; this checks the formula.) A box stands for the sum. */
+START_TEST (a_general_aviation_bodys_moment_is_nelsons_per_degree)
+{
+  const double half = sqrt (85.1 / 20) / 2;
+  const Segment sides[] = { segment_line ((Point) { 0, half }), segment_line ((Point) { 20, half }), segment_line ((Point) { 20, 0 }) };
+  Outline *body = body_of ((Point) { 0, 0 }, sides, 3);
+  const double slope = moment_of (body, NULL, 0, 0) / (184 * 5.7);
+
+  ck_assert_double_eq_tol (slope * M_PI / 180 * 36.4756 / 36.5, 0.0022230, 1e-7);
+  ck_assert_double_eq_tol (slope, 0.12, 0.01);
+  outline_unref (body);
 }
 END_TEST
 
@@ -176,6 +207,8 @@ main (void)
   tcase_add_test (tests, an_ellipsoids_moment_is_twice_its_volume);
   tcase_add_test (tests, a_straight_sided_bodys_moment_is_the_integral_of_its_width_squared);
   tcase_add_test (tests, a_bare_sticks_moment_is_that_of_its_width);
+  tcase_add_test (tests, an_ellipsoids_moment_on_an_elliptical_wing_is_a_pure_number);
+  tcase_add_test (tests, a_general_aviation_bodys_moment_is_nelsons_per_degree);
   tcase_add_test (tests, a_body_drawn_tail_first_or_elsewhere_has_the_same_moment);
   tcase_add_test (tests, a_body_twice_as_large_has_eight_times_the_moment);
   tcase_add_test (tests, the_stretch_inside_the_wing_adds_nothing);
