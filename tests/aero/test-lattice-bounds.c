@@ -331,7 +331,24 @@ random_between (double low, double high)
   return low + (high - low) * rand () / RAND_MAX;
 }
 
-/* A half-outline drawn by nobody: an answer that is a number, or a reason. */
+/* A half-outline drawn by nobody. */
+static Outline *
+random_outline (double x, double root)
+{
+  const double span = random_between (20, 400);
+  const Segment edges[] = {
+    segment_curve ((Point) { x + random_between (-50, 50), random_between (0, span) },
+                   (Point) { x + random_between (-50, 90), random_between (0, span) }, (Point) { x + random_between (-20, 80), span }),
+    segment_line ((Point) { x + random_between (60, 130), random_between (0.2 * span, span) }),
+    segment_line ((Point) { x + random_between (60, 150), root }),
+  };
+  Outline *made = NULL;
+
+  ck_assert_int_eq (outline_new ((Point) { x, root }, edges, 3, NULL, &made), CORE_OK);
+  return made;
+}
+
+/* An answer that is a number, or a reason. */
 START_TEST (whatever_is_drawn_gets_numbers_or_a_reason)
 {
   int answered = 0;
@@ -344,16 +361,9 @@ START_TEST (whatever_is_drawn_gets_numbers_or_a_reason)
 
       for (int i = 0; i < 2; i++)
         {
-          const double root = turn % 3 ? 0 : random_between (0, 30), span = random_between (20, 400), x = i * random_between (0, 400);
-          const Segment edges[] = {
-            segment_curve ((Point) { x + random_between (-50, 50), random_between (0, span) },
-                           (Point) { x + random_between (-50, 90), random_between (0, span) },
-                           (Point) { x + random_between (-20, 80), span }),
-            segment_line ((Point) { x + random_between (60, 130), random_between (0.2 * span, span) }),
-            segment_line ((Point) { x + random_between (60, 150), root }),
-          };
+          const double root = turn % 3 ? 0 : random_between (0, 30);
 
-          ck_assert_int_eq (outline_new ((Point) { x, root }, edges, 3, NULL, &outlines[i]), CORE_OK);
+          outlines[i] = random_outline (i * random_between (0, 400), root);
           surfaces[i].outline = outlines[i];
           surfaces[i].z = turn % 4 ? random_between (-30, 30) : 0;
           surfaces[i].sides = turn % 5 ? PLANFORM_CARRIED : PLANFORM_OPEN;

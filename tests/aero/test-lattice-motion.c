@@ -96,7 +96,8 @@ loading_of (const Outline *wing, const Planform *planform, LatticeStation statio
 }
 
 /* Half the wing's own chord and half an ellipse of its area: Schrenk, A Simple Approximation Method for Obtaining the Spanwise Lift
- * Distribution, NACA TM 948 (1940). A rule of thumb, within 7 % of the root's for straight wings of this aspect ratio; of the outermost fifth it says too much on straight wings. */
+ * Distribution, NACA TM 948 (1940). A rule of thumb, within 7 % of the root's for straight wings of this aspect ratio; of the outermost
+ * fifth it says too much on straight wings. */
 static const double tip_chords[] = { 160, 110, 80 };
 
 START_TEST (lift_is_spread_along_a_tapered_wing_as_schrenk_has_it)
