@@ -127,25 +127,6 @@ START_TEST (incidence_and_washout_change_no_derivative)
 }
 END_TEST
 
-/* cos² of a small angle: once for the flow through the surface, once for the share of its force that lifts. */
-START_TEST (dihedral_takes_lift_as_its_square)
-{
-  Outline *wing = wing_trapezium ((Trapezium) { 3, 0, 1, 0, 1 });
-  LatticeSurface surface = { .outline = wing, .pressure_ratio = 1 };
-  const Answer flat = answer_of (&surface, 1);
-  surface.dihedral = 0.1;
-  const Answer raised = answer_of (&surface, 1);
-  surface.dihedral = 0.2;
-  const Answer steep = answer_of (&surface, 1);
-  const double first = flat.result.lift_slope - raised.result.lift_slope, second = flat.result.lift_slope - steep.result.lift_slope;
-
-  ck_assert_double_gt (first, 0);
-  ck_assert_double_lt (first, 0.01 * flat.result.lift_slope);
-  ck_assert_double_eq_tol (second / first, 4, 0.3);
-  outline_unref (wing);
-}
-END_TEST
-
 START_TEST (what_was_not_asked_for_is_not_a_number)
 {
   Outline *wing = wing_trapezium ((Trapezium) { 300, 0, 110, 0, 90 });
@@ -395,7 +376,6 @@ main (void)
   tcase_add_test (tests, the_datum_does_not_matter);
   tcase_add_loop_test (tests, a_node_more_on_the_outline_does_not_matter, 0, 3);
   tcase_add_test (tests, incidence_and_washout_change_no_derivative);
-  tcase_add_test (tests, dihedral_takes_lift_as_its_square);
   tcase_add_test (tests, what_was_not_asked_for_is_not_a_number);
   tcase_add_test (tests, memory_kept_from_solve_to_solve_leaves_no_trace);
   tcase_add_loop_test (tests, spans_of_a_millimetre_and_of_ten_metres_have_their_lift, 0, sizeof extremes / sizeof *extremes);

@@ -101,6 +101,25 @@ START_TEST (an_aeroplane_upside_down_has_the_same_derivatives)
 }
 END_TEST
 
+/* cos² of a small angle: once for the flow through the surface, once for the share of its force that lifts. */
+START_TEST (dihedral_takes_lift_as_its_square)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 3, 0, 1, 0, 1 });
+  LatticeSurface surface = { .outline = wing, .pressure_ratio = 1 };
+  const Answer flat = answer_of (&surface, 1);
+  surface.dihedral = 0.1;
+  const Answer raised = answer_of (&surface, 1);
+  surface.dihedral = 0.2;
+  const Answer steep = answer_of (&surface, 1);
+  const double first = flat.result.lift_slope - raised.result.lift_slope, second = flat.result.lift_slope - steep.result.lift_slope;
+
+  ck_assert_double_gt (first, 0);
+  ck_assert_double_lt (first, 0.01 * flat.result.lift_slope);
+  ck_assert_double_eq_tol (second / first, 4, 0.3);
+  outline_unref (wing);
+}
+END_TEST
+
 /* Every row of panels cut in two: the same aeroplane, as near as panels tell it. */
 START_TEST (twice_the_panels_along_the_chord_change_little)
 {
@@ -234,6 +253,7 @@ main (void)
   tcase_add_loop_test (tests, a_wing_flown_backwards_lifts_as_much, 0, sizeof reversed / sizeof *reversed);
   tcase_add_test (tests, an_aeroplane_flown_backwards_lifts_as_much);
   tcase_add_test (tests, an_aeroplane_upside_down_has_the_same_derivatives);
+  tcase_add_test (tests, dihedral_takes_lift_as_its_square);
   tcase_add_test (tests, twice_the_panels_along_the_chord_change_little);
   tcase_add_loop_test (tests, downwash_behind_an_elliptical_load_is_the_lifting_lines, 0, sizeof behind_line / sizeof *behind_line);
   tcase_add_test (tests, lifting_lines_lift_more_than_the_lattice);
