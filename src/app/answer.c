@@ -61,6 +61,7 @@ answer_refresh (TrammelAnswer *self)
     gtk_widget_add_css_class (self->margin_figure, "answer-words");
   gtk_label_set_text (GTK_LABEL (self->headline), advice->headline);
   gtk_label_set_text (GTK_LABEL (self->second), advice->second);
+  gtk_widget_set_tooltip_text (self->headline, gtk_widget_get_visible (self->second) ? NULL : advice->second);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->chord), GTK_ACCESSIBLE_PROPERTY_LABEL, advice->chord_text, -1);
   answer_show_band (self);
   for (guint i = 0; i < self->fields->len; i++)
@@ -181,6 +182,7 @@ answer_button (GtkWidget *child, GtkWidget *popover, const char *name)
   GtkWidget *button = gtk_menu_button_new ();
 
   gtk_menu_button_set_child (GTK_MENU_BUTTON (button), child);
+  gtk_widget_set_halign (gtk_widget_get_parent (child), GTK_ALIGN_START);      /* not in its middle, when a line is short */
   gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), popover);
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_add_css_class (button, "answer-button");
@@ -213,7 +215,7 @@ answer_mark_column (TrammelAnswer *self)
   self->mark_place = answer_label ("dim-label", "");
   gtk_label_set_wrap (GTK_LABEL (self->mark_place), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->mark_place), 22);
-  gtk_label_set_width_chars (GTK_LABEL (self->mark_place), 20);
+  gtk_label_set_width_chars (GTK_LABEL (self->mark_place), 16);
   gtk_widget_add_css_class (self->mark_place, "caption");
   self->station_button = answer_button (self->mark_place,
                                         answer_popover (self, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields)),
@@ -332,6 +334,13 @@ trammel_answer_new (TrammelSession *session)
                            G_CONNECT_SWAPPED | G_CONNECT_AFTER);
   answer_refresh (self);
   return GTK_WIDGET (self);
+}
+
+void
+trammel_answer_set_short (TrammelAnswer *self, bool is_short)
+{
+  gtk_widget_set_visible (self->second, !is_short);
+  answer_refresh (self);
 }
 
 void

@@ -10,6 +10,8 @@ G_DECLARE_FINAL_TYPE (TrammelAnswer, trammel_answer, TRAMMEL, ANSWER, GtkWidget)
 /** The one answer at the top of the panel: balance mark and static margin side by side, the balance point against its band on a drawn
  *  chord, one sentence of advice. */
 GtkWidget *trammel_answer_new  (TrammelSession *session);
+/** Folds the second sentence away; it is read as the first one's tooltip then. */
+void       trammel_answer_set_short (TrammelAnswer *self, bool is_short);
 /** Focuses the sentence, so that a screen reader says it. */
 void       trammel_answer_read (TrammelAnswer *self);
 

@@ -257,10 +257,11 @@ numbers_row (TrammelNumbers *self, Number number)
 
   gtk_widget_add_css_class (line, "field");
   gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_widget_set_hexpand (label, TRUE);
   gtk_widget_add_css_class (entry, "figure-entry");
-  gtk_editable_set_width_chars (GTK_EDITABLE (entry), 7);
-  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 9);
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), 6);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 8);
   gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   gtk_widget_set_valign (entry, GTK_ALIGN_CENTER);
   gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, _(number_labels[number]), -1);
@@ -303,20 +304,43 @@ numbers_fill_choices (TrammelNumbers *self, TrammelGroup *group)
   self->shape_row = gtk_widget_get_ancestor (self->shape, GTK_TYPE_LIST_BOX_ROW);
 }
 
+/* They stand below what scrolls: on a low screen, too, one sees how to end it, and why it cannot be ended so. */
 static GtkWidget *
-numbers_buttons (TrammelNumbers *self)
+numbers_foot (TrammelNumbers *self)
 {
-  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  GtkWidget *foot = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6), *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   GtkWidget *cancel = gtk_button_new_with_mnemonic (_("_Cancel"));
 
+  self->complaint = gtk_label_new (NULL);
+  gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);
+  gtk_widget_add_css_class (self->complaint, "field-complaint");
+  gtk_widget_set_visible (self->complaint, FALSE);
   self->add = gtk_button_new_with_mnemonic (_("_Add to the Sheet"));
   gtk_widget_add_css_class (self->add, "suggested-action");
   g_signal_connect_swapped (cancel, "clicked", G_CALLBACK (numbers_cancel), self);
   g_signal_connect_swapped (self->add, "clicked", G_CALLBACK (numbers_add), self);
-  gtk_box_set_homogeneous (GTK_BOX (line), TRUE);
+  gtk_widget_set_hexpand (cancel, TRUE);
+  gtk_widget_set_hexpand (self->add, TRUE);
   gtk_box_append (GTK_BOX (line), cancel);
   gtk_box_append (GTK_BOX (line), self->add);
-  return line;
+  gtk_widget_add_css_class (foot, "panel-foot");
+  gtk_box_append (GTK_BOX (foot), self->complaint);
+  gtk_box_append (GTK_BOX (foot), line);
+  return foot;
+}
+
+static GtkWidget *
+numbers_scroller (GtkWidget *group)
+{
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Start from Numbers"), -1);
+  gtk_widget_add_css_class (group, "panel-page");
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), group);
+  gtk_widget_set_vexpand (scroller, TRUE);
+  return scroller;
 }
 
 static void
@@ -340,7 +364,6 @@ static void
 trammel_numbers_init (TrammelNumbers *self)
 {
   gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
-  gtk_box_set_spacing (GTK_BOX (self), 12);
 }
 
 GtkWidget *
@@ -358,14 +381,9 @@ trammel_numbers_new (TrammelSession *session)
     trammel_group_add (TRAMMEL_GROUP (group), line);
     self->rows[i] = gtk_widget_get_ancestor (line, GTK_TYPE_LIST_BOX_ROW);
   }
-  self->complaint = gtk_label_new (NULL);
-  gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);
-  gtk_widget_add_css_class (self->complaint, "field-complaint");
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (numbers_key), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
-  gtk_box_append (GTK_BOX (self), group);
-  gtk_box_append (GTK_BOX (self), self->complaint);
-  gtk_box_append (GTK_BOX (self), numbers_buttons (self));
+  gtk_box_append (GTK_BOX (self), numbers_scroller (group));
+  gtk_box_append (GTK_BOX (self), numbers_foot (self));
   return GTK_WIDGET (self);
 }

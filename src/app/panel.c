@@ -77,7 +77,7 @@ panel_need_numbers (TrammelPanel *self)
     return;
   self->numbers = trammel_numbers_new (self->session);
   g_signal_connect_swapped (self->numbers, "done", G_CALLBACK (panel_numbers_done), self);
-  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->numbers, _("Start from Numbers")), "numbers");
+  gtk_stack_add_named (GTK_STACK (self->stack), self->numbers, "numbers");
 }
 
 void
@@ -149,13 +149,15 @@ static GtkWidget *
 panel_foot (TrammelPanel *self)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8), *numbers = gtk_button_new_with_label (_("From Numbers…"));
+  GtkWidget *parts = part_adder_new (self->session, panel_part_chosen, self);
 
   gtk_widget_set_tooltip_text (numbers, _("Add a wing, tail, fin or body from its measures"));
   g_signal_connect_swapped (numbers, "clicked", G_CALLBACK (trammel_panel_start_from_numbers), self);
-  gtk_box_set_homogeneous (GTK_BOX (line), TRUE);
+  gtk_widget_set_hexpand (numbers, TRUE);
+  gtk_widget_set_hexpand (parts, TRUE);
   gtk_widget_add_css_class (line, "panel-foot");
   gtk_box_append (GTK_BOX (line), numbers);
-  gtk_box_append (GTK_BOX (line), part_adder_new (self->session, panel_part_chosen, self));
+  gtk_box_append (GTK_BOX (line), parts);
   return line;
 }
 
@@ -237,6 +239,12 @@ trammel_panel_edit_first (TrammelPanel *self, const char *text)
 {
   panel_show_selection (self);
   trammel_selection_page_edit_first (TRAMMEL_SELECTION_PAGE (self->selection), text);
+}
+
+void
+trammel_panel_set_low (TrammelPanel *self, bool low)
+{
+  trammel_answer_set_short (TRAMMEL_ANSWER (self->answer), low);
 }
 
 void

@@ -3,6 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include "app/pull.h"
 
+enum { SPACING = 6 };
+
 struct _TrammelStatusLine {
   GtkWidget parent;
   TrammelSheetCanvas *sheet;
@@ -34,7 +36,7 @@ trammel_status_line_class_init (TrammelStatusLineClass *klass)
 static void
 trammel_status_line_init (TrammelStatusLine *self)
 {
-  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (self))), 6);
+  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (self))), SPACING);
 }
 
 char *
@@ -58,6 +60,36 @@ status_place_across (Units units, double y)
   return g_strdup_printf (y < 0 ? _("%s to port") : _("%s to starboard"), figure);
 }
 
+static int
+status_line_wanted_width (TrammelStatusLine *self)
+{
+  int width = 0;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self)); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+    int natural = 0;
+
+    if (GTK_IS_LABEL (child)) {
+      g_autoptr (PangoLayout) words = gtk_widget_create_pango_layout (child, gtk_label_get_label (GTK_LABEL (child)));
+
+      pango_layout_get_pixel_size (words, &natural, NULL);
+    } else
+      gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, NULL, &natural, NULL, NULL);
+    width += natural + SPACING;
+  }
+  return width;
+}
+
+/* Where both have no room the hint stays whole: the rulers and the plate say where the pointer is, too. */
+static void
+status_line_make_room (TrammelStatusLine *self)
+{
+  const int width = gtk_widget_get_width (GTK_WIDGET (self));
+  const bool room = width == 0 || status_line_wanted_width (self) <= width;
+
+  gtk_widget_set_visible (self->along, room);
+  gtk_widget_set_visible (self->across, room);
+}
+
 /* What is pulled, else where the pointer is. The side view knows no port and starboard. */
 static void
 status_line_show_place (TrammelStatusLine *self)
@@ -76,6 +108,7 @@ status_line_show_place (TrammelStatusLine *self)
   across = known ? status_place_across (units, place.y) : g_strdup ("");
   gtk_label_set_label (GTK_LABEL (self->along), along);
   gtk_label_set_label (GTK_LABEL (self->across), across);
+  status_line_make_room (self);
 }
 
 static void
@@ -85,6 +118,7 @@ status_line_show_hint (TrammelStatusLine *self)
 
   gtk_label_set_label (GTK_LABEL (self->hint), hint);
   gtk_widget_set_tooltip_text (self->hint, hint);
+  status_line_make_room (self);
 }
 
 /* 100 % is true size on this monitor. */

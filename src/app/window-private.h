@@ -34,7 +34,7 @@ struct _TrammelWindow {
   bool offers_recovery;           /* this window asks what is to become of work left over */
   GCancellable *busy;             /* what the strip can cancel; NULL without such work */
 
-  int width;                      /* px, as last laid out */
+  int width, height;              /* px, as last laid out */
   bool narrow;                    /* the panel folds over the sheet */
   PanelAct panel_act;             /* to be done as soon as the panel is shown */
   char *panel_text;
@@ -62,7 +62,7 @@ void window_view_begin         (TrammelWindow *self);
 /** Unfolds the panel if need be and has it do something that needs the keyboard. */
 void window_with_panel         (TrammelWindow *self, PanelAct act, const char *text);
 /** Fits the panel to the window's width, px. */
-void window_view_fit           (TrammelWindow *self, int width);
+void window_view_fit           (TrammelWindow *self, int width, int height);
 /* window-clipboard.c */
 void window_clipboard_begin    (TrammelWindow *self);
 /* window-files.c */

@@ -66,7 +66,8 @@ window_with_panel (TrammelWindow *self, PanelAct act, const char *text)
     self->panel_waiting = gtk_widget_add_tick_callback (GTK_WIDGET (self), window_act_when_shown, NULL, NULL);
 }
 
-enum { NARROW = 860 };            /* px; below, the panel folds over the sheet */
+enum { NARROW = 860 };            /* px wide; below, the panel folds over the sheet */
+enum { LOW = 640 };               /* px high; below, the answer is one sentence */
 enum { TOOLS, SHEET, PANEL, PLACE_COUNT };
 
 static int
@@ -141,6 +142,7 @@ window_fit_panel (gpointer window)
 
   self->fitting = 0;
   gtk_widget_set_size_request (self->panel, panel_width_in (self->width), -1);
+  trammel_panel_set_low (TRAMMEL_PANEL (self->panel), self->height < LOW);
   if (narrow == self->narrow)
     return;
   self->narrow = narrow;
@@ -149,11 +151,12 @@ window_fit_panel (gpointer window)
 }
 
 void
-window_view_fit (TrammelWindow *self, int width)
+window_view_fit (TrammelWindow *self, int width, int height)
 {
-  if (width == self->width)
+  if (width == self->width && height == self->height)
     return;
   self->width = width;
+  self->height = height;
   /* Not while the window is being laid out: the panel's wish would come too late for it. */
   if (self->fitting == 0)
     self->fitting = g_idle_add_once (window_fit_panel, self);

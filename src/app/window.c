@@ -26,7 +26,7 @@ trammel_window_dispose (GObject *object)
 static void
 trammel_window_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
-  window_view_fit (TRAMMEL_WINDOW (widget), width);
+  window_view_fit (TRAMMEL_WINDOW (widget), width, height);
   GTK_WIDGET_CLASS (trammel_window_parent_class)->size_allocate (widget, width, height, baseline);
 }
 

@@ -1,5 +1,4 @@
 /* What the window asks and shows: the ways to start, the cautions, exports, preferences, help, and where the keyboard goes. */
-#include <stdlib.h>
 #include <string.h>
 #include <glib/gstdio.h>
 #include "app/export-preview.h"
@@ -473,51 +472,6 @@ START_TEST (zoom_follows_its_keys_from_anywhere)
 }
 END_TEST
 
-/* Sizes */
-
-static bool
-window_is_laid_out (gpointer window)
-{
-  int width, height;
-
-  gtk_window_get_default_size (window, &width, &height);
-  return abs (gtk_widget_get_width (window) - width) < 30;      /* less a frame, where nobody draws shadows */
-}
-
-START_TEST (under_860_px_the_panel_folds_over_the_sheet_and_comes_back)
-{
-  TrammelSettings *settings = trammel_application_settings (stage_application ());
-  TrammelWindow *window = racer ();
-  AdwFlap *flap = ADW_FLAP (gui_find_type (GTK_WIDGET (window), ADW_TYPE_FLAP));
-
-  gtk_window_set_default_size (GTK_WINDOW (window), 820, 640);
-  ck_assert (gui_wait (window_is_laid_out, window));
-  ck_assert (adw_flap_get_folded (flap));
-  ck_assert (!adw_flap_get_reveal_flap (flap));
-  ck_assert (trammel_settings_flag (settings, SHOW_PANEL));
-  gtk_window_set_default_size (GTK_WINDOW (window), 1200, 640);
-  ck_assert (gui_wait (window_is_laid_out, window));
-  ck_assert (!adw_flap_get_folded (flap));
-  ck_assert (adw_flap_get_reveal_flap (flap));
-}
-END_TEST
-
-START_TEST (a_window_opens_as_large_as_the_last_was_closed)
-{
-  TrammelWindow *window = racer ();
-  int width, height;
-
-  gtk_window_set_default_size (GTK_WINDOW (window), 1111, 707);
-  ck_assert (gui_wait (window_is_laid_out, window));
-  gui_key ("<Control>w");
-  gui_settle ();
-  window = stage_open (NULL);
-  gtk_window_get_default_size (GTK_WINDOW (window), &width, &height);
-  ck_assert_int_le (abs (width - 1111), 30);
-  ck_assert_int_le (abs (height - 707), 30);
-}
-END_TEST
-
 static TCase *
 case_of_starting (void)
 {
@@ -555,14 +509,12 @@ case_of_choices (void)
 static TCase *
 case_of_places (void)
 {
-  TCase *tests = tcase_create ("keyboard and sizes");
+  TCase *tests = tcase_create ("keyboard");
 
   tcase_add_test (tests, f6_goes_from_tools_to_sheet_to_panel_and_back);
   tcase_add_test (tests, f9_folds_the_panel_away_and_the_fold_is_remembered);
   tcase_add_test (tests, the_answer_takes_the_keyboard_even_from_a_folded_panel);
   tcase_add_test (tests, zoom_follows_its_keys_from_anywhere);
-  tcase_add_test (tests, under_860_px_the_panel_folds_over_the_sheet_and_comes_back);
-  tcase_add_test (tests, a_window_opens_as_large_as_the_last_was_closed);
   return tests;
 }
 
