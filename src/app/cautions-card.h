@@ -5,6 +5,3 @@
 /** The cautions, on a card that lies at the foot of the sheet until "Understood" has been pressed once; it holds nothing up. NULL when
  *  it was read already. */
 GtkWidget *cautions_card_new (TrammelSettings *settings);
-
-/** The cautions themselves, one whole sentence each, translated; NULL beyond the last. Lent. */
-const char *cautions_sentence (size_t index);

@@ -3,17 +3,9 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "drawing/wall-sheet-battery.h"
+#include "figures/cautions.h"
 
 enum { FINDINGS = 5 };      /* at most: what is gravest stands first */
-
-/* The cautions of the first run, the help, and every sheet. */
-static const char *const cautions[] = {
-  N_("The figures are estimates. Check the balance on the bench before every first flight, and begin at the forward limit."),
-  N_("Keep clear of propellers; take the propeller off for bench work."),
-  N_("Charge and store lithium batteries as their makers say."),
-  N_("Blades, adhesives, dust and heating irons hurt."),
-  N_("Fly where and how local rules and the flying field allow."),
-};
 
 static void
 add_findings (GPtrArray *lines, const Figures *figures)
@@ -88,8 +80,8 @@ wall_notes_of (const WallSheet *sheet)
     g_ptr_array_add (lines, g_strdup (battery.note));
   battery_words_clear (&battery);
   add_rigging (lines, sheet->figures->aeroplane);
-  for (size_t i = 0; i < G_N_ELEMENTS (cautions); i++)
-    g_ptr_array_add (lines, g_strdup (_(cautions[i])));
+  for (size_t i = 0; cautions_sentence (i) != NULL; i++)
+    g_ptr_array_add (lines, g_strdup (cautions_sentence (i)));
   g_ptr_array_add (lines, NULL);
   return (char **) g_ptr_array_free (lines, FALSE);
 }

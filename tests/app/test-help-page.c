@@ -1,5 +1,6 @@
 /* The help as the window shows it, and that every page of it can be shown. */
 #include "app/help-page.h"
+#include "figures/cautions.h"
 #include "support/run-suite.h"
 #include <string.h>
 
@@ -87,6 +88,23 @@ START_TEST (every_page_of_the_help_can_be_shown_and_leads_somewhere)
 }
 END_TEST
 
+START_TEST (the_helps_cautions_are_those_of_the_first_run_and_the_wall_sheet)
+{
+  g_autofree char *path = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "help", "C", "cautions.page", NULL);
+  g_autofree char *text = NULL;
+  g_autoptr (GPtrArray) page = NULL;
+  size_t count = 0;
+
+  ck_assert (g_file_get_contents (path, &text, NULL, NULL));
+  page = help_page_read (text, -1, NULL);
+  for (guint i = 0; i < page->len; i++)
+    if (block (page, i)->kind == HELP_BULLET)
+      ck_assert_pstr_eq (block (page, i)->markup, cautions_sentence (count++));
+  ck_assert_uint_eq (count, 5);
+  ck_assert_ptr_null (cautions_sentence (count));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -95,6 +113,7 @@ main (void)
   tcase_add_test (tests, blocks_are_told_by_where_they_stand);
   tcase_add_test (tests, keys_labels_links_and_blanks_become_markup);
   tcase_add_test (tests, a_page_that_is_not_well_formed_is_an_error);
+  tcase_add_test (tests, the_helps_cautions_are_those_of_the_first_run_and_the_wall_sheet);
   tcase_add_test (tests, every_page_of_the_help_can_be_shown_and_leads_somewhere);
   return run_suite (suite_create ("help-page"), tests);
 }
