@@ -53,6 +53,18 @@ reynolds_remark (TrammelSession *session, const FieldSpec *spec)
   return g_strdup (_("at the stall"));
 }
 
+static char *
+propeller_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("not counted"));
+}
+
+static char *
+untwisted_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("untwisted"));
+}
+
 FieldList
 aeroplane_fields (void)
 {
@@ -75,6 +87,10 @@ balance_fields (void)
     { .label = N_("Neutral point, lattice"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.lattice_x_mm) },
     { .label = N_("Shift by the body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.body_shift_mm) },
     { .label = N_("Neutral point, handbook"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.handbook_x_mm) },
+    { .label = N_("Shift by the sections"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.section_shift_mm) },
+    { .label = N_("Shift by the propeller, at most"), .kind = FIELD_LENGTH, .value = figure_value,
+      .remark = propeller_remark, .at = offsetof (Figures, neutral_point.propeller_to_mm) },
+    { .label = N_("Neutral point, known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.sigma_mm) },
     { .label = N_("Downwash gradient at the tail"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, neutral_point.downwash_gradient) },
     { .label = N_("Balance point, known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_sigma_mm) },
     { .label = N_("Balance point, off centre"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.y_mm) },
@@ -85,6 +101,12 @@ balance_fields (void)
       .at = offsetof (Figures, mass.inertia_pitch_kgm2) },
     { .label = N_("Inertia in yaw"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
       .at = offsetof (Figures, mass.inertia_yaw_kgm2) },
+    { .label = N_("Lift slope, per radian"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.lift_slope_per_rad) },
+    { .label = N_("Damping in roll"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.roll_damping) },
+    { .label = N_("Damping in pitch"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.pitch_damping) },
+    { .label = N_("Span efficiency of the wing"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.span_efficiency) },
+    { .label = N_("Wing stalls first at station"), .kind = FIELD_LENGTH, .value = figure_value, .remark = untwisted_remark,
+      .at = offsetof (Figures, motion.first_stall_station_mm) },
     { .label = N_("Reynolds number of the MAC"), .kind = FIELD_NUMBER, .value = figure_value, .remark = reynolds_remark,
       .at = offsetof (Figures, flight.reynolds_mac) },
   };

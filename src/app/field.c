@@ -49,9 +49,9 @@ field_rounded (const TrammelField *self, double value)
   case FIELD_MASS:    return units_mass_figure (units, value);
   case FIELD_AREA:    return units_area_figure (units, value);
   case FIELD_LOADING: return units_loading (units, value);
-  case FIELD_SPEED:   return g_strdup_printf ("%.1f", value);
-  case FIELD_RATIO:   return g_strdup_printf ("%.2f", value);
-  case FIELD_NUMBER:  return g_strdup_printf ("%.0f", value);
+  case FIELD_SPEED:   return units_number (value, 1);
+  case FIELD_RATIO:   return units_number (value, 2);
+  case FIELD_NUMBER:  return units_number (value, 0);
   default:            return units_number_exact (value);
   }
 }

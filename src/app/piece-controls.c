@@ -52,19 +52,60 @@ piece_control_refresh (GtkWidget *control)
   state->showing = false;
 }
 
-/* What a wing, tailplane, foreplane or fin is. */
-static void
-role_show (GtkWidget *control, TrammelSession *session)
-{
-  const Surface *surface = trammel_session_selected_surface (session);
+/* One choice among a surface's: where it stands in the surface, how many there are and what they are called. */
+typedef struct {
+  const char *label, *step;     /* marked for translation */
+  size_t at;                    /* offset of the enumeration in Surface */
+  unsigned count;
+  const char *(*name) (unsigned choice);
+  void (*settle) (Surface *next);       /* what else follows from a choice; may be NULL */
+} SurfaceChoice;
 
-  if (surface != NULL)
-    gtk_drop_down_set_selected (GTK_DROP_DOWN (control), surface->role);
+static const char *
+role_name (unsigned choice)
+{
+  return surface_role_name ((SurfaceRole) choice);
+}
+
+static const char *
+section_name (unsigned choice)
+{
+  return section_class_name ((SectionClass) choice);
+}
+
+/* What was typed against another class is of no use for this one. */
+static void
+section_settle (Surface *next)
+{
+  next->section_slope = NAN;
+  next->lift_max = NAN;
+}
+
+static const SurfaceChoice role_choice = { N_("What it is"), N_("Change What It Is"), offsetof (Surface, role), ROLE_COUNT, role_name, NULL };
+static const SurfaceChoice section_choice = { N_("Class"), N_("Change Section"), offsetof (Surface, section), SECTION_CLASSES, section_name,
+                                              section_settle };
+
+static unsigned *
+choice_in (const SurfaceChoice *choice, const Surface *surface)
+{
+  return (unsigned *) (void *) ((char *) surface + choice->at);
 }
 
 static void
-role_chosen (GtkWidget *control)
+choice_show (GtkWidget *control, TrammelSession *session)
 {
+  const SurfaceChoice *choice = g_object_get_data (G_OBJECT (control), "trammel-choice");
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  if (surface != NULL)
+    gtk_drop_down_set_selected (GTK_DROP_DOWN (control), *choice_in (choice, surface));
+}
+
+static void
+choice_made (GtkWidget *control)
+{
+  const SurfaceChoice *choice = g_object_get_data (G_OBJECT (control), "trammel-choice");
+  const unsigned made = gtk_drop_down_get_selected (GTK_DROP_DOWN (control));
   ControlState *state = control_state (control);
   const Surface *surface;
   Surface *next;
@@ -72,28 +113,42 @@ role_chosen (GtkWidget *control)
   if (state == NULL || state->showing)
     return;
   surface = trammel_session_selected_surface (state->session);
-  if (surface == NULL || surface->role == gtk_drop_down_get_selected (GTK_DROP_DOWN (control)))
+  if (surface == NULL || *choice_in (choice, surface) == made)
     return;
   next = (Surface *) piece_dup (&surface->piece);
-  next->role = gtk_drop_down_get_selected (GTK_DROP_DOWN (control));
+  *choice_in (choice, next) = made;
+  if (choice->settle != NULL)
+    choice->settle (next);
   trammel_session_do (state->session,
-                      aeroplane_with_replaced (trammel_session_aeroplane (state->session), &surface->piece, &next->piece),
-                      _("Change What It Is"));
+                      aeroplane_with_replaced (trammel_session_aeroplane (state->session), &surface->piece, &next->piece), _(choice->step));
+}
+
+static GtkWidget *
+surface_choice_control (TrammelSession *session, const SurfaceChoice *choice)
+{
+  GtkStringList *names = gtk_string_list_new (NULL);
+  GtkWidget *control;
+
+  for (unsigned i = 0; i < choice->count; i++)
+    gtk_string_list_append (names, choice->name (i));
+  control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+  g_object_set_data (G_OBJECT (control), "trammel-choice", (gpointer) choice);
+  control_adopt (control, session, choice_show);
+  g_signal_connect (control, "notify::selected", G_CALLBACK (choice_made), NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, _(choice->label), -1);
+  return control;
 }
 
 GtkWidget *
 surface_role_control (TrammelSession *session)
 {
-  GtkStringList *names = gtk_string_list_new (NULL);
-  GtkWidget *control;
+  return surface_choice_control (session, &role_choice);
+}
 
-  for (SurfaceRole role = 0; role < ROLE_COUNT; role++)
-    gtk_string_list_append (names, surface_role_name (role));
-  control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
-  control_adopt (control, session, role_show);
-  g_signal_connect (control, "notify::selected", G_CALLBACK (role_chosen), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("What it is"), -1);
-  return control;
+GtkWidget *
+surface_section_control (TrammelSession *session)
+{
+  return surface_choice_control (session, &section_choice);
 }
 
 /* Which class a part is of; a class we do not know stays, shown as nothing chosen. */

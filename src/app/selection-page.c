@@ -90,6 +90,18 @@ page_build_node (TrammelSelectionPage *self)
 }
 
 static void
+page_build_section (TrammelSelectionPage *self, const Surface *surface)
+{
+  FieldList fields = surface_section_fields ();
+  GtkWidget *group;
+
+  if (surface->role != ROLE_WING)
+    fields.count--;                 /* what a tail can lift at most decides no figure */
+  group = page_add_group (self, _("Section"), NULL, fields);
+  page_add_control (self, group, _("Class"), surface_section_control (self->session));
+}
+
+static void
 page_build_surface (TrammelSelectionPage *self, const Surface *surface)
 {
   const Surface *reference = aeroplane_reference_wing (trammel_session_aeroplane (self->session));
@@ -101,6 +113,8 @@ page_build_surface (TrammelSelectionPage *self, const Surface *surface)
   if (surface != reference)
     page_add_group (self, _("As a Tail"), NULL, surface_tail_fields ());
   page_add_group (self, _("Rigging"), NULL, surface_rigging_fields ());
+  if (surface_is_horizontal (surface))
+    page_build_section (self, surface);
   page_add_group (self, _("Structure"), NULL, structure_fields ());
 }
 

@@ -124,6 +124,84 @@ surface_tail_fields (void)
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
 }
 
+static double
+surface_section_slope (TrammelSession *session, const FieldSpec *spec)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+
+  return figures != NULL ? figures->section_slope : NAN;
+}
+
+/* "± 0.06" where the class tells, "± 0.03, typed" where the person does. */
+static char *
+slope_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+
+  if (figures == NULL)
+    return NULL;
+  if (isnan (figures->surface->section_slope))
+    return g_strdup_printf (_("± %.2f, by class"), figures->section_slope_sigma);
+  return g_strdup_printf (_("± %.2f"), figures->section_slope_sigma);
+}
+
+/* Typed, or for the first wing what the stall is reckoned with. */
+static double
+surface_greatest_lift (TrammelSession *session, const FieldSpec *spec)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+
+  if (figures == NULL)
+    return NAN;
+  if (isnan (figures->surface->lift_max) && figures == trammel_session_figures (session)->reference)
+    return trammel_session_figures (session)->flight.lift_max;
+  return figures->surface->lift_max;
+}
+
+static char *
+lift_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+  const Figures *all = trammel_session_figures (session);
+
+  if (figures == NULL || figures != all->reference || !isfinite (all->flight.lift_max_sigma))
+    return NULL;
+  if (isnan (figures->surface->lift_max))
+    return g_strdup_printf (_("± %.2f, by class"), all->flight.lift_max_sigma);
+  return g_strdup_printf (_("± %.2f"), all->flight.lift_max_sigma);
+}
+
+/* In whole hundreds: no more of it is known. */
+static double
+surface_reynolds (TrammelSession *session, const FieldSpec *spec)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+
+  return figures != NULL ? round (figures->reynolds / 100) * 100 : NAN;
+}
+
+static char *
+stall_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("at the stall"));
+}
+
+FieldList
+surface_section_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Reynolds number"), .kind = FIELD_NUMBER, .value = surface_reynolds, .remark = stall_remark },
+    { .label = N_("Lift slope over 2π"), .kind = FIELD_RATIO, .value = surface_section_slope, .change = piece_field_change,
+      .remark = slope_remark, .step = N_("Change Section's Slope"), .at = offsetof (Surface, section_slope), .least = 0.1, .most = 2,
+      .refused = N_("The slope lies between 0.1 and 2 of thin-plate theory's; 0.8 to 1 is usual.") },
+    { .label = N_("Greatest lift coefficient"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
+      .remark = lift_remark, .step = N_("Change Greatest Lift"), .at = offsetof (Surface, lift_max), .least = 0.1, .most = 5,
+      .refused = N_("A greatest lift coefficient lies between 0.1 and 5; 0.6 to 1.2 is usual at this size.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
 /* What the airframe of the selected surface or body weighs. */
 static const Structure *
 selected_structure (TrammelSession *session)

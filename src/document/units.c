@@ -144,6 +144,12 @@ units_percent (double percent)
   return with_unit (figure_text (percent, 0), "%");
 }
 
+char *
+units_number (double value, int decimals)
+{
+  return figure_text (value, decimals);
+}
+
 const char *
 units_length_name (Units units)
 {

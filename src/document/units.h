@@ -21,6 +21,7 @@ char *units_loading       (Units units, double g_per_dm2);      /* g/dm² or oz/
 char *units_size          (Units units, double a_mm, double b_mm, double c_mm);   /* "55 × 30 × 12" without unit */
 char *units_angle         (double degrees);                     /* "4°" or "2.5°" */
 char *units_percent       (double percent);                     /* whole, true minus, no-break space before the sign */
+char *units_number        (double value, int decimals);         /* a pure number, true minus; "–" unless finite */
 const char *units_length_name (Units units);                    /* "mm", "in" */
 const char *units_mass_name   (Units units);                    /* "g", "oz" */
 const char *units_area_name   (Units units);

@@ -3,10 +3,10 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "document/units.h"
 #include "figures/names.h"
 #include "figures/no-neutral-point.h"
 #include "figures/notes.h"
-#include "figures/report-sections.h"
 #include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
 
@@ -86,7 +86,7 @@ count_wings (const Aerodynamics *self)
 static void
 note_tail_volume (Aerodynamics *self)
 {
-  g_autofree char *volume = report_number (floor (100 * self->tail_volume) / 100, 2), *least = report_number (tail_volume_least, 2);
+  g_autofree char *volume = units_number (floor (100 * self->tail_volume) / 100, 2), *least = units_number (tail_volume_least, 2);
 
   if (!(self->tail_volume < tail_volume_least))
     return;

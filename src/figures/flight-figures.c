@@ -69,8 +69,10 @@ flight_figures_of (const Aerodynamics *aerodynamics, const Loads *loads)
 void
 flight_figures_note (const Figures *figures, GPtrArray *notes)
 {
-  if (isfinite (figures->flight.stall_speed_m_s))
-    notes_add (notes, NOTE_NOTE, NULL, _("The stalling speed takes a greatest lift coefficient of %.2f, common practice for "
-                                         "flat-bottomed sections at this size; a thick symmetrical section has about 0.15 less."),
+  const Surface *wing = figures->reference ? figures->reference->surface : NULL;
+
+  if (isfinite (figures->flight.stall_speed_m_s) && wing->section == SECTION_UNSTATED && isnan (wing->lift_max))
+    notes_add (notes, NOTE_NOTE, &wing->piece, _("The stalling speed takes a greatest lift coefficient of %.2f, common practice for "
+                                                 "flat-bottomed sections at this size. Choose the wing's section to know it better."),
                figures->flight.lift_max);
 }

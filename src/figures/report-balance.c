@@ -6,14 +6,6 @@
 
 enum { LABEL_VALUE_REMARK = 3, REMARK_LEFT = 1 << 2 };
 
-char *
-report_number (double value, int decimals)
-{
-  if (!isfinite (value))
-    return g_strdup ("–");
-  return g_strdup_printf (value < 0 && round (value * pow (10, decimals)) < 0 ? "−%.*f" : "%.*f", decimals, fabs (value));
-}
-
 /* A row; what is said of a figure that cannot be had is left out. Takes value and remark. */
 static void
 add (TextTable *table, const char *label, char *value, char *remark)
@@ -96,6 +88,16 @@ report_balance (const Figures *figures, Units units)
   return table;
 }
 
+/* "−1 to −3 mm": bounds, not a figure. */
+static char *
+propeller_shift (const NeutralPointFigures *point, Units units)
+{
+  g_autofree char *from = units_length_figure (units, point->propeller_from_mm), *to = units_length (units, point->propeller_to_mm);
+
+  /* TRANSLATORS: a range of lengths, the first without its unit */
+  return g_strdup_printf (_("%s to %s"), from, to);
+}
+
 TextTable
 report_neutral_point (const Figures *figures, Units units)
 {
@@ -109,9 +111,24 @@ report_neutral_point (const Figures *figures, Units units)
   add (&table, _("by the vortex lattice, without body"), units_length (units, point->lattice_x_mm), NULL);
   add (&table, _("the body's shift"), units_length (units, point->body_shift_mm),
        g_strdup (aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by Multhopp's strips") : _("no body is drawn")));
+  if (point->section_shift_mm != 0)
+    add (&table, _("of it the sections' shift"), units_length (units, point->section_shift_mm), g_strdup (_("by class and Reynolds number")));
+  if (point->propeller_to_mm != 0)
+    add (&table, _("the propeller's shift"), propeller_shift (point, units), g_strdup (_("not counted; held in the deviation")));
   add (&table, _("by handbook formulas, with body"), units_length (units, point->handbook_x_mm), NULL);
-  add (&table, _("Downwash gradient at the tailplane"), report_number (point->downwash_gradient, 2), g_strdup (_("by the lattice")));
+  add (&table, _("Downwash gradient at the tailplane"), units_number (point->downwash_gradient, 2), g_strdup (_("by the lattice")));
   return table;
+}
+
+/* "± 9 g; and more". Takes the deviation; `more` may be NULL. */
+static char *
+deviation_remark (char *takes, const char *more)
+{
+  g_autofree char *deviation = takes;
+
+  if (g_str_equal (deviation, "–"))
+    return g_strdup (more);
+  return more ? g_strdup_printf (_("± %s; %s"), deviation, more) : g_strdup_printf (_("± %s"), deviation);
 }
 
 TextTable
@@ -122,12 +139,12 @@ report_mass (const Figures *figures, Units units)
 
   if (!(mass->total_g > 0))
     return table;
-  add (&table, _("All-up mass"), units_mass (units, mass->total_g), NULL);
+  add (&table, _("All-up mass"), units_mass (units, mass->total_g), deviation_remark (units_mass (units, mass->total_sigma_g), NULL));
   add (&table, _("Balance point, to starboard"), units_length (units, mass->y_mm), NULL);
   add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm), NULL);
-  add (&table, _("Moment of inertia in roll"), report_number (mass->inertia_roll_kgm2 * 1e3, 3), g_strdup (_("g m²")));
-  add (&table, _("Moment of inertia in pitch"), report_number (mass->inertia_pitch_kgm2 * 1e3, 3), g_strdup (_("g m²")));
-  add (&table, _("Moment of inertia in yaw"), report_number (mass->inertia_yaw_kgm2 * 1e3, 3), g_strdup (_("g m²")));
+  add (&table, _("Moment of inertia in roll"), units_number (mass->inertia_roll_kgm2 * 1e3, 3), g_strdup (_("g m²")));
+  add (&table, _("Moment of inertia in pitch"), units_number (mass->inertia_pitch_kgm2 * 1e3, 3), g_strdup (_("g m²")));
+  add (&table, _("Moment of inertia in yaw"), units_number (mass->inertia_yaw_kgm2 * 1e3, 3), g_strdup (_("g m²")));
   return table;
 }
 
@@ -135,7 +152,7 @@ static char *
 speed (Units units, double m_s)
 {
   const double mile_an_hour = 0.44704;      /* m/s, exactly */
-  g_autofree char *figure = report_number (units.length == LENGTH_INCH ? m_s / mile_an_hour : m_s, 1);
+  g_autofree char *figure = units_number (units.length == LENGTH_INCH ? m_s / mile_an_hour : m_s, 1);
 
   if (!isfinite (m_s))
     return g_steal_pointer (&figure);
@@ -147,15 +164,35 @@ report_flight (const Figures *figures, Units units)
 {
   TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
   const FlightFigures *flight = &figures->flight;
-  g_autofree char *lift = report_number (flight->lift_max, 2);
+  const Surface *wing = figures->reference ? figures->reference->surface : NULL;
 
-  if (!isfinite (flight->wing_loading_g_dm2))
+  if (!wing || !isfinite (flight->wing_loading_g_dm2))
     return table;
-  add (&table, _("Wing loading"), units_loading (units, flight->wing_loading_g_dm2), g_strdup (_("on the area of all wings")));
-  add (&table, _("Cubic loading"), report_number (flight->cube_loading_kg_m3, 1), g_strdup (_("kg/m³")));
+  add (&table, _("Wing loading"), units_loading (units, flight->wing_loading_g_dm2),
+       deviation_remark (units_loading (units, flight->wing_loading_sigma_g_dm2), _("on the area of all wings")));
+  add (&table, _("Cubic loading"), units_number (flight->cube_loading_kg_m3, 1), g_strdup (_("kg/m³")));
   add (&table, _("Stalling speed"), speed (units, flight->stall_speed_m_s),
-       isfinite (flight->lift_max) ? g_strdup_printf (_("at a greatest lift coefficient of %s"), lift) : NULL);
-  add (&table, _("Reynolds number there"), report_number (round (flight->reynolds_mac / 1000) * 1000, 0), g_strdup (_("of the mean chord")));
+       deviation_remark (speed (units, flight->stall_speed_sigma_m_s), NULL));
+  add (&table, _("Greatest lift coefficient"), units_number (flight->lift_max, 2),
+       deviation_remark (units_number (flight->lift_max_sigma, 2), isnan (wing->lift_max) ? _("by the section's class") : _("as given")));
+  add (&table, _("Reynolds number there"), units_number (round (flight->reynolds_mac / 1000) * 1000, 0), g_strdup (_("of the mean chord")));
   add (&table, _("Pitch speed"), speed (units, flight->pitch_speed_m_s), NULL);
+  return table;
+}
+
+TextTable
+report_motion (const Figures *figures, Units units)
+{
+  TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
+  const MotionFigures *motion = &figures->motion;
+
+  if (!isfinite (motion->lift_slope_per_rad))
+    return table;
+  add (&table, _("Lift slope of the aeroplane"), units_number (motion->lift_slope_per_rad, 2), g_strdup (_("per radian, on the reference area")));
+  add (&table, _("Damping in roll"), units_number (motion->roll_damping, 2), g_strdup (_("per unit of p b / 2V")));
+  add (&table, _("Damping in pitch"), units_number (motion->pitch_damping, 1), g_strdup (_("per unit of q c / 2V")));
+  add (&table, _("Span efficiency of the wing"), units_number (motion->span_efficiency, 2), g_strdup (_("without the friction's share")));
+  add (&table, _("The wing stalls first at station"), units_length (units, motion->first_stall_station_mm),
+       g_strdup (_("untwisted; washout moves it inboard")));
   return table;
 }

@@ -20,15 +20,26 @@ cell_counted (const SurfaceFigures *surface, Units units)
   return g_strdup (surface->surface->root_open ? _("open at root") : _("to centre line"));
 }
 
-static char *cell_aspect  (const SurfaceFigures *s, Units u) { return report_number (s->planform.aspect_ratio, 2); }
+static char *cell_aspect  (const SurfaceFigures *s, Units u) { return units_number (s->planform.aspect_ratio, 2); }
 static char *cell_chord   (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mean_chord); }
 static char *cell_mac     (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac); }
 static char *cell_station (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac_station); }
 static char *cell_edge    (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac_leading_edge_x); }
 static char *cell_quarter (const SurfaceFigures *s, Units u) { return units_length (u, s->quarter_mac_x_mm); }
-static char *cell_slope   (const SurfaceFigures *s, Units u) { return report_number (s->lift_slope_per_rad, 2); }
+static char *cell_slope   (const SurfaceFigures *s, Units u) { return units_number (s->lift_slope_per_rad, 2); }
+/* In whole hundreds: no more of it is known. */
+static char *cell_reynolds (const SurfaceFigures *s, Units u) { return units_number (round (s->reynolds / 100) * 100, 0); }
+static char *cell_section (const SurfaceFigures *s, Units u) { return g_strdup (section_class_name (s->surface->section)); }
+static char *
+cell_section_slope (const SurfaceFigures *surface, Units units)
+{
+  g_autofree char *slope = units_number (surface->section_slope, 2), *sigma = units_number (surface->section_slope_sigma, 2);
+
+  return surface_is_horizontal (surface->surface) ? g_strdup_printf (_("%s ± %s"), slope, sigma) : g_strdup ("–");
+}
+
 static char *cell_arm     (const SurfaceFigures *s, Units u) { return units_length (u, s->tail_arm_mm); }
-static char *cell_volume  (const SurfaceFigures *s, Units u) { return report_number (s->volume_coefficient, 3); }
+static char *cell_volume  (const SurfaceFigures *s, Units u) { return units_number (s->volume_coefficient, 3); }
 
 static const struct { const char *label; SurfaceCell cell; } surface_rows[] = {
   { N_("Role"), cell_role },
@@ -42,6 +53,9 @@ static const struct { const char *label; SurfaceCell cell; } surface_rows[] = {
   { N_("MAC's leading edge, aft of datum"), cell_edge },
   { N_("Quarter MAC, aft of datum"), cell_quarter },
   { N_("Lift slope alone, per radian"), cell_slope },
+  { N_("Section"), cell_section },
+  { N_("Section's slope over 2π"), cell_section_slope },
+  { N_("Reynolds number at the stall"), cell_reynolds },
   { N_("Tail arm"), cell_arm },
   { N_("Tail volume"), cell_volume },
 };

@@ -13,5 +13,4 @@ TextTable report_parts         (const Figures *figures, Units units);
 TextTable report_solutions     (const Figures *figures, Units units);
 TextTable report_flight        (const Figures *figures, Units units);
 
-/** A pure number with this many decimals in the locale's way and a true minus; "–" unless finite. A new string. */
-char *report_number (double value, int decimals);
+TextTable report_motion        (const Figures *figures, Units units);

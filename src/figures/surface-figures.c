@@ -3,9 +3,9 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "document/units.h"
 #include "figures/names.h"
 #include "figures/notes.h"
-#include "figures/report-sections.h"
 
 PlanformSides
 surface_sides (const Surface *surface)
@@ -118,7 +118,7 @@ note_controls (const Surface *surface, GPtrArray *notes)
   for (size_t i = 0; i < surface->control_count; i++)
     {
       const Control *control = &surface->controls[i];
-      g_autofree char *station = report_number (control->inner, 0);
+      g_autofree char *station = units_number (control->inner, 0);
 
       if (!(control->outer > control->inner))
         notes_add (notes, NOTE_LOOK, &surface->piece,

@@ -59,6 +59,7 @@ START_TEST (sizes_angles_and_percent_have_their_own_signs)
 {
   g_autofree char *size = units_size (metric, 55.2, 30, 11.7), *inches = units_size (imperial, 50.8, 9.525, 25.4);
   g_autofree char *angle = units_angle (2.5), *whole = units_angle (-4.02), *percent = units_percent (-12.4), *none = units_percent (NAN);
+  g_autofree char *number = units_number (-0.426, 2), *nought = units_number (-0.004, 2), *missing = units_number (NAN, 2);
 
   ck_assert_str_eq (size, "55 × 30 × 12");
   ck_assert_str_eq (inches, "2 × 3/8 × 1");
@@ -66,6 +67,9 @@ START_TEST (sizes_angles_and_percent_have_their_own_signs)
   ck_assert_str_eq (whole, MINUS "4°");
   ck_assert_str_eq (percent, MINUS "12" NB "%");
   ck_assert_str_eq (none, "\u2013");
+  ck_assert_str_eq (number, MINUS "0.43");
+  ck_assert_str_eq (nought, "0.00");
+  ck_assert_str_eq (missing, "\u2013");
 }
 END_TEST
 
