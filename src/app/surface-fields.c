@@ -132,17 +132,12 @@ surface_section_slope (TrammelSession *session, const FieldSpec *spec)
   return figures != NULL ? figures->section_slope : NAN;
 }
 
-/* "± 0.06" where the class tells, "± 0.03, typed" where the person does. */
 static char *
 slope_remark (TrammelSession *session, const FieldSpec *spec)
 {
   const SurfaceFigures *figures = selected_figures (session);
 
-  if (figures == NULL)
-    return NULL;
-  if (isnan (figures->surface->section_slope))
-    return g_strdup_printf (_("± %.2f, by class"), figures->section_slope_sigma);
-  return g_strdup_printf (_("± %.2f"), figures->section_slope_sigma);
+  return figures != NULL ? g_strdup_printf (_("± %.2f"), figures->section_slope_sigma) : NULL;
 }
 
 /* Typed, or for the first wing what the stall is reckoned with. */
@@ -166,8 +161,6 @@ lift_remark (TrammelSession *session, const FieldSpec *spec)
 
   if (figures == NULL || figures != all->reference || !isfinite (all->flight.lift_max_sigma))
     return NULL;
-  if (isnan (figures->surface->lift_max))
-    return g_strdup_printf (_("± %.2f, by class"), all->flight.lift_max_sigma);
   return g_strdup_printf (_("± %.2f"), all->flight.lift_max_sigma);
 }
 
@@ -194,7 +187,7 @@ surface_section_fields (void)
     { .label = N_("Lift slope over 2π"), .kind = FIELD_RATIO, .value = surface_section_slope, .change = piece_field_change,
       .remark = slope_remark, .step = N_("Change Section's Slope"), .at = offsetof (Surface, section_slope), .least = 0.1, .most = 2,
       .refused = N_("The slope lies between 0.1 and 2 of thin-plate theory's; 0.8 to 1 is usual.") },
-    { .label = N_("Greatest lift coefficient"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
+    { .label = N_("Greatest lift, C_L"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
       .remark = lift_remark, .step = N_("Change Greatest Lift"), .at = offsetof (Surface, lift_max), .least = 0.1, .most = 5,
       .refused = N_("A greatest lift coefficient lies between 0.1 and 5; 0.6 to 1.2 is usual at this size.") },
   };
@@ -264,7 +257,7 @@ FieldList
 structure_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Mass of the structure"), .kind = FIELD_MASS, .value = structure_value, .change = with_structure_value,
+    { .label = N_("Mass"), .kind = FIELD_MASS, .value = structure_value, .change = with_structure_value,
       .step = N_("Change Mass"), .at = offsetof (Structure, mass), .least = 0, .most = 100000, .remark = structure_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Known to ±"), .kind = FIELD_MASS, .value = structure_value, .change = with_structure_value,
