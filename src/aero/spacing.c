@@ -202,6 +202,19 @@ cubic_at (const double u[2], const double slope[2], double length, double t)
   return u[0] + t * t * (3 - 2 * t) * rise + length * t * (1 - t) * ((1 - t) * slope[0] - t * slope[1]);
 }
 
+/* How much narrower than their places alone ask for strips stand beside the kink that is pinned at u: by half where the chord steps,
+ * which is a very strong kink, for a vortex trails from there as from a tip. */
+static double
+kink_narrowing (const Spacing *self, const Piece *piece, double u)
+{
+  const double station = piece_station (piece, u), tolerance = 1e-9 * (piece->to - piece->from);
+
+  for (size_t i = 0; i < self->kink_count && self->kind != LATTICE_EVEN; i++)
+    if (fabs (self->kinks[i].station - station) < tolerance)
+      return 1 / (1 + fmin (self->kinks[i].strength, 1));
+  return 1;
+}
+
 /* One stretch between pinned edges a and b, its end slopes given. */
 static void
 fill_stretch (const Piece *piece, const int ends[2], const double u[2], const double slope[2], double edges[],
@@ -217,7 +230,7 @@ fill_stretch (const Piece *piece, const int ends[2], const double u[2], const do
 }
 
 static void
-fill_piece (const Piece *piece, int strips, const double pinned[], double edges[], double controls[])
+fill_piece (const Spacing *self, const Piece *piece, int strips, const double pinned[], double edges[], double controls[])
 {
   int ends[2] = { 0, next_pinned (pinned, strips, 0) };
   double slope[2];
@@ -229,8 +242,9 @@ fill_piece (const Piece *piece, int strips, const double pinned[], double edges[
       const double u[2] = { pinned[ends[0]], pinned[ends[1]] };
       const double secant = (u[1] - u[0]) / (ends[1] - ends[0]);
 
-      slope[1] = after < 0 ? secant : joint_slope (secant, (pinned[after] - u[1]) / (after - ends[1]),
-                                                   ends[1] - ends[0], after - ends[1]);
+      slope[1] = after < 0 ? secant
+        : kink_narrowing (self, piece, u[1]) * joint_slope (secant, (pinned[after] - u[1]) / (after - ends[1]), ends[1] - ends[0],
+                                                            after - ends[1]);
       fill_stretch (piece, ends, u, slope, edges, controls);
       ends[0] = ends[1];
       ends[1] = after;
@@ -250,7 +264,7 @@ spacing_fill (const Spacing *self, double pinned[], double edges[], double contr
       const Piece piece = piece_of (self->ends, i, self->kind);
 
       pin_kinks (self, &piece, self->strips[i], pinned);
-      fill_piece (&piece, self->strips[i], pinned, edges + at, controls + at);
+      fill_piece (self, &piece, self->strips[i], pinned, edges + at, controls + at);
       at += (size_t) self->strips[i];
     }
   edges[at] = self->ends[self->end_count - 1];

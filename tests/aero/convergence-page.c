@@ -55,14 +55,9 @@ write_choice (FILE *file, const StudyFindings *findings)
 static void
 write_exceptions (FILE *file, const StudyFindings *findings)
 {
-  const double stepped = study_greatest (findings, STUDY_STEPPED, study_working, false);
-
   fprintf (file, "**0.4 %% is promised beyond that**: past 15° of sweep (at most %.2f %% here, up to 45°), and for a\n"
            "foreplane or a biplane (%.2f %%).\n", study_greatest (findings, STUDY_SWEPT, study_working, false),
            study_greatest (findings, STUDY_PAIRED, study_working, false));
-  if (stepped > 0)
-    fprintf (file, "So it is for a wing whose chord steps, as at a square notch, and that has a tail (%.2f %%): a vortex\n"
-             "trails from the step as from a tip, and passes the tail between strips that are no narrower there.\n", stepped);
   fputs ("Sweep leaves a kink at the centre line, whose error falls only in proportion to the panels' size; from\n"
          "15° to 25° of sweep the lattice goes over to an answer extrapolated from two numbers of panels, the\n"
          "second half the first, which costs about an eighth more time.\n\n", file);
@@ -91,7 +86,7 @@ write_costs (FILE *file, const StudyFindings *findings)
 {
   fputs ("## Time\n\n"
          "Time of one solve of a tapered wing with its tail, in parts of that with 20 by 6 panels, and the\n"
-         "greatest errors up to 15° of sweep in percent of MAC (steps in the chord with a tail left out). From one\n"
+         "greatest errors up to 15° of sweep in percent of MAC. From one\n"
          "machine to another the times differ by a third.\n\n"
          "| panels | time | alone | with a tail |\n"
          "|---|---:|---:|---:|\n", file);

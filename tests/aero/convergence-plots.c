@@ -79,9 +79,8 @@ write_wings (const StudyFindings *findings, const char *folder, const char *file
 static bool
 write_groups (const StudyFindings *findings, const char *folder)
 {
-  static const char *const names[study_groups] = { "alone", "with a tail", "stepped, with a tail", "foreplane, biplane",
-                                                   "swept past 15°" };
-  static const PlotMark marks[study_groups] = { MARK_DISC, MARK_TRIANGLE, MARK_FUNNEL, MARK_BOX, MARK_DIAMOND };
+  static const char *const names[study_groups] = { "alone", "with a tail", "foreplane, biplane", "swept past 15°" };
+  static const PlotMark marks[study_groups] = { MARK_DISC, MARK_TRIANGLE, MARK_BOX, MARK_DIAMOND };
   double amounts[study_groups][study_steps];
   PlotSeries series[study_groups];
   size_t count = 0;
@@ -90,8 +89,7 @@ write_groups (const StudyFindings *findings, const char *folder)
     {
       for (int i = 0; i < study_steps; i++)
         amounts[group][i] = study_greatest (findings, (StudyGroup) group, i, false);
-      if (amounts[group][0] > 0)
-        series[count++] = (PlotSeries) { .name = names[group], .values = amounts[group], .mark = marks[group] };
+      series[count++] = (PlotSeries) { .name = names[group], .values = amounts[group], .mark = marks[group] };
     }
   return write_lines (folder, "greatest.svg", "The greatest error of each group of wings", "The greatest error of the neutral point in "
                       "percent of the mean aerodynamic chord among the wings of each group against the number of panels; both axes "

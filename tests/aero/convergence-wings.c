@@ -23,11 +23,11 @@ const StudyWing study_wings[] = {
   { .name = "elliptical 45 + 85", .semispan = 320, .ahead = 45, .behind = 85, .dihedral = 0.07 },
   { .name = "elliptical 30 + 90", .semispan = 320, .ahead = 30, .behind = 90 },
   { .name = "square notch at the root", .corner_count = 6,
-    .corners = { { 0, 0 }, { 12, 400 }, { 108, 400 }, { 138, 45 }, { 95, 45 }, { 95, 0 } }, .is_stepped = true },
+    .corners = { { 0, 0 }, { 12, 400 }, { 108, 400 }, { 138, 45 }, { 95, 45 }, { 95, 0 } } },
   { .name = "slanting notch at the root", .corner_count = 5,
     .corners = { { 0, 0 }, { 12, 400 }, { 108, 400 }, { 136, 70 }, { 80, 0 } } },
   { .name = "trapezium notch, swept 8", .corner_count = 6,
-    .corners = { { 0, 0 }, { 70, 400 }, { 160, 400 }, { 152, 80 }, { 100, 40 }, { 100, 0 } }, .sweep_deg = 8, .is_stepped = true },
+    .corners = { { 0, 0 }, { 70, 400 }, { 160, 400 }, { 152, 80 }, { 100, 40 }, { 100, 0 } }, .sweep_deg = 8 },
   { .name = "swept 15, tapered", .corner_count = 4, .corners = { { 0, 0 }, { 123, 400 }, { 219, 400 }, { 160, 0 } },
     .sweep_deg = 15 },
   { .name = "swept forward 10, tapered", .corner_count = 4,
@@ -167,7 +167,7 @@ study_group (const StudyWing *wing, const StudyCompany *company)
     return STUDY_ALONE;
   if (company->arm < 0 || company->span == 1)
     return STUDY_PAIRED;
-  return wing->is_stepped ? STUDY_STEPPED : STUDY_TAILED;
+  return STUDY_TAILED;
 }
 
 double

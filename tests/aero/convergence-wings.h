@@ -17,7 +17,6 @@ typedef struct {
   double dihedral;
   LatticeBend bend;                     /* station 0: none */
   int sweep_deg;                        /* of the quarter-chord line, where it is swept most; round tips and notches left out */
-  bool is_stepped;                      /* its chord steps or all but does: a vortex trails from there as from a tip */
 } StudyWing;
 
 /** The second surface, in measures of the wing's MAC and span. */
@@ -61,8 +60,8 @@ LatticeResult study_limit (Lattice *lattice, const StudyCase *flown);
 double study_neutral_error (const StudyCase *flown, const LatticeResult *result, const LatticeResult *limit);
 
 /** What is promised of it is one for all of a group: up to 15° of sweep, alone and with a tail, 0.15 % at the default panels; beyond
- *  that, which takes in a foreplane, a biplane, and a wing whose chord steps and its tail, 0.4 %. */
-typedef enum { STUDY_ALONE, STUDY_TAILED, STUDY_STEPPED, STUDY_PAIRED, STUDY_SWEPT } StudyGroup;
+ *  that, which takes in a foreplane and a biplane, 0.4 %. */
+typedef enum { STUDY_ALONE, STUDY_TAILED, STUDY_PAIRED, STUDY_SWEPT } StudyGroup;
 enum { study_groups = STUDY_SWEPT + 1 };
 
 StudyGroup study_group (const StudyWing *wing, const StudyCompany *company);

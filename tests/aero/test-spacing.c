@@ -94,6 +94,25 @@ START_TEST (pinned_kinks_leave_no_jump_in_width)
 }
 END_TEST
 
+/* A vortex trails from a step in the chord as from a tip. Its strips are half as wide as those beside a faint kink in the same place,
+ * on both sides alike; strips of one width stay so. */
+START_TEST (strips_beside_a_step_are_half_as_wide)
+{
+  SpacingKink faint = { .station = 130, .strength = 0.01 }, step = { .station = 130, .strength = 1e4 };
+  const Filled plain = filled_with ((double[]) { 0, 320 }, (int[]) { 40 }, 2, &faint, 1);
+  const Filled stepped = filled_with ((double[]) { 0, 320 }, (int[]) { 40 }, 2, &step, 1);
+  size_t at = 1;
+
+  while (fabs (stepped.edges[at] - 130) > 1e-9)
+    ck_assert_uint_lt (++at, stepped.count);
+  ck_assert_double_eq_tol (plain.edges[at], 130, 1e-9);
+  for (size_t i = at - 1; i <= at; i++)
+    ck_assert_double_eq_tol ((stepped.edges[i + 1] - stepped.edges[i]) / (plain.edges[i + 1] - plain.edges[i]), 0.5, 0.1);
+  ck_assert_double_eq_tol ((stepped.edges[at + 1] - 130) / (130 - stepped.edges[at - 1]), 1, 0.1);
+  expect_rising (&stepped);
+}
+END_TEST
+
 START_TEST (even_strips_are_even_and_their_controls_in_the_middle)
 {
   const double ends[] = { 0, 0.5 };
@@ -156,6 +175,7 @@ main (void)
   tcase_add_test (tests, strips_shrink_towards_a_tip_like_squares);
   tcase_add_test (tests, kinks_become_edges_the_strongest_first);
   tcase_add_test (tests, pinned_kinks_leave_no_jump_in_width);
+  tcase_add_test (tests, strips_beside_a_step_are_half_as_wide);
   tcase_add_test (tests, even_strips_are_even_and_their_controls_in_the_middle);
   tcase_add_test (tests, the_first_surface_gets_the_strips_it_wishes);
   tcase_add_test (tests, a_tails_wish_draws_strips_inboard);
