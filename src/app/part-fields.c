@@ -61,11 +61,14 @@ part_fields (void)
       .at = offsetof (Part, mass), .least = 0, .most = 100000, .remark = part_mass_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Middle, aft of datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
-      .step = N_("Move Part"), .at = offsetof (Part, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
+      .step = N_("Move Part"), .at = offsetof (Part, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
+      .refused = N_("That is further than 20 m away.") },
     { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
-      .step = N_("Move Part"), .at = offsetof (Part, y), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
+      .step = N_("Move Part"), .at = offsetof (Part, y), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
+      .refused = N_("That is further than 20 m away.") },
     { .label = N_("Above the datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
-      .step = N_("Move Part"), .at = offsetof (Part, z), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
+      .step = N_("Move Part"), .at = offsetof (Part, z), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
+      .refused = N_("That is further than 20 m away.") },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
@@ -103,9 +106,11 @@ part_rail_fields (void)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Forward end"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = with_rail_end, .step = N_("Change Rail"),
-      .at = offsetof (Part, rail_from), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("The forward end lies ahead of the aft end.") },
+      .at = offsetof (Part, rail_from), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
+      .refused = N_("The forward end lies ahead of the aft end.") },
     { .label = N_("Aft end"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = with_rail_end, .step = N_("Change Rail"),
-      .at = offsetof (Part, rail_to), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("The aft end lies behind the forward end.") },
+      .at = offsetof (Part, rail_to), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
+      .refused = N_("The aft end lies behind the forward end.") },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };

@@ -135,7 +135,8 @@ window_say_structures (TrammelWindow *self, const Aeroplane *fragment)
 
   if (count > 0 && grams > 0)
     /* Translators: %s is a mass with its unit. */
-    window_offer_undo (self, g_strdup_printf (ngettext ("Pasted with its structure, %s more", "Pasted with their structures, %s more", count), mass));
+    window_offer_undo (self, g_strdup_printf (ngettext ("Pasted with its structure, %s more", "Pasted with their structures, %s more",
+                                                        count), mass));
 }
 
 static void

@@ -31,6 +31,12 @@ equipped (Aeroplane *takes, size_t order)
   return takes;
 }
 
+static Aeroplane *
+winged (void)
+{
+  return with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (112, 640, 130));
+}
+
 static void
 expect_apart (const Aeroplane *aeroplane)
 {
@@ -60,17 +66,17 @@ with_body (Aeroplane *takes, double length)
 START_TEST (the_usual_set_comes_without_overlaps_in_whatever_order)
 {
   g_autoptr (Aeroplane) bare = equipped (aeroplane_new (), (size_t) _i);
-  g_autoptr (Aeroplane) winged = equipped (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (112, 640, 130)), (size_t) _i);
+  g_autoptr (Aeroplane) beside = equipped (winged (), (size_t) _i);
 
   expect_apart (bare);
-  expect_apart (winged);
+  expect_apart (beside);
 }
 END_TEST
 
 START_TEST (in_a_body_every_box_stands_inside_it)
 {
   const double length = 460;
-  g_autoptr (Aeroplane) made = equipped (with_body (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (112, 640, 130)), length), (size_t) _i);
+  g_autoptr (Aeroplane) made = equipped (with_body (winged (), length), (size_t) _i);
 
   expect_apart (made);
   for (size_t i = 0; i < aeroplane_count (made, PIECE_PART); i++) {
@@ -87,7 +93,7 @@ END_TEST
 /* Three quarters of the way from the nose at 0 to the leading edge at 112. */
 START_TEST (what_has_its_usual_place_to_itself_stands_there)
 {
-  g_autoptr (Aeroplane) made = with_added (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (112, 640, 130)), "battery");
+  g_autoptr (Aeroplane) made = with_added (winged (), "battery");
 
   ck_assert_double_eq (aeroplane_part (made, 0)->x, 84);
 }
@@ -105,7 +111,7 @@ END_TEST
 
 START_TEST (a_cowl_goes_over_the_motor)
 {
-  g_autoptr (Aeroplane) made = with_added (with_added (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (112, 640, 130)), "motor"), "cowl");
+  g_autoptr (Aeroplane) made = with_added (with_added (winged (), "motor"), "cowl");
 
   ck_assert_double_eq (aeroplane_part (made, 0)->x, aeroplane_part (made, 1)->x);
 }
