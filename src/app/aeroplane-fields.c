@@ -81,26 +81,46 @@ aeroplane_fields (void)
 }
 
 FieldList
-balance_fields (void)
+neutral_point_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Neutral point, lattice"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.lattice_x_mm) },
+    { .label = N_("Neutral point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.x_mm) },
+    { .label = N_("Known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.sigma_mm) },
+    { .label = N_("By the lattice, without body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.lattice_x_mm) },
+    { .label = N_("of it by the sections"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.section_shift_mm) },
     { .label = N_("Shift by the body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.body_shift_mm) },
-    { .label = N_("Neutral point, handbook"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.handbook_x_mm) },
-    { .label = N_("Shift by the sections"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.section_shift_mm) },
-    { .label = N_("Shift by the propeller, at most"), .kind = FIELD_LENGTH, .value = figure_value,
-      .remark = propeller_remark, .at = offsetof (Figures, neutral_point.propeller_to_mm) },
-    { .label = N_("Neutral point, known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.sigma_mm) },
+    { .label = N_("By the propeller"), .kind = FIELD_LENGTH, .value = figure_value, .remark = propeller_remark,
+      .at = offsetof (Figures, neutral_point.propeller_to_mm) },
+    { .label = N_("By the handbook, with body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.handbook_x_mm) },
     { .label = N_("Downwash gradient at the tail"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, neutral_point.downwash_gradient) },
-    { .label = N_("Balance point, known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_sigma_mm) },
-    { .label = N_("Balance point, off centre"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.y_mm) },
-    { .label = N_("Balance point, above the datum line"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.z_mm) },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+FieldList
+balance_point_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Balance point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_mm) },
+    { .label = N_("Known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_sigma_mm) },
+    { .label = N_("Off centre, to starboard"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.y_mm) },
+    { .label = N_("Above the datum line"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.z_mm) },
     { .label = N_("Inertia in roll"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
       .at = offsetof (Figures, mass.inertia_roll_kgm2) },
     { .label = N_("Inertia in pitch"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
       .at = offsetof (Figures, mass.inertia_pitch_kgm2) },
     { .label = N_("Inertia in yaw"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
       .at = offsetof (Figures, mass.inertia_yaw_kgm2) },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+FieldList
+motion_fields (void)
+{
+  static const FieldSpec specs[] = {
     { .label = N_("Lift slope, per radian"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.lift_slope_per_rad) },
     { .label = N_("Damping in roll"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.roll_damping) },
     { .label = N_("Damping in pitch"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.pitch_damping) },

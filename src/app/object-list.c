@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/object-list.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "app/group.h"
 #include "document/part-class.h"
 
@@ -12,6 +13,7 @@ typedef struct {
   char *words, *remark;
   char *id;
   int node;            /* -1: the piece itself */
+  SheetPoint point;    /* the row of a point has no id */
   bool side;
 } ListLine;
 
@@ -132,10 +134,20 @@ list_add_part (GPtrArray *lines, TrammelSession *session, const Part *part)
   });
 }
 
+static void
+list_add_point (GPtrArray *lines, const char *words, double x_mm, SheetPoint point, Units units)
+{
+  g_autofree char *aft = units_length (units, x_mm);
+
+  if (isfinite (x_mm))
+    list_add (lines, &(ListLine) { .words = g_strdup (words), .remark = g_strdup_printf (_("%s aft"), aft), .node = -1, .point = point });
+}
+
 static GPtrArray *
 list_lines (TrammelSession *session)
 {
   const Aeroplane *aeroplane = trammel_session_aeroplane (session);
+  const Figures *figures = trammel_session_figures (session);
   GPtrArray *lines = g_ptr_array_new_with_free_func (list_line_free);
 
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE) && lines->len < most_rows; i++)
@@ -147,6 +159,8 @@ list_lines (TrammelSession *session)
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART) && lines->len < most_rows; i++)
     if (aeroplane_part (aeroplane, i)->piece.id != NULL)
       list_add_part (lines, session, aeroplane_part (aeroplane, i));
+  list_add_point (lines, _("Balance point"), figures->mass.x_mm, SHEET_POINT_BALANCE, trammel_session_units (session));
+  list_add_point (lines, _("Neutral point"), figures->neutral_point.x_mm, SHEET_POINT_NEUTRAL, trammel_session_units (session));
   return lines;
 }
 
@@ -158,7 +172,7 @@ list_same_things (const GPtrArray *a, const GPtrArray *b)
   for (guint i = 0; i < a->len; i++) {
     const ListLine *one = g_ptr_array_index (a, i), *other = g_ptr_array_index (b, i);
 
-    if (one->node != other->node || one->side != other->side || !g_str_equal (one->id, other->id))
+    if (one->node != other->node || one->side != other->side || one->point != other->point || g_strcmp0 (one->id, other->id) != 0)
       return false;
   }
   return true;
@@ -209,8 +223,9 @@ list_mark_selected (TrammelObjectList *self)
   gtk_list_box_unselect_all (list);
   for (guint i = 0; i < self->lines->len; i++) {
     const ListLine *line = g_ptr_array_index (self->lines, i);
-    const bool chosen = line->node >= 0 ? selection_has_node (selection, line->id, line->side, (size_t) line->node)
-                                        : selection_has (selection, line->id) && selection->node_count == 0;
+    const bool chosen = line->point != SHEET_POINT_NONE ? selection->point == line->point
+                      : line->node >= 0 ? selection_has_node (selection, line->id, line->side, (size_t) line->node)
+                      : selection_has (selection, line->id) && selection->node_count == 0;
 
     if (chosen)
       gtk_list_box_select_row (list, gtk_list_box_get_row_at_index (list, (int) i));
@@ -251,7 +266,9 @@ list_chosen (TrammelObjectList *self, GtkListBoxRow *row)
   if (row == NULL || self->following || (guint) gtk_list_box_row_get_index (row) >= self->lines->len)
     return;
   line = g_ptr_array_index (self->lines, (guint) gtk_list_box_row_get_index (row));
-  if (line->node >= 0)
+  if (line->point != SHEET_POINT_NONE)
+    trammel_session_select (self->session, selection_of_point (line->point));
+  else if (line->node >= 0)
     trammel_session_select (self->session, selection_of_node (line->id, line->side, (size_t) line->node));
   else
     trammel_session_select (self->session, selection_of (line->id));

@@ -15,7 +15,9 @@ FieldList part_rail_fields       (void);
 FieldList node_fields            (TrammelSession *session);
 FieldList body_fields            (void);
 FieldList aeroplane_fields       (void);
-FieldList balance_fields         (void);     /* what an expert asks for */
+FieldList balance_point_fields   (void);
+FieldList neutral_point_fields   (void);
+FieldList motion_fields          (void);
 
 /** The double at spec->at of the selected piece, whatever its kind; NAN when nothing is selected. */
 double     piece_field_value  (TrammelSession *session, const FieldSpec *spec);

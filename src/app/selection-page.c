@@ -17,18 +17,24 @@ struct _TrammelSelectionPage {
 
 G_DEFINE_FINAL_TYPE (TrammelSelectionPage, trammel_selection_page, GTK_TYPE_BOX)
 
-static GtkWidget *
-page_add_group (TrammelSelectionPage *self, const char *heading, const char *remark, FieldList list)
+static void
+page_add_rows (TrammelSelectionPage *self, GtkWidget *group, FieldList list)
 {
-  GtkWidget *group = trammel_group_new (heading);
-
-  trammel_group_set_remark (TRAMMEL_GROUP (group), remark);
   for (size_t i = 0; i < list.count; i++) {
     GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);
 
     g_ptr_array_add (self->fields, field);
     trammel_group_add (TRAMMEL_GROUP (group), field);
   }
+}
+
+static GtkWidget *
+page_add_group (TrammelSelectionPage *self, const char *heading, const char *remark, FieldList list)
+{
+  GtkWidget *group = trammel_group_new (heading);
+
+  trammel_group_set_remark (TRAMMEL_GROUP (group), remark);
+  page_add_rows (self, group, list);
   gtk_box_append (GTK_BOX (self), group);
   return group;
 }
@@ -51,19 +57,20 @@ page_add_wide (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control)
 static void
 page_open_methods (GtkExpander *more, GParamSpec *property, TrammelSelectionPage *self)
 {
-  const FieldList list = balance_fields ();
-  GtkWidget *rows;
+  const struct { const char *heading; FieldList list; } groups[] = {
+    { _("Neutral Point"), neutral_point_fields () }, { _("Balance Point"), balance_point_fields () }, { _("Lift and Damping"), motion_fields () } };
+  GtkWidget *column;
 
   if (gtk_expander_get_child (more) != NULL)
     return;
-  rows = trammel_group_new (_("Methods and Deviations"));
-  for (size_t i = 0; i < list.count; i++) {
-    GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);
+  column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
+  for (size_t i = 0; i < G_N_ELEMENTS (groups); i++) {
+    GtkWidget *group = trammel_group_new (groups[i].heading);
 
-    g_ptr_array_add (self->fields, field);
-    trammel_group_add (TRAMMEL_GROUP (rows), field);
+    page_add_rows (self, group, groups[i].list);
+    gtk_box_append (GTK_BOX (column), group);
   }
-  gtk_expander_set_child (more, rows);
+  gtk_expander_set_child (more, column);
 }
 
 static void
@@ -160,6 +167,8 @@ page_wanted (TrammelSession *session)
   const Part *part = trammel_session_selected_part (session);
   const Figures *figures = trammel_session_figures (session);
 
+  if (selection->point != SHEET_POINT_NONE)
+    return g_strdup_printf ("point %d", selection->point);
   if (selection_is_empty (selection) || selection->ids == NULL)
     return g_strdup_printf ("aeroplane %zu", figures->balance.mark_count);
   if (surface != NULL)
@@ -220,6 +229,10 @@ page_build (TrammelSelectionPage *self)
     page_build_body (self);
   else if (selection->ids != NULL)
     page_build_several (self);
+  else if (selection->point == SHEET_POINT_BALANCE)
+    page_add_group (self, _("Balance Point"), NULL, balance_point_fields ());
+  else if (selection->point == SHEET_POINT_NEUTRAL)
+    page_add_group (self, _("Neutral Point"), NULL, neutral_point_fields ());
   else
     page_build_aeroplane (self);
 }

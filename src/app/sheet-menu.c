@@ -122,6 +122,8 @@ sheet_menu_select (TrammelSheetCanvas *self, const Hit *hit)
     trammel_session_select (self->session, selection_of_node (hit->id, false, hit->index));
   else if (hit->kind == HIT_MARK)
     trammel_session_select (self->session, selection_of_mark ((int) hit->index));
+  else if (hit->kind == HIT_POINT)
+    trammel_session_select (self->session, selection_of_point ((SheetPoint) hit->index));
   else if (hit->kind == HIT_CONTROL)
     trammel_session_select (self->session, selection_of_control (hit->id, hit->control));
   else if (hit->kind == HIT_NOTHING)

@@ -40,6 +40,7 @@ select_hit_is_selected (const Selection *selection, const Hit *hit)
   switch (hit->kind) {
     case HIT_NODE:    return selection_has_node (selection, hit->id, false, hit->index);
     case HIT_MARK:    return selection->mark == (int) hit->index;
+    case HIT_POINT:   return selection->point == (SheetPoint) hit->index;
     case HIT_CONTROL: return selection->control != NULL && g_strcmp0 (selection->control, hit->control) == 0;
     default:          return selection_has (selection, hit->id) && selection->control == NULL;
   }
@@ -51,6 +52,7 @@ select_only (const Hit *hit)
   switch (hit->kind) {
     case HIT_NODE:    return selection_of_node (hit->id, false, hit->index);
     case HIT_MARK:    return selection_of_mark ((int) hit->index);
+    case HIT_POINT:   return selection_of_point ((SheetPoint) hit->index);
     case HIT_CONTROL: return selection_of_control (hit->id, hit->control);
     case HIT_SEGMENT:
     case HIT_PART:
@@ -65,7 +67,8 @@ static bool
 select_hit_selects (const Hit *hit)
 {
   switch (hit->kind) {
-    case HIT_NODE: case HIT_SEGMENT: case HIT_PART: case HIT_MARK: case HIT_CONTROL: case HIT_SURFACE: case HIT_BODY:
+    case HIT_NODE: case HIT_SEGMENT: case HIT_PART: case HIT_MARK: case HIT_POINT: case HIT_CONTROL:
+    case HIT_SURFACE: case HIT_BODY:
       return true;
     default:
       return false;

@@ -7,6 +7,7 @@ typedef enum {
   HIT_HINGE_END,                          /* 0 inner, 1 outer, of a selected control */
   HIT_RAIL_END,                           /* 0 forward, 1 aft, of a selected part */
   HIT_PART, HIT_MARK, HIT_CONTROL,
+  HIT_POINT,                              /* balance point or neutral point: index is a SheetPoint */
   HIT_DIMENSION,                          /* a figure that can be typed */
   HIT_SURFACE, HIT_BODY,                  /* inside the outline */
   HIT_DATUM

@@ -36,6 +36,12 @@ selection_of_mark (int mark)
 }
 
 Selection
+selection_of_point (SheetPoint point)
+{
+  return (Selection) { .mark = -1, .point = point };
+}
+
+Selection
 selection_of_control (const char *id, const char *control)
 {
   Selection made = selection_of (id);
@@ -73,7 +79,7 @@ selection_id_count (const Selection *selection)
 bool
 selection_is_empty (const Selection *selection)
 {
-  return selection_id_count (selection) == 0 && selection->mark < 0;
+  return selection_id_count (selection) == 0 && selection->mark < 0 && selection->point == SHEET_POINT_NONE;
 }
 
 static bool
@@ -92,7 +98,7 @@ ids_equal (const Selection *a, const Selection *b)
 bool
 selection_equal (const Selection *a, const Selection *b)
 {
-  return ids_equal (a, b) && a->mark == b->mark && g_strcmp0 (a->control, b->control) == 0 && a->node_count == b->node_count
+  return ids_equal (a, b) && a->mark == b->mark && a->point == b->point && g_strcmp0 (a->control, b->control) == 0 && a->node_count == b->node_count
          && (a->node_count == 0 || (a->side == b->side && memcmp (a->nodes, b->nodes, a->node_count * sizeof *a->nodes) == 0));
 }
 
@@ -119,7 +125,7 @@ selection_single (const Selection *selection)
   return selection_id_count (selection) == 1 ? selection->ids[0] : NULL;
 }
 
-/* Nodes, a control and a mark are details of one thing: they go when things are added to it or taken from it. */
+/* Nodes, a control, a mark and a point are details of one thing: they go when things are added to it or taken from it. */
 static void
 selection_drop_details (Selection *selection)
 {
@@ -128,6 +134,7 @@ selection_drop_details (Selection *selection)
   selection->node_count = 0;
   selection->side = false;
   selection->mark = -1;
+  selection->point = SHEET_POINT_NONE;
 }
 
 void
@@ -194,6 +201,7 @@ selection_toggle_node (Selection *selection, const char *id, bool side, size_t n
     }
   g_clear_pointer (&selection->control, g_free);
   selection->mark = -1;
+  selection->point = SHEET_POINT_NONE;
   if (selection_has_node (selection, id, side, node))
     selection_remove_node (selection, node);
   else
@@ -232,6 +240,7 @@ selection_kept (const Selection *selection, const Aeroplane *aeroplane)
       selection_toggle (&kept, selection->ids[i]);
   if (selection->mark >= 0 && (size_t) selection->mark < MAX (aeroplane_count (aeroplane, PIECE_MARK), 1))
     kept.mark = selection->mark;
+  kept.point = selection->point;
   if (!kept.ids || strcmp (kept.ids[0], selection->ids[0]) != 0)
     return kept;
   outline = piece_outline (aeroplane, kept.ids[0], selection->side);

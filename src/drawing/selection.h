@@ -3,7 +3,10 @@
 #include <stddef.h>
 #include "document/aeroplane.h"
 
-/** What is selected: pieces by id, nodes of one outline, one control, or one mark. A value: copied, never shared. */
+/** The two points that an aeroplane's figures are about. */
+typedef enum { SHEET_POINT_NONE, SHEET_POINT_BALANCE, SHEET_POINT_NEUTRAL } SheetPoint;
+
+/** What is selected: pieces by id, nodes of one outline, one control, one mark, or one point. A value: copied, never shared. */
 typedef struct {
   char **ids;           /* selected pieces' ids, NULL-terminated; NULL: none */
   bool side;            /* nodes belong to the body's side outline */
@@ -11,12 +14,14 @@ typedef struct {
   size_t node_count;
   char *control;        /* id of a control of ids[0], or NULL */
   int mark;             /* index of a selected mark, -1: none */
+  SheetPoint point;     /* balance point or neutral point; it cannot be moved, but shows how well it is known */
 } Selection;
 
 Selection   selection_none    (void);
 Selection   selection_of      (const char *id);
 Selection   selection_of_node (const char *id, bool side, size_t node);
 Selection   selection_of_mark (int mark);
+Selection   selection_of_point (SheetPoint point);
 Selection   selection_of_control (const char *id, const char *control);
 Selection   selection_copy    (const Selection *selection);
 void        selection_clear   (Selection *selection);                         /* frees what it holds and leaves none */

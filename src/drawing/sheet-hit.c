@@ -4,6 +4,7 @@
 #include "drawing/part-symbols.h"
 #include "drawing/sheet-dimensions.h"
 #include "drawing/sheet-draft.h"
+#include "drawing/symbols.h"
 
 /* One question: what is at this px. `mm` is the place with its port half folded over; how near in px is `radius`. */
 typedef struct {
@@ -152,6 +153,23 @@ find_mark (const HitQuery *q, Hit *hit)
         return true;
       }
   return false;
+}
+
+/* The two signs, as large as they are drawn; parts that lie beneath are wanted more often. */
+static bool
+find_point (const HitQuery *q, Hit *hit)
+{
+  const MassFigures *mass = &q->scene->figures->mass;
+  const Look *look = q->scene->look;
+  Point neutral;
+
+  if (isfinite (mass->x_mm) && isfinite (mass->y_mm)
+      && point_distance (q->px, sheet_px (q->view, mass->x_mm, mass->y_mm)) <= balance_disc_radius (look, DISC_ON_SHEET))
+    *hit = (Hit) { .kind = HIT_POINT, .index = SHEET_POINT_BALANCE };
+  else if (sheet_neutral_point (q->scene->figures, &neutral)
+           && point_distance (q->px, view_to_screen (q->view, neutral)) <= neutral_diamond_half (look))
+    *hit = (Hit) { .kind = HIT_POINT, .index = SHEET_POINT_NEUTRAL };
+  return hit->kind != HIT_NOTHING;
 }
 
 /* Of several boxes over each other the smallest: a cowl must not keep the motor from the hand. */
@@ -313,7 +331,7 @@ sheet_hit (const SheetScene *scene, double x, double y, double radius)
 {
   static const HitFinder finders[] = {
     find_node, find_hinge_end, find_selected_part, find_rail_end, find_dimension, find_mark, find_part, find_control,
-    find_selected_segment, find_fin, find_segment, find_area, find_datum };
+    find_point, find_selected_segment, find_fin, find_segment, find_area, find_datum };
   const Point mm = view_from_screen (scene->view, x, y);
   const HitQuery query = {
     .scene = scene, .aeroplane = scene->figures->aeroplane, .view = scene->view, .px = { x, y }, .radius = radius,

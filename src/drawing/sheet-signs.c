@@ -36,18 +36,44 @@ draw_neutral_point (SheetDraft *draft)
 {
   const NeutralPointFigures *np = &draft->figures->neutral_point;
   const double air = 2 * draft->look->u, half_width = neutral_diamond_half (draft->look) * 0.8;
+  Look look = *draft->look;
   Point place, at, edge;
 
+  if (draft->selection->point == SHEET_POINT_NEUTRAL)
+    look.neutral = look.selection;
   if (!sheet_neutral_point (draft->figures, &place))
     return;
   at = view_to_screen (draft->view, place);
   edge = sheet_px (draft->view, place.x, -sheet_half_width (draft->aeroplane, place.x));
-  look_set_source (draft->cr, draft->look->neutral);
+  look_set_source (draft->cr, look.neutral);
   line_kind_set (draft->cr, draft->look, LINE_INNER);
   line_stroke (draft->cr, (Point) { at.x + half_width + air, at.y }, (Point) { edge.x - air, at.y });
   if (isfinite (np->handbook_x_mm) && fabs (np->handbook_x_mm - np->x_mm) > np->sigma_mm)
-    draw_neutral_diamond (draft->cr, draft->look, sheet_px (draft->view, np->handbook_x_mm, place.y), true);
-  draw_neutral_diamond (draft->cr, draft->look, at, false);
+    draw_neutral_diamond (draft->cr, &look, sheet_px (draft->view, np->handbook_x_mm, place.y), true);
+  draw_neutral_diamond (draft->cr, &look, at, false);
+}
+
+/* How far a point may be out, fore and aft; only where it is asked for by selecting it. Beside the sign, which is mostly the larger. */
+static void
+draw_deviation (SheetDraft *draft, Point at, double half_width, double sigma_mm)
+{
+  const double beside = half_width + 7 * draft->look->u;
+
+  draw_whiskers (draft->cr, draft->look, &(Whiskers) {
+    .at = { at.x - beside, at.y }, .reach = sigma_mm * draft->view->scale, .along_page = true, .colour = draft->look->selection });
+}
+
+static void
+draw_selected_points_deviation (SheetDraft *draft)
+{
+  const Figures *figures = draft->figures;
+  Point place;
+
+  if (draft->selection->point == SHEET_POINT_BALANCE && isfinite (figures->mass.x_mm))
+    draw_deviation (draft, sheet_px (draft->view, figures->mass.x_mm, figures->mass.y_mm), balance_disc_radius (draft->look, DISC_ON_SHEET),
+                    figures->mass.x_sigma_mm);
+  if (draft->selection->point == SHEET_POINT_NEUTRAL && sheet_neutral_point (figures, &place))
+    draw_deviation (draft, view_to_screen (draft->view, place), neutral_diamond_half (draft->look), figures->neutral_point.sigma_mm);
 }
 
 static void
@@ -62,7 +88,10 @@ draw_marks (SheetDraft *draft)
       if (!sheet_mark_place (draft->figures, i, &place))
         continue;
       if (draft->selection->mark == (int) i)
-        look.balance = look.selection;
+        {
+          look.balance = look.selection;
+          draw_deviation (draft, sheet_px (draft->view, place.x, -place.y), 9 * look.u, draft->figures->balance.marks[i].sigma_mm);
+        }
       draw_balance_mark (draft->cr, &look, sheet_px (draft->view, place.x, place.y));
       draw_balance_mark (draft->cr, &look, sheet_px (draft->view, place.x, -place.y));
     }
@@ -77,6 +106,7 @@ sheet_draw_signs (SheetDraft *draft)
   draw_reference_chord (draft);
   draw_neutral_point (draft);
   draw_marks (draft);
+  draw_selected_points_deviation (draft);
   if (isfinite (mass->x_mm) && isfinite (mass->y_mm))
     draw_balance_disc (draft->cr, draft->look, sheet_px (draft->view, mass->x_mm, mass->y_mm), DISC_ON_SHEET);
 }

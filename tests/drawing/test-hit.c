@@ -164,6 +164,36 @@ START_TEST (marks_are_caught_on_both_sides)
 }
 END_TEST
 
+START_TEST (the_neutral_point_is_caught_on_its_sign)
+{
+  Point place;
+  Hit hit;
+
+  ck_assert (sheet_neutral_point (easel->figures, &place));
+  hit = hit_at (place.x, place.y, 2, 3);
+  ck_assert_int_eq (hit.kind, HIT_POINT);
+  ck_assert_uint_eq (hit.index, SHEET_POINT_NEUTRAL);
+  ck_assert_int_ne (hit_at (place.x, place.y, 0, 20).kind, HIT_POINT);
+}
+END_TEST
+
+/* A part beneath is wanted more often: it can be dragged, the point cannot. */
+START_TEST (the_balance_point_is_caught_where_no_part_lies_beneath)
+{
+  Easel *bare = easel_new (with_part (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 640, 110)), "ballast", 200, 300));
+  const Point px = view_to_screen (&bare->view, (Point) { 300, 0 });
+  const Hit beneath = sheet_hit (&bare->scene, px.x, px.y, radius);
+
+  ck_assert_int_eq (beneath.kind, HIT_PART);
+  bare->figures->mass.x_mm = 260;
+  const Point clear = view_to_screen (&bare->view, (Point) { 260, 0 });
+  const Hit hit = sheet_hit (&bare->scene, clear.x, clear.y, radius);
+  ck_assert_int_eq (hit.kind, HIT_POINT);
+  ck_assert_uint_eq (hit.index, SHEET_POINT_BALANCE);
+  easel_free (bare);
+}
+END_TEST
+
 START_TEST (a_selected_part_is_met_before_one_that_lies_over_it)
 {
   ck_assert_str_eq (hit_at (170, 0, 0, 0).id, "receiver");
@@ -218,6 +248,8 @@ main (void)
   tcase_add_test (tests, hinge_ends_are_caught_while_their_control_is_selected);
   tcase_add_test (tests, rail_ends_stand_beside_the_selected_part);
   tcase_add_test (tests, marks_are_caught_on_both_sides);
+  tcase_add_test (tests, the_neutral_point_is_caught_on_its_sign);
+  tcase_add_test (tests, the_balance_point_is_caught_where_no_part_lies_beneath);
   tcase_add_test (tests, a_selected_part_is_met_before_one_that_lies_over_it);
   tcase_add_test (tests, a_small_part_is_met_before_the_shell_around_it);
   tcase_add_test (tests, a_wing_on_top_of_the_body_is_met_before_it);

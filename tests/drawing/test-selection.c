@@ -24,6 +24,19 @@ START_TEST (a_mark_alone_is_something)
 }
 END_TEST
 
+START_TEST (a_point_alone_is_something_until_a_thing_is_added)
+{
+  Selection point = selection_of_point (SHEET_POINT_NEUTRAL);
+
+  ck_assert (!selection_is_empty (&point));
+  ck_assert_ptr_null (selection_single (&point));
+  selection_toggle (&point, "wing");
+  ck_assert_int_eq (point.point, SHEET_POINT_NONE);
+  ck_assert_str_eq (selection_single (&point), "wing");
+  selection_clear (&point);
+}
+END_TEST
+
 START_TEST (toggling_adds_then_takes_away)
 {
   Selection s = selection_of ("wing");
@@ -100,7 +113,7 @@ START_TEST (what_differs_is_not_equal)
   Selection all[] = {
     selection_none (), selection_of ("wing"), selection_of ("tail"), selection_of_node ("wing", false, 1),
     selection_of_node ("wing", true, 1), selection_of_node ("wing", false, 2), selection_of_mark (0), selection_of_mark (1),
-    selection_of_control ("wing", "ailerons") };
+    selection_of_control ("wing", "ailerons"), selection_of_point (SHEET_POINT_BALANCE), selection_of_point (SHEET_POINT_NEUTRAL) };
 
   for (size_t i = 0; i < G_N_ELEMENTS (all); i++)
     for (size_t j = 0; j < G_N_ELEMENTS (all); j++)
@@ -130,6 +143,7 @@ START_TEST (what_still_exists_is_kept)
   assert_kept (selection_of_node ("body", true, 6), selection_of_node ("body", true, 6));
   assert_kept (selection_of_control ("wing", "ailerons"), selection_of_control ("wing", "ailerons"));
   assert_kept (selection_of_mark (0), selection_of_mark (0));
+  assert_kept (selection_of_point (SHEET_POINT_BALANCE), selection_of_point (SHEET_POINT_BALANCE));
 }
 END_TEST
 
@@ -150,6 +164,7 @@ main (void)
 
   tcase_add_test (tests, nothing_is_selected_at_first);
   tcase_add_test (tests, a_mark_alone_is_something);
+  tcase_add_test (tests, a_point_alone_is_something_until_a_thing_is_added);
   tcase_add_test (tests, toggling_adds_then_takes_away);
   tcase_add_test (tests, toggled_nodes_stay_in_rising_order);
   tcase_add_test (tests, a_node_of_another_outline_begins_afresh);

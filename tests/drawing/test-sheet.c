@@ -135,6 +135,21 @@ START_TEST (what_is_selected_is_in_its_colour_and_nothing_else_is)
 }
 END_TEST
 
+/* Beside its sign, one deviation to either side, in the selection's colour. */
+START_TEST (a_selected_point_shows_how_far_it_may_be_out)
+{
+  const double x = easel->figures->mass.x_mm, sigma = easel->figures->mass.x_sigma_mm;
+  const Point fore = px (x - sigma, 0), aft = px (x + sigma, 0);
+  const Box beside = { { fore.x - 24, fore.y - 1 }, { fore.x - 11, aft.y + 1 } };
+
+  ck_assert_double_eq (share_of (easel_painted (easel, 2), beside, easel->look.selection), 0);
+  easel_select (easel, selection_of_point (SHEET_POINT_BALANCE));
+  ck_assert_double_gt (share_of (easel_painted (easel, 2), beside, easel->look.selection), 0.05);
+  ck_assert_double_eq (share_of (easel_painted (easel, 2), (Box) { { fore.x - 24, aft.y + 3 }, { fore.x - 11, aft.y + 9 } },
+                                 easel->look.selection), 0);
+}
+END_TEST
+
 START_TEST (paper_shows_neither_selection_nor_nodes)
 {
   Canvas bare, selected;
@@ -313,6 +328,7 @@ main (void)
   tcase_add_test (tests, the_neutral_point_stands_beside_the_body_tied_to_it);
   tcase_add_test (tests, the_band_is_hatched_beside_the_body_and_nowhere_else);
   tcase_add_test (tests, what_is_selected_is_in_its_colour_and_nothing_else_is);
+  tcase_add_test (tests, a_selected_point_shows_how_far_it_may_be_out);
   tcase_add_test (tests, paper_shows_neither_selection_nor_nodes);
   tcase_add_test (tests, an_open_outline_stays_open_and_its_loose_end_is_ringed);
   tcase_add_test (tests, a_crossing_outline_is_warned_of_at_the_place_in_words);
