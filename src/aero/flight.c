@@ -3,7 +3,6 @@
 #include <math.h>
 
 /* ISO 2533:1975, table 1 and clause 2; Sutherland's law, clause 2.12. */
-static const double gravity         = 9.80665;      /* m/s² */
 static const double gas             = 287.05287;    /* J/(kg K) */
 static const double sea_temperature = 288.15;       /* K */
 static const double sea_pressure    = 101325;       /* Pa */
@@ -15,7 +14,7 @@ Air
 air_at (double height_m)
 {
   const double temperature = sea_temperature - lapse * height_m;
-  const double pressure = sea_pressure * pow (temperature / sea_temperature, gravity / (gas * lapse));
+  const double pressure = sea_pressure * pow (temperature / sea_temperature, flight_gravity / (gas * lapse));
 
   return (Air) { .temperature = temperature, .pressure = pressure, .density = pressure / (gas * temperature),
                  .viscosity = sutherland * temperature * sqrt (temperature) / (temperature + sutherland_temperature) };
@@ -24,7 +23,7 @@ air_at (double height_m)
 double
 flight_stall_speed (double mass, double area, double density, double lift_max)
 {
-  return sqrt (2 * mass * gravity / (density * area * lift_max));
+  return sqrt (2 * mass * flight_gravity / (density * area * lift_max));
 }
 
 double

@@ -6,6 +6,9 @@
 typedef struct { double temperature /* K */, pressure /* Pa */, density /* kg/m³ */, viscosity /* Pa s */; } Air;
 Air air_at (double height_m);
 
+/** Standard gravity, m/s², by the same standard. */
+static const double flight_gravity = 9.80665;
+
 /** √(2 m g / (ρ S C_Lmax)), m/s. mass kg > 0, area m² > 0, lift_max the whole aeroplane's greatest lift coefficient > 0. */
 double flight_stall_speed (double mass, double area, double density, double lift_max);
 /** ρ V c / μ, pure number. */

@@ -91,41 +91,10 @@ sentence_nose_heavy (const AdviceMeans *means, Units units)
 }
 
 static char *
-thing_of_role (SurfaceRole role)
-{
-  switch (role)
-    {
-    case ROLE_WING:
-      return g_strdup (C_("thing to weigh", "the wing"));
-    case ROLE_TAILPLANE:
-      return g_strdup (C_("thing to weigh", "the tailplane"));
-    case ROLE_FOREPLANE:
-      return g_strdup (C_("thing to weigh", "the foreplane"));
-    default:
-      return g_strdup (C_("thing to weigh", "the fin"));
-    }
-}
-
-/* A thing as the object of "Weigh … first". */
-static char *
-thing_to_weigh (const Figures *figures, const Piece *piece)
-{
-  const Structure *structure = (const Structure *) piece;
-
-  if (piece->kind == PIECE_PART && part_is_battery ((const Part *) piece))
-    return g_strdup (C_("thing to weigh", "the battery"));
-  if (piece->kind == PIECE_STRUCTURE && aeroplane_surface_by_id (figures->aeroplane, structure->of))
-    return thing_of_role (aeroplane_surface_by_id (figures->aeroplane, structure->of)->role);
-  if (piece->kind == PIECE_STRUCTURE && aeroplane_body_by_id (figures->aeroplane, structure->of))
-    return g_strdup (C_("thing to weigh", "the body"));
-  return g_strdup_printf (C_("thing to weigh", "“%s”"), piece_name (piece));
-}
-
-static char *
 sentence_estimates (const Figures *figures)
 {
-  g_autofree char *first = thing_to_weigh (figures, figures->weigh_first[0]);
-  g_autofree char *second = figures->weigh_first[1] ? thing_to_weigh (figures, figures->weigh_first[1]) : NULL;
+  g_autofree char *first = piece_thing (figures->aeroplane, figures->weigh_first[0]);
+  g_autofree char *second = figures->weigh_first[1] ? piece_thing (figures->aeroplane, figures->weigh_first[1]) : NULL;
 
   if (!second || g_str_equal (first, second))
     return g_strdup_printf (_("In the band, but the masses are estimates. Weigh %s first."), first);

@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include "balance/slide.h"
+#include "figures/names.h"
 #include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
 
@@ -9,12 +10,6 @@
 static const double large_deviation = 5;
 /* A shift of the balance point that nobody can measure, mm. */
 static const double no_shift = 0.5;
-
-bool
-part_is_battery (const Part *part)
-{
-  return g_strcmp0 (part->class_name, "battery") == 0;
-}
 
 /* A battery before anything else, one that reaches the band before one that does not, else the first. */
 static int
@@ -48,6 +43,12 @@ kept_clear (const Figures *figures)
   return fmax (wanted - target.aim, 0) / 100 * figures->reference->planform.mac;
 }
 
+double
+advice_aim_x_mm (const Figures *figures)
+{
+  return figures->balance.target_x_mm - kept_clear (figures);
+}
+
 static double
 place_for (const Figures *figures, const Solution *solution)
 {
@@ -62,7 +63,7 @@ place_for (const Figures *figures, const Solution *solution)
 static double
 ballast_alone (const Figures *figures)
 {
-  const SlideCase wanted = { .target_x = figures->balance.target_x_mm - kept_clear (figures), .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
+  const SlideCase wanted = { .target_x = advice_aim_x_mm (figures), .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
   double ballast, place;
 
   if (ballast_solve (&wanted, figures->mass.total_g, figures->mass.x_mm, &ballast, &place) != CORE_OK)

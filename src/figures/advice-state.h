@@ -39,6 +39,6 @@ typedef struct {
 /** The state, and the surface it is about (NULL where it is about none). */
 AdviceState advice_state_of (const Figures *figures, const AdviceMeans *means, const SurfaceFigures **surface);
 AdviceMeans advice_means_of (const Figures *figures);
-
-/** Whether the part is the battery as people say it: "the battery". */
-bool part_is_battery (const Part *part);
+/** Where the advice wants the balance point: at the aim, or further forward by what keeps it one deviation clear of the aft limit. With a
+ *  target only. */
+double advice_aim_x_mm (const Figures *figures);

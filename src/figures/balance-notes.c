@@ -104,10 +104,15 @@ note_unweighed (const Figures *figures, PieceKind kind, GPtrArray *notes)
 void
 balance_figures_note (const Figures *figures, GPtrArray *notes)
 {
+  guint from = notes->len;
+
   note_margin (figures, notes);
+  notes_explain (notes, from, EXPLAIN_STATIC_MARGIN);
   note_marks (figures, notes);
+  from = notes->len;
   for (size_t i = 0; i < figures->solution_count; i++)
     note_rail (&figures->solutions[i], notes);
+  notes_explain (notes, from, EXPLAIN_SOLUTION);
   if (!(figures->mass.total_g > 0))      /* said already: there are no masses at all */
     return;
   note_unweighed (figures, PIECE_SURFACE, notes);

@@ -61,11 +61,12 @@ body_shift_of (const Lattice *lattice, const Aeroplane *aeroplane, const Surface
           g_ptr_array_add (made.left_out, (Body *) body);
           continue;
         }
+      made.moment += moment;
       made.shift_mm += moment * per_moment;
       made.plane_mm += (at_axis - moment) * per_moment;
       made.bodies++;
     }
   if (count && !made.bodies)
-    made.shift_mm = NAN;
+    made.shift_mm = made.moment = NAN;
   return made;
 }

@@ -5,6 +5,7 @@
 /** How the bodies move the neutral point, mm, negative forward. */
 typedef struct {
   double shift_mm;        /* 0 without a body; NAN when no body has a usable outline from above */
+  double moment;          /* what shifts it, nose up, mm³ per radian and unit of dynamic pressure; 0 and NAN likewise */
   double plane_mm;        /* how much it changes when the flow is taken at z = 0 in place of the wing's plane */
   size_t bodies;          /* how many were counted */
   GPtrArray *left_out;    /* of Body, lent by the aeroplane: those without a usable outline from above. The array is the caller's */

@@ -31,6 +31,17 @@ contribution_word (ContributionKind kind)
   return words[kind];
 }
 
+Contributions
+contributions_joined (const Contributions *one, const Contributions *other)
+{
+  Contributions all = *one;
+
+  for (size_t i = 0; i < other->count; i++)
+    contribution_add (&all, other->of[i].kind, other->of[i].piece, other->of[i].sigma_mm);
+  all.variance_mm2 = one->variance_mm2 + other->variance_mm2;
+  return all;
+}
+
 double
 contribution_sigma (const Contributions *list)
 {

@@ -49,9 +49,23 @@ copy_aerodynamics (Figures *self, const Aerodynamics *made)
   notes_append (self->notes, made->notes);
 }
 
+static LoadFigures
+load_figures_of (const Loads *loads, size_t at)
+{
+  const MassItem *item = &loads->items[at];
+
+  return (LoadFigures) { .piece = loads->pieces[at], .mass_g = item->mass * 1e3, .mass_sigma_g = item->mass_sigma * 1e3,
+                         .x_mm = item->x * 1e3, .y_mm = item->y * 1e3, .z_mm = item->z * 1e3, .x_sigma_mm = item->x_sigma * 1e3,
+                         .own_roll_kgm2 = item->own_roll, .own_pitch_kgm2 = item->own_pitch, .own_yaw_kgm2 = item->own_yaw };
+}
+
 static void
 copy_loads (Figures *self, const Loads *made)
 {
+  self->load_count = made->count;
+  self->loads = g_new (LoadFigures, made->count);
+  for (size_t i = 0; i < made->count; i++)
+    self->loads[i] = load_figures_of (made, i);
   self->mass = made->figures;
   self->weigh_first[0] = made->weigh_first[0];
   self->weigh_first[1] = made->weigh_first[1];
@@ -100,6 +114,7 @@ figures_unref (Figures *figures)
   g_ptr_array_unref (figures->notes);
   g_free (figures->surfaces);
   g_free (figures->controls);
+  g_free (figures->loads);
   g_free (figures->solutions);
   g_free (figures->balance.marks);
   aeroplane_unref (figures->aeroplane);

@@ -1,5 +1,6 @@
 #pragma once
 #include "document/aeroplane.h"
+#include "figures/explained-figure.h"
 #include "geometry/planform.h"
 
 /** Everything that follows from an aeroplane. Millimetres, grams, degrees and percent as the names say; NAN wherever a figure
@@ -12,6 +13,7 @@ typedef struct {
   bool problem;                 /* an error in the sense of `check`: the figures are not sound */
   const Piece *piece;           /* what it is about; may be NULL. Lives as long as the figures */
   char *text;                   /* a whole sentence, translated, without full-stop-less fragments */
+  ExplainedFigure explained;    /* the figure that it speaks of, about the piece; EXPLAIN_NONE when of none */
 } Note;
 
 typedef struct {
@@ -21,6 +23,10 @@ typedef struct {
   Planform planform;
   double quarter_mac_x_mm;
   double lift_slope_per_rad;    /* of the surface alone on its own area, with its section's slope; NAN for a fin */
+  double section_factor;        /* what its section leaves of a thin plate's lift; NAN without a solve */
+  double company_lift_per_rad;  /* among the others, on the reference's area, section and pressure ratio counted; NAN likewise */
+  double company_lift_x_mm;     /* where that acts */
+  double downwash_gradient;     /* at this surface; negative where the flow rises */
   double reynolds;              /* of its MAC at the stalling speed; NAN without one */
   double section_slope, section_slope_sigma;   /* the section's lift slope over 2π and its deviation: given, or by its class */
   double tail_arm_mm;           /* quarter MAC of the reference wing to its own, signed; NAN for the reference */
@@ -46,6 +52,13 @@ enum { CONTRIBUTIONS_KEPT = 8 };
 /** The greatest shares of one deviation, falling; the variance is of all of them. */
 typedef struct { Contribution of[CONTRIBUTIONS_KEPT]; size_t count; double variance_mm2; } Contributions;
 
+/** One thing aboard that weighs something: where its middle is, with deviations, and its inertia about that. */
+typedef struct {
+  const Piece *piece;
+  double mass_g, mass_sigma_g, x_mm, y_mm, z_mm, x_sigma_mm;      /* x_sigma 0 where it is not known */
+  double own_roll_kgm2, own_pitch_kgm2, own_yaw_kgm2;
+} LoadFigures;
+
 typedef struct {
   double total_g, x_mm, y_mm, z_mm, x_sigma_mm;
   double inertia_roll_kgm2, inertia_pitch_kgm2, inertia_yaw_kgm2;
@@ -58,10 +71,12 @@ typedef struct {
   double lattice_x_mm;          /* without body */
   double handbook_x_mm;         /* with the body's shift too */
   double body_shift_mm;         /* negative forward; 0 without a body, NAN when it could not be had */
+  double body_moment_mm3;       /* of the bodies, nose up, per radian and unit of dynamic pressure; NAN likewise */
   double downwash_gradient;     /* effective, at the first tailplane */
   double section_shift_mm;      /* how much of lattice_x_mm is owed to the sections' lift slopes; 0 where none is stated */
   double propeller_from_mm, propeller_to_mm;   /* shift by the propellers, not counted in x_mm: without power and at full power, negative
                                                   forward; 0 without a propeller */
+  double nose_flow;             /* cross flow at the foremost point over that of free flow */
   double sigma_mm;
   Contributions owed;           /* what sigma_mm is made of */
   bool wing_alone;              /* the aeroplane has no second horizontal surface and is not tailless */
@@ -117,6 +132,7 @@ typedef struct Figures {
   SurfaceFigures *surfaces;  size_t surface_count;      /* in the document's order */
   const SurfaceFigures *reference;                      /* the first wing; NULL without one that has an area */
   MassFigures mass;
+  LoadFigures *loads;  size_t load_count;               /* all aboard that has a place, in the document's order */
   NeutralPointFigures neutral_point;
   BalanceFigures balance;
   Solution *solutions;  size_t solution_count;          /* one for each part with a rail; one left out as if it came aboard */

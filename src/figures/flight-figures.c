@@ -70,9 +70,11 @@ void
 flight_figures_note (const Figures *figures, GPtrArray *notes)
 {
   const Surface *wing = figures->reference ? figures->reference->surface : NULL;
+  const guint from = notes->len;
 
   if (isfinite (figures->flight.stall_speed_m_s) && wing->section == SECTION_UNSTATED && isnan (wing->lift_max))
     notes_add (notes, NOTE_NOTE, &wing->piece, _("The stalling speed takes a greatest lift coefficient of %.2f, common practice for "
                                                  "flat-bottomed sections at this size. Choose the wing's section to know it better."),
                figures->flight.lift_max);
+  notes_explain (notes, from, EXPLAIN_STALL_SPEED);
 }

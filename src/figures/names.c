@@ -39,3 +39,49 @@ piece_name (const Piece *piece)
       return piece->id ? piece->id : _("body");
     }
 }
+
+bool
+part_is_battery (const Part *part)
+{
+  return g_strcmp0 (part->class_name, "battery") == 0;
+}
+
+static char *
+thing_of_role (SurfaceRole role)
+{
+  switch (role)
+    {
+    case ROLE_WING:
+      return g_strdup (C_("thing to weigh", "the wing"));
+    case ROLE_TAILPLANE:
+      return g_strdup (C_("thing to weigh", "the tailplane"));
+    case ROLE_FOREPLANE:
+      return g_strdup (C_("thing to weigh", "the foreplane"));
+    default:
+      return g_strdup (C_("thing to weigh", "the fin"));
+    }
+}
+
+static char *
+surface_thing (const Aeroplane *aeroplane, const Surface *surface)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
+    if (aeroplane_surface (aeroplane, i) != surface && aeroplane_surface (aeroplane, i)->role == surface->role)
+      return g_strdup_printf (C_("thing to weigh", "“%s”"), piece_name (&surface->piece));
+  return thing_of_role (surface->role);
+}
+
+char *
+piece_thing (const Aeroplane *aeroplane, const Piece *piece)
+{
+  const char *of = piece->kind == PIECE_STRUCTURE ? ((const Structure *) piece)->of : piece->id;
+  const bool drawn = piece->kind == PIECE_STRUCTURE || piece->kind == PIECE_SURFACE || piece->kind == PIECE_BODY;
+
+  if (piece->kind == PIECE_PART && part_is_battery ((const Part *) piece))
+    return g_strdup (C_("thing to weigh", "the battery"));
+  if (drawn && of && aeroplane_surface_by_id (aeroplane, of))
+    return surface_thing (aeroplane, aeroplane_surface_by_id (aeroplane, of));
+  if (drawn && of && aeroplane_body_by_id (aeroplane, of))
+    return g_strdup (C_("thing to weigh", "the body"));
+  return g_strdup_printf (C_("thing to weigh", "“%s”"), piece_name (piece));
+}

@@ -52,6 +52,13 @@ notes_add_problem (GPtrArray *notes, const Piece *piece, const char *format, ...
 }
 
 void
+notes_explain (GPtrArray *notes, guint from, ExplainedFigure what)
+{
+  for (guint i = from; i < notes->len; i++)
+    ((Note *) g_ptr_array_index (notes, i))->explained = what;
+}
+
+void
 notes_append (GPtrArray *notes, const GPtrArray *more)
 {
   for (guint i = 0; i < more->len; i++)

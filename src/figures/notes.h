@@ -9,6 +9,9 @@ void notes_add (GPtrArray *notes, NoteSeverity severity, const Piece *piece, con
 /** The same for an error in the sense of `check`. */
 void notes_add_problem (GPtrArray *notes, const Piece *piece, const char *format, ...) G_GNUC_PRINTF (3, 4);
 
+/** Says of all notes from this place on which figure they speak of. */
+void notes_explain (GPtrArray *notes, guint from, ExplainedFigure what);
+
 /** Adds all of `more`, sharing the texts. */
 void notes_append (GPtrArray *notes, const GPtrArray *more);
 /** The gravest first, errors before others of their severity, else as they were added. */

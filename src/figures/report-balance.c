@@ -148,8 +148,8 @@ report_mass (const Figures *figures, Units units)
   return table;
 }
 
-static char *
-speed (Units units, double m_s)
+char *
+report_speed (Units units, double m_s)
 {
   const double mile_an_hour = 0.44704;      /* m/s, exactly */
   g_autofree char *figure = units_number (units.length == LENGTH_INCH ? m_s / mile_an_hour : m_s, 1);
@@ -171,12 +171,12 @@ report_flight (const Figures *figures, Units units)
   add (&table, _("Wing loading"), units_loading (units, flight->wing_loading_g_dm2),
        deviation_remark (units_loading (units, flight->wing_loading_sigma_g_dm2), _("on the area of all wings")));
   add (&table, _("Cubic loading"), units_number (flight->cube_loading_kg_m3, 1), g_strdup (_("kg/m³")));
-  add (&table, _("Stalling speed"), speed (units, flight->stall_speed_m_s),
-       deviation_remark (speed (units, flight->stall_speed_sigma_m_s), NULL));
+  add (&table, _("Stalling speed"), report_speed (units, flight->stall_speed_m_s),
+       deviation_remark (report_speed (units, flight->stall_speed_sigma_m_s), NULL));
   add (&table, _("Greatest lift coefficient"), units_number (flight->lift_max, 2),
        deviation_remark (units_number (flight->lift_max_sigma, 2), isnan (wing->lift_max) ? _("by the section's class") : _("as given")));
   add (&table, _("Reynolds number there"), units_number (round (flight->reynolds_mac / 1000) * 1000, 0), g_strdup (_("of the mean chord")));
-  add (&table, _("Pitch speed"), speed (units, flight->pitch_speed_m_s), NULL);
+  add (&table, _("Pitch speed"), report_speed (units, flight->pitch_speed_m_s), NULL);
   return table;
 }
 

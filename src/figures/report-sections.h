@@ -14,3 +14,6 @@ TextTable report_solutions     (const Figures *figures, Units units);
 TextTable report_flight        (const Figures *figures, Units units);
 
 TextTable report_motion        (const Figures *figures, Units units);
+
+/** A speed as people read it: "6.5 m/s", with inches "14.5 mph"; "–" unless finite. A new string. */
+char *report_speed (Units units, double m_s);

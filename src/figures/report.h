@@ -5,6 +5,9 @@
 /** Every figure as text for people, in their units, translated; ends with a newline. A new string. */
 char *report_text (const Figures *figures, Units units);
 
+/** How each of these figures came about, in the same form: formula, inputs, source, limits. A new string. */
+char *report_explanations (const Figures *figures, Units units);
+
 /** Every figure for programs: JSON with units in the names, C locale, the same bytes for the same aeroplane; a figure that cannot be had is
  *  null, with the reason in "notes". A new string. */
 char *report_json (const Figures *figures);

@@ -90,13 +90,17 @@ void
 stability_note (const Figures *figures, GPtrArray *notes)
 {
   const NeutralPointFigures *point = &figures->neutral_point;
+  guint from = notes->len;
 
   if (point->status != CORE_OK)
     return;
   note_methods (figures, notes);
+  notes_explain (notes, from, EXPLAIN_HANDBOOK);
+  from = notes->len;
   if (point->propeller_to_mm != 0)
     notes_add (notes, NOTE_NOTE, NULL, _("The propeller shifts the neutral point too, by %.0f to %.0f %% of the mean chord without power and "
                                          "at full power; this is held in the deviation, not in the figure."),
                100 * fabs (point->propeller_from_mm) / figures->reference->planform.mac,
                100 * fabs (point->propeller_to_mm) / figures->reference->planform.mac);
+  notes_explain (notes, from, EXPLAIN_PROPELLER);
 }

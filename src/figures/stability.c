@@ -135,6 +135,7 @@ place_point (Sum *sum)
   double counted;
 
   point->body_shift_mm = solution->body.shift_mm * solution->lattice.lift_slope / sum->lift;
+  point->body_moment_mm3 = solution->body.moment;
   counted = isfinite (point->body_shift_mm) ? point->body_shift_mm : 0;
   point->lattice_x_mm = sum->moment / sum->lift;
   point->section_shift_mm = sum->lift == sum->plain_lift ? 0 : point->lattice_x_mm - solution->lattice.neutral_point_x;
@@ -167,11 +168,22 @@ share_deviations (Sum *sum, const Aeroplane *aeroplane)
   point->sigma_mm = contribution_sigma (&point->owed);
 }
 
+static void
+fill_surface (SurfaceFigures *surface, const LiftShare *share, double factor)
+{
+  surface->lift_slope_per_rad = share->own_slope * factor;
+  surface->section_factor = factor;
+  surface->company_lift_per_rad = share->lift * factor;
+  surface->company_lift_x_mm = share->centre_x;
+  surface->downwash_gradient = share->downwash_gradient;
+}
+
 NeutralPointFigures
 stability_of (const Aerodynamics *aerodynamics, const Aeroplane *aeroplane, SurfaceFigures surfaces[], double stall_speed)
 {
   const NeutralPointSolution *solution = &aerodynamics->solution;
   NeutralPointFigures point = { .x_mm = NAN, .percent_mac = NAN, .lattice_x_mm = NAN, .handbook_x_mm = NAN, .body_shift_mm = NAN,
+                                .body_moment_mm3 = NAN, .nose_flow = solution->nose_flow,
                                 .downwash_gradient = NAN, .section_shift_mm = NAN, .propeller_from_mm = NAN,
                                 .propeller_to_mm = NAN,
                                 .sigma_mm = NAN, .wing_alone = aerodynamics->wing_alone, .status = solution->status,
@@ -182,7 +194,7 @@ stability_of (const Aerodynamics *aerodynamics, const Aeroplane *aeroplane, Surf
   for (size_t i = 0; i < aerodynamics->surface_count; i++)
     section_figures_fill (&surfaces[i], stall_speed);
   for (size_t i = 0; i < solution->share_count; i++)
-    surfaces[solution->shares[i].surface].lift_slope_per_rad = solution->shares[i].own_slope * factor_of (&sum, &solution->shares[i]);
+    fill_surface (&surfaces[solution->shares[i].surface], &solution->shares[i], factor_of (&sum, &solution->shares[i]));
   if (solution->status != CORE_OK)
     return point;
   add_shares (&sum);

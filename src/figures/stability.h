@@ -19,7 +19,7 @@
  *    rest              gaps, thick edges, warped wood: 1.5 % of the MAC, or as much as brings the whole to 2.5 %, which is what builders
  *                      find on a plain model. Common practice, no source
  *
- *  surfaces     the figures' own copy: gets reynolds, section_slope and, times κ, lift_slope_per_rad
+ *  surfaces     the figures' own copy: gets reynolds, section_slope, section_factor and, times κ, lift_slope_per_rad and its lift in company
  *  stall_speed  m/s, for the Reynolds numbers; NAN without masses
  *  returns      NAN throughout and `status` where there is no neutral point */
 NeutralPointFigures stability_of (const Aerodynamics *aerodynamics, const Aeroplane *aeroplane, SurfaceFigures surfaces[],

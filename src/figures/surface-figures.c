@@ -20,6 +20,7 @@ surface_figures_alone (const Surface *surface)
 {
   const Planform none = { NAN, NAN, NAN, NAN, NAN, NAN, NAN };
   SurfaceFigures made = { .surface = surface, .planform = none, .quarter_mac_x_mm = NAN, .lift_slope_per_rad = NAN,
+                          .section_factor = NAN, .company_lift_per_rad = NAN, .company_lift_x_mm = NAN, .downwash_gradient = NAN,
                           .tail_arm_mm = NAN, .volume_coefficient = NAN, .area_mm2 = NAN };
   CoreStatus measured;
 

@@ -1,0 +1,204 @@
+#include "figures/reckoning.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/loads.h"
+#include "figures/names.h"
+
+/* As many rows as a person reads; the rest together in one. */
+enum { ROWS = 10 };
+
+/* One row to be: what is sorted by, and the sums that it brings. */
+typedef struct { const Piece *piece; double weight, amount, moment; } Row;
+typedef void (*AddRow) (Reckoning *self, const char *label, const Row *row);
+
+static int
+heavier_first (gconstpointer a, gconstpointer b)
+{
+  const Row *first = a, *second = b;
+
+  return (first->weight < second->weight) - (first->weight > second->weight);
+}
+
+static void
+add_rows (Reckoning *self, GArray *rows, AddRow add)
+{
+  Row rest = { .piece = NULL };
+  guint left = 0;
+
+  g_array_sort (rows, heavier_first);     /* a merge sort: stable */
+  for (guint i = 0; i < rows->len; i++)
+    {
+      const Row *row = &g_array_index (rows, Row, i);
+
+      if (i < ROWS || rows->len == ROWS + 1)
+        add (self, piece_name (row->piece), row);
+      else
+        {
+          rest.amount += row->amount;
+          rest.moment += row->moment;
+          left++;
+        }
+    }
+  g_autofree char *label = g_strdup_printf (ngettext ("%u other", "%u others together", left), left);
+  if (left)
+    add (self, label, &rest);
+}
+
+/* "27 g at 124 mm" */
+static void
+add_place (Reckoning *self, const char *label, const Row *row)
+{
+  const double place = row->amount > 0 ? row->moment / row->amount : NAN;
+  g_autofree char *mass = units_mass (self->units, row->amount), *at = units_length (self->units, place);
+
+  if (row->amount > 0)
+    /* TRANSLATORS: a mass and its place */
+    reckoning_pair (self, label, g_strdup_printf (_("%s at %s"), mass, at), row->amount, place);
+}
+
+/* Each mass at its place along one axis, which `offset` names within LoadFigures. */
+static bool
+reckon_centre (Reckoning *self, size_t offset, double centre, double sigma)
+{
+  const Figures *figures = self->figures;
+  g_autoptr (GArray) rows = g_array_new (FALSE, FALSE, sizeof (Row));
+
+  if (!isfinite (centre))
+    return false;
+  for (size_t i = 0; i < figures->load_count; i++)
+    {
+      const LoadFigures *load = &figures->loads[i];
+      const double place = *(const double *) ((const char *) load + offset);
+      const Row row = { load->piece, load->mass_g, load->mass_g, load->mass_g * place };
+
+      g_array_append_val (rows, row);
+    }
+  add_rows (self, rows, add_place);
+  reckoning_gives_length (self, centre, sigma);
+  return true;
+}
+
+bool
+reckon_balance_point (Reckoning *self)
+{
+  const MassFigures *mass = &self->figures->mass;
+
+  if (!reckon_centre (self, offsetof (LoadFigures, x_mm), mass->x_mm, mass->x_sigma_mm))
+    return false;
+  if (isfinite (mass->x_sigma_mm))
+    reckoning_owes (self, &mass->owed, NULL);
+  return true;
+}
+
+bool
+reckon_balance_across (Reckoning *self)
+{
+  return reckon_centre (self, offsetof (LoadFigures, y_mm), self->figures->mass.y_mm, NAN);
+}
+
+bool
+reckon_balance_height (Reckoning *self)
+{
+  return reckon_centre (self, offsetof (LoadFigures, z_mm), self->figures->mass.z_mm, NAN);
+}
+
+static void
+add_mass (Reckoning *self, const char *label, const Row *row)
+{
+  reckoning_mass (self, label, row->amount);
+}
+
+bool
+reckon_mass (Reckoning *self)
+{
+  const Figures *figures = self->figures;
+  g_autoptr (GArray) rows = g_array_new (FALSE, FALSE, sizeof (Row));
+
+  if (!(figures->mass.total_g > 0))
+    return false;
+  for (size_t i = 0; i < aeroplane_piece_count (figures->aeroplane); i++)
+    {
+      const Piece *piece = aeroplane_piece (figures->aeroplane, i);
+      const Part *part = (const Part *) piece;
+      const double mass = piece->kind == PIECE_STRUCTURE ? ((const Structure *) piece)->mass
+                        : piece->kind == PIECE_PART && part->aboard ? part->mass : 0;
+      const Row row = { piece, mass, mass, 0 };
+
+      if (mass > 0)
+        g_array_append_val (rows, row);
+    }
+  add_rows (self, rows, add_mass);
+  reckoning_gives_mass (self, figures->mass.total_g, figures->mass.total_sigma_g);
+  return true;
+}
+
+static void
+add_inertia (Reckoning *self, const char *label, const Row *row)
+{
+  reckoning_number (self, label, row->amount, 3, _("g m²"));
+}
+
+/* A load's share: its own and its mass times the squared distance from the axis through the balance point, g m². */
+static double
+share_of (const LoadFigures *load, double own_kgm2, double a_mm, double b_mm)
+{
+  return own_kgm2 * 1e3 + load->mass_g * (a_mm * a_mm + b_mm * b_mm) * 1e-6;
+}
+
+typedef enum { AXIS_ROLL, AXIS_PITCH, AXIS_YAW } Axis;
+
+static double
+share_about (const LoadFigures *load, const MassFigures *mass, Axis axis)
+{
+  const double x = load->x_mm - mass->x_mm, y = load->y_mm - mass->y_mm, z = load->z_mm - mass->z_mm;
+
+  switch (axis)
+    {
+    case AXIS_ROLL:
+      return share_of (load, load->own_roll_kgm2, y, z);
+    case AXIS_PITCH:
+      return share_of (load, load->own_pitch_kgm2, x, z);
+    default:
+      return share_of (load, load->own_yaw_kgm2, x, y);
+    }
+}
+
+static bool
+reckon_inertia (Reckoning *self, Axis axis, double inertia_kgm2)
+{
+  const Figures *figures = self->figures;
+  g_autoptr (GArray) rows = g_array_new (FALSE, FALSE, sizeof (Row));
+
+  if (!isfinite (inertia_kgm2))
+    return false;
+  for (size_t i = 0; i < figures->load_count; i++)
+    {
+      const double share = share_about (&figures->loads[i], &figures->mass, axis);
+      const Row row = { figures->loads[i].piece, share, share, 0 };
+
+      g_array_append_val (rows, row);
+    }
+  add_rows (self, rows, add_inertia);
+  reckoning_gives_number (self, inertia_kgm2 * 1e3, NAN, 3, _("g m²"));
+  return true;
+}
+
+bool
+reckon_inertia_roll (Reckoning *self)
+{
+  return reckon_inertia (self, AXIS_ROLL, self->figures->mass.inertia_roll_kgm2);
+}
+
+bool
+reckon_inertia_pitch (Reckoning *self)
+{
+  return reckon_inertia (self, AXIS_PITCH, self->figures->mass.inertia_pitch_kgm2);
+}
+
+bool
+reckon_inertia_yaw (Reckoning *self)
+{
+  return reckon_inertia (self, AXIS_YAW, self->figures->mass.inertia_yaw_kgm2);
+}
