@@ -36,7 +36,7 @@ const PartClass *
 part_class_find (const char *word)
 {
   for (const PartClass *class = classes; word && class->word; class++)
-    if (strcmp (class->word, word) == 0)
+    if (*class->word == *word && strcmp (class->word, word) == 0)      /* asked for every part at every move of one */
       return class;
   return NULL;
 }

@@ -21,9 +21,7 @@ typedef struct {
 static double
 factor_of (const Sum *sum, const LiftShare *share)
 {
-  const SurfaceFigures *surface = &sum->surfaces[share->surface];
-
-  return section_figures_factor (surface, surface->section_slope);
+  return sum->surfaces[share->surface].section_factor;
 }
 
 static void
@@ -169,8 +167,10 @@ share_deviations (Sum *sum, const Aeroplane *aeroplane)
 }
 
 static void
-fill_surface (SurfaceFigures *surface, const LiftShare *share, double factor)
+fill_surface (SurfaceFigures *surface, const LiftShare *share)
 {
+  const double factor = section_figures_factor (surface, surface->section_slope);
+
   surface->lift_slope_per_rad = share->own_slope * factor;
   surface->section_factor = factor;
   surface->company_lift_per_rad = share->lift * factor;
@@ -194,7 +194,7 @@ stability_of (const Aerodynamics *aerodynamics, const Aeroplane *aeroplane, Surf
   for (size_t i = 0; i < aerodynamics->surface_count; i++)
     section_figures_fill (&surfaces[i], stall_speed);
   for (size_t i = 0; i < solution->share_count; i++)
-    fill_surface (&surfaces[solution->shares[i].surface], &solution->shares[i], factor_of (&sum, &solution->shares[i]));
+    fill_surface (&surfaces[solution->shares[i].surface], &solution->shares[i]);
   if (solution->status != CORE_OK)
     return point;
   add_shares (&sum);
