@@ -117,6 +117,7 @@ figures_unref (Figures *figures)
   g_free (figures->loads);
   g_free (figures->solutions);
   g_free (figures->balance.marks);
+  g_clear_pointer (&figures->motion.loading, g_array_unref);
   aeroplane_unref (figures->aeroplane);
   g_free (figures);
 }

@@ -109,6 +109,9 @@ typedef struct {
   double lift_max_sigma, wing_loading_sigma_g_dm2, stall_speed_sigma_m_s;
 } FlightFigures;
 
+/** How a wing carries its lift: at a station the section's lift coefficient over the wing's own, untwisted. */
+typedef struct { double station_mm, lift_ratio; } SpanLoading;
+
 /** How the lattice says it answers to being turned, and how it carries its lift; thin plates. */
 typedef struct {
   double lift_slope_per_rad;    /* of the aeroplane on the reference area, the sections' slopes counted */
@@ -117,6 +120,7 @@ typedef struct {
   double span_efficiency;       /* of the reference wing alone */
   double first_stall_station_mm;/* where the reference wing's section carries the greatest lift coefficient, flat; NAN without */
   double first_stall_ratio;     /* that coefficient over the wing's own */
+  GArray *loading;              /* of SpanLoading, the reference wing's, root to tip; NULL without a neutral point */
 } MotionFigures;
 
 typedef struct {

@@ -107,20 +107,37 @@ fill_shares (NeutralPointSolution *made, const NeutralPointCase *wanted, const C
                                     .downwash_gradient = company->shares[i].downwash_gradient };
 }
 
-/* Tips whose chord falls to nothing carry a coefficient that no section there can have been asked for: the outermost 5 % are left out. */
-static void
-find_first_stall (NeutralPointSolution *made, const Lattice *lattice, double span)
+static GArray *
+loading_of_reference (const Lattice *lattice)
 {
   enum { most_stations = 256 };
   LatticeStation stations[most_stations];
   const size_t count = MIN (lattice_span_loading (lattice, 0, stations, most_stations), most_stations);
+  GArray *made = g_array_sized_new (FALSE, FALSE, sizeof (SpanLoading), (guint) count);
 
   for (size_t i = 0; i < count; i++)
-    if (stations[i].station < 0.95 * span / 2 && !(stations[i].lift_ratio <= made->stall_ratio))
-      {
-        made->stall_ratio = stations[i].lift_ratio;
-        made->stall_station = stations[i].station;
-      }
+    {
+      const SpanLoading one = { stations[i].station, stations[i].lift_ratio };
+
+      g_array_append_val (made, one);
+    }
+  return made;
+}
+
+/* Tips whose chord falls to nothing carry a coefficient that no section there can have been asked for: the outermost 5 % are left out. */
+static void
+find_first_stall (NeutralPointSolution *made, double span)
+{
+  for (guint i = 0; i < made->loading->len; i++)
+    {
+      const SpanLoading *at = &g_array_index (made->loading, SpanLoading, i);
+
+      if (at->station_mm < 0.95 * span / 2 && !(at->lift_ratio <= made->stall_ratio))
+        {
+          made->stall_ratio = at->lift_ratio;
+          made->stall_station = at->station_mm;
+        }
+    }
 }
 
 static double
@@ -144,7 +161,8 @@ fill_solution (NeutralPointSolution *made, const NeutralPointCase *wanted, const
   if (handbook_neutral_point (company->handbook, company->count, &handbook_x, NULL) == CORE_OK)
     made->handbook_x = handbook_x;
   made->nose_flow = nose_flow (lattice, wanted);
-  find_first_stall (made, lattice, wanted->reference->planform.span);
+  made->loading = loading_of_reference (lattice);
+  find_first_stall (made, wanted->reference->planform.span);
 }
 
 static void
@@ -187,5 +205,6 @@ void
 neutral_point_solution_clear (NeutralPointSolution *self)
 {
   g_clear_pointer (&self->shares, g_free);
+  g_clear_pointer (&self->loading, g_array_unref);
   g_clear_pointer (&self->body.left_out, g_ptr_array_unref);
 }

@@ -22,6 +22,7 @@ typedef struct {
   BodyShift body;               /* for the lattice's own lift slope */
   double nose_flow;             /* 1 + w / (V α) at the foremost point, but at least half a MAC ahead of the reference wing's root, where
                                    the lattice's single vortices do not show, in the plane of that root */
+  GArray *loading;              /* of SpanLoading, the reference's; NULL without a neutral point */
   double stall_station, stall_ratio;           /* where the reference's section lift is greatest, and over the wing's own */
 } NeutralPointSolution;
 

@@ -214,6 +214,20 @@ write_flight (JsonText *json, const FlightFigures *flight)
 }
 
 static void
+write_loading (JsonText *json, const GArray *loading)
+{
+  json_text_open_array (json, "span_loading");
+  for (guint i = 0; loading && i < loading->len; i++)
+    {
+      json_text_open_object (json, NULL);
+      json_text_number (json, "station_mm", g_array_index (loading, SpanLoading, i).station_mm);
+      json_text_number (json, "lift_ratio", g_array_index (loading, SpanLoading, i).lift_ratio);
+      json_text_close_object (json);
+    }
+  json_text_close_array (json);
+}
+
+static void
 write_motion (JsonText *json, const MotionFigures *motion)
 {
   json_text_open_object (json, "motion");
@@ -223,6 +237,7 @@ write_motion (JsonText *json, const MotionFigures *motion)
   json_text_number (json, "span_efficiency", motion->span_efficiency);
   json_text_number (json, "first_stall_station_mm", motion->first_stall_station_mm);
   json_text_number (json, "first_stall_ratio", motion->first_stall_ratio);
+  write_loading (json, motion->loading);
   json_text_close_object (json);
 }
 

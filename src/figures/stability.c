@@ -211,10 +211,11 @@ motion_figures_of (const Aerodynamics *aerodynamics, const SurfaceFigures surfac
   Sum sum = { .solution = solution, .surfaces = surfaces };
 
   if (solution->status != CORE_OK)
-    return (MotionFigures) { NAN, NAN, NAN, NAN, NAN, NAN };
+    return (MotionFigures) { NAN, NAN, NAN, NAN, NAN, NAN, NULL };
   add_shares (&sum);
   return (MotionFigures) { .lift_slope_per_rad = sum.lift, .roll_damping = solution->lattice.roll_damping,
                            .pitch_damping = lattice_pitch_damping (&solution->lattice, axis_x, reference->planform.mac),
                            .span_efficiency = solution->lattice.span_efficiency,
-                           .first_stall_station_mm = solution->stall_station, .first_stall_ratio = solution->stall_ratio };
+                           .first_stall_station_mm = solution->stall_station, .first_stall_ratio = solution->stall_ratio,
+                           .loading = g_array_ref (solution->loading) };
 }

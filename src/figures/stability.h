@@ -29,5 +29,6 @@ NeutralPointFigures stability_of (const Aerodynamics *aerodynamics, const Aeropl
  *  rests on. */
 void stability_note (const Figures *figures, GPtrArray *notes);
 
-/** The same solve's answer to being turned; axis_x where the aeroplane turns about in pitch (NAN: nothing of pitch). */
+/** The same solve's answer to being turned; axis_x where the aeroplane turns about in pitch (NAN: nothing of pitch). One reference to
+ *  the loading, the caller's. */
 MotionFigures motion_figures_of (const Aerodynamics *aerodynamics, const SurfaceFigures surfaces[], double axis_x);

@@ -205,6 +205,25 @@ START_TEST (a_tapered_wing_stalls_further_out)
 }
 END_TEST
 
+/* Schrenk, NACA TM 948 (1940): half the chord's own share and half an ellipse's; within 7 % of the root's for straight wings. */
+START_TEST (the_spread_of_lift_is_schrenks)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (0, 660, 110));
+  g_autoptr (Figures) figures = figures_taking (with_piece (aeroplane_new (), wing));
+  const GArray *loading = figures->motion.loading;
+
+  ck_assert_uint_ge (loading->len, 20);
+  for (guint i = 0; i < loading->len; i++)
+    {
+      const SpanLoading *at = &g_array_index (loading, SpanLoading, i);
+      const double y = at->station_mm / 330;
+
+      if (y < 0.8)
+        ck_assert_double_eq_tol (at->lift_ratio, (1 + 4 / M_PI * sqrt (1 - y * y)) / 2, 0.07);
+    }
+}
+END_TEST
+
 int
 main (void)
 {
@@ -219,6 +238,7 @@ main (void)
   tcase_add_test (tests, a_propeller_left_ashore_shifts_nothing);
   tcase_add_test (tests, spinner_cowl_and_stick_are_bodies_and_their_shifts_add_up);
   tcase_add_test (tests, damping_and_span_efficiency_are_the_lattices);
+  tcase_add_test (tests, the_spread_of_lift_is_schrenks);
   tcase_add_test (tests, a_tapered_wing_stalls_further_out);
   return run_suite (suite_create ("sections"), tests);
 }
