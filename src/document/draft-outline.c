@@ -142,7 +142,7 @@ line_of_refused_arc (const Draft *self, const Segment segments[], int line)
   return line;
 }
 
-/* What the checks of single nodes let pass and the geometry still cannot take: a small arc it wants closer to its ellipse. */
+/* What the checks of single nodes let pass and the geometry still cannot take: an arc of less than a millimetre it wants closer to its ellipse. */
 static void
 add_refusal (Draft *self, CoreStatus status, const Segment segments[], const char *subject, int line)
 {

@@ -6,7 +6,7 @@
 /* Tangents this near to one another, 0.5 degrees, make a node smooth. */
 static const double SMOOTH_ANGLE = 0.5 * M_PI / 180;
 /* The ends of an arc may lie this far off its ellipse, in parts of the larger semi-axis. */
-static const double OFF_ITS_ARC = 1e-4;
+static const double OFF_ITS_ARC = 1e-3;
 /* Of the larger side of the box: how far inboard of its root an outline must reach to be told from rounding. */
 static const double UNDER_THE_ROOT = 1e-6;
 
