@@ -38,13 +38,13 @@ mass_value (TrammelSession *session, const FieldSpec *spec)
 static char *
 inertia_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup ("kg cm²");
+  return g_strdup (_("g m²"));
 }
 
 static double
 inertia_value (TrammelSession *session, const FieldSpec *spec)
 {
-  return figure_value (session, spec) * 1e4;     /* kg m² read better as kg cm² at this size */
+  return figure_value (session, spec) * 1e3;     /* kg m² read better as g m² at this size */
 }
 
 static char *
@@ -70,11 +70,16 @@ aeroplane_fields (void)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Name"), .kind = FIELD_TEXT, .text = aeroplane_name, .change_text = with_aeroplane_name, .step = N_("Change Name") },
-    { .label = N_("All-up mass"), .kind = FIELD_MASS, .value = mass_value, .at = offsetof (Figures, mass.total_g) },
-    { .label = N_("Wing loading"), .kind = FIELD_LOADING, .value = figure_value, .at = offsetof (Figures, flight.wing_loading_g_dm2) },
-    { .label = N_("Stalling speed, about"), .kind = FIELD_SPEED, .value = figure_value, .at = offsetof (Figures, flight.stall_speed_m_s) },
-    { .label = N_("Balance point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_mm) },
-    { .label = N_("Neutral point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.x_mm) },
+    { .label = N_("All-up mass"), .kind = FIELD_MASS, .value = mass_value,
+      .explained = EXPLAIN_MASS, .at = offsetof (Figures, mass.total_g) },
+    { .label = N_("Wing loading"), .kind = FIELD_LOADING, .value = figure_value,
+      .explained = EXPLAIN_WING_LOADING, .at = offsetof (Figures, flight.wing_loading_g_dm2) },
+    { .label = N_("Stalling speed, about"), .kind = FIELD_SPEED, .value = figure_value,
+      .explained = EXPLAIN_STALL_SPEED, .at = offsetof (Figures, flight.stall_speed_m_s) },
+    { .label = N_("Balance point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_BALANCE_POINT, .at = offsetof (Figures, mass.x_mm) },
+    { .label = N_("Neutral point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_NEUTRAL_POINT, .at = offsetof (Figures, neutral_point.x_mm) },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
@@ -84,15 +89,23 @@ FieldList
 neutral_point_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Neutral point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.x_mm) },
-    { .label = N_("Known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.sigma_mm) },
-    { .label = N_("By the lattice, without body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.lattice_x_mm) },
-    { .label = N_("of it by the sections"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.section_shift_mm) },
-    { .label = N_("Shift by the body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.body_shift_mm) },
-    { .label = N_("By the propeller"), .kind = FIELD_LENGTH, .value = figure_value, .remark = propeller_remark,
+    { .label = N_("Neutral point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_NEUTRAL_POINT, .at = offsetof (Figures, neutral_point.x_mm) },
+    { .label = N_("Known to ±"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_NEUTRAL_DEVIATION, .at = offsetof (Figures, neutral_point.sigma_mm) },
+    { .label = N_("By the lattice, without body"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_LATTICE, .at = offsetof (Figures, neutral_point.lattice_x_mm) },
+    { .label = N_("of it by the sections"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_SECTION_SHIFT, .at = offsetof (Figures, neutral_point.section_shift_mm) },
+    { .label = N_("Shift by the body"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_BODY_SHIFT, .at = offsetof (Figures, neutral_point.body_shift_mm) },
+    { .label = N_("By the propeller"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_PROPELLER, .remark = propeller_remark,
       .at = offsetof (Figures, neutral_point.propeller_to_mm) },
-    { .label = N_("By the handbook, with body"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, neutral_point.handbook_x_mm) },
-    { .label = N_("Downwash gradient at the tail"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, neutral_point.downwash_gradient) },
+    { .label = N_("By the handbook, with body"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_HANDBOOK, .at = offsetof (Figures, neutral_point.handbook_x_mm) },
+    { .label = N_("Downwash gradient at the tail"), .kind = FIELD_RATIO, .value = figure_value,
+      .explained = EXPLAIN_DOWNWASH, .at = offsetof (Figures, neutral_point.downwash_gradient) },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
@@ -102,15 +115,22 @@ FieldList
 balance_point_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Balance point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_mm) },
-    { .label = N_("Known to ±"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.x_sigma_mm) },
-    { .label = N_("Off centre, to starboard"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.y_mm) },
-    { .label = N_("Above the datum line"), .kind = FIELD_LENGTH, .value = figure_value, .at = offsetof (Figures, mass.z_mm) },
-    { .label = N_("Inertia in roll"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
+    { .label = N_("Balance point, aft of datum"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_BALANCE_POINT, .at = offsetof (Figures, mass.x_mm) },
+    { .label = N_("Known to ±"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_BALANCE_DEVIATION, .at = offsetof (Figures, mass.x_sigma_mm) },
+    { .label = N_("Off centre, to starboard"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_BALANCE_ACROSS, .at = offsetof (Figures, mass.y_mm) },
+    { .label = N_("Above the datum line"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_BALANCE_HEIGHT, .at = offsetof (Figures, mass.z_mm) },
+    { .label = N_("Inertia in roll"), .kind = FIELD_RATIO, .value = inertia_value,
+      .explained = EXPLAIN_INERTIA_ROLL, .remark = inertia_remark,
       .at = offsetof (Figures, mass.inertia_roll_kgm2) },
-    { .label = N_("Inertia in pitch"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
+    { .label = N_("Inertia in pitch"), .kind = FIELD_RATIO, .value = inertia_value,
+      .explained = EXPLAIN_INERTIA_PITCH, .remark = inertia_remark,
       .at = offsetof (Figures, mass.inertia_pitch_kgm2) },
-    { .label = N_("Inertia in yaw"), .kind = FIELD_RATIO, .value = inertia_value, .remark = inertia_remark,
+    { .label = N_("Inertia in yaw"), .kind = FIELD_RATIO, .value = inertia_value,
+      .explained = EXPLAIN_INERTIA_YAW, .remark = inertia_remark,
       .at = offsetof (Figures, mass.inertia_yaw_kgm2) },
   };
 
@@ -121,13 +141,19 @@ FieldList
 motion_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Lift slope, per radian"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.lift_slope_per_rad) },
-    { .label = N_("Damping in roll"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.roll_damping) },
-    { .label = N_("Damping in pitch"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.pitch_damping) },
-    { .label = N_("Span efficiency of the wing"), .kind = FIELD_RATIO, .value = figure_value, .at = offsetof (Figures, motion.span_efficiency) },
-    { .label = N_("Wing stalls first at station"), .kind = FIELD_LENGTH, .value = figure_value, .remark = untwisted_remark,
+    { .label = N_("Lift slope, per radian"), .kind = FIELD_RATIO, .value = figure_value,
+      .explained = EXPLAIN_AEROPLANE_LIFT, .at = offsetof (Figures, motion.lift_slope_per_rad) },
+    { .label = N_("Damping in roll"), .kind = FIELD_RATIO, .value = figure_value,
+      .explained = EXPLAIN_ROLL_DAMPING, .at = offsetof (Figures, motion.roll_damping) },
+    { .label = N_("Damping in pitch"), .kind = FIELD_RATIO, .value = figure_value,
+      .explained = EXPLAIN_PITCH_DAMPING, .at = offsetof (Figures, motion.pitch_damping) },
+    { .label = N_("Span efficiency of the wing"), .kind = FIELD_RATIO, .value = figure_value,
+      .explained = EXPLAIN_SPAN_EFFICIENCY, .at = offsetof (Figures, motion.span_efficiency) },
+    { .label = N_("Wing stalls first at station"), .kind = FIELD_LENGTH, .value = figure_value,
+      .explained = EXPLAIN_FIRST_STALL, .remark = untwisted_remark,
       .at = offsetof (Figures, motion.first_stall_station_mm) },
-    { .label = N_("Reynolds number of the MAC"), .kind = FIELD_NUMBER, .value = figure_value, .remark = reynolds_remark,
+    { .label = N_("Reynolds number of the MAC"), .kind = FIELD_NUMBER, .value = figure_value,
+      .explained = EXPLAIN_REYNOLDS, .remark = reynolds_remark,
       .at = offsetof (Figures, flight.reynolds_mac) },
   };
 

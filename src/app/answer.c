@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/answer.h"
 #include <glib/gi18n-lib.h>
+#include "app/explain-button.h"
 #include "app/group.h"
 #include "app/theme.h"
 #include "document/changes.h"
@@ -11,7 +12,7 @@ struct _TrammelAnswer {
   TrammelSession *session;
   GtkWidget *column;
   GtkWidget *mark_figure, *mark_unit, *mark_place, *margin_figure, *margin_sigma, *band_words;
-  GtkWidget *station_button, *band_button, *chord, *headline, *second;
+  GtkWidget *station_button, *band_button, *chord, *headline, *second, *second_line;
   GPtrArray *fields;      /* of TrammelField in the two popovers, lent */
 };
 
@@ -193,6 +194,17 @@ answer_button (GtkWidget *child, GtkWidget *popover, const char *name)
   return button;
 }
 
+/* What a figure is, and the button that tells how it came about: beside the name, where it takes no room from the figure. */
+static GtkWidget *
+answer_heading (TrammelAnswer *self, const char *name, ExplainedFigure explained, const char *id)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
+
+  gtk_box_append (GTK_BOX (line), answer_label ("dim-label", name));
+  gtk_box_append (GTK_BOX (line), trammel_explain_button_new (self->session, explained, name, id));
+  return line;
+}
+
 static GtkWidget *
 answer_figure_line (GtkWidget *figure, GtkWidget *beside)
 {
@@ -220,7 +232,7 @@ answer_mark_column (TrammelAnswer *self)
   self->station_button = answer_button (self->mark_place,
                                         answer_popover (self, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields)),
                                         _("Change the station of the balance mark"));
-  gtk_box_append (GTK_BOX (column), answer_label ("dim-label", _("Balance Mark")));
+  gtk_box_append (GTK_BOX (column), answer_heading (self, _("Balance Mark"), EXPLAIN_MARK, "0"));
   gtk_box_append (GTK_BOX (column), answer_figure_line (self->mark_figure, self->mark_unit));
   gtk_box_append (GTK_BOX (column), self->station_button);
   gtk_widget_set_hexpand (column, TRUE);
@@ -266,7 +278,7 @@ answer_margin_column (TrammelAnswer *self)
   gtk_box_append (GTK_BOX (band), self->band_words);
   self->band_button = answer_button (band, answer_popover (self, _("Wanted Static Margin"), band_fields, G_N_ELEMENTS (band_fields)),
                                      _("Change the wanted static margin"));
-  gtk_box_append (GTK_BOX (column), answer_label ("dim-label", _("Static Margin")));
+  gtk_box_append (GTK_BOX (column), answer_heading (self, _("Static Margin"), EXPLAIN_STATIC_MARGIN, NULL));
   gtk_box_append (GTK_BOX (column), answer_figure_line (self->margin_figure, self->margin_sigma));
   gtk_box_append (GTK_BOX (column), self->band_button);
   return column;
@@ -288,12 +300,16 @@ answer_fill (TrammelAnswer *self)
   gtk_widget_set_focusable (self->headline, TRUE);
   self->second = answer_label ("dim-label", "");
   gtk_label_set_wrap (GTK_LABEL (self->second), TRUE);
+  gtk_widget_set_hexpand (self->second, TRUE);
+  self->second_line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
+  gtk_box_append (GTK_BOX (self->second_line), self->second);
+  gtk_box_append (GTK_BOX (self->second_line), trammel_explain_button_new (self->session, EXPLAIN_BALANCE_POINT, _("Balance Point"), NULL));
   self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   gtk_widget_add_css_class (self->column, "answer");
   gtk_box_append (GTK_BOX (self->column), figures);
   gtk_box_append (GTK_BOX (self->column), self->chord);
   gtk_box_append (GTK_BOX (self->column), self->headline);
-  gtk_box_append (GTK_BOX (self->column), self->second);
+  gtk_box_append (GTK_BOX (self->column), self->second_line);
   gtk_widget_set_parent (self->column, GTK_WIDGET (self));
 }
 
@@ -339,7 +355,7 @@ trammel_answer_new (TrammelSession *session)
 void
 trammel_answer_set_short (TrammelAnswer *self, bool is_short)
 {
-  gtk_widget_set_visible (self->second, !is_short);
+  gtk_widget_set_visible (self->second_line, !is_short);
   answer_refresh (self);
 }
 

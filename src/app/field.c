@@ -1,8 +1,9 @@
 #include "trammel-config.h"
 #include "app/field.h"
 #include <glib/gi18n-lib.h>
-#include <math.h>
-#include "document/units.h"
+#include "app/explain-button.h"
+#include "app/field-text.h"
+#include "figures/explanation.h"
 
 struct _TrammelField {
   GtkListBoxRow parent;
@@ -17,70 +18,22 @@ struct _TrammelField {
 
 G_DEFINE_FINAL_TYPE (TrammelField, trammel_field, GTK_TYPE_LIST_BOX_ROW)
 
-/* What stands where a figure cannot be had. */
-static const char no_figure[] = "–";
+static Units
+field_units (const TrammelField *self)
+{
+  return trammel_session_units (self->session);
+}
 
 static const char *
 field_unit (const TrammelField *self)
 {
-  const Units units = trammel_session_units (self->session);
-
-  switch (self->spec->kind) {
-  case FIELD_LENGTH:  return units_length_name (units);
-  case FIELD_MASS:    return units_mass_name (units);
-  case FIELD_AREA:    return units_area_name (units);
-  case FIELD_ANGLE:   return "°";
-  case FIELD_PERCENT: return "%";
-  case FIELD_SPEED:   return "m/s";
-  default:            return "";
-  }
-}
-
-/* As it is read: rounded as the trade rounds. */
-static char *
-field_rounded (const TrammelField *self, double value)
-{
-  const Units units = trammel_session_units (self->session);
-
-  if (isnan (value))
-    return g_strdup (no_figure);
-  switch (self->spec->kind) {
-  case FIELD_LENGTH:  return units_length_figure (units, value);
-  case FIELD_MASS:    return units_mass_figure (units, value);
-  case FIELD_AREA:    return units_area_figure (units, value);
-  case FIELD_LOADING: return units_loading (units, value);
-  case FIELD_SPEED:   return units_number (value, 1);
-  case FIELD_RATIO:   return units_number (value, 2);
-  case FIELD_NUMBER:  return units_number (value, 0);
-  default:            return units_number_exact (value);
-  }
-}
-
-/* As it is edited: every digit. */
-static char *
-field_exact (const TrammelField *self, double value)
-{
-  const Units units = trammel_session_units (self->session);
-
-  if (isnan (value))
-    return g_strdup ("");
-  switch (self->spec->kind) {
-  case FIELD_LENGTH: return units_length_exact (units, value);
-  case FIELD_MASS:   return units_mass_exact (units, value);
-  default:           return units_number_exact (value);
-  }
+  return field_text_unit (self->spec->kind, field_units (self));
 }
 
 static bool
 field_parse (const TrammelField *self, const char *text, double *value, GError **error)
 {
-  const Units units = trammel_session_units (self->session);
-
-  switch (self->spec->kind) {
-  case FIELD_LENGTH: return units_parse_length (units, text, value, error);
-  case FIELD_MASS:   return units_parse_mass (units, text, value, error);
-  default:           return units_parse_number (text, value, error);
-  }
+  return field_text_parse (self->spec->kind, field_units (self), text, value, error);
 }
 
 static bool
@@ -109,7 +62,7 @@ field_show (TrammelField *self, const char *text)
 {
   if (self->entry == NULL) {
     gtk_label_set_text (GTK_LABEL (self->figure), text);
-    gtk_widget_set_visible (self->unit, !g_str_equal (text, no_figure));
+    gtk_widget_set_visible (self->unit, !g_str_equal (text, field_no_figure));
     return;
   }
   if (g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self->entry)), text))
@@ -134,7 +87,7 @@ field_name (TrammelField *self)
 static void
 field_fit (TrammelField *self)
 {
-  const bool fractions = self->spec->kind == FIELD_LENGTH && trammel_session_units (self->session).length == LENGTH_INCH;
+  const bool fractions = self->spec->kind == FIELD_LENGTH && field_units (self).length == LENGTH_INCH;
 
   if (self->entry == NULL || self->spec->kind == FIELD_TEXT)
     return;
@@ -160,9 +113,9 @@ trammel_field_refresh (TrammelField *self)
   if (self->spec->kind == FIELD_TEXT)
     text = self->spec->text (self->session);
   else if (field_has_focus (self))
-    text = field_exact (self, self->spec->value (self->session, self->spec));
+    text = field_text_exact (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
   else
-    text = field_rounded (self, self->spec->value (self->session, self->spec));
+    text = field_text_rounded (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
   field_show (self, text);
   field_complain (self, NULL);
 }
@@ -300,6 +253,17 @@ field_dim_label (void)
   return label;
 }
 
+/* A mark is known by its place in the list, which its spec holds; all else by what is selected. */
+static void
+field_add_explanation (TrammelField *self, GtkWidget *line)
+{
+  const FieldSpec *spec = self->spec;
+  g_autofree char *place = explanation_about (spec->explained) == ABOUT_MARK ? g_strdup_printf ("%zu", spec->at) : NULL;
+
+  if (spec->explained != EXPLAIN_NONE)
+    gtk_box_append (GTK_BOX (line), trammel_explain_button_new (self->session, spec->explained, _(spec->label), place));
+}
+
 static void
 field_fill (TrammelField *self)
 {
@@ -322,6 +286,7 @@ field_fill (TrammelField *self)
   gtk_widget_add_css_class (self->remark, "caption");
   gtk_box_append (GTK_BOX (line), self->unit);
   gtk_box_append (GTK_BOX (line), self->remark);
+  field_add_explanation (self, line);
   self->complaint = gtk_label_new (NULL);
   gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);

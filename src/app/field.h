@@ -24,6 +24,7 @@ struct FieldSpec {
   Aeroplane *(*change_text) (TrammelSession *session, const char *text);
   const char *step;                                             /* the undo step's name, marked for translation */
   char      *(*remark) (TrammelSession *session, const FieldSpec *spec);   /* dim, after the unit; NULL or a new string */
+  ExplainedFigure explained;                                    /* a button opens how it came about; EXPLAIN_NONE without */
   const char *refused;                                          /* what to say when `change` refuses, marked for translation */
 };
 

@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/findings-page.h"
 #include <glib/gi18n-lib.h>
+#include "app/explain-button.h"
 #include "app/group.h"
 
 struct _TrammelFindingsPage {
@@ -36,8 +37,19 @@ finding_meaning (NoteSeverity severity)
   return severity == NOTE_ACT ? _("Change") : severity == NOTE_LOOK ? _("Look at") : _("For information");
 }
 
+/* At the end of the row, in line with its first words. */
 static GtkWidget *
-finding_row (const Note *note)
+finding_explanation (TrammelSession *session, const Note *note)
+{
+  const char *id = note->piece != NULL ? note->piece->id : NULL;
+  GtkWidget *button = trammel_explain_button_new (session, note->explained, note->text, id);
+
+  gtk_widget_set_valign (button, GTK_ALIGN_START);
+  return button;
+}
+
+static GtkWidget *
+finding_row (TrammelSession *session, const Note *note)
 {
   GtkWidget *row = gtk_list_box_row_new (), *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
   GtkWidget *sign = gtk_label_new (finding_sign (note->severity)), *words = gtk_label_new (note->text);
@@ -48,7 +60,10 @@ finding_row (const Note *note)
   gtk_label_set_wrap (GTK_LABEL (words), TRUE);
   gtk_label_set_xalign (GTK_LABEL (words), 0);
   gtk_box_append (GTK_BOX (box), sign);
+  gtk_widget_set_hexpand (words, TRUE);
   gtk_box_append (GTK_BOX (box), words);
+  if (note->explained != EXPLAIN_NONE)
+    gtk_box_append (GTK_BOX (box), finding_explanation (session, note));
   gtk_widget_add_css_class (box, "finding");
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
   gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
@@ -82,7 +97,7 @@ findings_follow (TrammelFindingsPage *self)
   while ((row = gtk_list_box_get_row_at_index (list, 0)) != NULL)
     gtk_list_box_remove (list, GTK_WIDGET (row));
   for (guint i = 0; i < notes->len; i++)
-    gtk_list_box_append (list, finding_row (g_ptr_array_index (notes, i)));
+    gtk_list_box_append (list, finding_row (self->session, g_ptr_array_index (notes, i)));
   trammel_group_set_remark (TRAMMEL_GROUP (self->group), notes->len == 0 ? _("nothing to say") : NULL);
   gtk_widget_set_visible (GTK_WIDGET (list), notes->len > 0);
   g_free (self->shown);

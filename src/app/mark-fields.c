@@ -49,13 +49,17 @@ FieldList
 mark_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value, .remark = mark_remark,
+    { .label = N_("Station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value,
+      .explained = EXPLAIN_MARK, .remark = mark_remark,
       .step = N_("Move Balance Mark"), .at = 0, .refused = N_("The station lies on the wing: between the centre line and the tip.") },
-    { .label = N_("Second station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value, .remark = mark_remark,
+    { .label = N_("Second station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value,
+      .explained = EXPLAIN_MARK, .remark = mark_remark,
       .step = N_("Move Balance Mark"), .at = 1, .refused = N_("The station lies on the wing: between the centre line and the tip.") },
-    { .label = N_("Third station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value, .remark = mark_remark,
+    { .label = N_("Third station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value,
+      .explained = EXPLAIN_MARK, .remark = mark_remark,
       .step = N_("Move Balance Mark"), .at = 2, .refused = N_("The station lies on the wing: between the centre line and the tip.") },
-    { .label = N_("Fourth station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value, .remark = mark_remark,
+    { .label = N_("Fourth station"), .kind = FIELD_LENGTH, .value = mark_value, .change = with_mark_value,
+      .explained = EXPLAIN_MARK, .remark = mark_remark,
       .step = N_("Move Balance Mark"), .at = 3, .refused = N_("The station lies on the wing: between the centre line and the tip.") },
   };
   const size_t count = trammel_session_figures (session)->balance.mark_count;

@@ -2,6 +2,7 @@
 #include "app/selection-page.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/explain-button.h"
 #include "app/node-fields.h"
 #include "app/piece-controls.h"
 #include "app/piece-fields.h"
@@ -134,6 +135,8 @@ page_build_part (TrammelSelectionPage *self, const Part *part)
   page_add_control (self, group, _("Aboard"), part_aboard_control (self->session));
   group = page_add_group (self, _("Rail"), part->has_rail ? NULL : _("none: it does not slide"),
                           part->has_rail ? part_rail_fields () : (FieldList) { NULL, 0 });
+  trammel_group_add_to_heading (TRAMMEL_GROUP (group),
+                                trammel_explain_button_new (self->session, EXPLAIN_SOLUTION, _("Aim on the rail"), NULL));
   page_add_wide (self, group, part_rail_control (self->session));
   page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
 }

@@ -75,11 +75,15 @@ surface_shape_fields (void)
       .least = 1, .most = LENGTH_LIMIT_MM, .refused = N_("A span lies between 1 mm and 20 m.") },
     { .label = N_("Root, aft of datum"), .kind = FIELD_LENGTH, .value = surface_root_x, .change = with_surface_root_x,
       .step = N_("Move Surface"), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
-    { .label = N_("Area"), .kind = FIELD_AREA, .value = surface_figure, .at = offsetof (SurfaceFigures, area_mm2) },
-    { .label = N_("Aspect ratio"), .kind = FIELD_RATIO, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.aspect_ratio) },
-    { .label = N_("Mean chord (MAC)"), .kind = FIELD_LENGTH, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.mac) },
-    { .label = N_("MAC, at station"), .kind = FIELD_LENGTH, .value = surface_figure, .at = offsetof (SurfaceFigures, planform.mac_station) },
-    { .label = N_("MAC leading edge, aft"), .kind = FIELD_LENGTH, .value = surface_figure,
+    { .label = N_("Area"), .kind = FIELD_AREA, .value = surface_figure,
+      .explained = EXPLAIN_AREA, .at = offsetof (SurfaceFigures, area_mm2) },
+    { .label = N_("Aspect ratio"), .kind = FIELD_RATIO, .value = surface_figure,
+      .explained = EXPLAIN_ASPECT_RATIO, .at = offsetof (SurfaceFigures, planform.aspect_ratio) },
+    { .label = N_("Mean chord (MAC)"), .kind = FIELD_LENGTH, .value = surface_figure,
+      .explained = EXPLAIN_MAC, .at = offsetof (SurfaceFigures, planform.mac) },
+    { .label = N_("MAC, at station"), .kind = FIELD_LENGTH, .value = surface_figure,
+      .explained = EXPLAIN_MAC, .at = offsetof (SurfaceFigures, planform.mac_station) },
+    { .label = N_("MAC leading edge, aft"), .explained = EXPLAIN_MAC, .kind = FIELD_LENGTH, .value = surface_figure,
       .at = offsetof (SurfaceFigures, planform.mac_leading_edge_x) },
   };
 
@@ -114,8 +118,10 @@ FieldList
 surface_tail_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Tail arm"), .kind = FIELD_LENGTH, .value = surface_figure, .at = offsetof (SurfaceFigures, tail_arm_mm) },
-    { .label = N_("Tail volume"), .kind = FIELD_RATIO, .value = surface_figure, .at = offsetof (SurfaceFigures, volume_coefficient) },
+    { .label = N_("Tail arm"), .kind = FIELD_LENGTH, .value = surface_figure,
+      .explained = EXPLAIN_TAIL_ARM, .at = offsetof (SurfaceFigures, tail_arm_mm) },
+    { .label = N_("Tail volume"), .kind = FIELD_RATIO, .value = surface_figure,
+      .explained = EXPLAIN_TAIL_VOLUME, .at = offsetof (SurfaceFigures, volume_coefficient) },
     { .label = N_("Dynamic-pressure ratio"), .kind = FIELD_RATIO, .value = surface_given_pressure_ratio, .change = piece_field_change,
       .step = N_("Change Pressure Ratio"), .at = offsetof (Surface, pressure_ratio), .least = 0.1, .most = 2,
       .refused = N_("The ratio lies between 0.1 and 2; 0.9 is usual behind a wing.") },
@@ -183,11 +189,14 @@ FieldList
 surface_section_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Reynolds number"), .kind = FIELD_NUMBER, .value = surface_reynolds, .remark = stall_remark },
+    { .label = N_("Reynolds number"), .kind = FIELD_NUMBER, .value = surface_reynolds,
+      .explained = EXPLAIN_REYNOLDS, .remark = stall_remark },
     { .label = N_("Lift slope over 2π"), .kind = FIELD_RATIO, .value = surface_section_slope, .change = piece_field_change,
+      .explained = EXPLAIN_SECTION,
       .remark = slope_remark, .step = N_("Change Section's Slope"), .at = offsetof (Surface, section_slope), .least = 0.1, .most = 2,
       .refused = N_("The slope lies between 0.1 and 2 of thin-plate theory's; 0.8 to 1 is usual.") },
     { .label = N_("Greatest lift, C_L"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
+      .explained = EXPLAIN_GREATEST_LIFT,
       .remark = lift_remark, .step = N_("Change Greatest Lift"), .at = offsetof (Surface, lift_max), .least = 0.1, .most = 5,
       .refused = N_("A greatest lift coefficient lies between 0.1 and 5; 0.6 to 1.2 is usual at this size.") },
   };

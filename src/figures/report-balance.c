@@ -156,7 +156,7 @@ report_speed (Units units, double m_s)
 
   if (!isfinite (m_s))
     return g_steal_pointer (&figure);
-  return g_strdup_printf (units.length == LENGTH_INCH ? _("%s mph") : _("%s m/s"), figure);
+  return g_strdup_printf ("%s\u00a0%s", figure, units.length == LENGTH_INCH ? _("mph") : _("m/s"));
 }
 
 TextTable

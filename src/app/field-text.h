@@ -1,0 +1,15 @@
+#pragma once
+#include "app/field.h"
+#include "document/units.h"
+
+/** What stands where a figure cannot be had. */
+static const char field_no_figure[] = "–";
+
+/** The unit beside a row's figure; "" when the figure has it within, or none. */
+const char *field_text_unit    (FieldKind kind, Units units);
+/** As it is read: rounded as the trade rounds. A new string. */
+char       *field_text_rounded (FieldKind kind, Units units, double value);
+/** As it is edited: every digit; "" without a value. A new string. */
+char       *field_text_exact   (FieldKind kind, Units units, double value);
+/** What was typed. False with a sentence for the person when it is not understood. */
+bool        field_text_parse   (FieldKind kind, Units units, const char *text, double *value, GError **error);
