@@ -19,7 +19,9 @@ CoreStatus outline_draft_finish (Draft *self, Outline **made);
 /** Ends a draft from which nothing is to be made. */
 void draft_abandon (Draft *self);
 
+/** Where a node stands now; node <= count. */
 Point   draft_node (const Draft *self, size_t node);
+/** A segment as it stands now, ready to be evaluated; segment < count. A copy: it does not follow further changes. */
 Stretch draft_stretch (const Draft *self, size_t segment);
 
 /** Opens a place for a segment before `segment`; the node where it will end is a corner. */
@@ -30,8 +32,8 @@ void draft_remove (Draft *self, size_t segment);
 void draft_move_node (Draft *self, size_t node, Point place);
 /** Makes the segment a single curve with the same ends and tangents. */
 void draft_make_curve (Draft *self, size_t segment);
-/** Turns the curves' handles at a node to run along `direction`, each keeping its length (one without length takes a third
- *  of the way to the next node). Lines and arcs stay. */
+/** Turns the curves' handles at a node to run along `direction` (a unit vector, onwards), each keeping its length (one without
+ *  length takes a third of the way to the next node). Lines and arcs stay. */
 void draft_turn_handles (Draft *self, size_t node, Point direction);
 /** After a change beside the node: a smooth node whose neighbours no longer agree turns the handle of the one that is a
  *  curve; where that cannot help it is a corner. A symmetric one with unequal handles is smooth. */

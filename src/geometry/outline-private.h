@@ -35,6 +35,7 @@ struct Outline {
   OutlineFault fault;
 };
 
+/** The larger side of a box that is not empty, >= 0, in the outline's unit (mm in a document): what tolerances are parts of. */
 static inline double
 box_larger_side (Box box)
 {
@@ -44,15 +45,16 @@ box_larger_side (Box box)
 /** Cuts the stretches into pieces and builds the tree over them. CORE_OK or CORE_NO_MEMORY. */
 CoreStatus outline_cut_into_pieces (Outline *self);
 
-/** The first piece from `piece` on that passes station y, in the order of the run; piece_count when there is none.
+/** The first piece from `piece` on that passes station y (the outline's unit: mm in a document), in the order of the run;
+ *  piece_count when there is none.
  *  Pieces hold their lower end and not their upper one; at the outermost station of all (`outermost`) the other way round,
  *  so that each station is passed evenly often. Level pieces pass none. */
 size_t outline_piece_at_station (const Outline *self, double y, bool outermost, size_t piece);
 
-/** x where a piece that passes station y meets it. */
+/** x where a piece that passes station y meets it; both in the outline's unit (mm in a document). */
 double outline_piece_x (const Outline *self, const Piece *piece, double y);
 
-/** +1 for a piece that runs outboard, -1 inboard. */
+/** +1 for a piece that runs outboard, -1 inboard or level; no unit. */
 static inline double
 piece_direction (const Piece *piece)
 {
@@ -62,8 +64,8 @@ piece_direction (const Piece *piece)
 /** Smooth where the second stretch leaves as the first arrives, within 0.5 degrees; else a corner. */
 NodeKind outline_kind_from_shape (const Stretch *before, const Stretch *after);
 
-/** The ends of all pieces' stations between the lowest and the highest, rising, each once. `levels` has room for
- *  2 * piece_count. Returns how many. */
+/** The ends of all pieces' stations between the lowest and the highest, rising, each once, in the outline's unit (mm in a document).
+ *  `levels` has room for 2 * piece_count. Returns how many, at least one. */
 size_t outline_levels (const Outline *self, double levels[]);
 
 /** Whether two parts of the outline exchange sides somewhere away from a node that they share. */

@@ -17,27 +17,29 @@ typedef enum { HANDLE_BEFORE, HANDLE_AFTER } HandleSide;
  *  kinds   count + 1 node kinds, or NULL: told from the shape (smooth where tangents agree within 0.5 degrees)
  *  made    set on success (one reference, the caller's), else untouched
  *  returns CORE_OK; CORE_TOO_FEW_NODES for count 0; CORE_NOT_FINITE; CORE_OFF_ITS_ARC (an end lies further off its
- *          ellipse than 1e-4 of the larger semi-axis, or the ellipse has no size); CORE_NO_MEMORY. Crossing or open outlines
+ *          ellipse than 1e-3 of the larger semi-axis, or the ellipse has no size); CORE_NO_MEMORY. Crossing or open outlines
  *          can be made: a person at work passes through them; see outline_check.
  *  cost    near linear in count; box, area and fault are found here, so that asking for them costs nothing */
 CoreStatus outline_new (Point start, const Segment segments[], size_t count, const NodeKind kinds[], Outline **made);
+/** One reference more, the caller's; the same outline. Not NULL. */
 Outline   *outline_ref   (const Outline *self);
-void       outline_unref (Outline *self);                         /* NULL is fine */
+void       outline_unref (Outline *self);                         /* gives one back, the last frees; NULL is fine */
 
 size_t         outline_node_count    (const Outline *self);       /* >= 2 */
 size_t         outline_segment_count (const Outline *self);       /* node count - 1 */
-Point          outline_node          (const Outline *self, size_t node);
-NodeKind       outline_node_kind     (const Outline *self, size_t node);
+Point          outline_node          (const Outline *self, size_t node);       /* where it stands; node < node count */
+NodeKind       outline_node_kind     (const Outline *self, size_t node);       /* the kind it was given, or told from the shape */
 /** The kind that outline_new tells from the shape when it is given none: an end is a corner. */
 NodeKind       outline_node_shape    (const Outline *self, size_t node);
 const Segment *outline_segment       (const Outline *self, size_t segment);    /* lent */
-/** Whether the node has a handle on that side, and where. Only curves have handles. */
+/** Whether the node has a handle on that side, and where (untouched without one). Only curves have handles. */
 bool           outline_handle        (const Outline *self, size_t node, HandleSide side, Point *place);
 Box            outline_bounds        (const Outline *self);       /* of the true curve, not of the handles */
 bool           outline_equal         (const Outline *a, const Outline *b);      /* to the last bit; NULLs are equal */
-/** The place nearest to `point` on any segment (the closing line left out). */
-double         outline_nearest       (const Outline *self, Point point, size_t *segment, double *t);  /* the distance */
-/** Whether the closed outline holds the point. */
+/** The distance, >= 0, from `point` to the nearest place on any segment (the closing line left out), in the outline's unit (mm in
+ *  a document). The place is at *t, between 0 and 1, of *segment. */
+double         outline_nearest       (const Outline *self, Point point, size_t *segment, double *t);
+/** Whether the closed outline holds the point: an odd number of meetings ahead of it at its station. */
 bool           outline_contains      (const Outline *self, Point point);
 
 /* Changes. Each returns CORE_OK and a new outline in *made, or a reason with *made untouched. Indexes out of range are
@@ -58,14 +60,15 @@ CoreStatus outline_with_node_kind (const Outline *self, size_t node, NodeKind ki
  *  behind `segment`) or an arc (a quarter ellipse with its ends' tangents along the axes, the belly on the outer side: away
  *  from the other nodes' middle, without others the side of greater y; CORE_OFF_ITS_ARC when its ends share x or y). */
 CoreStatus outline_with_segment_kind (const Outline *self, size_t segment, SegmentKind kind, Outline **made);
-/** Puts a node on a segment at t, smooth on a curve or an arc; the shape stays exactly. CORE_OUT_OF_RANGE unless 0 < t < 1. */
+/** Puts a node on a segment at the fraction t of its run, smooth on a curve or an arc; the shape stays exactly.
+ *  CORE_OUT_OF_RANGE unless 0 < t < 1. */
 CoreStatus outline_with_node_inserted (const Outline *self, size_t segment, double t, Outline **made);
 /** Takes a node out; its two segments become one: the one that they were cut from, a line for two lines, else a curve that
  *  keeps the outer tangents and lies closest to them. An end takes its segment along. CORE_TOO_FEW_NODES when only two
  *  nodes are left. */
 CoreStatus outline_without_node (const Outline *self, size_t node, Outline **made);
-/** Cuts the corner at a node (not an end): two nodes `length` before and after it along the outline (at most half of
- *  each neighbouring segment), joined by a straight line. CORE_OUT_OF_RANGE at an end or unless length > 0. */
+/** Cuts the corner at a node (not an end): two nodes `length` (mm in a document) before and after it along the outline (at most
+ *  half of each neighbouring segment), joined by a straight line. CORE_OUT_OF_RANGE at an end or unless length > 0. */
 CoreStatus outline_with_node_split (const Outline *self, size_t node, double length, Outline **made);
 /** Makes one node of `node` and the next, at their middle; the segment between goes. CORE_TOO_FEW_NODES likewise. */
 CoreStatus outline_with_nodes_joined (const Outline *self, size_t node, Outline **made);

@@ -44,15 +44,14 @@ typedef struct {
   int pieces;          /* how many pieces the chord has */
 } StationCut;
 
-/** Cuts the surface at station y >= 0 (a carried root: also inboard of it). CORE_OUT_OF_RANGE beyond tip or inside an open gap
- *  (by more than 1e-9 of the span); else as planform_measure. At a step of the chord the outboard side counts, at the tip the
- *  inboard. Allocates nothing.
+/** Cuts the surface at station y >= 0 (a carried root: also inboard of it), in the outline's unit (mm in a document).
+ *  CORE_OUT_OF_RANGE beyond tip or inside an open gap (by more than 1e-9 of the span); else as planform_measure. At a step of the
+ *  chord the outboard side counts, at the tip the inboard. Allocates nothing.
  *  cost  0.1 µs for six segments, 0.5 µs for 10,000 */
 CoreStatus planform_cut (const Outline *outline, PlanformSides sides, double y, StationCut *cut);
 
-/** Area moments of the whole surface as a thin even sheet, about the datum and the centre line; both halves (one for a fin).
- *  From the boundary by Green's theorem. Units: length to the 2nd, 1st, 4th power. Returns as planform_measure, but never
- *  CORE_NO_MEMORY. */
+/** Area moments of a whole surface as a thin even sheet, about the datum and the centre line; both halves (one for a fin).
+ *  In the outline's unit (mm in a document) to the 2nd power for the area, the 1st for the centroid, the 4th for xx and yy. */
 typedef struct {
   double area;
   double x;       /* centroid, aft of the datum */
@@ -60,9 +59,11 @@ typedef struct {
   double xx, yy;  /* ∫ (x - x̄)² dA and ∫ y² dA over the surface */
 } AreaMoments;
 
+/** The surface's area moments, from the boundary by Green's theorem. *moments is set on success; returns as planform_measure, but
+ *  never CORE_NO_MEMORY. */
 CoreStatus planform_moments (const Outline *outline, PlanformSides sides, AreaMoments *moments);
 
 /** Stations at which the shape changes kind: nodes and turns of y, rising, from the root (0 when carried) to the tip, no two
- *  closer than 1e-6 of the span. Writes at most `room` and returns how many there are; 0 when planform_measure would fail.
- *  The lattice's strips end there. */
+ *  closer than 1e-6 of the span; in the outline's unit (mm in a document). Writes at most `room` and returns how many there are;
+ *  0 when planform_measure would fail. The lattice's strips end there. */
 size_t planform_breaks (const Outline *outline, PlanformSides sides, double stations[], size_t room);

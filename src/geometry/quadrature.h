@@ -18,5 +18,6 @@ typedef struct {
 
 /** Adds the integrals from `from` to `to` to sums[]. Gauss–Legendre with 10 places and Kronrod's extension to 21; a panel
  *  that is not accurate enough is halved, at most 24 times.
+ *  from, to  radians where the variable is an angle, a fraction 0..1 of a run otherwise;  sums  the integrand's unit times that
  *  source  Kronrod, Nodes and Weights of Quadrature Formulas, 1965; the digits as in Piessens et al., QUADPACK, 1983 */
 void quadrature_add (const Quadrature *self, double from, double to, double sums[]);
