@@ -11,7 +11,8 @@ typedef void (*BodyFlow) (void *data, const double x[], size_t count, double cro
  *  flow      cross flow along the body; NULL takes 1 everywhere (slender-body theory without a wing)
  *  wing_leading_x, wing_trailing_x  the root chord inside the body: there the flow follows the wing and adds nothing;
  *            pass leading >= trailing for no wing
- *  moment    nose-up positive, in length³ per radian, set on success
+ *  moment    nose-up positive, in length³ per radian (the outline's unit: m³ from metres), set on success
+ *  returns   CORE_OK; CORE_NO_AREA for a body without length or width; CORE_NOT_FINITE; CORE_CROSSES_ITSELF
  *  source    Multhopp, Zur Aerodynamik des Flugzeugrumpfes (1941), NACA TM 1036 (1942) */
 CoreStatus body_pitching_moment (const Outline *outline, BodyFlow flow, void *data,
                                  double wing_leading_x, double wing_trailing_x, double *moment);

@@ -41,7 +41,8 @@ struct Lattice {
   bool is_solved;
 };
 
-/** Solves with the panels that are laid out in self->mesh. */
+/** Solves with the panels that are laid out in self->mesh. CORE_OK; CORE_SINGULAR; CORE_NO_MEMORY. */
 CoreStatus lattice_solve_panels (Lattice *self, const Question *question, Solution *solution);
-/** Lift and its moment of one surface with these circulations, a panel each, both sides. */
+/** Lift and its moment about x = 0 of one surface with these circulations over 4π V for one radian, a panel each, both sides: over
+ *  dynamic pressure, so an area and an area times a length, per radian. */
 Load lattice_load_of_surface (const Mesh *mesh, const MeshSurface *surface, const double circulation[]);

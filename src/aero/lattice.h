@@ -54,8 +54,8 @@ typedef struct {
 
 /** Memory for the solves, grown as needed and kept from call to call; one user at a time. */
 typedef struct Lattice Lattice;
-Lattice *lattice_new  (void);
-void     lattice_free (Lattice *self);   /* NULL is fine */
+Lattice *lattice_new  (void);              /* NULL when there is no memory; free it with lattice_free */
+void     lattice_free (Lattice *self);     /* NULL is fine */
 
 typedef enum {
   LATTICE_NEUTRAL_POINT = 0,
@@ -85,13 +85,14 @@ CoreStatus lattice_solve (Lattice *self, const LatticeSurface surfaces[], size_t
  *  source    Etkin and Reid, Dynamics of Flight, 3rd ed., section 5.4, for the definition */
 double lattice_pitch_damping (const LatticeResult *result, double axis_x, double chord);
 
-/** How lift is spread over one surface in company: at each strip's station the section's lift coefficient over the surface's own.
- *  Of the incidence alone: washout and deflected controls come on top.
- *  stations  up to `room` entries, from the root outboard;  returns how many strips there are. Needs a solve that succeeded. */
+/** Lift at one strip: its station and chord, in the outlines' unit, and the section's lift coefficient over the surface's own. */
 typedef struct { double station, chord, lift_ratio; } LatticeStation;
+/** How lift is spread over one surface in company, of the incidence alone: washout and deflected controls come on top.
+ *  stations  up to `room` entries, from the root outboard;  returns how many strips there are. Needs a solve that succeeded. */
 size_t lattice_span_loading (const Lattice *self, size_t surface, LatticeStation stations[], size_t room);
 
 /** Vertical flow at points in the plane z for one radian of incidence, from the last solve (which must have succeeded):
- *  w / (V α), up positive (upwash ahead of the wing, negative behind), on the centre line. For the body's strips.
+ *  w / (V α), up positive (upwash ahead of the wing, negative behind), on the centre line (just beside it, within the
+ *  innermost strip, unless there is an open gap). For the body's strips. x and z in the outlines' unit.
  *  accuracy  1 % ahead and behind; inside a surface's chord it is that of single vortices and means nothing. Always finite. */
 void lattice_upwash (const Lattice *self, const double x[], size_t count, double z, double upwash[]);

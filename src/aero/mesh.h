@@ -35,4 +35,5 @@ typedef struct {
  *  returns  CORE_OK; what stations_gather gives; CORE_SINGULAR for a strip without chord or surfaces one in the other */
 CoreStatus mesh_build (Mesh *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options,
                        int coarseness);
+/** Frees the memory and leaves it empty, fit for another build. */
 void mesh_clear (Mesh *self);

@@ -13,7 +13,7 @@ typedef enum {
 /** One figure with one standard deviation. */
 typedef struct { double value, sigma; } Spreading;
 
-/** Lift slope of the section over thin-plate theory's 2π, at a Reynolds number of its chord (> 0; held at the table's ends,
+/** Lift slope of the section over thin-plate theory's 2π (a ratio), at a Reynolds number of its chord (> 0; held at the table's ends,
  *  20 000 and 200 000).
  *  source  cautious values, from memory of the trends in: Gutierrez-Castillo et al., J. Wind Eng. Ind. Aerodyn. 208 (2021), 104459 (plates
  *          of aspect ratio 1 to 8 at 40 000 to 200 000: within 5 % of a finite-wing formula); Winslow et al., Basic Understanding of
@@ -21,6 +21,7 @@ typedef struct { double value, sigma; } Spreading;
  *          thick sections fall off below 100 000); Jacobs and Sherman, NACA Report 586 (1937) */
 Spreading section_slope_ratio (SectionClass class, double reynolds);
 
-/** Greatest lift coefficient of a whole wing with that section; its deviation is half the trade's band.
+/** Greatest lift coefficient (no unit) of a whole wing with that section, at a Reynolds number of its chord (> 0; held at the table's
+ *  ends, 30 000 and 150 000); its deviation is half the trade's band.
  *  source  common practice, no source; trends after NACA Report 586 */
 Spreading section_greatest_lift (SectionClass class, double reynolds);

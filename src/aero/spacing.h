@@ -23,10 +23,11 @@ typedef struct { size_t first, last; int strips; } SpacingWish;
 /** How many strips each piece between ends gets. The first surface gets what it wishes (never less than one a piece),
  *  shared out half-way between such counts as make strips on the two sides of an end equally wide and those that the
  *  others wish; where it has no share, strips are as fine.
- *  ends, end_count, kind  as in Spacing;  wishes  one a surface;  strips  end_count - 1 entries, set */
+ *  ends, end_count, kind  as in Spacing, any one unit of length (mm or m: only ratios count)
+ *  wishes  one a surface;  strips  end_count - 1 entries, set */
 void spacing_share_out (const double ends[], size_t end_count, LatticeSpacing kind, const SpacingWish wishes[], size_t count,
                         int strips[]);
 
-/** Fills the strips' edges (one more than strips) and the stations of their control points.
+/** Fills the strips' edges (one more than strips) and the stations of their control points, in the unit of the ends (mm or m).
  *  pinned  lent, as many entries as edges */
 void spacing_fill (const Spacing *self, double pinned[], double edges[], double controls[]);

@@ -23,9 +23,11 @@ typedef struct {
  *           CORE_NOT_FINITE; CORE_NO_MEMORY */
 CoreStatus stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options,
                             int coarseness);
+/** Frees the memory and leaves it empty, fit for another gathering. */
 void stations_clear (Stations *self);
 
-/** Height of a surface at station y: flat inboard of its root, then rising by its dihedral and each bend's from there. */
+/** Height z of a surface at station y, in the outlines' unit (mm or m), up positive: flat inboard of its root, then rising by its
+ *  dihedral and each bend's from there. */
 double station_height (const LatticeSurface *surface, double root, double y);
 
 /** Makes room for `count` entries of `size` bytes; what was there is kept. False when there is no memory. */

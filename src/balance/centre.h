@@ -11,7 +11,7 @@ typedef struct {
   double own_roll, own_pitch, own_yaw;   /* kg m² */
 } MassItem;
 
-/** Sets own_* as a solid cuboid: length along x, width along y, height along z, m. */
+/** Sets own_* (kg m²) as a solid cuboid of item->mass: length along x, width along y, height along z, metres, >= 0. */
 void mass_item_as_box (MassItem *item, double length, double width, double height);
 
 typedef struct {
