@@ -109,10 +109,10 @@ report_neutral_point (const Figures *figures, Units units)
   if (!isfinite (point->x_mm))
     return table;
   add (&table, _("by the vortex lattice, without body"), units_length (units, point->lattice_x_mm), NULL);
-  add (&table, _("the body's shift"), units_length (units, point->body_shift_mm),
-       g_strdup (aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by Multhopp's strips") : _("no body is drawn")));
   if (point->section_shift_mm != 0)
     add (&table, _("of it the sections' shift"), units_length (units, point->section_shift_mm), g_strdup (_("by class and Reynolds number")));
+  add (&table, _("the body's shift"), units_length (units, point->body_shift_mm),
+       g_strdup (aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by Multhopp's strips") : _("no body is drawn")));
   if (point->propeller_to_mm != 0)
     add (&table, _("the propeller's shift"), propeller_shift (point, units), g_strdup (_("not counted; held in the deviation")));
   add (&table, _("by handbook formulas, with body"), units_length (units, point->handbook_x_mm), NULL);

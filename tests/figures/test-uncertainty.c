@@ -192,6 +192,20 @@ START_TEST (what_is_measured_is_known_better)
 }
 END_TEST
 
+/* Whoever says what the sections are knows more than whoever does not. */
+START_TEST (a_stated_section_is_known_better_than_none)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (100, 640, 110)), *tail = surface_new ("tail", ROLE_TAILPLANE, rectangle (420, 240, 55));
+  Aeroplane *unstated = with_surface (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 640, 110)), "tail", ROLE_TAILPLANE,
+                                      rectangle (420, 240, 55));
+
+  wing->section = SECTION_FLAT_BOTTOMED;
+  tail->section = SECTION_FLAT_PLATE;
+  ck_assert_double_lt (sigma_of (with_part (with_piece (with_piece (aeroplane_new (), wing), tail), "ballast", 160, 130)),
+                       sigma_of (with_part (unstated, "ballast", 160, 130)));
+}
+END_TEST
+
 /* The greatest is named first, and what fell out of the list still counts. */
 START_TEST (the_greatest_shares_are_kept_in_order)
 {
@@ -217,6 +231,7 @@ main (void)
   tcase_add_test (tests, the_margins_deviation_is_that_of_both_points);
   tcase_add_test (tests, a_light_part_has_a_long_way_to_make_good);
   tcase_add_test (tests, what_is_measured_is_known_better);
+  tcase_add_test (tests, a_stated_section_is_known_better_than_none);
   tcase_add_test (tests, the_greatest_shares_are_kept_in_order);
   return run_suite (suite_create ("uncertainty"), tests);
 }
