@@ -7,9 +7,10 @@ typedef struct AeroplaneIndex AeroplaneIndex;
 
 /** At most 2^32 - 1 pieces. Sorting, not hashing alone, so that no choice of ids makes it slow. */
 AeroplaneIndex *aeroplane_index_new   (Piece *const pieces[], size_t count);
-AeroplaneIndex *aeroplane_index_ref   (AeroplaneIndex *self);
-void            aeroplane_index_unref (AeroplaneIndex *self);
+AeroplaneIndex *aeroplane_index_ref   (AeroplaneIndex *self);     /* one reference more, the caller's */
+void            aeroplane_index_unref (AeroplaneIndex *self);     /* gives one back; the last frees */
 
+/** How many pieces are of that kind. */
 size_t aeroplane_index_count (const AeroplaneIndex *self, PieceKind kind);
 /** The place of the nth piece of that kind; nth below the count of the kind. */
 size_t aeroplane_index_nth   (const AeroplaneIndex *self, PieceKind kind, size_t nth);

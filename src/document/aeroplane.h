@@ -14,7 +14,7 @@ typedef struct { const char *name; Target target; bool tailless; } AeroplaneTrai
 Aeroplane *aeroplane_new   (void);                        /* empty; target 5, 15, 12 */
 /** One of `count` pieces at once; the pieces are taken, the array is lent. To be preferred to many aeroplane_with_added. */
 Aeroplane *aeroplane_from_pieces (AeroplaneTraits traits, Piece *const takes[], size_t count);
-Aeroplane *aeroplane_ref   (const Aeroplane *self);
+Aeroplane *aeroplane_ref   (const Aeroplane *self);       /* one reference more, the caller's; not NULL */
 void       aeroplane_unref (Aeroplane *self);             /* NULL is fine */
 bool       aeroplane_equal (const Aeroplane *a, const Aeroplane *b);   /* by value */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Aeroplane, aeroplane_unref)
@@ -28,38 +28,77 @@ typedef struct {
   const char *before, *behind;                     /* comments outside the root */
   const char *target_attributes, *target_inside;
 } AeroplaneKept;
+/** Those texts, lent as long as the aeroplane lives. */
 AeroplaneKept aeroplane_kept (const Aeroplane *self);
 
 /* Pieces stand in the order of the file. What comes back is lent and lives as long as the aeroplane. */
-size_t           aeroplane_piece_count (const Aeroplane *self);
-const Piece     *aeroplane_piece       (const Aeroplane *self, size_t index);
-size_t           aeroplane_count       (const Aeroplane *self, PieceKind kind);
-const Piece     *aeroplane_nth         (const Aeroplane *self, PieceKind kind, size_t index);
+size_t           aeroplane_piece_count (const Aeroplane *self);                   /* of all kinds */
+const Piece     *aeroplane_piece       (const Aeroplane *self, size_t index);     /* by its place; index < piece count */
+size_t           aeroplane_count       (const Aeroplane *self, PieceKind kind);   /* of one kind */
+const Piece     *aeroplane_nth         (const Aeroplane *self, PieceKind kind, size_t index);     /* of one kind; index < its count */
 const Piece     *aeroplane_find        (const Aeroplane *self, const char *id);   /* NULL when there is none; id may be NULL */
-static inline const Surface   *aeroplane_surface   (const Aeroplane *self, size_t i) { return (const Surface *)   aeroplane_nth (self, PIECE_SURFACE, i); }
-static inline const Body      *aeroplane_body      (const Aeroplane *self, size_t i) { return (const Body *)      aeroplane_nth (self, PIECE_BODY, i); }
-static inline const Structure *aeroplane_structure (const Aeroplane *self, size_t i) { return (const Structure *) aeroplane_nth (self, PIECE_STRUCTURE, i); }
-static inline const Part      *aeroplane_part      (const Aeroplane *self, size_t i) { return (const Part *)      aeroplane_nth (self, PIECE_PART, i); }
-static inline const Lead      *aeroplane_lead      (const Aeroplane *self, size_t i) { return (const Lead *)      aeroplane_nth (self, PIECE_LEAD, i); }
-static inline const Mark      *aeroplane_mark      (const Aeroplane *self, size_t i) { return (const Mark *)      aeroplane_nth (self, PIECE_MARK, i); }
-/** The surface, part or body of that id, or NULL when there is none or it is of another kind. */
-const Surface   *aeroplane_surface_by_id   (const Aeroplane *self, const char *id);
-const Body      *aeroplane_body_by_id      (const Aeroplane *self, const char *id);
-const Structure *aeroplane_structure_by_id (const Aeroplane *self, const char *id);
-const Part      *aeroplane_part_by_id      (const Aeroplane *self, const char *id);
+
+/** The surface of that number, from 0 in the order of the file; i < their count. */
+static inline const Surface *
+aeroplane_surface (const Aeroplane *self, size_t i)
+{
+  return (const Surface *) aeroplane_nth (self, PIECE_SURFACE, i);
+}
+
+/** The body of that number, from 0 in the order of the file; i < their count. */
+static inline const Body *
+aeroplane_body (const Aeroplane *self, size_t i)
+{
+  return (const Body *) aeroplane_nth (self, PIECE_BODY, i);
+}
+
+/** The structure of that number, from 0 in the order of the file; i < their count. */
+static inline const Structure *
+aeroplane_structure (const Aeroplane *self, size_t i)
+{
+  return (const Structure *) aeroplane_nth (self, PIECE_STRUCTURE, i);
+}
+
+/** The part of that number, from 0 in the order of the file; i < their count. */
+static inline const Part *
+aeroplane_part (const Aeroplane *self, size_t i)
+{
+  return (const Part *) aeroplane_nth (self, PIECE_PART, i);
+}
+
+/** The lead of that number, from 0 in the order of the file; i < their count. */
+static inline const Lead *
+aeroplane_lead (const Aeroplane *self, size_t i)
+{
+  return (const Lead *) aeroplane_nth (self, PIECE_LEAD, i);
+}
+
+/** The mark of that number, from 0 in the order of the file; i < their count. */
+static inline const Mark *
+aeroplane_mark (const Aeroplane *self, size_t i)
+{
+  return (const Mark *) aeroplane_nth (self, PIECE_MARK, i);
+}
+
+/* The piece of that id, lent; NULL when there is none or it is of another kind. */
+const Surface   *aeroplane_surface_by_id   (const Aeroplane *self, const char *id);     /* NULL unless it is a surface */
+const Body      *aeroplane_body_by_id      (const Aeroplane *self, const char *id);     /* … a body */
+const Structure *aeroplane_structure_by_id (const Aeroplane *self, const char *id);     /* … a structure */
+const Part      *aeroplane_part_by_id      (const Aeroplane *self, const char *id);     /* … a part */
 /** The reference: the first surface of role wing; NULL without one. */
 const Surface   *aeroplane_reference_wing (const Aeroplane *self);
 /** An id not yet used that begins with `stem`: "part", "part-2", … A new string. */
 char            *aeroplane_free_id  (const Aeroplane *self, const char *stem);
 
-/* Changes. Each returns a new aeroplane; pieces handed in are taken. */
-Aeroplane *aeroplane_with_traits   (const Aeroplane *self, AeroplaneTraits traits);
-Aeroplane *aeroplane_with_foreign_attributes (const Aeroplane *self, const char *text);
-Aeroplane *aeroplane_with_kept     (const Aeroplane *self, AeroplaneKept kept);
-Aeroplane *aeroplane_with_added    (const Aeroplane *self, Piece *takes);
+/* Changes. Each returns a new aeroplane, one reference, the caller's; pieces handed in are taken, texts are copied. */
+Aeroplane *aeroplane_with_traits   (const Aeroplane *self, AeroplaneTraits traits);           /* name, target in % of MAC, tailless */
+Aeroplane *aeroplane_with_foreign_attributes (const Aeroplane *self, const char *text);       /* of the root; NULL or "" none */
+Aeroplane *aeroplane_with_kept     (const Aeroplane *self, AeroplaneKept kept);               /* all five of its texts */
+Aeroplane *aeroplane_with_added    (const Aeroplane *self, Piece *takes);                     /* behind the last piece */
 /** Puts `takes` where `old` stands; old is one of self's pieces (by pointer). A piece of the same id and kind costs one counted
  *  reference a piece, nothing else. */
 Aeroplane *aeroplane_with_replaced (const Aeroplane *self, const Piece *old, Piece *takes);
+/** `old`, one of self's pieces (by pointer), taken out alone: what hangs on it stays, and points nowhere. */
 Aeroplane *aeroplane_without       (const Aeroplane *self, const Piece *old);
 /** Taken out with what hangs on it: a surface's or body's structures, a part's leads. */
 Aeroplane *aeroplane_without_dependents (const Aeroplane *self, const Piece *old);

@@ -43,6 +43,7 @@ struct Draft {
 Outline *draft_outline (Draft *self, const char *subject, int line);
 /** Values of one piece that must agree with each other. */
 void draft_check_piece (Draft *self, const Piece *piece, int line);
+/** Whether the target's band runs forward to aft with its aim inside; else a problem at `line`. */
 void draft_check_target (Draft *self, int line);
 /** Ids used twice, and references to what is not there. */
 void draft_check_ids (Draft *self);

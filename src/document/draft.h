@@ -7,7 +7,7 @@
  *  Private to this room. */
 typedef struct Draft Draft;
 
-Draft *draft_new  (Problems *problems);
+Draft *draft_new  (Problems *problems);      /* an empty one; problems are lent and must live longer */
 void   draft_free (Draft *self);      /* with all that was not handed over */
 
 /** A known element begins. `parent` is the known element it stands in; ELEMENT_NONE for the root. */

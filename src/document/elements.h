@@ -58,6 +58,7 @@ typedef struct { char *name; bool tailless; double version; double from, to, aim
  *  segment  which of the elements it is */
 typedef struct { double x, y, x1, y1, x2, y2, cx, cy, rx, ry; int node; ElementId segment; } NodeRecord;
 
+/** The table's entry; id < ELEMENT_COUNT. */
 const Element *element_of (ElementId id);
 /** The element of that name which may stand in `parent`; ELEMENT_NONE when there is none. */
 ElementId element_find (ElementId parent, const char *name);
@@ -79,18 +80,21 @@ typedef struct { PieceKind piece; ElementId element; InnerKind inner, node; size
 extern const ListField element_lists[];
 extern const OutlineField element_outlines[];
 
+/** Where the piece (of the field's kind) holds that outline; the place may hold NULL. */
 static inline Outline **
 piece_outline (const OutlineField *field, Piece *piece)
 {
   return (Outline **) ((char *) piece + field->offset);
 }
 
+/** Where the piece (of the list's kind) holds that array of records; NULL in it when there are none. */
 static inline void **
 piece_list (const ListField *list, Piece *piece)
 {
   return (void **) ((char *) piece + list->array);
 }
 
+/** How many records that array has. */
 static inline size_t
 piece_list_count (const ListField *list, const Piece *piece)
 {
@@ -101,12 +105,18 @@ piece_list_count (const ListField *list, const Piece *piece)
 void piece_sort_kept (Piece *piece);
 
 /* Records by their table. `record` is a struct of the element's kind. */
-void   record_set_defaults (ElementId id, void *record);
+void   record_set_defaults (ElementId id, void *record);         /* every attribute's fallback; texts stay */
 void   record_dup_texts    (ElementId id, void *record);         /* after a plain copy: texts of its own */
 void   record_clear        (ElementId id, void *record);         /* frees its texts */
-bool   record_equal        (ElementId id, const void *a, const void *b);
+bool   record_equal        (ElementId id, const void *a, const void *b);       /* attribute by attribute; NAN equals NAN */
 
+/* Where an attribute's value is in a record of its element, lent; the attribute must be of that kind. */
+
+/** A number, in the attribute's unit (mm, g, degrees or none). */
 static inline double     *record_number (const Attribute *at, void *record) { return (double *)     ((char *) record + at->offset); }
+/** A text, VALUE_TEXT or VALUE_ID: owned by the record, or NULL. */
 static inline char      **record_text   (const Attribute *at, void *record) { return (char **)      ((char *) record + at->offset); }
+/** A flag. */
 static inline bool       *record_flag   (const Attribute *at, void *record) { return (bool *)       ((char *) record + at->offset); }
+/** A word's place in the attribute's list. */
 static inline int        *record_word   (const Attribute *at, void *record) { return (int *)        ((char *) record + at->offset); }

@@ -18,12 +18,12 @@ bool     history_is_previewing (const History *self);
 
 /** Undo and redo abandon a running drag first; false when there is nothing to go to. */
 bool        history_undo (History *self);
-bool        history_redo (History *self);
+bool        history_redo (History *self);                       /* likewise; what was undone goes with the next step */
 const char *history_undo_label (const History *self);           /* "Move Node"; NULL when there is nothing */
 const char *history_redo_label (const History *self);
 size_t      history_step_count (const History *self);           /* steps behind now */
 
-void     history_mark_saved (History *self);
+void     history_mark_saved (History *self);                    /* what is now, a running drag included, stands in the file */
 /** Says which value stands in the file, which need not be the one shown now (it was saved while the work went on); NULL: none of ours. */
 void     history_mark_saved_as (History *self, const Aeroplane *saved);
 bool     history_is_saved   (const History *self);              /* undoing back to the saved value is saved again */

@@ -19,7 +19,7 @@ typedef struct {
 
 /** Of this process, now; path and name empty. */
 JournalHead journal_head_now (void);
-void  journal_head_clear (JournalHead *head);
+void  journal_head_clear (JournalHead *head);      /* frees its texts, not itself */
 /** The lines with the empty one; a new string. */
 char *journal_head_text  (const JournalHead *head);
 /** Reads them; *body is set to what comes behind. False when it is no journal. */

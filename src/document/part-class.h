@@ -15,6 +15,7 @@ typedef struct {
 const PartClass *part_classes (void);
 /** The class of that word; NULL when unknown (word may be NULL). */
 const PartClass *part_class_find (const char *word);
-/** Deviations of a part for which none is stated: by its class; without class 10 % of mass and 3 mm. */
+/** One standard deviation, in grams, of a part of that mass, also in grams, for which none is stated: by its class; without class 10 %. */
 double part_class_mass_sigma  (const char *word, double mass);
+/** One standard deviation of its centre's place along each axis, mm: by its class; without class 3 mm. */
 double part_class_place_sigma (const char *word);

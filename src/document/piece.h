@@ -115,29 +115,29 @@ typedef struct { Piece piece; char *text; } Foreign;       /* XML text; kind PIE
 
 /** A fresh piece with the defaults of its kind (numbers that may be missing are NAN, the rest 0, aboard true). Nobody else holds
  *  it yet, so the caller fills it in. Strings and arrays in it belong to it (g_malloc family). */
-Surface   *surface_new   (const char *id, SurfaceRole role, Outline *takes);
-Body      *body_new      (const char *id);
-Structure *structure_new (const char *id, const char *of, double mass);
-Part      *part_new      (const char *id, const char *class_name);
-Lead      *lead_new      (const char *from, const char *to);
-Mark      *mark_new      (double station);
-Bay       *bay_new       (const char *id, const char *from_former, const char *to_former);
-Thrust    *thrust_new    (void);
-Foreign   *foreign_new   (const char *text);
+Surface   *surface_new   (const char *id, SurfaceRole role, Outline *takes);      /* the outline's reference is taken */
+Body      *body_new      (const char *id);                                        /* no outline yet */
+Structure *structure_new (const char *id, const char *of, double mass);           /* g; `of` may be NULL */
+Part      *part_new      (const char *id, const char *class_name);                /* class NULL: none; no mass, no size yet */
+Lead      *lead_new      (const char *from, const char *to);                      /* ids of parts */
+Mark      *mark_new      (double station);                                        /* x, mm aft of the datum */
+Bay       *bay_new       (const char *id, const char *from_former, const char *to_former);    /* names of formers */
+Thrust    *thrust_new    (void);                                                  /* at the datum, straight ahead */
+Foreign   *foreign_new   (const char *text);                                      /* XML text of one element or comment */
 
 /** A fresh copy to be changed before anybody else sees it. Cast the result to its kind. */
 Piece *piece_dup   (const Piece *piece);
-Piece *piece_ref   (const Piece *piece);
-void   piece_unref (Piece *piece);                            /* NULL is fine */
+Piece *piece_ref   (const Piece *piece);                      /* one reference more, the caller's; not NULL */
+void   piece_unref (Piece *piece);                            /* gives one back, the last frees; NULL is fine */
 bool   piece_equal (const Piece *a, const Piece *b);          /* by value; the line does not count */
 /** What is kept of an inner element, the first of possibly several entries that follow each other; NULL when nothing is. */
 const Kept *piece_kept (const Piece *piece, InnerKind inner, size_t index);
 
 const char *surface_role_word (SurfaceRole role);             /* as in the file: "wing" */
-bool        surface_role_from_word (const char *word, SurfaceRole *role);
+bool        surface_role_from_word (const char *word, SurfaceRole *role);      /* false when it is none; *role then untouched */
 const char *surface_role_name (SurfaceRole role);             /* for people, translated: "Wing" */
 const char *section_class_name (SectionClass section);        /* for people, translated: "Flat plate" */
-const char *control_kind_word (ControlKind kind);
-const char *control_kind_name (ControlKind kind);
-double      surface_pressure_ratio (const Surface *surface);  /* given, or by role */
+const char *control_kind_word (ControlKind kind);             /* as in the file: "aileron" */
+const char *control_kind_name (ControlKind kind);             /* for people, translated: "Aileron" */
+double      surface_pressure_ratio (const Surface *surface);  /* the ratio given, or by role */
 bool        surface_is_horizontal (const Surface *surface);   /* all but fins */

@@ -1,11 +1,11 @@
 #pragma once
 #include "document/aeroplane.h"
 
-/** Reads a document. Structure and values are checked here, against one table of elements, and spoken of plainly. Hardened: a
- *  document type declaration is refused, no network, no entities beyond XML's five, limits on size (64 MB), depth (64) and numbers (finite). */
+/** Reads a document. Structure and values are checked here, against one table of elements, and spoken of plainly. Hardened: a document
+ *  type declaration is refused, no network, no entities beyond XML's five, limits on size (64 MB), depth (64) and numbers (finite). */
 
 #define READER_ERROR (reader_error_quark ())
-GQuark reader_error_quark (void);
+GQuark reader_error_quark (void);     /* the domain of a ReaderError */
 typedef enum {
   READER_ERROR_UNREADABLE,   /* no such file, no permission, a folder */
   READER_ERROR_FOREIGN,      /* not XML, or XML of another kind: a photograph, an SVG */

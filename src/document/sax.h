@@ -21,8 +21,8 @@ typedef struct {
   const char *value;  size_t length;
 } SaxAttribute;
 
-SaxNamespace sax_namespace (const SaxElement *element, int index);
-SaxAttribute sax_attribute (const SaxElement *element, int index);
+SaxNamespace sax_namespace (const SaxElement *element, int index);      /* declared on it; index < namespace_count */
+SaxAttribute sax_attribute (const SaxElement *element, int index);      /* index < attribute_count; lent like the element */
 /** The text that is meant, a new string. */
 char *sax_plain (const char *text, size_t length);
 /** The value in plain text, a new string. */

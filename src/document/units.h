@@ -11,34 +11,35 @@ typedef struct { LengthUnit length; MassUnit mass; } Units;
 /* Text for reading: rounded as the trade rounds (whole mm, fractions of an inch to 1/32, whole grams below 1 kg, 0.1 oz),
  * true minus, the locale's decimal sign, no-break space before the unit. All return new strings, never NULL; a value that
  * is not finite gives "–". `_figure` leaves the unit out: it stands beside. */
-char *units_length        (Units units, double mm);
-char *units_length_figure (Units units, double mm);
-char *units_mass          (Units units, double grams);
-char *units_mass_figure   (Units units, double grams);
-char *units_area          (Units units, double mm2);            /* dm² or in² */
-char *units_area_figure   (Units units, double mm2);
-char *units_loading       (Units units, double g_per_dm2);      /* g/dm² or oz/ft² (by mass and length unit) */
-char *units_size          (Units units, double a_mm, double b_mm, double c_mm);   /* "55 × 30 × 12" without unit */
+char *units_length        (Units units, double mm);             /* of mm: "128 mm", "5 1/32 in" */
+char *units_length_figure (Units units, double mm);             /* of mm: "128" */
+char *units_mass          (Units units, double grams);          /* of grams: "212 g", "1.25 kg", "7.5 oz" */
+char *units_mass_figure   (Units units, double grams);          /* of grams: "212"; never in kg */
+char *units_area          (Units units, double mm2);            /* of square mm: in dm² or in² */
+char *units_area_figure   (Units units, double mm2);            /* of square mm: the number alone */
+char *units_loading       (Units units, double g_per_dm2);      /* of grams per dm²: g/dm² or oz/ft² (by mass and length unit) */
+char *units_size          (Units units, double a_mm, double b_mm, double c_mm);   /* of mm: "55 × 30 × 12" without unit */
 char *units_angle         (double degrees);                     /* "4°" or "2.5°" */
 char *units_percent       (double percent);                     /* whole, true minus, no-break space before the sign */
 char *units_number        (double value, int decimals);         /* a pure number, true minus; "–" unless finite */
 const char *units_length_name (Units units);                    /* "mm", "in" */
 const char *units_mass_name   (Units units);                    /* "g", "oz" */
-const char *units_area_name   (Units units);
+const char *units_area_name   (Units units);                    /* "dm²", "in²" */
 
-/* Text for editing: every digit kept, so that text typed is the value saved. Without unit. Fractions where they are exact. */
-char *units_length_exact (Units units, double mm);
-char *units_mass_exact   (Units units, double grams);
-char *units_number_exact (double value);
+/* Text for editing: every digit kept, so that text typed is the value saved. Without unit. Fractions where they are exact.
+ * New strings; "" for what is not finite. */
+char *units_length_exact (Units units, double mm);              /* of mm: "12.7", "5 1/32" */
+char *units_mass_exact   (Units units, double grams);           /* of grams: "7.48", never a fraction */
+char *units_number_exact (double value);                        /* no unit: "0.9" */
 
 /** Reads what a person typed: "1.5", "1,5", "12.5 mm", "3 1/16 in", "3-1/16", "25 1/4\"", "6.2 oz"; without a unit the
  *  user's own. Understands point and comma in every locale; "1,000" and "1.000" in the thousands pattern are never guessed.
  *  value   set on success only, mm or g or the plain number
  *  error   a sentence for the place under the field, e.g. "1,000: is that one or a thousand? Write 1 or 1000." */
 bool units_parse_length (Units units, const char *text, double *mm, GError **error);
-bool units_parse_mass   (Units units, const char *text, double *grams, GError **error);
-bool units_parse_number (const char *text, double *value, GError **error);
+bool units_parse_mass   (Units units, const char *text, double *grams, GError **error);     /* the same for grams */
+bool units_parse_number (const char *text, double *value, GError **error);                  /* no unit is understood */
 
 #define UNITS_ERROR (units_error_quark ())
-GQuark units_error_quark (void);
+GQuark units_error_quark (void);      /* the domain of a UnitsError */
 typedef enum { UNITS_ERROR_EMPTY, UNITS_ERROR_NOT_A_NUMBER, UNITS_ERROR_AMBIGUOUS, UNITS_ERROR_UNIT } UnitsError;
