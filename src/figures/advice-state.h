@@ -38,7 +38,9 @@ typedef struct {
 
 /** The state, and the surface it is about (NULL where it is about none). */
 AdviceState advice_state_of (const Figures *figures, const AdviceMeans *means, const SurfaceFigures **surface);
+/** What can be done, by the part that does it best or by lead alone. Without a target or a balance point only the part is named, and the
+ *  rest is false or NAN. */
 AdviceMeans advice_means_of (const Figures *figures);
-/** Where the advice wants the balance point: at the aim, or further forward by what keeps it one deviation clear of the aft limit. With a
- *  target only. */
+/** Where the advice wants the balance point: at the aim, or further forward by what keeps it one deviation clear of the aft limit; mm
+ *  aft of the datum. NAN without a target. */
 double advice_aim_x_mm (const Figures *figures);

@@ -26,6 +26,7 @@ typedef struct {
 
 /** Makes it new unless the aeroplane's surfaces and bodies are those it was made from. */
 void aerodynamics_update (Aerodynamics *self, Lattice *lattice, const Aeroplane *aeroplane);
+/** Frees what it holds, not itself; made anew by the next update. */
 void aerodynamics_clear  (Aerodynamics *self);
 
 /** The reference wing's figures; NULL without one. */

@@ -25,6 +25,7 @@ typedef struct {
 
 /** What a figure is about. */
 typedef enum { ABOUT_AEROPLANE, ABOUT_SURFACE, ABOUT_RAIL, ABOUT_MARK, ABOUT_CONTROL } ExplanationAbout;
+/** Which of these one figure is about; what < EXPLAIN_COUNT. */
 ExplanationAbout explanation_about (ExplainedFigure what);
 
 /** Explains one figure from what the figures hold.

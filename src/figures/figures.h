@@ -153,17 +153,18 @@ typedef struct Figures {
 /** Two memos, aerodynamics (surfaces, bodies) and balance (the rest), each with references to the pieces it was made from, so that a moved
  *  part solves nothing. One thread at a time. */
 typedef struct FiguresCache FiguresCache;
-FiguresCache *figures_cache_new  (void);
-void          figures_cache_free (FiguresCache *cache);
+FiguresCache *figures_cache_new  (void);                      /* remembers nothing yet */
+void          figures_cache_free (FiguresCache *cache);       /* figures made with it live on; NULL is fine */
 
 /** The figures of an aeroplane; one reference, the caller's. The same bits as from a fresh cache, whatever came before. */
 Figures *figures_of    (FiguresCache *cache, const Aeroplane *aeroplane);
-Figures *figures_ref   (const Figures *figures);
-void     figures_unref (Figures *figures);
+Figures *figures_ref   (const Figures *figures);      /* one reference more, the caller's; not NULL */
+void     figures_unref (Figures *figures);            /* gives one back, the last frees; NULL is fine */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Figures, figures_unref)
 
 /** Whether `check` would pass: no note is a problem and no margin negative. */
 bool figures_are_sound (const Figures *figures);
 /** The surface's entry, NULL when it is not there. */
 const SurfaceFigures *figures_of_surface (const Figures *figures, const char *id);
+/** The entry of the part with a rail of that id, NULL when it is not there. */
 const Solution       *figures_solution   (const Figures *figures, const char *part_id);

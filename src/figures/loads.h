@@ -20,10 +20,12 @@ typedef struct {
 
 /** Makes it new unless the pieces are those it was made from. */
 void loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane);
+/** Frees what it holds, not itself; made anew by the next update. */
 void loads_clear  (Loads *self);
 
-/** One standard deviation of the mass, g: as stated, else typical of the part's class or of structure. */
+/** One standard deviation of a part's mass, in grams: as stated, else typical of its class (part_class_mass_sigma). */
 double part_mass_deviation      (const Part *part);
+/** One standard deviation of a structure's mass, in grams: as stated, else 18 % of it (common practice, no source). */
 double structure_mass_deviation (const Structure *structure);
 
 /** A part as a mass: a box at its place, deviations as stated or typical of its class. */

@@ -39,4 +39,5 @@ typedef struct {
  *  that have one are given even so. The body's shift is −(dM/dα / q) / (S · C_Lα), summed over bodies, with the flow taken in the
  *  plane of the reference wing's root. */
 NeutralPointSolution neutral_point_solve (Lattice *lattice, const NeutralPointCase *wanted);
+/** Frees what it holds, not itself. */
 void neutral_point_solution_clear (NeutralPointSolution *self);

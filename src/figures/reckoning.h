@@ -14,79 +14,79 @@ typedef struct {
 typedef bool (*Reckon) (Reckoning *self);
 
 /* One more input. Labels and words are lent. A number that is not finite adds nothing. */
-void reckoning_length  (Reckoning *self, const char *label, double mm);
-/** With a decimal, for what is less than a deviation. */
+void reckoning_length  (Reckoning *self, const char *label, double mm);           /* mm, shown in the person's unit */
+/** mm, shown with a decimal (an inch with three), for what is less than a deviation. */
 void reckoning_fine_length (Reckoning *self, const char *label, double mm);
-void reckoning_mass    (Reckoning *self, const char *label, double grams);
-void reckoning_area    (Reckoning *self, const char *label, double mm2);
-void reckoning_percent (Reckoning *self, const char *label, double percent);
-/** unit  "" for a pure number */
+void reckoning_mass    (Reckoning *self, const char *label, double grams);        /* grams, shown in the person's unit */
+void reckoning_area    (Reckoning *self, const char *label, double mm2);          /* mm², shown as square dm or inches */
+void reckoning_percent (Reckoning *self, const char *label, double percent);      /* percent, every digit shown */
+/** In any other unit, which is named behind it; "" when it has no unit. */
 void reckoning_number  (Reckoning *self, const char *label, double value, int decimals, const char *unit);
-void reckoning_words   (Reckoning *self, const char *label, const char *words);
-/** Two numbers in one text, which is taken. */
+void reckoning_words   (Reckoning *self, const char *label, const char *words);   /* no number: its values are NAN */
+/** Two numbers in one text, which is taken; both as the text's kind: mm, grams, percent … */
 void reckoning_pair    (Reckoning *self, const char *label, char *takes, double value, double second);
 
-/* What they give; sigma NAN or too small to be shown: without a deviation. */
-void reckoning_gives_length (Reckoning *self, double mm, double sigma);
-void reckoning_gives_mass   (Reckoning *self, double grams, double sigma);
-void reckoning_gives_number (Reckoning *self, double value, double sigma, int decimals, const char *unit);
-/** In any other form; the text is taken. */
+/* What they give; sigma NAN or too small to be shown: without a deviation. The last one called counts. */
+void reckoning_gives_length (Reckoning *self, double mm, double sigma);           /* both mm */
+void reckoning_gives_mass   (Reckoning *self, double grams, double sigma);        /* both grams */
+void reckoning_gives_number (Reckoning *self, double value, double sigma, int decimals, const char *unit);   /* unit "": no unit */
+/** In any other form; the text is taken, value is in the unit of the figures (mm, mm², percent …). */
 void reckoning_gives        (Reckoning *self, char *takes, double value);
 /** The sentence on what the deviation is owed to: to one list or two. */
 void reckoning_owes (Reckoning *self, const Contributions *owed, const Contributions *more);
-/** Another formula or source than the usual one. Lent. */
-void reckoning_by   (Reckoning *self, const char *formula);
-void reckoning_from (Reckoning *self, const char *source);
+void reckoning_by   (Reckoning *self, const char *formula);      /* another formula than the usual one; lent */
+void reckoning_from (Reckoning *self, const char *source);       /* another source than the usual one; lent */
 /** Puts a name in the title's “%s”. Lent. */
 void reckoning_about (Reckoning *self, const char *name);
 
 /** What is always the same of a figure, each marked for translation. */
 typedef struct { const char *title, *formula, *source, *limits; } ReckoningWords;
+/** Those of one figure, untranslated; what < EXPLAIN_COUNT, EXPLAIN_NONE excepted. */
 const ReckoningWords *reckoning_words_of (ExplainedFigure what);
 
-/** The one who explains each, by themes. */
-bool reckon_static_margin (Reckoning *self);
-bool reckon_aim           (Reckoning *self);
-bool reckon_mark          (Reckoning *self);
-bool reckon_solution      (Reckoning *self);
-bool reckon_ballast       (Reckoning *self);
+/* The one who explains each, by themes, and in which unit it says the value. Of the aeroplane unless it says about what self->id is. */
+bool reckon_static_margin (Reckoning *self);      /* percent of MAC, negative when tail-heavy */
+bool reckon_aim           (Reckoning *self);      /* with both limits; mm aft of datum */
+bool reckon_mark          (Reckoning *self);      /* about a mark, by its number; mm aft of the leading edge there */
+bool reckon_solution      (Reckoning *self);      /* about a part with a rail; mm aft of datum */
+bool reckon_ballast       (Reckoning *self);      /* about a part with a rail, or with nothing to slide; grams */
 
-bool reckon_balance_point  (Reckoning *self);
-bool reckon_balance_across (Reckoning *self);
-bool reckon_balance_height (Reckoning *self);
-bool reckon_mass           (Reckoning *self);
-bool reckon_inertia_roll   (Reckoning *self);
-bool reckon_inertia_pitch  (Reckoning *self);
-bool reckon_inertia_yaw    (Reckoning *self);
+bool reckon_balance_point  (Reckoning *self);     /* mm aft of datum */
+bool reckon_balance_across (Reckoning *self);     /* mm to starboard */
+bool reckon_balance_height (Reckoning *self);     /* mm above the datum line */
+bool reckon_mass           (Reckoning *self);     /* grams of all aboard */
+bool reckon_inertia_roll   (Reckoning *self);     /* g m² about the balance point, along x */
+bool reckon_inertia_pitch  (Reckoning *self);     /* … along y */
+bool reckon_inertia_yaw    (Reckoning *self);     /* … along z */
 
-bool reckon_neutral_point (Reckoning *self);
-bool reckon_section_shift (Reckoning *self);
-bool reckon_lattice       (Reckoning *self);
-bool reckon_body_shift    (Reckoning *self);
-bool reckon_handbook      (Reckoning *self);
-bool reckon_downwash      (Reckoning *self);
-bool reckon_propeller     (Reckoning *self);
+bool reckon_neutral_point (Reckoning *self);      /* with everything counted; mm aft of datum */
+bool reckon_section_shift (Reckoning *self);      /* mm, negative forward; not where there is none */
+bool reckon_lattice       (Reckoning *self);      /* without bodies; mm aft of datum */
+bool reckon_body_shift    (Reckoning *self);      /* mm, negative forward */
+bool reckon_handbook      (Reckoning *self);      /* the second opinion, with bodies; mm aft of datum */
+bool reckon_downwash      (Reckoning *self);      /* at the first tailplane; no unit */
+bool reckon_propeller     (Reckoning *self);      /* bounds without power and at full power; mm, negative forward */
 
-bool reckon_area         (Reckoning *self);
-bool reckon_aspect_ratio (Reckoning *self);
-bool reckon_mac          (Reckoning *self);
-bool reckon_section      (Reckoning *self);
-bool reckon_lift_slope   (Reckoning *self);
-bool reckon_tail_arm     (Reckoning *self);
-bool reckon_tail_volume  (Reckoning *self);
-bool reckon_control_area (Reckoning *self);
+bool reckon_area         (Reckoning *self);       /* about a surface; mm² */
+bool reckon_aspect_ratio (Reckoning *self);       /* about a surface; no unit */
+bool reckon_mac          (Reckoning *self);       /* about a surface; mm */
+bool reckon_section      (Reckoning *self);       /* about a surface: its section's lift slope over 2π */
+bool reckon_lift_slope   (Reckoning *self);       /* about a surface, alone on its own area; per radian */
+bool reckon_tail_arm     (Reckoning *self);       /* about a surface; mm, positive aft of the wing */
+bool reckon_tail_volume  (Reckoning *self);       /* about a surface; no unit */
+bool reckon_control_area (Reckoning *self);       /* about a control, by its number; mm², both sides */
 
-bool reckon_wing_loading  (Reckoning *self);
-bool reckon_cubic_loading (Reckoning *self);
-bool reckon_stall_speed   (Reckoning *self);
-bool reckon_reynolds      (Reckoning *self);
-bool reckon_greatest_lift (Reckoning *self);
+bool reckon_wing_loading  (Reckoning *self);      /* g/dm² */
+bool reckon_cubic_loading (Reckoning *self);      /* kg/m³ */
+bool reckon_stall_speed   (Reckoning *self);      /* m/s */
+bool reckon_reynolds      (Reckoning *self);      /* about a surface, without one the first wing, at the stall; no unit */
+bool reckon_greatest_lift (Reckoning *self);      /* likewise; no unit */
 
-bool reckon_balance_deviation (Reckoning *self);
-bool reckon_neutral_deviation (Reckoning *self);
+bool reckon_balance_deviation (Reckoning *self);  /* mm, one standard deviation */
+bool reckon_neutral_deviation (Reckoning *self);  /* mm, one standard deviation */
 
-bool reckon_aeroplane_lift  (Reckoning *self);
-bool reckon_roll_damping    (Reckoning *self);
-bool reckon_pitch_damping   (Reckoning *self);
-bool reckon_span_efficiency (Reckoning *self);
-bool reckon_first_stall     (Reckoning *self);
+bool reckon_aeroplane_lift  (Reckoning *self);    /* per radian, on the first wing's area */
+bool reckon_roll_damping    (Reckoning *self);    /* dC_l / d(p b / 2V); no unit */
+bool reckon_pitch_damping   (Reckoning *self);    /* dC_m / d(q c / 2V); no unit */
+bool reckon_span_efficiency (Reckoning *self);    /* of the first wing alone; no unit */
+bool reckon_first_stall     (Reckoning *self);    /* the station, mm, of the first wing */

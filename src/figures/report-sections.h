@@ -3,17 +3,17 @@
 #include "figures/figures.h"
 #include "figures/text-table.h"
 
-/* The sections of the report for people, each a table; empty where there is nothing to say. A figure that cannot be had is "–". */
-TextTable report_balance       (const Figures *figures, Units units);
-TextTable report_neutral_point (const Figures *figures, Units units);
-TextTable report_surfaces      (const Figures *figures, Units units);
-TextTable report_controls      (const Figures *figures, Units units);
-TextTable report_mass          (const Figures *figures, Units units);
-TextTable report_parts         (const Figures *figures, Units units);
-TextTable report_solutions     (const Figures *figures, Units units);
-TextTable report_flight        (const Figures *figures, Units units);
-
-TextTable report_motion        (const Figures *figures, Units units);
+/* The sections of the report for people, each a table, the caller's until it is printed; empty where there is nothing to say. A figure
+ * that cannot be had is "–". */
+TextTable report_balance       (const Figures *figures, Units units);     /* marks, margin, balance point, limits and aim */
+TextTable report_neutral_point (const Figures *figures, Units units);     /* by both methods, with every shift */
+TextTable report_surfaces      (const Figures *figures, Units units);     /* a column each */
+TextTable report_controls      (const Figures *figures, Units units);     /* a row each: area and share of the surface */
+TextTable report_mass          (const Figures *figures, Units units);     /* all-up mass, its centre and moments of inertia */
+TextTable report_parts         (const Figures *figures, Units units);     /* a row each part and structure, also what is left out */
+TextTable report_solutions     (const Figures *figures, Units units);     /* a row each part with a rail */
+TextTable report_flight        (const Figures *figures, Units units);     /* loadings and stall */
+TextTable report_motion        (const Figures *figures, Units units);     /* lift slope, dampings, span efficiency, first stall */
 
 /** A speed as people read it: "6.5 m/s", with inches "14.5 mph"; "–" unless finite. A new string. */
 char *report_speed (Units units, double m_s);

@@ -19,7 +19,8 @@
  *    rest              gaps, thick edges, warped wood: 1.5 % of the MAC, or as much as brings the whole to 2.5 %, which is what builders
  *                      find on a plain model. Common practice, no source
  *
- *  surfaces     the figures' own copy: gets reynolds, section_slope, section_factor and, times κ, lift_slope_per_rad and its lift in company
+ *  surfaces     the figures' own copy: gets reynolds, section_slope, section_factor and, times κ, lift_slope_per_rad and its lift in
+ *               company
  *  stall_speed  m/s, for the Reynolds numbers; NAN without masses
  *  returns      NAN throughout and `status` where there is no neutral point */
 NeutralPointFigures stability_of (const Aerodynamics *aerodynamics, const Aeroplane *aeroplane, SurfaceFigures surfaces[],
@@ -29,6 +30,6 @@ NeutralPointFigures stability_of (const Aerodynamics *aerodynamics, const Aeropl
  *  rests on. */
 void stability_note (const Figures *figures, GPtrArray *notes);
 
-/** The same solve's answer to being turned; axis_x where the aeroplane turns about in pitch (NAN: nothing of pitch). One reference to
- *  the loading, the caller's. */
+/** The same solve's answer to being turned; axis_x, mm aft of the datum, is what the aeroplane turns about in pitch (NAN: the
+ *  damping in pitch is NAN). NAN throughout without a neutral point. One reference to the loading, the caller's. */
 MotionFigures motion_figures_of (const Aerodynamics *aerodynamics, const SurfaceFigures surfaces[], double axis_x);

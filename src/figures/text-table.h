@@ -9,6 +9,7 @@ typedef struct {
   GPtrArray *cells;       /* strings, row by row */
 } TextTable;
 
+/** An empty one; bit 0 of `left` is set besides. text_table_print frees it. */
 TextTable text_table_new   (unsigned columns, unsigned left);
 /** One more cell; takes the string, NULL stands for an empty one. Rows fill from the left. */
 void      text_table_cell  (TextTable *table, char *takes);
