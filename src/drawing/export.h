@@ -33,5 +33,5 @@ bool export_write (const Figures *figures, const ExportOptions *options, const c
 GBytes *export_bytes (const Figures *figures, const ExportOptions *options, GError **error);
 
 #define EXPORT_ERROR (export_error_quark ())
-GQuark export_error_quark (void);
+GQuark export_error_quark (void);     /* the domain of an ExportError */
 typedef enum { EXPORT_ERROR_FORMAT, EXPORT_ERROR_PAPER, EXPORT_ERROR_TOO_LARGE, EXPORT_ERROR_DRAWING } ExportError;

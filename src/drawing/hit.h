@@ -27,16 +27,17 @@ typedef struct {
   DimensionKind dimension;
 } Hit;
 
-/** Looks at px (x, y), from the top of the drawing down; `radius` px is how near a node or line is caught. */
+/** Looks at (x, y), pixels, from the top of the drawing down; `radius` pixels is how near a node or line is caught. */
 Hit sheet_hit (const SheetScene *scene, double x, double y, double radius);
 /** The px box of a dimension's figure, so that a field can open there; false when it is not drawn. */
 bool sheet_dimension_box (const SheetScene *scene, const Hit *dimension, Box *px);
 
-/** Where a place being pulled goes: whole units (by the ruler's present step), the centre line, other nodes' x and y, formers and
- *  ribs. Returns the snapped place and which guides to show (NAN none). `self_id`/`self_node` is what moves and does not attract;
- *  SNAP_WHOLE for self_node: none of its nodes do. */
+/** For self_node below: no node of the piece attracts. */
 #define SNAP_WHOLE ((size_t) -1)
+/** The snapped place, mm, and which guides to show through it, mm (NAN none). */
 typedef struct { Point place; double guide_x, guide_y; } Snap;
+/** Where a place being pulled goes, mm: whole units (by the ruler's present step), the centre line, other nodes' x and y, formers and
+ *  ribs. `self_id`/`self_node` is what moves and does not attract. */
 Snap sheet_snap (const SheetScene *scene, Point place, const char *self_id, size_t self_node);
 /** The smallest step that snapping uses at this zoom, mm (1 mm or 1/32 in and multiples). */
 double sheet_snap_step (const SheetScene *scene);

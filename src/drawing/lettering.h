@@ -30,7 +30,7 @@ typedef struct {
 
 /** cr may be NULL to measure only. End it with lettering_end. */
 Lettering lettering_begin (cairo_t *cr, const Look *look);
-void      lettering_end   (Lettering *self);
+void      lettering_end   (Lettering *self);     /* frees what it holds; cr is left to its owner */
 
 /** The box of the letters: their advance by the height from capital to descender. */
 Box  lettering_box  (Lettering *self, const Letters *letters);

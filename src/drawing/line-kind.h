@@ -21,9 +21,10 @@ typedef enum {
 /** Sets width, dashes, caps and joins on cr for that kind, in user units (px on screen, mm on paper). */
 void line_kind_set (cairo_t *cr, const Look *look, LineKind kind);
 
-/** Where a line of `width` user units must run so that its edges fall on whole device pixels: on half pixels for odd widths. x and y
- *  are in user units; the surface's device scale counts. Unchanged on PDF and SVG, and when cr is turned. */
+/** The x, user units, at which a line down the page of `width` user units must run so that its edges fall on whole device pixels: on
+ *  half pixels for odd widths. The surface's device scale counts. Unchanged on PDF and SVG, and when cr is turned. */
 double line_crisp_x (cairo_t *cr, double x, double width);
+/** The same for the y of a line across the page: user units, on whole or half device pixels. */
 double line_crisp_y (cairo_t *cr, double y, double width);
 
 /** Strokes a straight line with cr's width; crisp when it runs along an axis. */

@@ -20,12 +20,13 @@ typedef struct {
 } Look;
 
 typedef enum { LOOK_LIGHT, LOOK_DARK, LOOK_LIGHT_CONTRAST, LOOK_DARK_CONTRAST } LookTheme;
-/** For the screen; text_factor is the system font's size over its usual 13.5 px (larger text grows the sheet's, too). */
+/** For the screen; text_factor, a ratio > 0, is the system font's size over its usual 13.5 px (larger text grows the sheet's, too). */
 Look look_for_screen (LookTheme theme, double text_factor);
 /** For paper: black on white, ISO line widths in mm, the drawing's own lettering. */
 Look look_for_paper  (void);
+/** Makes the colour, its alpha too, what cr paints with. */
 void look_set_source (cairo_t *cr, Colour colour);
 /** A symbol's size in user units: px on screen, mm on paper, where the two are not in the ratio of `u`. */
 static inline double look_size (const Look *look, double px, double mm) { return look->paper ? mm : px; }
-/** The em that gives figures and capitals this height, in the same unit. */
+/** The em that gives figures and capitals this height, both in user units (pixels on screen, mm on paper). */
 double look_em_of_caps (const Look *look, double cap_height);

@@ -20,7 +20,8 @@ void outline_path_closed (cairo_t *cr, const SheetView *view, const Outline *out
 
 /** The place of greatest y: a wing's tip. */
 Point outline_tip (const Outline *outline);
-/** The greatest y at which the outline passes x; NAN where it does not. Half the width of a body there. */
+/** The greatest y, mm, at which the outline passes x, mm; NAN where it does not. Half the width of a body there. */
 double outline_reach_at (const Outline *outline, double x);
-/** The least and the greatest y at which the outline (not its closing line) passes x; false where it does not. A side outline's foot and top. */
+/** The least and the greatest y, mm, at which the outline (not its closing line) passes x, mm: a side outline's foot and top. False where
+ *  it does not; both are untouched then. */
 bool  outline_span_at (const Outline *outline, double x, double *low, double *high);

@@ -14,8 +14,8 @@ typedef struct {
   double widest;                             /* a column's words are cut beyond it */
 } RuledTable;
 
-RuledTable ruled_table_new   (const char *title, unsigned columns);
-void       ruled_table_clear (RuledTable *self);
+RuledTable ruled_table_new   (const char *title, unsigned columns);      /* without heads and rows; the title is lent */
+void       ruled_table_clear (RuledTable *self);                         /* frees the rows, not itself */
 /** Adds a row; the strings are taken. Returns its cells. */
 char     **ruled_table_add   (RuledTable *self, char *const takes[]);
 /** Draws it in `parts` tables side by side, each with its heads; its upper left corner at `at`. */

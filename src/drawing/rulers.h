@@ -12,9 +12,11 @@ typedef struct {
   double extent_from, extent_to;   /* the selection's, mm; NAN: none */
 } Ruler;
 
-void draw_ruler_across (cairo_t *cr, const Ruler *ruler, double width, double height);   /* along the top: from the centre line both ways */
-void draw_ruler_along  (cairo_t *cr, const Ruler *ruler, double width, double height);   /* at the start edge: aft of the datum */
-/** Where the two meet: names the unit. */
+/** Along the top, `width` by `height` pixels: from the centre line both ways. */
+void draw_ruler_across (cairo_t *cr, const Ruler *ruler, double width, double height);
+/** At the start edge, `width` by `height` pixels: aft of the datum. */
+void draw_ruler_along  (cairo_t *cr, const Ruler *ruler, double width, double height);
+/** Where the two meet, `width` by `height` pixels: names the unit. */
 void draw_ruler_corner (cairo_t *cr, const Ruler *ruler, double width, double height);
 /** The distance of labelled ticks at this zoom, mm: 1, 2, 5 × 10ⁿ mm, or halves to 32nds and whole inches. */
 double ruler_step (Units units, double scale);

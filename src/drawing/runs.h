@@ -8,17 +8,18 @@
 typedef struct { double x, from, to, band_from, band_to; Colour colour; } RailLine;      /* band_from NAN: none */
 void draw_rail (cairo_t *cr, const Look *look, const RailLine *rail);
 
-/** A lead through `count` >= 2 places, dotted, corners rounded, with plugs at both ends. `reach` is the length that it really has; what
- *  lies beyond is drawn solid in the warning colour. INFINITY: long enough. */
+/** A lead through `count` >= 2 places, dotted, corners rounded, with plugs at both ends. `reach` is the length that it really has, user
+ *  units (pixels, mm on paper); what lies beyond is drawn solid in the warning colour. INFINITY: long enough. */
 void draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, double reach);
 
-/** A thin wavy line along the page from y `from` to `to` at x: here a thing is cut short. */
+/** A thin wavy line along the page from y `from` to `to` at x, user units (pixels, mm on paper): here a thing is cut short. */
 void draw_break (cairo_t *cr, const Look *look, double x, double from, double to);
 
-/** A leader from the thing to where its number stands: a dot on an area, an arrow on an edge. */
+/** What stands on the thing: a dot on an area, an arrow on an edge. */
 typedef enum { LEADER_DOT, LEADER_ARROW } LeaderEnd;
+/** A leader from the thing to where its number stands. */
 void draw_leader (cairo_t *cr, const Look *look, Point on_thing, Point to, LeaderEnd end);
 /** A number in a circle of 6.8 mm. */
 void draw_number (Lettering *lettering, Point at, const char *number);
-/** The radius of that circle, user units. */
+/** The radius of that circle, user units (pixels, mm on paper). */
 double number_radius (const Look *look);

@@ -2,12 +2,14 @@
 #include <cairo.h>
 #include "geometry/point.h"
 
-/** A thin even section as a path: from `until` along the upper side to the leading edge and back along the lower, open at `until`.
+/** A thin even section: from `until` along the upper side to the leading edge and back along the lower, open at `until`.
  *  leading, trailing  its ends, user units, x to the right, y down
  *  thickness          share of the chord
  *  until              0..1: where it is cut; 1 gives the whole
- *  source             thickness of the four-digit sections: Abbott and von Doenhoff, Theory of Wing Sections, section 6.4; last coefficient for a closed trailing edge */
+ *  source             thickness of the four-digit sections: Abbott and von Doenhoff, Theory of Wing Sections, section 6.4; last
+ *                     coefficient for a closed trailing edge */
 typedef struct { Point leading, trailing; double thickness, until; } SectionPath;
+/** Adds it to cr's path; nothing is stroked. */
 void section_path (cairo_t *cr, const SectionPath *section);
-/** Half the thickness at x = 0..1 of the chord, share of the chord. */
+/** Half the thickness at x of the chord, of a section that is `thickness` thick at most: each a fraction of the chord, 0..1. */
 double section_half_thickness (double thickness, double x);

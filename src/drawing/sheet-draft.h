@@ -19,26 +19,27 @@ typedef struct {
   size_t taken_count;
 } SheetDraft;
 
-void sheet_take    (SheetDraft *draft, Box px);
-bool sheet_is_free (const SheetDraft *draft, Box px);
+void sheet_take    (SheetDraft *draft, Box px);            /* words keep off it from now on; beyond SHEET_TAKEN_ROOM forgotten */
+bool sheet_is_free (const SheetDraft *draft, Box px);      /* whether it meets nothing that was taken */
 /** Puts a word with a halo where it is free and inside the window, trying each place in turn; which one it took, or -1 for none. */
 int  sheet_put_word (SheetDraft *draft, const Letters tries[], size_t count);
 /** The same for a word that must be said: when no place is free the first is taken, pushed into the window and put on a plate. */
 void sheet_put_word_anyway (SheetDraft *draft, const Letters tries[], size_t count);
 
-void sheet_draw_grid    (SheetDraft *draft);
-void sheet_draw_datum   (SheetDraft *draft);
-void sheet_draw_centre_line (SheetDraft *draft);
+/* Each paints one layer of the sheet. */
+void sheet_draw_grid    (SheetDraft *draft);      /* fine and coarse, both ways */
+void sheet_draw_datum   (SheetDraft *draft);      /* across the window at x = 0 */
+void sheet_draw_centre_line (SheetDraft *draft);  /* a little beyond the shapes; all the way on an empty sheet */
 void sheet_draw_shapes  (SheetDraft *draft);      /* surfaces with their hinge lines, bodies with their formers */
 void sheet_draw_construction (SheetDraft *draft); /* of the selected reference wing's mean chord */
 void sheet_draw_leads   (SheetDraft *draft);
 void sheet_draw_parts   (SheetDraft *draft);      /* with rails and the selected one's proposal */
 void sheet_draw_signs   (SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */
 void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where they are free */
-void sheet_draw_dimensions (SheetDraft *draft);
+void sheet_draw_dimensions (SheetDraft *draft);   /* and takes their figures' places */
 void sheet_draw_faults  (SheetDraft *draft);      /* loose ends, crossings */
-void sheet_draw_nodes   (SheetDraft *draft);
-void sheet_draw_overlay (SheetDraft *draft);
+void sheet_draw_nodes   (SheetDraft *draft);      /* and handles and grips of the one thing selected; not on paper */
+void sheet_draw_overlay (SheetDraft *draft);      /* what is being done; nothing without an overlay */
 
 /** Takes the places of everything that a word must not cover. */
 void sheet_take_all (SheetDraft *draft);

@@ -5,6 +5,7 @@
 
 /** The sheet's view with its origin_x where z = 0 stands in the strip. */
 SheetView side_view_of (const SideScene *side);
+/** A part seen from the side, its own size; a propeller as high as its disc. */
 Box side_part_box (const Part *part);
 /** Foot and height of all that is drawn: bodies, fins, parts, surfaces' roots; z in y. Propellers may run out of the strip. Empty for an
  *  empty aeroplane. */

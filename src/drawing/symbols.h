@@ -6,23 +6,26 @@
  *  disc, centre lines, arrows and leaders are standard drafting; the sizes are ours: px on screen, mm on paper. */
 
 typedef enum { DISC_ON_SHEET, DISC_ON_CHORD } DiscPlace;
-/** Balance point: a quartered disc on a plate, fore-right and aft-left filled; with four arms on the sheet, larger and without on the chord. */
+/** Balance point: a quartered disc on a plate, fore-right and aft-left filled; with four arms on the sheet, larger and without on the
+ *  chord. */
 void draw_balance_disc (cairo_t *cr, const Look *look, Point at, DiscPlace where);
-/** The disc's radius, user units. */
+/** The disc's radius, user units (pixels, mm on paper). */
 double balance_disc_radius (const Look *look, DiscPlace where);
 
 /** Neutral point: an open diamond filled with the sheet; broken for a second opinion. */
 void draw_neutral_diamond (cairo_t *cr, const Look *look, Point at, bool broken);
-/** Half its length, user units; it is 0.8 as wide as long. */
+/** Half its length, user units (pixels, mm on paper); it is 0.8 as wide as long. */
 double neutral_diamond_half (const Look *look);
 
-/** Mean aerodynamic chord: a heavy bar at x from y `from` (its leading edge) to `to`, with ticks at the ends and at a quarter. */
+/** Mean aerodynamic chord: a heavy bar at x from y `from` (its leading edge) to `to`, user units (pixels, mm on paper), with ticks at the
+ *  ends and at a quarter. */
 void draw_mean_chord (cairo_t *cr, const Look *look, double x, double from, double to);
 
 /** 45° hatching, rising to the right, in a box: lines of the look's hatch width, one every hatch_step along the page. */
 void draw_hatch (cairo_t *cr, const Look *look, Box box, Colour colour);
-/** The wanted band: hatched, with firm edges fore and aft (top and bottom), or left and right when it lies along a chord. */
+/** How the wanted band lies: across the page, its edges fore and aft (top and bottom), or along a chord, its edges left and right. */
 typedef enum { BAND_ACROSS, BAND_ALONG_CHORD } BandDirection;
+/** The wanted band: hatched, with those edges firm. */
 void draw_wanted_band (cairo_t *cr, const Look *look, Box box, BandDirection direction);
 
 /** Balance mark: a bar on the mark and the finger's or pin's triangle that touches it from aft, clear of the hatch by a halo. */
@@ -32,9 +35,10 @@ void draw_section_mark (cairo_t *cr, const Look *look, Point touched, Point othe
 /** A small solid triangle whose tip stands at `tip`: the aim on a scale or rail. It points down, or up when `up`. */
 void draw_aim (cairo_t *cr, const Look *look, Point tip, bool up);
 
-/** One standard deviation to either side, from the symbol's edge (`clear` from its middle) to `reach`, ends of 9 px; nothing when it
- *  is shorter than its symbol. Across the page, or along it. */
+/** One standard deviation to either side of a symbol: from its edge (`clear` from its middle) to `reach`, user units, across the page or
+ *  along it. */
 typedef struct { Point at; double clear, reach; bool along_page; Colour colour; } Whiskers;
+/** Both whiskers, their ends 9 px long; nothing when the deviation is shorter than its symbol. */
 void draw_whiskers (cairo_t *cr, const Look *look, const Whiskers *whiskers);
 
 /** An open triangle with a stroke in it. Never stands without words. */

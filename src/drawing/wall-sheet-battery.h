@@ -5,7 +5,7 @@
  *  is drawn. New strings; `note` is a sentence when the two differ or the rail does not reach, else NULL. */
 typedef struct { char *field, *words, *note; } BatteryWords;
 
-BatteryWords battery_words_of    (const WallSheet *sheet);
-void         battery_words_clear (BatteryWords *self);
-/** "105 mm aft of datum", or ahead of it. A new string. */
+BatteryWords battery_words_of    (const WallSheet *sheet);     /* "none yet" without a battery; end it with battery_words_clear */
+void         battery_words_clear (BatteryWords *self);         /* frees the strings, not itself */
+/** x, mm: "105 mm aft of datum", or ahead of it. A new string. */
 char        *place_words (Units units, double x);

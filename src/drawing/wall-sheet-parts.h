@@ -13,8 +13,9 @@ typedef struct { PartLine *lines; size_t count; } PartList;
 
 /** Parts aboard in the order of the document, then what is built, as one line. */
 PartList part_list_of    (const Figures *figures);
-void     part_list_clear (PartList *self);
+void     part_list_clear (PartList *self);      /* frees the lines and their names, not itself */
 
-/** The table, its upper left corner at `at`: number, part, mass, place, and the sum. Beyond `most` lines it says how many more there are. */
+/** Height of capitals, mm; how many tables side by side; beyond `most` lines it says how many more there are. */
 typedef struct { double caps; unsigned side_by_side, most; } PartTableStyle;
+/** The table, its upper left corner at `at`, mm: number, part, mass, place, and the sum. */
 void     part_table_draw (SheetPen *pen, const PartList *list, Point at, PartTableStyle style);

@@ -21,6 +21,6 @@ typedef struct { int number; Point on_part, at; } Balloon;
 
 /** Finds the places where they cover least, within `within`, and takes those. */
 PlanNotes plan_notes_of    (SheetPen *pen, const SheetView *view, const PartList *parts, FreeSpace *space, Box within);
-void      plan_notes_draw  (SheetPen *pen, const PlanNotes *notes);
+void      plan_notes_draw  (SheetPen *pen, const PlanNotes *notes);      /* words with a halo, balloons with their leaders */
 PlanNotes plan_notes_copy  (const PlanNotes *self);        /* NULLs for NULLs */
 void      plan_notes_clear (PlanNotes *self);

@@ -4,7 +4,7 @@
 /** The title block, 180 × 40 mm, in the lower right corner of the border: name, the mark, the battery's place, scale, sheet, units, date,
  *  projection. Its width after ISO 7200 (from memory). */
 Box  wall_title_box  (const WallSheet *sheet);
-/** scale   of the plan, 0 when none is drawn;  section  whether something stands at full size besides */
+/** scale   of the plan, a ratio (0.4 for 1 : 2.5), 0 when none is drawn;  section  whether something stands at full size besides */
 void wall_title_draw (SheetPen *pen, double scale, bool section);
-/** "1 : 2.5". A new string. */
+/** "1 : 2.5" for the ratio 0.4; > 0. A new string. */
 char *wall_scale_text (double scale);

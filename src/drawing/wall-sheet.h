@@ -27,8 +27,9 @@ void             wall_sheet_layout_free (WallSheetLayout *self);        /* NULL 
 void             wall_sheet_draw        (const WallSheetLayout *self, cairo_t *cr);
 /** The paper's size as it lies, mm. */
 void             wall_sheet_size        (const WallSheet *sheet, double *width, double *height);
-/** The scale of plan and side view, 0.4 for 1 : 2.5; 0 when nothing is drawn yet. Whether the mark's section stands on it. */
+/** The scale of plan and side view, a ratio: 0.4 for 1 : 2.5; 0 when nothing is drawn yet. */
 double           wall_sheet_layout_scale (const WallSheetLayout *self);
+/** Whether the mark's section stands on it, whole or broken off. */
 bool             wall_sheet_layout_has_section (const WallSheetLayout *self);
 /** The aeroplane's name, or what stands for it while it has none. Lent. */
 const char      *wall_sheet_title       (const WallSheet *sheet);

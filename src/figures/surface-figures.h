@@ -13,8 +13,8 @@ void surface_figures_refer (SurfaceFigures *figures, const SurfaceFigures *refer
 /** Height of the surface's own plane over its root's leading edge at a station, mm: dihedral with its breaks. A fin has none. */
 double surface_lift (const Surface *surface, double station);
 
-/** Whether the outline of a surface that gives no planform (CORE_OUT_OF_RANGE) reaches over the centre line, a fin's below its root; else it
- *  lies where its root is to be carried. */
+/** Whether the outline of a surface that gives no planform (CORE_OUT_OF_RANGE) reaches over the centre line, a fin's below its root; else
+ *  it lies where its root is to be carried. */
 bool surface_is_beyond_the_centre (const Surface *surface);
 
 /** Says in notes what is wrong with the outline or a control, if anything is. */
