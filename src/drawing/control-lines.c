@@ -8,7 +8,7 @@ static const double depth = 16;                        /* of the whole */
 
 /* Ticks every `step`, taller at both ends. */
 static void
-draw_scale (SheetPen *pen, Point at, double length, int steps)
+draw_scale (const SheetPen *pen, Point at, double length, int steps)
 {
   pen_line (pen, 0.25, at, (Point) { at.x + length, at.y });
   for (int i = 0; i <= steps; i++)
@@ -20,7 +20,7 @@ draw_scale (SheetPen *pen, Point at, double length, int steps)
 }
 
 static void
-draw_scales (SheetPen *pen, Point at, bool wide)
+draw_scales (const SheetPen *pen, Point at, bool wide)
 {
   const double first = at.y + end_tick, second = first + 6.5, beside = at.x + length_of_inch + 2;
   const Point words = wide ? (Point) { beside + 16, second + 0.6 } : (Point) { at.x, second + 5 };
@@ -33,7 +33,7 @@ draw_scales (SheetPen *pen, Point at, bool wide)
 }
 
 void
-control_lines_draw (SheetPen *pen, Point at, ControlLinesWay way)
+control_lines_draw (const SheetPen *pen, Point at, ControlLinesWay way)
 {
   if (way != CONTROL_LINES_ALONG)
     {

@@ -6,4 +6,4 @@ typedef enum { CONTROL_LINES_WIDE, CONTROL_LINES_NARROW, CONTROL_LINES_ALONG } C
 
 /** Wide: 165 × 9 mm, the words beside the lines; narrow: 116 × 15 mm, the words below; along: the narrow ones turned to be read from the
  *  right. `at` is the upper left corner. */
-void control_lines_draw (SheetPen *pen, Point at, ControlLinesWay way);
+void control_lines_draw (const SheetPen *pen, Point at, ControlLinesWay way);

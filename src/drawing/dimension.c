@@ -64,7 +64,7 @@ figure_length (const DimensionRun *run, Box figure)
 
 /* A figure longer than its line stands beyond it, like one whose arrows have no room. */
 static Letters
-dimension_place_figure (Lettering *lettering, const Dimension *d, DimensionRun *run)
+dimension_place_figure (const Lettering *lettering, const Dimension *d, DimensionRun *run)
 {
   const Letters between = dimension_letters (lettering->look, d, run);
   const bool straight = fabs (run->along.x) > 0.99 || run->turned;
@@ -119,7 +119,7 @@ crisp_end (cairo_t *cr, Point end, Point along)
 }
 
 void
-dimension_draw (Lettering *lettering, const Dimension *d)
+dimension_draw (const Lettering *lettering, const Dimension *d)
 {
   cairo_t *cr = lettering->cr;
   const Look *look = lettering->look;
@@ -143,7 +143,7 @@ dimension_draw (Lettering *lettering, const Dimension *d)
 }
 
 Box
-dimension_figure_box (Lettering *lettering, const Dimension *d)
+dimension_figure_box (const Lettering *lettering, const Dimension *d)
 {
   DimensionRun run = dimension_run (lettering->look, d);
   const Letters letters = dimension_place_figure (lettering, d, &run);

@@ -14,8 +14,8 @@ typedef struct {
 } Dimension;
 
 /** Paints it. Arrowheads stand outside, and the figure beyond the second end, when there is no room between. */
-void dimension_draw (Lettering *lettering, const Dimension *dimension);
+void dimension_draw (const Lettering *lettering, const Dimension *dimension);
 /** The box of its figure, user units. */
-Box  dimension_figure_box (Lettering *lettering, const Dimension *dimension);
+Box  dimension_figure_box (const Lettering *lettering, const Dimension *dimension);
 /** A filled arrowhead, 9 × 3 px (3 × 0.9 mm), whose tip stands at `tip` and points along the unit vector `along`. Source colour is cr's. */
 void draw_arrowhead (cairo_t *cr, const Look *look, Point tip, Point along);

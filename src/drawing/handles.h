@@ -3,7 +3,8 @@
 #include "drawing/line-kind.h"
 #include "geometry/outline.h"
 
-/** What a hand takes hold of, and what only a screen shows. Places are user units, x to the right, y down; each leaves cr as it found it. */
+/** What a hand takes hold of, and what only a screen shows. Places are user units, x to the right, y down; each leaves cr as it found
+ *  it. */
 
 /** An outline's node by its kind: circle, dotted circle, square; filled with the selection colour when selected. */
 void draw_node (cairo_t *cr, const Look *look, Point at, NodeKind kind, bool selected);

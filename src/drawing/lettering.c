@@ -47,7 +47,7 @@ letters_size (const Lettering *self, const Letters *letters)
 
 /* Fills the layout and returns the advance. */
 static double
-lettering_load (Lettering *self, const Letters *letters)
+lettering_load (const Lettering *self, const Letters *letters)
 {
   PangoFontDescription *font = pango_font_description_new ();
   PangoRectangle logical;
@@ -91,7 +91,7 @@ letters_place_box (const Letters *letters, Box own)
 }
 
 Box
-lettering_box (Lettering *self, const Letters *letters)
+lettering_box (const Lettering *self, const Letters *letters)
 {
   return letters_place_box (letters, letters_own_box (self, letters, lettering_load (self, letters)));
 }
@@ -166,7 +166,7 @@ lettering_ink (const Lettering *self, PangoLayoutLine *line)
 }
 
 void
-lettering_draw (Lettering *self, const Letters *letters)
+lettering_draw (const Lettering *self, const Letters *letters)
 {
   cairo_t *cr = self->cr;
   const double width = lettering_load (self, letters);

@@ -33,6 +33,6 @@ Lettering lettering_begin (cairo_t *cr, const Look *look);
 void      lettering_end   (Lettering *self);     /* frees what it holds; cr is left to its owner */
 
 /** The box of the letters: their advance by the height from capital to descender. */
-Box  lettering_box  (Lettering *self, const Letters *letters);
+Box  lettering_box  (const Lettering *self, const Letters *letters);
 /** Paints them. Leaves cr's path empty and its source changed. */
-void lettering_draw (Lettering *self, const Letters *letters);
+void lettering_draw (const Lettering *self, const Letters *letters);

@@ -40,7 +40,7 @@ ruled_table_add (RuledTable *self, char *const takes[])
 }
 
 static double
-column_width (SheetPen *pen, const RuledTable *self, unsigned column)
+column_width (const SheetPen *pen, const RuledTable *self, unsigned column)
 {
   double width = self->heads[0] ? pen_width (pen, self->caps, self->heads[column]) : 0;
 
@@ -61,7 +61,7 @@ typedef struct {
 } TableDraft;
 
 static void
-draft_columns (SheetPen *pen, TableDraft *draft)
+draft_columns (const SheetPen *pen, TableDraft *draft)
 {
   double x = draft->left + air / 4;
 
@@ -76,7 +76,7 @@ draft_columns (SheetPen *pen, TableDraft *draft)
 }
 
 static void
-draw_row (SheetPen *pen, TableDraft *draft, const char *const cells[])
+draw_row (const SheetPen *pen, TableDraft *draft, const char *const cells[])
 {
   const double foot = draft->y + draft->pitch / 2 + draft->table->caps / 2;
 
@@ -90,13 +90,13 @@ draw_row (SheetPen *pen, TableDraft *draft, const char *const cells[])
 }
 
 static void
-draw_rule (SheetPen *pen, const TableDraft *draft, double width)
+draw_rule (const SheetPen *pen, const TableDraft *draft, double width)
 {
   pen_line (pen, width, (Point) { draft->left, draft->y }, (Point) { draft->right, draft->y });
 }
 
 static void
-draw_one (SheetPen *pen, TableDraft *draft, guint from, guint to)
+draw_one (const SheetPen *pen, TableDraft *draft, guint from, guint to)
 {
   draft_columns (pen, draft);
   draw_rule (pen, draft, firm);
@@ -113,7 +113,7 @@ draw_one (SheetPen *pen, TableDraft *draft, guint from, guint to)
 }
 
 void
-ruled_table_draw (SheetPen *pen, const RuledTable *self, Point at, unsigned parts)
+ruled_table_draw (const SheetPen *pen, const RuledTable *self, Point at, unsigned parts)
 {
   const guint count = self->rows->len, each = (count + parts - 1) / parts;
   double left = at.x;

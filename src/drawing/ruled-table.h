@@ -19,4 +19,4 @@ void       ruled_table_clear (RuledTable *self);                         /* free
 /** Adds a row; the strings are taken. Returns its cells. */
 char     **ruled_table_add   (RuledTable *self, char *const takes[]);
 /** Draws it in `parts` tables side by side, each with its heads; its upper left corner at `at`. */
-void       ruled_table_draw  (SheetPen *pen, const RuledTable *self, Point at, unsigned parts);
+void       ruled_table_draw  (const SheetPen *pen, const RuledTable *self, Point at, unsigned parts);

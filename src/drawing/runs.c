@@ -152,7 +152,7 @@ number_radius (const Look *look)
 }
 
 void
-draw_number (Lettering *lettering, Point at, const char *number)
+draw_number (const Lettering *lettering, Point at, const char *number)
 {
   cairo_t *cr = lettering->cr;
   const Look *look = lettering->look;

@@ -20,6 +20,6 @@ typedef enum { LEADER_DOT, LEADER_ARROW } LeaderEnd;
 /** A leader from the thing to where its number stands. */
 void draw_leader (cairo_t *cr, const Look *look, Point on_thing, Point to, LeaderEnd end);
 /** A number in a circle of 6.8 mm. */
-void draw_number (Lettering *lettering, Point at, const char *number);
+void draw_number (const Lettering *lettering, Point at, const char *number);
 /** The radius of that circle, user units (pixels, mm on paper). */
 double number_radius (const Look *look);

@@ -38,14 +38,14 @@ sheet_taper_construction (const Figures *figures, TaperConstruction *constructio
 }
 
 static void
-draw_between (SheetDraft *draft, Point from, Point to)
+draw_between (const SheetDraft *draft, Point from, Point to)
 {
   line_stroke (draft->cr, view_to_screen (draft->view, from), view_to_screen (draft->view, to));
 }
 
 /* While the reference wing is at hand: where its mean chord comes from, and where its ends and quarter stand at the centre line. */
 void
-sheet_draw_construction (SheetDraft *draft)
+sheet_draw_construction (const SheetDraft *draft)
 {
   const SurfaceFigures *reference = draft->figures->reference;
   TaperConstruction taper;

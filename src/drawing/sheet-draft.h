@@ -27,19 +27,19 @@ int  sheet_put_word (SheetDraft *draft, const Letters tries[], size_t count);
 void sheet_put_word_anyway (SheetDraft *draft, const Letters tries[], size_t count);
 
 /* Each paints one layer of the sheet. */
-void sheet_draw_grid    (SheetDraft *draft);      /* fine and coarse, both ways */
-void sheet_draw_datum   (SheetDraft *draft);      /* across the window at x = 0 */
-void sheet_draw_centre_line (SheetDraft *draft);  /* a little beyond the shapes; all the way on an empty sheet */
-void sheet_draw_shapes  (SheetDraft *draft);      /* surfaces with their hinge lines, bodies with their formers */
-void sheet_draw_construction (SheetDraft *draft); /* of the selected reference wing's mean chord */
+void sheet_draw_grid    (const SheetDraft *draft);      /* fine and coarse, both ways */
+void sheet_draw_datum   (const SheetDraft *draft);      /* across the window at x = 0 */
+void sheet_draw_centre_line (const SheetDraft *draft);  /* a little beyond the shapes; all the way on an empty sheet */
+void sheet_draw_shapes  (const SheetDraft *draft);      /* surfaces with their hinge lines, bodies with their formers */
+void sheet_draw_construction (const SheetDraft *draft); /* of the selected reference wing's mean chord */
 void sheet_draw_leads   (SheetDraft *draft);
-void sheet_draw_parts   (SheetDraft *draft);      /* with rails and the selected one's proposal */
-void sheet_draw_signs   (SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */
+void sheet_draw_parts   (const SheetDraft *draft);      /* with rails and the selected one's proposal */
+void sheet_draw_signs   (const SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */
 void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where they are free */
 void sheet_draw_dimensions (SheetDraft *draft);   /* and takes their figures' places */
 void sheet_draw_faults  (SheetDraft *draft);      /* loose ends, crossings */
-void sheet_draw_nodes   (SheetDraft *draft);      /* and handles and grips of the one thing selected; not on paper */
-void sheet_draw_overlay (SheetDraft *draft);      /* what is being done; nothing without an overlay */
+void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips of the one thing selected; not on paper */
+void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
 
 /** Takes the places of everything that a word must not cover. */
 void sheet_take_all (SheetDraft *draft);

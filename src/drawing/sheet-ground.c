@@ -80,7 +80,7 @@ draw_grid (cairo_t *cr, const SheetScene *scene, GridExtent extent)
 }
 
 void
-sheet_draw_grid (SheetDraft *draft)
+sheet_draw_grid (const SheetDraft *draft)
 {
   draw_grid (draft->cr, draft->scene, GRID_WHOLE);
 }
@@ -92,7 +92,7 @@ sheet_draw_levels (cairo_t *cr, const SheetScene *scene)
 }
 
 void
-sheet_draw_datum (SheetDraft *draft)
+sheet_draw_datum (const SheetDraft *draft)
 {
   const double y = draft->view->origin_y, margin = 12 * draft->look->u;
 
@@ -103,7 +103,7 @@ sheet_draw_datum (SheetDraft *draft)
 
 /* Runs 14 mm, and at least 28 px (on paper 4 mm), beyond what it is the middle of; along the whole window when the sheet is empty. */
 void
-sheet_draw_centre_line (SheetDraft *draft)
+sheet_draw_centre_line (const SheetDraft *draft)
 {
   const Box box = sheet_shapes_box (draft->aeroplane);
   const double x = draft->view->origin_x, beyond = fmax (14 * draft->view->scale, look_size (draft->look, 28, 4));

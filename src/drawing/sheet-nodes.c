@@ -6,7 +6,7 @@
 #include "drawing/symbols.h"
 
 static void
-draw_handles_of (SheetDraft *draft, const Outline *outline, size_t node)
+draw_handles_of (const SheetDraft *draft, const Outline *outline, size_t node)
 {
   const Point at = view_to_screen (draft->view, outline_node (outline, node));
   Point place;
@@ -18,7 +18,7 @@ draw_handles_of (SheetDraft *draft, const Outline *outline, size_t node)
 
 /* Every node on both sides; handles of the selected ones, to starboard. */
 static void
-draw_outline_nodes (SheetDraft *draft, const char *id, const Outline *outline)
+draw_outline_nodes (const SheetDraft *draft, const char *id, const Outline *outline)
 {
   const size_t count = outline_node_count (outline);
 
@@ -37,7 +37,7 @@ draw_outline_nodes (SheetDraft *draft, const char *id, const Outline *outline)
 }
 
 static void
-draw_hinge_grips (SheetDraft *draft, const Surface *surface)
+draw_hinge_grips (const SheetDraft *draft, const Surface *surface)
 {
   for (size_t i = 0; i < surface->control_count; i++)
     {
@@ -51,7 +51,7 @@ draw_hinge_grips (SheetDraft *draft, const Surface *surface)
 }
 
 static void
-draw_rail_grips (SheetDraft *draft, const Part *part)
+draw_rail_grips (const SheetDraft *draft, const Part *part)
 {
   const double x = sheet_rail_px (draft->look, draft->view, part);
 
@@ -60,7 +60,7 @@ draw_rail_grips (SheetDraft *draft, const Part *part)
 }
 
 void
-sheet_draw_nodes (SheetDraft *draft)
+sheet_draw_nodes (const SheetDraft *draft)
 {
   const char *id = selection_single (draft->selection);
   const Surface *surface = aeroplane_surface_by_id (draft->aeroplane, id);

@@ -6,7 +6,7 @@
 #include "drawing/part-symbols.h"
 
 static void
-proposal_line (SheetDraft *draft)
+proposal_line (const SheetDraft *draft)
 {
   line_kind_set (draft->cr, draft->look, LINE_PROPOSAL);
   look_set_source (draft->cr, draft->look->selection);
@@ -14,7 +14,7 @@ proposal_line (SheetDraft *draft)
 
 /* What has been drawn of an outline, the way to the next node, and both once more to port, broken. */
 static void
-draw_unfinished (SheetDraft *draft, const SheetOverlay *overlay)
+draw_unfinished (const SheetDraft *draft, const SheetOverlay *overlay)
 {
   cairo_t *cr = draft->cr;
   const Outline *outline = overlay->draft;
@@ -39,7 +39,7 @@ draw_unfinished (SheetDraft *draft, const SheetOverlay *overlay)
 
 /* A ring on the centre line: here the outline ends when it is carried there. */
 static void
-draw_closing_ring (SheetDraft *draft, Point end)
+draw_closing_ring (const SheetDraft *draft, Point end)
 {
   const Point at = view_to_screen (draft->view, end);
 
@@ -50,7 +50,7 @@ draw_closing_ring (SheetDraft *draft, Point end)
 }
 
 static void
-draw_next_node (SheetDraft *draft, const SheetOverlay *overlay)
+draw_next_node (const SheetDraft *draft, const SheetOverlay *overlay)
 {
   if (!overlay->has_draft_end)
     return;
@@ -60,7 +60,7 @@ draw_next_node (SheetDraft *draft, const SheetOverlay *overlay)
 }
 
 static void
-draw_guides (SheetDraft *draft, const SheetOverlay *overlay)
+draw_guides (const SheetDraft *draft, const SheetOverlay *overlay)
 {
   const SheetView *view = draft->view;
   const Point at = sheet_px (view, overlay->guide_x, overlay->guide_y);
@@ -73,7 +73,7 @@ draw_guides (SheetDraft *draft, const SheetOverlay *overlay)
 }
 
 static void
-draw_rubber_band (SheetDraft *draft, Box band)
+draw_rubber_band (const SheetDraft *draft, Box band)
 {
   const Box px = box_to_screen (draft->view, band);
   Colour wash = draft->look->selection;
@@ -90,7 +90,7 @@ draw_rubber_band (SheetDraft *draft, Box band)
 }
 
 static void
-draw_cursor (SheetDraft *draft, Point place)
+draw_cursor (const SheetDraft *draft, Point place)
 {
   const Point at = view_to_screen (draft->view, place);
 
@@ -105,7 +105,7 @@ draw_cursor (SheetDraft *draft, Point place)
 }
 
 static void
-draw_measured (SheetDraft *draft, const SheetOverlay *o)
+draw_measured (const SheetDraft *draft, const SheetOverlay *o)
 {
   const Point from = { o->dimension_from_x, o->dimension_from_y }, to = { o->dimension_to_x, o->dimension_to_y };
   const Point a = view_to_screen (draft->view, from), b = view_to_screen (draft->view, to);
@@ -116,14 +116,14 @@ draw_measured (SheetDraft *draft, const SheetOverlay *o)
 }
 
 static void
-draw_ghost (SheetDraft *draft, const Part *part)
+draw_ghost (const SheetDraft *draft, const Part *part)
 {
   draw_part_symbol (draft->cr, draft->look, &(PartSymbol) {
     .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_box (part)), .state = PART_PROPOSED });
 }
 
 void
-sheet_draw_overlay (SheetDraft *draft)
+sheet_draw_overlay (const SheetDraft *draft)
 {
   const SheetOverlay *overlay = draft->scene->overlay;
 

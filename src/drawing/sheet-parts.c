@@ -80,7 +80,7 @@ sheet_draw_leads (SheetDraft *draft)
 }
 
 static void
-draw_part_rail (SheetDraft *draft, const Part *part, bool selected)
+draw_part_rail (const SheetDraft *draft, const Part *part, bool selected)
 {
   const Solution *solution = part->piece.id ? figures_solution (draft->figures, part->piece.id) : NULL;
   const SheetView *view = draft->view;
@@ -98,7 +98,7 @@ draw_part_rail (SheetDraft *draft, const Part *part, bool selected)
 }
 
 static void
-draw_one_part (SheetDraft *draft, const Part *part, bool selected)
+draw_one_part (const SheetDraft *draft, const Part *part, bool selected)
 {
   const PartSymbol symbol = {
     .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_box (part)),
@@ -109,7 +109,7 @@ draw_one_part (SheetDraft *draft, const Part *part, bool selected)
 
 /* Where the selected part should be for the aim: a broken box, and an arrow beside it. */
 static void
-draw_proposal (SheetDraft *draft, const Part *part)
+draw_proposal (const SheetDraft *draft, const Part *part)
 {
   Box box = part_px (draft, part);
   double x, shift;
@@ -129,7 +129,7 @@ draw_proposal (SheetDraft *draft, const Part *part)
 }
 
 void
-sheet_draw_parts (SheetDraft *draft)
+sheet_draw_parts (const SheetDraft *draft)
 {
   const size_t count = aeroplane_count (draft->aeroplane, PIECE_PART);
   const bool one = selection_single (draft->selection) != NULL;

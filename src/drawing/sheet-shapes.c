@@ -4,7 +4,7 @@
 #include "geometry/planform.h"
 
 static void
-outline_line (SheetDraft *draft, bool selected)
+outline_line (const SheetDraft *draft, bool selected)
 {
   line_kind_set (draft->cr, draft->look, selected ? LINE_SELECTED : LINE_OUTLINE);
   look_set_source (draft->cr, selected ? draft->look->selection : draft->look->graphite);
@@ -18,7 +18,7 @@ is_selected (const SheetDraft *draft, const Piece *piece)
 
 /* A hinge line runs from end to end; each end is cut through to the trailing edge. */
 static void
-draw_control (SheetDraft *draft, const Surface *surface, const Control *control, double side)
+draw_control (const SheetDraft *draft, const Surface *surface, const Control *control, double side)
 {
   cairo_t *cr = draft->cr;
   const double station[] = { control->inner, control->outer }, hinge[] = { control->hinge_inner_x, control->hinge_outer_x };
@@ -34,7 +34,7 @@ draw_control (SheetDraft *draft, const Surface *surface, const Control *control,
 }
 
 static void
-draw_controls (SheetDraft *draft, const Surface *surface)
+draw_controls (const SheetDraft *draft, const Surface *surface)
 {
   for (size_t i = 0; i < surface->control_count; i++)
     {
@@ -56,14 +56,14 @@ surface_closes (const SheetDraft *draft, size_t surface)
 }
 
 static void
-add_surface (SheetDraft *draft, size_t i)
+add_surface (const SheetDraft *draft, size_t i)
 {
   outline_path_surface (draft->cr, draft->view, aeroplane_surface (draft->aeroplane, i), surface_closes (draft, i));
 }
 
 /* A fin seen from above is its edge on the centre line. */
 static void
-draw_fin (SheetDraft *draft, const Surface *surface)
+draw_fin (const SheetDraft *draft, const Surface *surface)
 {
   const Box box = sheet_surface_box (surface);
 
@@ -73,7 +73,7 @@ draw_fin (SheetDraft *draft, const Surface *surface)
 
 /* On paper alone: on a screen they would only be in the way. */
 static void
-draw_ribs (SheetDraft *draft, const Surface *surface)
+draw_ribs (const SheetDraft *draft, const Surface *surface)
 {
   const PlanformSides sides = surface->root_open ? PLANFORM_OPEN : PLANFORM_CARRIED;
   StationCut cut;
@@ -89,7 +89,7 @@ draw_ribs (SheetDraft *draft, const Surface *surface)
 }
 
 static void
-draw_surface (SheetDraft *draft, size_t i, bool covers)
+draw_surface (const SheetDraft *draft, size_t i, bool covers)
 {
   const Surface *surface = aeroplane_surface (draft->aeroplane, i);
 
@@ -108,7 +108,7 @@ draw_surface (SheetDraft *draft, size_t i, bool covers)
 }
 
 static void
-draw_formers (SheetDraft *draft, const Body *body)
+draw_formers (const SheetDraft *draft, const Body *body)
 {
   line_kind_set (draft->cr, draft->look, LINE_CONSTRUCTION);
   look_set_source (draft->cr, draft->look->construction);
@@ -123,7 +123,7 @@ draw_formers (SheetDraft *draft, const Body *body)
 
 /* Filled with the sheet, so that it hides what passes under it; that is then drawn broken inside it. */
 static void
-draw_body (SheetDraft *draft, const Body *body)
+draw_body (const SheetDraft *draft, const Body *body)
 {
   cairo_t *cr = draft->cr;
 
@@ -154,7 +154,7 @@ draw_body (SheetDraft *draft, const Body *body)
 
 /* The body under a wing that lies on it. */
 static void
-draw_hidden_bodies (SheetDraft *draft, size_t surface)
+draw_hidden_bodies (const SheetDraft *draft, size_t surface)
 {
   cairo_t *cr = draft->cr;
 
@@ -187,7 +187,7 @@ surface_layer (const SheetDraft *draft, const Surface *surface)
 }
 
 static void
-draw_layer (SheetDraft *draft, SurfaceLayer layer)
+draw_layer (const SheetDraft *draft, SurfaceLayer layer)
 {
   for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_SURFACE); i++)
     {
@@ -205,7 +205,7 @@ draw_layer (SheetDraft *draft, SurfaceLayer layer)
 }
 
 void
-sheet_draw_shapes (SheetDraft *draft)
+sheet_draw_shapes (const SheetDraft *draft)
 {
   draw_layer (draft, LAYER_UNDER_BODY);
   for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_BODY); i++)

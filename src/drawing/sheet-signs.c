@@ -3,7 +3,7 @@
 #include "drawing/symbols.h"
 
 static void
-draw_band (SheetDraft *draft)
+draw_band (const SheetDraft *draft)
 {
   SheetBand band;
 
@@ -18,7 +18,7 @@ draw_band (SheetDraft *draft)
 }
 
 static void
-draw_reference_chord (SheetDraft *draft)
+draw_reference_chord (const SheetDraft *draft)
 {
   const SurfaceFigures *reference = draft->figures->reference;
   Point from, to;
@@ -32,7 +32,7 @@ draw_reference_chord (SheetDraft *draft)
 
 /* Tied to the body (or the centre line) by a line in its colour, with a little air at both ends. */
 static void
-draw_neutral_point (SheetDraft *draft)
+draw_neutral_point (const SheetDraft *draft)
 {
   const NeutralPointFigures *np = &draft->figures->neutral_point;
   const double air = 2 * draft->look->u, half_width = neutral_diamond_half (draft->look) * 0.8;
@@ -55,7 +55,7 @@ draw_neutral_point (SheetDraft *draft)
 
 /* How far a point may be out, fore and aft; only where it is asked for by selecting it. Beside the sign, which is mostly the larger. */
 static void
-draw_deviation (SheetDraft *draft, Point at, double half_width, double sigma_mm)
+draw_deviation (const SheetDraft *draft, Point at, double half_width, double sigma_mm)
 {
   const double beside = half_width + 7 * draft->look->u;
 
@@ -64,7 +64,7 @@ draw_deviation (SheetDraft *draft, Point at, double half_width, double sigma_mm)
 }
 
 static void
-draw_selected_points_deviation (SheetDraft *draft)
+draw_selected_points_deviation (const SheetDraft *draft)
 {
   const Figures *figures = draft->figures;
   Point place;
@@ -77,7 +77,7 @@ draw_selected_points_deviation (SheetDraft *draft)
 }
 
 static void
-draw_marks (SheetDraft *draft)
+draw_marks (const SheetDraft *draft)
 {
   Point place;
 
@@ -98,7 +98,7 @@ draw_marks (SheetDraft *draft)
 }
 
 void
-sheet_draw_signs (SheetDraft *draft)
+sheet_draw_signs (const SheetDraft *draft)
 {
   const MassFigures *mass = &draft->figures->mass;
 

@@ -10,13 +10,13 @@ static const struct { unsigned side_by_side, most; } part_forms[BLOCK_FORMS] = {
   { 1, G_MAXUINT }, { 2, G_MAXUINT }, { 3, G_MAXUINT }, [PARTS_FORM_SHORT] = { 2, 36 }, { 1, 12 }, { 1, 5 } };
 
 static void
-draw_parts (SheetPen *pen, const SheetBlocks *self, int form, Point at)
+draw_parts (const SheetPen *pen, const SheetBlocks *self, int form, Point at)
 {
   part_table_draw (pen, &self->parts, at, (PartTableStyle) { self->caps, part_forms[form].side_by_side, part_forms[form].most });
 }
 
 static void
-draw_section (SheetPen *pen, int form, Point at)
+draw_section (const SheetPen *pen, int form, Point at)
 {
   if (form >= SECTION_FORM_MISSING)
     section_draw_missing (pen, at, missing_widths[form]);
@@ -25,7 +25,7 @@ draw_section (SheetPen *pen, int form, Point at)
 }
 
 void
-sheet_block_draw (SheetPen *pen, const SheetBlocks *self, BlockKind kind, int form, Point at)
+sheet_block_draw (const SheetPen *pen, const SheetBlocks *self, BlockKind kind, int form, Point at)
 {
   switch (kind)
     {

@@ -18,7 +18,7 @@ typedef struct {
 void        sheet_blocks_init  (SheetBlocks both[2], const WallSheet *sheet, const Look *look);
 void        sheet_blocks_clear (SheetBlocks both[2]);      /* frees what both hold, not themselves */
 /** Draws one block in a form that has a size, its upper left corner at `at`, mm. */
-void        sheet_block_draw   (SheetPen *pen, const SheetBlocks *self, BlockKind kind, int form, Point at);
+void        sheet_block_draw   (const SheetPen *pen, const SheetBlocks *self, BlockKind kind, int form, Point at);
 /** Forms of the section: whole, broken off, and the words that say why it is not there. */
 enum { SECTION_FORM_WHOLE, SECTION_FORM_BROKEN, SECTION_FORM_MISSING };
 /** Forms of the parts list from this on leave parts out, and say so. */

@@ -9,7 +9,7 @@ static const double least_length = 1;      /* mm of the aeroplane: shorter is no
 
 /* One plan's dimensions under way. */
 typedef struct {
-  SheetPen *pen;
+  const SheetPen *pen;
   const SheetView *view;
   const Aeroplane *aeroplane;
   const Surface *wing;       /* the reference; NULL without */
@@ -333,7 +333,7 @@ draw_spans (const DimensionDraft *draft, bool mark_on_plan)
 }
 
 void
-wall_dimensions_draw (SheetPen *pen, const SheetView *view, bool mark_on_plan)
+wall_dimensions_draw (const SheetPen *pen, const SheetView *view, bool mark_on_plan)
 {
   const Aeroplane *aeroplane = pen->sheet->figures->aeroplane;
   const DimensionDraft draft = {

@@ -116,7 +116,7 @@ add_more_marks (FigureRows *self)
 }
 
 void
-figure_table_draw (SheetPen *pen, Point at, double caps)
+figure_table_draw (const SheetPen *pen, Point at, double caps)
 {
   RuledTable table = ruled_table_new (_("Figures"), 2);
   FigureRows rows = { &table, pen->sheet->figures, pen->sheet->units };

@@ -2,4 +2,4 @@
 #include "drawing/wall-sheet-pen.h"
 
 /** The table of figures, its upper left corner at `at`, capitals `caps` high, mm. What cannot be had says "not yet". */
-void figure_table_draw (SheetPen *pen, Point at, double caps);
+void figure_table_draw (const SheetPen *pen, Point at, double caps);

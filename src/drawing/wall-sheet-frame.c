@@ -79,7 +79,7 @@ zone_name (bool across, int i, char name[4])
 
 /* Zones along one direction, on both edges of the sheet. near and far: the two border lines, outwards of which the strips lie. */
 static void
-draw_zones (SheetPen *pen, ZoneSide side, bool across, double near, double far)
+draw_zones (const SheetPen *pen, ZoneSide side, bool across, double near, double far)
 {
   const double edges[] = { near - strip, far };
 
@@ -101,7 +101,7 @@ draw_zones (SheetPen *pen, ZoneSide side, bool across, double near, double far)
 
 /* The title block is not cut into. */
 static void
-draw_centring_marks (SheetPen *pen, Box frame, Point middle)
+draw_centring_marks (const SheetPen *pen, Box frame, Point middle)
 {
   const double below = wall_title_box (pen->sheet).min.x < middle.x ? 0 : reach;
 
@@ -112,7 +112,7 @@ draw_centring_marks (SheetPen *pen, Box frame, Point middle)
 }
 
 void
-wall_frame_draw (SheetPen *pen)
+wall_frame_draw (const SheetPen *pen)
 {
   const Box frame = wall_frame_box (pen->sheet);
   double width, height;

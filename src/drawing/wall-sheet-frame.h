@@ -11,4 +11,4 @@ Box  wall_room_box  (const WallSheet *sheet);
 /** The lower centring mark, which reaches into that room. */
 Box  wall_lower_mark_box (const WallSheet *sheet);
 /** Border line, zones with their letters, centring marks. */
-void wall_frame_draw (SheetPen *pen);
+void wall_frame_draw (const SheetPen *pen);

@@ -38,7 +38,7 @@ typedef struct {
 } LayoutSearch;
 
 static void
-draw_views (SheetPen *pen, const SheetArrangement *arrangement, bool mark_on_plan)
+draw_views (const SheetPen *pen, const SheetArrangement *arrangement, bool mark_on_plan)
 {
   wall_plan_draw (pen, &arrangement->plan, mark_on_plan);
   if (arrangement->has_side)
@@ -95,7 +95,7 @@ emptiness_box (Box room)
 }
 
 void
-views_draw (SheetPen *pen, const SheetArrangement *arrangement)
+views_draw (const SheetPen *pen, const SheetArrangement *arrangement)
 {
   const Box room = wall_room_box (pen->sheet), words = emptiness_box (room);
 

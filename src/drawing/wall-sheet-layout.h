@@ -22,4 +22,4 @@ typedef struct {
 bool layout_search (const WallSheet *sheet, const Look *look, const SheetBlocks blocks[2], SheetArrangement *found);
 
 /** Both views with their words and numbers; on an empty sheet, that it is empty. */
-void views_draw (SheetPen *pen, const SheetArrangement *arrangement);
+void views_draw (const SheetPen *pen, const SheetArrangement *arrangement);

@@ -87,7 +87,7 @@ wall_notes_of (const WallSheet *sheet)
 }
 
 void
-wall_notes_draw (SheetPen *pen, char *const notes[], Point at, double width)
+wall_notes_draw (const SheetPen *pen, char *const notes[], Point at, double width)
 {
   const double pitch = 1.75 * caps_small, indent = 5.5;
   double y = at.y + caps_figure;

@@ -128,7 +128,7 @@ table_add_rest (RuledTable *table, size_t count)
 }
 
 void
-part_table_draw (SheetPen *pen, const PartList *list, Point at, PartTableStyle style)
+part_table_draw (const SheetPen *pen, const PartList *list, Point at, PartTableStyle style)
 {
   const MassFigures *mass = &pen->sheet->figures->mass;
   const Units units = pen->sheet->units;

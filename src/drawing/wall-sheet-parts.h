@@ -18,4 +18,4 @@ void     part_list_clear (PartList *self);      /* frees the lines and their nam
 /** Height of capitals, mm; how many tables side by side; beyond `most` lines it says how many more there are. */
 typedef struct { double caps; unsigned side_by_side, most; } PartTableStyle;
 /** The table, its upper left corner at `at`, mm: number, part, mass, place, and the sum. */
-void     part_table_draw (SheetPen *pen, const PartList *list, Point at, PartTableStyle style);
+void     part_table_draw (const SheetPen *pen, const PartList *list, Point at, PartTableStyle style);

@@ -25,7 +25,7 @@ script_letters (const SheetPen *pen, Script script, const char *text)
 }
 
 static void
-fill_box (SheetPen *pen, Box box)
+fill_box (const SheetPen *pen, Box box)
 {
   look_set_source (pen->cr, pen->look->graphite);
   cairo_rectangle (pen->cr, box.min.x, box.min.y, box_width (box), box_height (box));
@@ -33,7 +33,7 @@ fill_box (SheetPen *pen, Box box)
 }
 
 void
-pen_write (SheetPen *pen, Script script, const char *text)
+pen_write (const SheetPen *pen, Script script, const char *text)
 {
   const Letters letters = script_letters (pen, script, text);
 
@@ -44,7 +44,7 @@ pen_write (SheetPen *pen, Script script, const char *text)
 }
 
 void
-pen_dimension (SheetPen *pen, Dimension dimension)
+pen_dimension (const SheetPen *pen, Dimension dimension)
 {
   if (dimension.size == 0)
     dimension.size = look_em_of_caps (pen->look, pen->figure_caps);
@@ -54,7 +54,7 @@ pen_dimension (SheetPen *pen, Dimension dimension)
 }
 
 double
-pen_width (SheetPen *pen, double caps, const char *text)
+pen_width (const SheetPen *pen, double caps, const char *text)
 {
   const Letters letters = script_letters (pen, (Script) { .caps = caps }, text);
 
@@ -70,7 +70,7 @@ text_cut (const char *text, long characters)
 }
 
 char *
-pen_fitted (SheetPen *pen, double caps, double width, const char *text)
+pen_fitted (const SheetPen *pen, double caps, double width, const char *text)
 {
   long fits = 0, too_many = g_utf8_strlen (text, -1);
 
@@ -90,7 +90,7 @@ pen_fitted (SheetPen *pen, double caps, double width, const char *text)
 }
 
 void
-pen_write_within (SheetPen *pen, Script script, double least, double width, const char *text)
+pen_write_within (const SheetPen *pen, Script script, double least, double width, const char *text)
 {
   g_autofree char *fitted = NULL;
 
@@ -101,7 +101,7 @@ pen_write_within (SheetPen *pen, Script script, double least, double width, cons
 
 /* How many bytes of text, a whole number of characters and at least one, are `width` wide. */
 static size_t
-bytes_within (SheetPen *pen, double caps, double width, const char *text)
+bytes_within (const SheetPen *pen, double caps, double width, const char *text)
 {
   size_t bytes = 0;
 
@@ -119,7 +119,7 @@ bytes_within (SheetPen *pen, double caps, double width, const char *text)
 
 /* Puts the word behind the line if there is room, else ends the line and begins the next; a word too wide for any line is cut. */
 static void
-wrap_word (SheetPen *pen, Script script, double width, GString *line, GPtrArray *lines, const char *word)
+wrap_word (const SheetPen *pen, Script script, double width, GString *line, GPtrArray *lines, const char *word)
 {
   g_autofree char *both = line->len > 0 ? g_strconcat (line->str, " ", word, NULL) : g_strdup (word);
 
@@ -143,7 +143,7 @@ wrap_word (SheetPen *pen, Script script, double width, GString *line, GPtrArray 
 }
 
 char **
-pen_wrapped (SheetPen *pen, double caps, double width, const char *text)
+pen_wrapped (const SheetPen *pen, double caps, double width, const char *text)
 {
   g_auto (GStrv) words = g_strsplit (text, " ", -1);
   g_autoptr (GString) line = g_string_new (NULL);
@@ -179,7 +179,7 @@ paper_length_figure (Units units, double mm)
 }
 
 void
-pen_set_line (SheetPen *pen, double width)
+pen_set_line (const SheetPen *pen, double width)
 {
   cairo_set_line_width (pen->cr, width);
   cairo_set_dash (pen->cr, NULL, 0, 0);
@@ -189,14 +189,14 @@ pen_set_line (SheetPen *pen, double width)
 }
 
 void
-pen_line (SheetPen *pen, double width, Point from, Point to)
+pen_line (const SheetPen *pen, double width, Point from, Point to)
 {
   pen_set_line (pen, width);
   line_stroke (pen->cr, from, to);
 }
 
 void
-pen_box (SheetPen *pen, double width, Box box)
+pen_box (const SheetPen *pen, double width, Box box)
 {
   pen_set_line (pen, width);
   line_add_box (pen->cr, box);

@@ -24,17 +24,17 @@ void     pen_end   (SheetPen *pen);                                             
 /** Which line of text, and how: `across` is the share of its width that stands left of the place. */
 typedef struct { Point at; double caps, across; } Script;
 /** Writes one line, its foot at the place, black. */
-void   pen_write (SheetPen *pen, Script script, const char *text);
+void   pen_write (const SheetPen *pen, Script script, const char *text);
 /** Writes it no wider than `width` mm: in smaller letters down to `least` caps, then cut. */
-void   pen_write_within (SheetPen *pen, Script script, double least, double width, const char *text);
+void   pen_write_within (const SheetPen *pen, Script script, double least, double width, const char *text);
 /** A dimension, its figure in the pen's height unless it has a size. */
-void   pen_dimension (SheetPen *pen, Dimension dimension);
+void   pen_dimension (const SheetPen *pen, Dimension dimension);
 /** How wide the text is in capitals of that height, mm. */
-double pen_width (SheetPen *pen, double caps, const char *text);
+double pen_width (const SheetPen *pen, double caps, const char *text);
 /** The text in capitals `caps` mm high, or as much of it as is `width` mm wide, with three points behind it. A new string. */
-char  *pen_fitted (SheetPen *pen, double caps, double width, const char *text);
+char  *pen_fitted (const SheetPen *pen, double caps, double width, const char *text);
 /** The text in lines no wider than `width` mm, broken at blanks, or inside words that are wider alone. NULL-terminated, g_strfreev. */
-char **pen_wrapped (SheetPen *pen, double caps, double width, const char *text);
+char **pen_wrapped (const SheetPen *pen, double caps, double width, const char *text);
 
 /** A length, mm, as on the sheet, with its unit: between whole inches and a fraction the drawing's lettering wants more room than a thin
  *  space gives, lest 1 7/16 be read as 17/16. A new string. */
@@ -42,9 +42,9 @@ char  *paper_length        (Units units, double mm);
 char  *paper_length_figure (Units units, double mm);      /* the same length, mm, without its unit */
 
 /** Black, solid, `width` mm: for the path that follows. */
-void   pen_set_line (SheetPen *pen, double width);
-void   pen_line (SheetPen *pen, double width, Point from, Point to);      /* a line, black, `width` mm */
-void   pen_box  (SheetPen *pen, double width, Box box);                   /* a rectangle, likewise, `width` mm, its middle on the box */
+void   pen_set_line (const SheetPen *pen, double width);
+void   pen_line (const SheetPen *pen, double width, Point from, Point to);      /* a line, black, `width` mm */
+void   pen_box  (const SheetPen *pen, double width, Box box);                   /* a rectangle, likewise, `width` mm, middled on the box */
 
 static inline double box_width  (Box box) { return box.max.x - box.min.x; }      /* mm, of a box that is not empty */
 static inline double box_height (Box box) { return box.max.y - box.min.y; }      /* mm, likewise */

@@ -8,7 +8,7 @@
 
 /* Words and balloons find their places one after the other: each takes the candidate that costs least. */
 typedef struct {
-  SheetPen *pen;
+  const SheetPen *pen;
   const SheetView *view;
   FreeSpace *space;
   Box within;
@@ -291,7 +291,7 @@ plan_notes_new (void)
 }
 
 PlanNotes
-plan_notes_of (SheetPen *pen, const SheetView *view, const PartList *parts, FreeSpace *space, Box within)
+plan_notes_of (const SheetPen *pen, const SheetView *view, const PartList *parts, FreeSpace *space, Box within)
 {
   NotesDraft draft = { .pen = pen, .view = view, .space = space, .within = within, .notes = plan_notes_new () };
 
@@ -302,7 +302,7 @@ plan_notes_of (SheetPen *pen, const SheetView *view, const PartList *parts, Free
 }
 
 void
-plan_notes_draw (SheetPen *pen, const PlanNotes *notes)
+plan_notes_draw (const SheetPen *pen, const PlanNotes *notes)
 {
   for (guint i = 0; i < notes->words->len; i++)
     {

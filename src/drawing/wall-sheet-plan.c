@@ -11,7 +11,7 @@ wall_plan_exists (const WallSheet *sheet)
 }
 
 void
-wall_plan_draw (SheetPen *pen, const SheetView *view, bool mark_on_plan)
+wall_plan_draw (const SheetPen *pen, const SheetView *view, bool mark_on_plan)
 {
   Selection nothing = selection_none ();
   const SheetScene scene = {

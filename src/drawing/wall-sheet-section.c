@@ -13,7 +13,7 @@ static const double least_half = 2.5;        /* half height of the band where no
 
 /* One section under way; lengths mm, user units on paper. */
 typedef struct {
-  SheetPen *pen;
+  const SheetPen *pen;
   const MarkFigures *mark;
   Point nose;                /* leading edge */
   double chord, drawn;       /* the whole, and how much of it is drawn */
@@ -94,7 +94,7 @@ draw_band (const SectionDraft *draft)
 static void
 draw_shape (const SectionDraft *draft)
 {
-  SheetPen *pen = draft->pen;
+  const SheetPen *pen = draft->pen;
   const double cut = draft->drawn / draft->chord, end = draft->nose.x + draft->drawn;
 
   line_kind_set (pen->cr, pen->look, LINE_CENTRE);
@@ -133,7 +133,7 @@ typedef struct { double x, y, caps; const char *words; double words_x; Point foo
 static void
 draw_chord_dimension (const SectionDraft *draft, ChordDimension d)
 {
-  SheetPen *pen = draft->pen;
+  const SheetPen *pen = draft->pen;
   const double end = draft->nose.x + d.x;
   g_autofree char *figure = paper_length_figure (pen->sheet->units, d.x);
   const Dimension dimension = {
@@ -164,7 +164,7 @@ draw_limits (const SectionDraft *draft, double y, double pitch)
 
 /* Which section it is, and how to hold the wing: in one line or two. Returns the foot of the last. */
 static double
-draw_words (SheetPen *pen, Point at, const SectionDraft *draft, bool one_line)
+draw_words (const SheetPen *pen, Point at, const SectionDraft *draft, bool one_line)
 {
   g_autofree char *station = paper_length (pen->sheet->units, draft->mark->station_mm);
   g_autofree char *chord = paper_length (pen->sheet->units, draft->chord);
@@ -181,7 +181,7 @@ draw_words (SheetPen *pen, Point at, const SectionDraft *draft, bool one_line)
 }
 
 void
-section_draw (SheetPen *pen, Point at, SectionExtent extent)
+section_draw (const SheetPen *pen, Point at, SectionExtent extent)
 {
   const MarkFigures *mark = section_mark (pen->sheet);
   const double thickness = pen->sheet->figures->reference->surface->thickness;
@@ -201,7 +201,7 @@ section_draw (SheetPen *pen, Point at, SectionExtent extent)
 }
 
 void
-section_draw_missing (SheetPen *pen, Point at, double width)
+section_draw_missing (const SheetPen *pen, Point at, double width)
 {
   const BalanceFigures *balance = &pen->sheet->figures->balance;
   const bool has_mark = balance->mark_count > 0 && isfinite (balance->marks[0].target_mm);

@@ -21,7 +21,7 @@ wall_side_exists (const WallSheet *sheet)
 
 /* The body's length, to the right of everything. */
 static void
-draw_length (SheetPen *pen, const SheetView *view)
+draw_length (const SheetPen *pen, const SheetView *view)
 {
   const Aeroplane *aeroplane = pen->sheet->figures->aeroplane;
   const double x = view->origin_x + fmax (0, side_shapes_box (aeroplane).max.y) * view->scale + line_off;
@@ -41,7 +41,7 @@ draw_length (SheetPen *pen, const SheetView *view)
 }
 
 void
-wall_side_draw (SheetPen *pen, const SheetView *view)
+wall_side_draw (const SheetPen *pen, const SheetView *view)
 {
   Selection nothing = selection_none ();
   const SheetScene scene = {

@@ -26,7 +26,7 @@ wall_scale_text (double scale)
 
 /* A cell's border, its field name above, its words on its foot. */
 static void
-draw_cell (SheetPen *pen, Box cell, const char *field, const char *words)
+draw_cell (const SheetPen *pen, Box cell, const char *field, const char *words)
 {
   const double room = box_width (cell) - 2 * indent;
 
@@ -66,7 +66,7 @@ subtitle_words (const WallSheet *sheet)
 }
 
 static void
-draw_name (SheetPen *pen, Box cell)
+draw_name (const SheetPen *pen, Box cell)
 {
   const double room = box_width (cell) - 10;
   g_autofree char *capitals = g_utf8_strup (wall_sheet_title (pen->sheet), -1);
@@ -88,7 +88,7 @@ scale_words (double scale, bool section)
 
 /* The sign of first-angle projection: a cone cut off, from the side and from its small end. */
 static void
-draw_projection (SheetPen *pen, Box cell)
+draw_projection (const SheetPen *pen, Box cell)
 {
   const double large = 3.7, small = 1.9, length = 8.4, y = cell.max.y - 6.3, left = cell.min.x + 9.5;
   const Point eye = { left + length + 7.6, y };
@@ -115,7 +115,7 @@ draw_projection (SheetPen *pen, Box cell)
 
 /* Left open, it is a line to write on. */
 static void
-draw_date (SheetPen *pen, Box cell)
+draw_date (const SheetPen *pen, Box cell)
 {
   draw_cell (pen, cell, _("date"), pen->sheet->date);
   if (pen->sheet->date[0] == '\0')
@@ -123,7 +123,7 @@ draw_date (SheetPen *pen, Box cell)
 }
 
 static void
-draw_lower_row (SheetPen *pen, Box row, double scale, bool section)
+draw_lower_row (const SheetPen *pen, Box row, double scale, bool section)
 {
   static const double widths[] = { 38, 33, 30, 38, 41 };
   const WallSheet *sheet = pen->sheet;
@@ -149,7 +149,7 @@ draw_lower_row (SheetPen *pen, Box row, double scale, bool section)
 }
 
 void
-wall_title_draw (SheetPen *pen, double scale, bool section)
+wall_title_draw (const SheetPen *pen, double scale, bool section)
 {
   const Box box = wall_title_box (pen->sheet);
   const double column = box.max.x - side, row = box.min.y + upper, middle = box.min.y + upper / 2;

@@ -5,6 +5,6 @@
  *  projection. Its width after ISO 7200 (from memory). */
 Box  wall_title_box  (const WallSheet *sheet);
 /** scale   of the plan, a ratio (0.4 for 1 : 2.5), 0 when none is drawn;  section  whether something stands at full size besides */
-void wall_title_draw (SheetPen *pen, double scale, bool section);
+void wall_title_draw (const SheetPen *pen, double scale, bool section);
 /** "1 : 2.5" for the ratio 0.4; > 0. A new string. */
 char *wall_scale_text (double scale);
