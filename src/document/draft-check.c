@@ -24,7 +24,7 @@ subject_of (const Piece *piece)
 }
 
 static void
-check_surface (Draft *self, const Surface *surface, int line)
+check_surface (const Draft *self, const Surface *surface, int line)
 {
   g_autofree char *subject = subject_of (&surface->piece);
 
@@ -43,7 +43,7 @@ check_surface (Draft *self, const Surface *surface, int line)
 }
 
 static void
-check_structure (Draft *self, const Structure *structure, int line)
+check_structure (const Draft *self, const Structure *structure, int line)
 {
   g_autofree char *subject = subject_of (&structure->piece);
 
@@ -53,7 +53,7 @@ check_structure (Draft *self, const Structure *structure, int line)
 }
 
 static void
-check_part (Draft *self, const Part *part, int line)
+check_part (const Draft *self, const Part *part, int line)
 {
   g_autofree char *subject = subject_of (&part->piece);
 
@@ -63,7 +63,7 @@ check_part (Draft *self, const Part *part, int line)
 }
 
 void
-draft_check_piece (Draft *self, const Piece *piece, int line)
+draft_check_piece (const Draft *self, const Piece *piece, int line)
 {
   switch (piece->kind)
     {
@@ -75,7 +75,7 @@ draft_check_piece (Draft *self, const Piece *piece, int line)
 }
 
 void
-draft_check_target (Draft *self, int line)
+draft_check_target (const Draft *self, int line)
 {
   const RootRecord *root = &self->root;
   const double from = isnan (root->from) ? 5 : root->from, to = isnan (root->to) ? 15 : root->to;
@@ -119,7 +119,7 @@ ident_find (const Draft *self, const char *id)
 }
 
 static void
-check_structure_of (Draft *self, const Structure *structure)
+check_structure_of (const Draft *self, const Structure *structure)
 {
   const Ident *of = structure->of ? ident_find (self, structure->of) : NULL;
   g_autofree char *subject = subject_of (&structure->piece);
@@ -131,7 +131,7 @@ check_structure_of (Draft *self, const Structure *structure)
 }
 
 static void
-check_lead_end (Draft *self, const Lead *lead, const char *end, const char *id)
+check_lead_end (const Draft *self, const Lead *lead, const char *end, const char *id)
 {
   const Ident *part = id ? ident_find (self, id) : NULL;
   g_autofree char *quote = id ? problems_quote (id, -1) : NULL;

@@ -47,7 +47,7 @@ distance_off (const NodeRecord *arc, Point place)
 }
 
 static bool
-check_arc (Draft *self, guint index)
+check_arc (const Draft *self, guint index)
 {
   const NodeRecord *arc = node_at (self, index);
   const Point ends[] = { place_of (node_at (self, index - 1)), place_of (arc) };
@@ -76,7 +76,7 @@ check_arc (Draft *self, guint index)
 
 /* One start, in front, and then something. */
 static bool
-check_run (Draft *self, const char *subject, int line)
+check_run (const Draft *self, const char *subject, int line)
 {
   const guint count = self->nodes->len;
 
@@ -144,7 +144,7 @@ line_of_refused_arc (const Draft *self, const Segment segments[], int line)
 
 /* What the checks of single nodes let pass and the geometry still cannot take: an arc of less than a millimetre it wants closer to its ellipse. */
 static void
-add_refusal (Draft *self, CoreStatus status, const Segment segments[], const char *subject, int line)
+add_refusal (const Draft *self, CoreStatus status, const Segment segments[], const char *subject, int line)
 {
   switch (status)
     {
@@ -164,7 +164,7 @@ add_refusal (Draft *self, CoreStatus status, const Segment segments[], const cha
 }
 
 Outline *
-draft_outline (Draft *self, const char *subject, int line)
+draft_outline (const Draft *self, const char *subject, int line)
 {
   const guint count = self->nodes->len;
   Outline *outline = NULL;

@@ -40,11 +40,11 @@ struct Draft {
 };
 
 /** The outline that the nodes gathered make, or NULL with a problem told. `subject` is the piece's, `line` the outline's. */
-Outline *draft_outline (Draft *self, const char *subject, int line);
+Outline *draft_outline (const Draft *self, const char *subject, int line);
 /** Values of one piece that must agree with each other. */
-void draft_check_piece (Draft *self, const Piece *piece, int line);
+void draft_check_piece (const Draft *self, const Piece *piece, int line);
 /** Whether the target's band runs forward to aft with its aim inside; else a problem at `line`. */
-void draft_check_target (Draft *self, int line);
+void draft_check_target (const Draft *self, int line);
 /** Ids used twice, and references to what is not there. */
 void draft_check_ids (Draft *self);
 /** Gives an id to every piece and control that has none. After draft_check_ids. */
