@@ -15,7 +15,7 @@ static const double gauss_weight[gauss_points / 2] = {
 /* ∫ w² (1 + upwash) dx so far, and the quadrature's places that still want their flow: asked for many at a time. */
 typedef struct {
   BodyFlow flow;
-  void *data;
+  const void *data;
   double sum;
   double x[most_places], weight[most_places];
   size_t count;
@@ -170,7 +170,7 @@ body_check (const Outline *outline)
 }
 
 CoreStatus
-body_pitching_moment (const Outline *outline, BodyFlow flow, void *data,
+body_pitching_moment (const Outline *outline, BodyFlow flow, const void *data,
                       double wing_leading_x, double wing_trailing_x, double *moment)
 {
   const size_t count = outline_segment_count (outline);

@@ -10,7 +10,7 @@ typedef struct {
 } Plane;
 
 static void
-cross_flow_in_plane (void *data, const double x[], size_t count, double cross_flow[])
+cross_flow_in_plane (const void *data, const double x[], size_t count, double cross_flow[])
 {
   const Plane *plane = data;
 

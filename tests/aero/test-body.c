@@ -156,7 +156,7 @@ static const double edge_x = 163.7;
 
 /* What the upwash does near a leading edge. */
 static void
-flow_like_a_root (void *data, const double x[], size_t count, double cross_flow[])
+flow_like_a_root (const void *data, const double x[], size_t count, double cross_flow[])
 {
   for (size_t i = 0; i < count; i++)
     cross_flow[i] = x[i] < edge_x ? 1 / sqrt (edge_x - x[i]) : 0;
@@ -179,7 +179,7 @@ START_TEST (upwash_that_grows_like_one_over_a_root_is_integrated)
 END_TEST
 
 static void
-flow_that_is_no_number (void *data, const double x[], size_t count, double cross_flow[])
+flow_that_is_no_number (const void *data, const double x[], size_t count, double cross_flow[])
 {
   for (size_t i = 0; i < count; i++)
     cross_flow[i] = NAN;
