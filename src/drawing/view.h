@@ -10,7 +10,8 @@ typedef struct {
 
 Point     view_to_screen   (const SheetView *view, Point place);     /* of a place, mm: .x to the right, .y down, px */
 Point     view_from_screen (const SheetView *view, double x, double y);      /* and back, of pixels: .x aft, .y to starboard, mm */
-/** The same window with the whole box, mm, inside, `margin` pixels around it; scale within the same bounds. As it is for an empty box. */
+/** The same window with the whole box, mm, inside, `margin` pixels around it; scale kept within 0.05..80 px a mm. Unchanged for an empty
+ *  box. */
 SheetView view_fitted      (const SheetView *view, Box box, double margin);
 /** Zoomed by a factor > 0 about (x, y), pixels, which stays where it is; scale kept within 0.05..80 px a mm. */
 SheetView view_zoomed      (const SheetView *view, double factor, double x, double y);
