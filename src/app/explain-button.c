@@ -34,14 +34,12 @@ button_drop (gpointer popover)
   return G_SOURCE_REMOVE;
 }
 
-/* It may not go within its own signal. The keyboard is back where it was before. */
+/* It may not go within its own signal. */
 static void
 button_closed (TrammelExplainButton *self)
 {
-  if (self->popover == NULL)
-    return;
-  g_idle_add (button_drop, g_object_ref (g_steal_pointer (&self->popover)));
-  gtk_widget_grab_focus (GTK_WIDGET (self));
+  if (self->popover != NULL)
+    g_idle_add (button_drop, g_object_ref (g_steal_pointer (&self->popover)));
 }
 
 static void
@@ -51,8 +49,7 @@ button_open (TrammelExplainButton *self)
 
   if (explanation == NULL || self->popover != NULL)
     return;
-  self->popover = explain_popover_new (explanation);
-  gtk_widget_set_parent (self->popover, GTK_WIDGET (self));
+  self->popover = explain_popover_new (explanation, GTK_WIDGET (self));
   g_signal_connect_object (self->popover, "closed", G_CALLBACK (button_closed), self, G_CONNECT_SWAPPED);
   gtk_popover_popup (GTK_POPOVER (self->popover));
 }
@@ -81,14 +78,17 @@ button_clicked (TrammelExplainButton *self)
   self->tick = gtk_widget_add_tick_callback (GTK_WIDGET (self), button_tick, NULL, NULL);
 }
 
-/* What lies open is of the aeroplane as it was. */
+/* What lies open is of the aeroplane as it was. Within a drag nothing can be opened, so that its frames need not ask. */
 static void
 button_follow (TrammelExplainButton *self)
 {
-  g_autoptr (Explanation) explanation = button_explanation (self);
+  g_autoptr (Explanation) explanation = NULL;
 
+  if (trammel_session_is_previewing (self->session))
+    return;
   if (self->popover != NULL)
     gtk_popover_popdown (GTK_POPOVER (self->popover));
+  explanation = button_explanation (self);
   gtk_widget_set_visible (GTK_WIDGET (self), explanation != NULL);
 }
 

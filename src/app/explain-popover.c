@@ -2,7 +2,7 @@
 #include "app/explain-popover.h"
 #include <glib/gi18n-lib.h>
 
-/* px, and letters of a line: wide enough that a wrapped label's height is known beforehand */
+/* px, and letters of a line */
 enum { MOST_HEIGHT = 460, STEP = 36, LINE_LETTERS = 33, FORMULA_LETTERS = 29, FOOT_LETTERS = 37, VALUE_LETTERS = 16,
        LABEL_LETTERS = 18 };
 
@@ -48,10 +48,11 @@ popover_inputs (const Explanation *explanation)
 static void
 popover_add_foot (GtkWidget *column, const char *heading, const char *text)
 {
-  GtkWidget *part = gtk_box_new (GTK_ORIENTATION_VERTICAL, 1);
+  GtkWidget *part;
 
   if (text == NULL)
     return;
+  part = gtk_box_new (GTK_ORIENTATION_VERTICAL, 1);
   gtk_box_append (GTK_BOX (part), popover_label (heading, "explain-heading", FOOT_LETTERS));
   gtk_box_append (GTK_BOX (part), popover_label (text, "explain-foot", FOOT_LETTERS));
   gtk_box_append (GTK_BOX (column), part);
@@ -104,20 +105,34 @@ popover_column (const Explanation *explanation)
   return column;
 }
 
-GtkWidget *
-explain_popover_new (const Explanation *explanation)
+/* As high as it is at its width: a popover asks for the height of narrow lines, and would be too high. Once it has a parent, whose
+ * letters it takes. */
+static void
+popover_fit (GtkScrolledWindow *scrolled, GtkWidget *column)
 {
-  GtkWidget *popover = gtk_popover_new (), *scrolled = gtk_scrolled_window_new ();
+  int width, height;
+
+  gtk_widget_measure (column, GTK_ORIENTATION_HORIZONTAL, -1, NULL, &width, NULL, NULL);
+  gtk_widget_measure (column, GTK_ORIENTATION_VERTICAL, width, NULL, &height, NULL, NULL);
+  gtk_scrolled_window_set_min_content_width (scrolled, width);
+  gtk_scrolled_window_set_max_content_height (scrolled, MIN (height, MOST_HEIGHT));
+}
+
+GtkWidget *
+explain_popover_new (const Explanation *explanation, GtkWidget *parent)
+{
+  GtkWidget *popover = gtk_popover_new (), *scrolled = gtk_scrolled_window_new (), *column = popover_column (explanation);
   GtkEventController *keys = gtk_event_controller_key_new ();
 
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scrolled), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scrolled), MOST_HEIGHT);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), popover_column (explanation));
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), column);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (popover_key), scrolled);
   gtk_widget_add_controller (scrolled, keys);
   gtk_popover_set_child (GTK_POPOVER (popover), scrolled);
   gtk_widget_add_css_class (popover, "explain-popover");
   gtk_accessible_update_property (GTK_ACCESSIBLE (popover), GTK_ACCESSIBLE_PROPERTY_LABEL, explanation->title, -1);
+  gtk_widget_set_parent (popover, parent);
+  popover_fit (GTK_SCROLLED_WINDOW (scrolled), column);
   return popover;
 }
