@@ -20,8 +20,9 @@ static const BlockKind orders[][BLOCK_COUNT] = {
   { BLOCK_SECTION, BLOCK_PARTS, BLOCK_FIGURES, BLOCK_NOTES, BLOCK_CONTROL_LINES },
 };
 
-/* What an arrangement is worth, on the scale of the logarithm of its scale: from 1 : 5 to 1 : 4 is 0.22. */
-static const double worth_whole = 0.26, worth_broken = 0.18, worth_text_size = 0.05, cost_short_list = 2, cost_later_form = 0.03;
+/* What an arrangement is worth, on the scale of the logarithm of its scale: from 1 : 5 to 1 : 4 is 0.22. The mark at full size is what the
+ * sheet is for: no scale of the views makes up for it. */
+static const double worth_whole = 12.08, worth_broken = 12, worth_text_size = 0.05, cost_short_list = 2, cost_later_form = 0.03;
 static const double cost_mm_off = 0.0005;      /* a mm that a block stands off its wish */
 
 /* The search under way. */

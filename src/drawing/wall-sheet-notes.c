@@ -2,10 +2,22 @@
 #include "drawing/wall-sheet-notes.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 #include "drawing/wall-sheet-battery.h"
 #include "figures/cautions.h"
+#include "figures/names.h"
 
 enum { FINDINGS = 5 };      /* at most: what is gravest stands first */
+
+/* On paper nothing can be typed: what the window asks for is said as it is. */
+static char *
+paper_finding (const Note *note)
+{
+  const char *name = note->piece != NULL ? piece_name (note->piece) : "";
+  g_autofree char *asked = g_strdup_printf (_("“%s” has no mass yet: type what it weighs, under Structure."), name);
+
+  return strcmp (note->text, asked) == 0 ? g_strdup_printf (_("“%s” is not weighed yet."), name) : g_strdup (note->text);
+}
 
 static void
 add_findings (GPtrArray *lines, const Figures *figures)
@@ -16,7 +28,7 @@ add_findings (GPtrArray *lines, const Figures *figures)
 
       if (note->severity == NOTE_NOTE)
         continue;
-      g_ptr_array_add (lines, g_strdup (note->text));
+      g_ptr_array_add (lines, paper_finding (note));
       taken++;
     }
 }

@@ -1,7 +1,9 @@
 #include "drawing/wall-sheet.h"
 #include <math.h>
+#include <string.h>
 #include "drawing/wall-sheet-frame.h"
 #include "drawing/wall-sheet-layout.h"
+#include "drawing/wall-sheet-section.h"
 #include "drawing/wall-sheet-title.h"
 #include "support/canvas.h"
 #include "support/figures-once.h"
@@ -137,6 +139,36 @@ START_TEST (nothing_on_a_sheet_lies_on_anything_else)
 }
 END_TEST
 
+/* The mark is what the sheet is for: on a desk's paper, either way up, it is there at full size with both limits before it is broken off. */
+START_TEST (the_mark_stands_at_full_size_on_the_papers_of_a_desk)
+{
+  static Aeroplane *(*const make[]) (void) = { example_racer, example_tourer, of_700_mm };
+  const char *paper = _i & 1 ? "letter" : "a4";
+  LaidSheet *laid = laid_new (make[_i / 4] (), paper, _i & 2, LENGTH_MM);
+  const MarkFigures *mark = section_mark (&laid->sheet);
+
+  ck_assert_ptr_nonnull (mark);
+  ck_assert_double_lt (mark->aft_mm, mark->chord_mm);
+  ck_assert_msg (laid->arrangement.blocks[BLOCK_SECTION].form < SECTION_FORM_MISSING, "%s on %s", wall_sheet_title (&laid->sheet), paper);
+  ck_assert_double_gt (box_width (laid->arrangement.blocks[BLOCK_SECTION].box), mark->aft_mm);
+  check_blocks_apart (laid, paper);
+  laid_free (laid);
+}
+END_TEST
+
+START_TEST (findings_on_paper_ask_for_nothing_to_be_typed)
+{
+  LaidSheet *laid = laid_new (of_700_mm (), "a4", false, LENGTH_MM);
+  const char *const *notes = (const char *const *) laid->blocks[0].notes;
+
+  ck_assert (g_strv_contains (notes, "“body” is not weighed yet."));
+  ck_assert (g_strv_contains (notes, "“tail” is not weighed yet."));
+  for (size_t i = 0; notes[i] != NULL; i++)
+    ck_assert_msg (strstr (notes[i], "under Structure") == NULL, "%s", notes[i]);
+  laid_free (laid);
+}
+END_TEST
+
 START_TEST (balloons_and_their_leaders_keep_clear_of_one_another)
 {
   LaidSheet *laid = laid_new (_i ? example_tourer () : example_racer (), "a3", false, LENGTH_MM);
@@ -222,6 +254,8 @@ main (void)
     cases++;
   tcase_set_timeout (tests, 120);
   tcase_add_loop_test (tests, nothing_on_a_sheet_lies_on_anything_else, 0, 2 * cases);
+  tcase_add_loop_test (tests, the_mark_stands_at_full_size_on_the_papers_of_a_desk, 0, 12);
+  tcase_add_test (tests, findings_on_paper_ask_for_nothing_to_be_typed);
   tcase_add_loop_test (tests, balloons_and_their_leaders_keep_clear_of_one_another, 0, 2);
   tcase_add_test (tests, the_racer_on_a3_is_drawn_1_to_2_5_with_its_section);
   tcase_add_test (tests, a_larger_paper_never_has_a_smaller_drawing);

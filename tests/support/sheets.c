@@ -51,6 +51,13 @@ static Aeroplane *without_parts (void) { return aeroplane_from ("name='Partless'
 static Aeroplane *complete (void) { return aeroplane_from ("name='Complete'", WING TAIL WHOLE_BODY PARTS BUILT "<mark station='61'/><mark station='93'/>"); }
 
 Aeroplane *
+of_700_mm (void)
+{
+  return aeroplane_from ("name='Seven Hundred'", "<surface id='wing' role='wing' z='20' dihedral='4' incidence='2' thickness='11'><outline>"
+    "<start x='120' y='0'/><line x='120' y='350'/><line x='249' y='350'/><line x='249' y='0'/></outline></surface>" TAIL WHOLE_BODY PARTS BUILT);
+}
+
+Aeroplane *
 with_long_names (void)
 {
   return aeroplane_from ("name='" LONG_NAME "'", WING TAIL WHOLE_BODY PARTS BUILT

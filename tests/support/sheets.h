@@ -15,3 +15,4 @@ Aeroplane *example_tourer (void);
 Aeroplane *wing_only (void);
 Aeroplane *without_tail (void);
 Aeroplane *with_long_names (void);
+Aeroplane *of_700_mm (void);           /* with a body and a chord of 129 mm; tail and body are not weighed */
