@@ -139,6 +139,7 @@ draw_neutral_point (const ChordDraft *d)
 
   draw_whiskers (d->cr, d->look, &(Whiskers) {
     .at = at, .clear = 0.8 * half + 2, .reach = sigma_percent (d, np->sigma_mm) * d->px_a_percent, .colour = d->look->neutral });
+  draw_neutral_halo (d->cr, d->look, at);
   draw_neutral_diamond (d->cr, d->look, at, false);
 }
 

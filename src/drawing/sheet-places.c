@@ -135,14 +135,20 @@ sheet_band (const Figures *figures, SheetBand *band)
   return band->outer > band->inner;
 }
 
+/* Beside the body; outboard of the band and the mark, as far as its sign is wide where the whole aeroplane is in view. */
 bool
 sheet_neutral_point (const Figures *figures, Point *place)
 {
   const double x = figures->neutral_point.x_mm;
+  double beside;
+  SheetBand band;
 
   if (!isfinite (x))
     return false;
-  *place = (Point) { x, -(sheet_half_width (figures->aeroplane, x) + 57) };
+  beside = sheet_half_width (figures->aeroplane, x) + 57;
+  if (sheet_band (figures, &band))
+    beside = fmax (beside, band.outer + 0.6 * sheet_dimension_gap (figures->aeroplane));
+  *place = (Point) { x, -beside };
   return true;
 }
 

@@ -30,6 +30,13 @@ draw_reference_chord (const SheetDraft *draft)
   draw_mean_chord (draft->cr, draft->look, from.x, from.y, to.y);
 }
 
+/* The other method's place, where it differs by more than is told as the deviation. */
+static bool
+has_second_opinion (const NeutralPointFigures *np)
+{
+  return isfinite (np->handbook_x_mm) && fabs (np->handbook_x_mm - np->x_mm) > np->sigma_mm;
+}
+
 /* Tied to the body (or the centre line) by a line in its colour, with a little air at both ends. */
 static void
 draw_neutral_point (const SheetDraft *draft)
@@ -48,7 +55,7 @@ draw_neutral_point (const SheetDraft *draft)
   look_set_source (draft->cr, look.neutral);
   line_kind_set (draft->cr, draft->look, LINE_INNER);
   line_stroke (draft->cr, (Point) { at.x + half_width + air, at.y }, (Point) { edge.x - air, at.y });
-  if (isfinite (np->handbook_x_mm) && fabs (np->handbook_x_mm - np->x_mm) > np->sigma_mm)
+  if (has_second_opinion (np))
     draw_neutral_diamond (draft->cr, &look, sheet_px (draft->view, np->handbook_x_mm, place.y), true);
   draw_neutral_diamond (draft->cr, &look, at, false);
 }
@@ -97,6 +104,25 @@ draw_marks (const SheetDraft *draft)
     }
 }
 
+/* Signs may stand close together: none rubs out another. */
+static void
+draw_halos (const SheetDraft *draft)
+{
+  const NeutralPointFigures *np = &draft->figures->neutral_point;
+  Point place;
+
+  if (sheet_neutral_point (draft->figures, &place))
+    {
+      draw_neutral_halo (draft->cr, draft->look, view_to_screen (draft->view, place));
+      if (has_second_opinion (np))
+        draw_neutral_halo (draft->cr, draft->look, sheet_px (draft->view, np->handbook_x_mm, place.y));
+    }
+  for (size_t i = 0; i < draft->figures->balance.mark_count; i++)
+    if (sheet_mark_place (draft->figures, i, &place))
+      for (int side = -1; side <= 1; side += 2)
+        draw_balance_mark_halo (draft->cr, draft->look, sheet_px (draft->view, place.x, side * place.y));
+}
+
 void
 sheet_draw_signs (const SheetDraft *draft)
 {
@@ -104,6 +130,7 @@ sheet_draw_signs (const SheetDraft *draft)
 
   draw_band (draft);
   draw_reference_chord (draft);
+  draw_halos (draft);
   draw_neutral_point (draft);
   draw_marks (draft);
   draw_selected_points_deviation (draft);

@@ -100,15 +100,23 @@ add_diamond (cairo_t *cr, Point at, double half)
 }
 
 void
+draw_neutral_halo (cairo_t *cr, const Look *look, Point at)
+{
+  cairo_save (cr);
+  cairo_new_path (cr);
+  look_set_source (cr, look->sheet);
+  add_diamond (cr, at, neutral_diamond_half (look) + look_size (look, 2.6, 0.8));
+  cairo_fill (cr);
+  cairo_restore (cr);
+}
+
+void
 draw_neutral_diamond (cairo_t *cr, const Look *look, Point at, bool broken)
 {
   const double half = neutral_diamond_half (look), dash[] = { 3 * look->u, 2 * look->u };
 
   cairo_save (cr);
   cairo_new_path (cr);
-  look_set_source (cr, look->sheet);
-  add_diamond (cr, at, half + look_size (look, 2.6, 0.8));
-  cairo_fill (cr);
   look_set_source (cr, look->neutral);
   symbol_line (cr, look, broken ? 1.2 : 1.6, broken ? 0.25 : 0.35);
   if (broken)
@@ -187,22 +195,32 @@ add_mark (cairo_t *cr, Point at, double u)
   cairo_close_path (cr);
 }
 
+static Point
+mark_place (cairo_t *cr, const Look *look, Point at)
+{
+  return (Point) { line_crisp_x (cr, at.x, look->u), line_crisp_y (cr, at.y, 2 * look->u) };
+}
+
+void
+draw_balance_mark_halo (cairo_t *cr, const Look *look, Point at)
+{
+  cairo_save (cr);
+  symbol_line (cr, look, 1, 0.25);
+  cairo_set_line_width (cr, 5 * look->u);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  look_set_source (cr, look->sheet);
+  add_mark (cr, mark_place (cr, look, at), look->u);
+  cairo_stroke_preserve (cr);
+  cairo_fill (cr);
+  cairo_restore (cr);
+}
+
 void
 draw_balance_mark (cairo_t *cr, const Look *look, Point at)
 {
-  const double u = look->u;
-
   cairo_save (cr);
-  at = (Point) { line_crisp_x (cr, at.x, u), line_crisp_y (cr, at.y, 2 * u) };
-  symbol_line (cr, look, 1, 0.25);
-  cairo_set_line_width (cr, 5 * u);
-  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
-  look_set_source (cr, look->sheet);
-  add_mark (cr, at, u);
-  cairo_stroke_preserve (cr);
-  cairo_fill (cr);
   look_set_source (cr, look->balance);
-  add_mark (cr, at, u);
+  add_mark (cr, mark_place (cr, look, at), look->u);
   cairo_fill (cr);
   cairo_restore (cr);
 }

@@ -12,8 +12,11 @@ void draw_balance_disc (cairo_t *cr, const Look *look, Point at, DiscPlace where
 /** The disc's radius, user units (pixels, mm on paper). */
 double balance_disc_radius (const Look *look, DiscPlace where);
 
-/** Neutral point: an open diamond filled with the sheet; broken for a second opinion. */
+/** Neutral point: an open diamond; broken for a second opinion. Its ground is drawn before it by draw_neutral_halo. */
 void draw_neutral_diamond (cairo_t *cr, const Look *look, Point at, bool broken);
+/** The ground of the diamond, in the sheet's colour, a little wider than it: where signs may meet, all halos go before the first sign, lest one
+ *  rub out another. */
+void draw_neutral_halo (cairo_t *cr, const Look *look, Point at);
 /** Half its length, user units (pixels, mm on paper); it is 0.8 as wide as long. */
 double neutral_diamond_half (const Look *look);
 
@@ -28,8 +31,10 @@ typedef enum { BAND_ACROSS, BAND_ALONG_CHORD } BandDirection;
 /** The wanted band: hatched, with those edges firm. */
 void draw_wanted_band (cairo_t *cr, const Look *look, Box box, BandDirection direction);
 
-/** Balance mark: a bar on the mark and the finger's or pin's triangle that touches it from aft, clear of the hatch by a halo. */
+/** Balance mark: a bar on the mark and the finger's or pin's triangle that touches it from aft. */
 void draw_balance_mark (cairo_t *cr, const Look *look, Point at);
+/** Its halo, in the sheet's colour, which keeps it clear of the hatch: to be drawn before any sign. */
+void draw_balance_mark_halo (cairo_t *cr, const Look *look, Point at);
 /** The mark on a section: a stroke through both faces; the triangle stands on `touched`, pointing towards `other`. */
 void draw_section_mark (cairo_t *cr, const Look *look, Point touched, Point other);
 /** A small solid triangle whose tip stands at `tip`: the aim on a scale or rail. It points down, or up when `up`. */

@@ -1,6 +1,7 @@
 #include "drawing/sheet.h"
 #include <math.h>
 #include "drawing/sheet-construction.h"
+#include "drawing/symbols.h"
 #include "support/aeroplanes.h"
 #include "support/easel.h"
 #include "support/run-suite.h"
@@ -93,12 +94,51 @@ START_TEST (the_balance_point_stands_at_the_centre_of_mass)
 }
 END_TEST
 
-START_TEST (the_neutral_point_stands_beside_the_body_tied_to_it)
+static double
+neutral_ink_round (Point at)
 {
-  const double x = easel->figures->neutral_point.x_mm;
-  const Point at = px (x, -(sheet_half_width (easel->figures->aeroplane, x) + 57));
   Canvas canvas = easel_painted (easel, 2);
 
+  return share_of (canvas, around (at, 10), easel->look.neutral);
+}
+
+/* The whole aeroplane in a small window: the sign is wider than its distance from the body. */
+START_TEST (the_neutral_point_stands_outboard_of_the_band_where_the_whole_aeroplane_is_seen)
+{
+  SheetBand band;
+  Point place;
+
+  easel->view.scale = 0.6;
+  ck_assert (sheet_band (easel->figures, &band));
+  ck_assert (sheet_neutral_point (easel->figures, &place));
+  ck_assert_double_gt ((-place.y - band.outer) * easel->view.scale, 0.8 * neutral_diamond_half (&easel->look));
+}
+END_TEST
+
+/* Seen from so far off that mark and neutral point meet, the halo of either leaves the other whole. */
+START_TEST (signs_that_meet_do_not_rub_out_one_another)
+{
+  Point place, mark;
+  double apart, near;
+
+  ck_assert (sheet_neutral_point (easel->figures, &place));
+  ck_assert (sheet_mark_place (easel->figures, 0, &mark));
+  apart = neutral_ink_round (view_to_screen (&easel->view, place));
+  easel->view.scale = 13 / (-place.y - mark.y);
+  near = neutral_ink_round (view_to_screen (&easel->view, place));
+  ck_assert_double_gt (near, 0.7 * apart);
+}
+END_TEST
+
+START_TEST (the_neutral_point_stands_beside_the_body_tied_to_it)
+{
+  Point place = { NAN, NAN };
+  const bool known = sheet_neutral_point (easel->figures, &place);
+  const Point at = px (place.x, place.y);
+  Canvas canvas = easel_painted (easel, 2);
+
+  ck_assert (known);
+  ck_assert_double_eq (place.x, easel->figures->neutral_point.x_mm);
   ck_assert_double_gt (canvas_share (&canvas, around (at, 9), easel->look.neutral), 0.1);
   ck_assert (colour_distance (canvas_at (&canvas, at.x, at.y), easel->look.sheet) < 0.02);
   ck_assert_double_gt (canvas_share (&canvas, (Box) { { at.x + 12, at.y - 1 }, { at.x + 40, at.y + 1 } }, easel->look.neutral), 0.4);
@@ -325,6 +365,8 @@ main (void)
   tcase_add_test (tests, both_halves_of_the_wing_stand_where_its_outline_is);
   tcase_add_test (tests, under_the_body_the_wing_is_broken_and_faint);
   tcase_add_test (tests, the_balance_point_stands_at_the_centre_of_mass);
+  tcase_add_test (tests, the_neutral_point_stands_outboard_of_the_band_where_the_whole_aeroplane_is_seen);
+  tcase_add_test (tests, signs_that_meet_do_not_rub_out_one_another);
   tcase_add_test (tests, the_neutral_point_stands_beside_the_body_tied_to_it);
   tcase_add_test (tests, the_band_is_hatched_beside_the_body_and_nowhere_else);
   tcase_add_test (tests, what_is_selected_is_in_its_colour_and_nothing_else_is);

@@ -122,6 +122,7 @@ START_TEST (the_balance_mark_stands_clear_of_the_hatch)
   begin (_i);
   look_set_source (canvas.cr, look.band);
   cairo_paint (canvas.cr);
+  draw_balance_mark_halo (canvas.cr, &look, middle);
   draw_balance_mark (canvas.cr, &look, middle);
   assert_colour (40, 40, look.balance);
   assert_colour (33, 40, look.balance);        /* the bar */
