@@ -45,11 +45,23 @@ letters_size (const Lettering *self, const Letters *letters)
   return letters->size > 0 ? letters->size : self->look->text_size;
 }
 
+char *
+lettering_spaced (const char *text)
+{
+  static const char *const narrow[] = { "\u2009", "\u202F" };      /* thin, and narrow without a break: a hair in these letters */
+  GString *spaced = g_string_new (text);
+
+  for (size_t i = 0; i < G_N_ELEMENTS (narrow); i++)
+    g_string_replace (spaced, narrow[i], "\u00A0\u200A", 0);
+  return g_string_free (spaced, FALSE);
+}
+
 /* Fills the layout and returns the advance. */
 static double
 lettering_load (const Lettering *self, const Letters *letters)
 {
   PangoFontDescription *font = pango_font_description_new ();
+  g_autofree char *spaced = lettering_spaced (letters->text);
   PangoRectangle logical;
 
   pango_font_description_set_family_static (font, self->look->font);
@@ -57,7 +69,7 @@ lettering_load (const Lettering *self, const Letters *letters)
   pango_font_description_set_absolute_size (font, letters_size (self, letters) * PANGO_SCALE);
   pango_layout_set_font_description (self->layout, font);
   pango_font_description_free (font);
-  pango_layout_set_text (self->layout, letters->text, -1);
+  pango_layout_set_text (self->layout, spaced, -1);
   pango_layout_get_extents (self->layout, NULL, &logical);
   return logical.width / (double) PANGO_SCALE;
 }

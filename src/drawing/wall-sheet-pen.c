@@ -161,9 +161,8 @@ static char *
 spaced_out (char *takes)
 {
   g_autofree char *narrow = takes;
-  g_auto (GStrv) pieces = g_strsplit (narrow, "\u2009", -1);
 
-  return g_strjoinv ("\u00A0\u200A", pieces);
+  return lettering_spaced (narrow);
 }
 
 char *

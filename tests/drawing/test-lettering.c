@@ -42,6 +42,19 @@ START_TEST (millimetres_are_not_rounded_to_whole_ones)
 }
 END_TEST
 
+/* 1 7/16, not 17/16: the space is as wide as one between words, whichever of the narrow spaces the figure has. */
+START_TEST (whole_inches_stand_clear_of_their_fraction)
+{
+  static const char *const figures[] = { "1\u20097/16", "1\u202F7/16" };
+  const double together = width (measured (&(Letters) { .text = "17/16", .size = 10 }));
+  const double space = width (measured (&(Letters) { .text = "1 7/16", .size = 10 })) - together;
+
+  ck_assert_double_gt (space, 0);
+  for (size_t i = 0; i < G_N_ELEMENTS (figures); i++)
+    ck_assert_double_ge (width (measured (&(Letters) { .text = figures[i], .size = 10 })) - together, 0.99 * space);
+}
+END_TEST
+
 START_TEST (they_stand_at_their_place_as_told)
 {
   Letters letters = { .text = "640", .place = { 200, 100 } };
@@ -123,6 +136,7 @@ main (void)
   tcase_add_checked_fixture (tests, set_up, NULL);
   tcase_add_test (tests, letters_grow_in_proportion_to_their_size);
   tcase_add_test (tests, millimetres_are_not_rounded_to_whole_ones);
+  tcase_add_test (tests, whole_inches_stand_clear_of_their_fraction);
   tcase_add_test (tests, they_stand_at_their_place_as_told);
   tcase_add_test (tests, turned_letters_run_up_the_page);
   tcase_add_test (tests, ink_stays_in_the_box_that_was_measured);
