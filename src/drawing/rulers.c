@@ -108,7 +108,10 @@ draw_label (RulerDraft *d, double along, double mm)
   const Letters letters = {
     .text = text, .size = d->look->ruler_size, .colour = d->look->dim_text, .turned = !d->across,
     .place = at (d, along + (d->across ? 4 : -4), line) };
+  const Box box = lettering_box (&d->lettering, &letters);
 
+  if ((d->across ? box.min.x : box.min.y) < 0 || (d->across ? box.max.x : box.max.y) > d->length)      /* cut, it would be another */
+    return;
   lettering_draw (&d->lettering, &letters);
 }
 

@@ -90,6 +90,23 @@ START_TEST (ticks_count_from_the_centre_line_both_ways)
 }
 END_TEST
 
+/* What is left of 150 when its beginning is cut would be another place. */
+START_TEST (a_figure_that_does_not_fit_whole_is_left_out)
+{
+  Canvas canvas = canvas_new (21, 400, 1, look.ruler_ground);
+
+  view.origin_y = 10;      /* the figure of 0 would run up past the ruler's beginning */
+  ruler.view = &view;
+  draw_ruler_along (canvas.cr, &ruler, 21, 400);
+  ck_assert_double_gt (canvas_share (&canvas, (Box) { { 0, 80 }, { 10, 110 } }, look.ruler_ground), 0);
+  ck_assert_double_lt (canvas_share (&canvas, (Box) { { 0, 80 }, { 10, 110 } }, look.ruler_ground), 1);
+  view.origin_y = 5;
+  draw_ruler_along (canvas.cr, &ruler, 21, 400);
+  ck_assert_double_eq (canvas_share (&canvas, (Box) { { 0, 0 }, { 10, 4 } }, look.ruler_ground), 1);
+  canvas_clear (&canvas);
+}
+END_TEST
+
 START_TEST (pointer_and_extent_are_shown_on_the_sheets_edge)
 {
   Canvas canvas = canvas_new (21, 400, 1, look.sheet);
@@ -130,6 +147,7 @@ main (void)
   tcase_add_test (tests, inches_go_by_halves_to_32nds_and_whole_ones);
   tcase_add_test (tests, the_scale_bar_is_of_a_handy_length_at_every_zoom);
   tcase_add_test (tests, ticks_count_from_the_centre_line_both_ways);
+  tcase_add_test (tests, a_figure_that_does_not_fit_whole_is_left_out);
   tcase_add_test (tests, pointer_and_extent_are_shown_on_the_sheets_edge);
   tcase_add_test (tests, the_scale_bar_has_five_fields_black_and_white);
   return run_suite (suite_create ("drawing rulers"), tests);
