@@ -63,15 +63,16 @@ outline_find_fault (const Outline *self, OutlineFault *fault)
   const double side = box_larger_side (self->bounds);
   const double span = self->bounds.max.y - self->bounds.min.y;
   const Point first = self->stretches[0].from, last = self->stretches[self->count].from;
+  const bool open = fabs (first.y - last.y) > ENDS_APART * side;
 
   *fault = (OutlineFault) { .status = CORE_OK };
   if (!(side < LARGEST_SIDE))
     *fault = (OutlineFault) { .status = CORE_NOT_FINITE, .place = first };
   else if (!(side > SMALLEST_SIDE))
     *fault = (OutlineFault) { .status = CORE_NO_SPAN, .place = first };
-  else if (outline_find_crossing (self, fault))
+  else if (outline_find_crossing (self, open, fault))      /* nobody drew the closing line of an open outline */
     fault->status = CORE_CROSSES_ITSELF;
-  else if (fabs (first.y - last.y) > ENDS_APART * side)
+  else if (open)
     *fault = (OutlineFault) { .status = CORE_OPEN, .place = last };
   else if (!(span > LEAST_SPAN * side))
     *fault = (OutlineFault) { .status = CORE_NO_SPAN, .place = first };

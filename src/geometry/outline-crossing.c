@@ -11,6 +11,7 @@ typedef struct {
   const Outline *outline;
   double size;
   size_t meetings_left;
+  bool drawn_only;            /* the closing line counts for nothing */
   Point settled;              /* about this place, so far around, the two pieces at hand are known to keep their sides */
   double settled_radius;
   OutlineFault *fault;
@@ -122,6 +123,8 @@ pieces_cross (Search *search, size_t i, size_t j)
   const Piece *a = &search->outline->pieces[i], *b = &search->outline->pieces[j];
   const bool neighbours = j == i + 1 || (i == 0 && j == count - 1);
 
+  if (search->drawn_only && b->stretch == search->outline->count)      /* the closing line's piece is the last */
+    return false;
   if (neighbours && boxes_part (&a->box, &b->box))
     return false;
   if (point_same (a->box.min, a->box.max) || point_same (b->box.min, b->box.max))
@@ -171,10 +174,10 @@ search_within (Search *search, size_t level, size_t i)
 }
 
 bool
-outline_find_crossing (const Outline *self, OutlineFault *fault)
+outline_find_crossing (const Outline *self, bool drawn_only, OutlineFault *fault)
 {
   Search search = { .outline = self, .size = box_larger_side (self->bounds),
-                    .meetings_left = MOST_MEETINGS, .fault = fault };
+                    .meetings_left = MOST_MEETINGS, .drawn_only = drawn_only, .fault = fault };
 
   return search_within (&search, self->tree.levels - 1, 0);
 }

@@ -68,8 +68,9 @@ NodeKind outline_kind_from_shape (const Stretch *before, const Stretch *after);
  *  `levels` has room for 2 * piece_count. Returns how many, at least one. */
 size_t outline_levels (const Outline *self, double levels[]);
 
-/** Whether two parts of the outline exchange sides somewhere away from a node that they share. */
-bool outline_find_crossing (const Outline *self, OutlineFault *fault);
+/** Whether two parts of the outline exchange sides somewhere away from a node that they share; the closing line is one of them unless
+ *  `drawn_only`. Sets the segments and the place of *fault when they do. */
+bool outline_find_crossing (const Outline *self, bool drawn_only, OutlineFault *fault);
 
 /** Fills *fault in with what outline_check is to tell. CORE_OK or CORE_NO_MEMORY. */
 CoreStatus outline_find_fault (const Outline *self, OutlineFault *fault);

@@ -88,7 +88,8 @@ typedef struct {
 } OutlineFault;
 
 /** Tells whether a half-outline encloses a surface: CORE_CROSSES_ITSELF when two parts of it (or one and the closing line)
- *  change sides, CORE_OPEN when its ends stand at different stations (apart by more than 1e-6 of the box), CORE_NO_SPAN,
+ *  change sides, CORE_OPEN when its ends stand at different stations (apart by more than 1e-6 of the box; nobody drew its closing
+ *  line then, and crossing that is no crossing), CORE_NO_SPAN,
  *  CORE_NO_AREA (under 1e-9 of the box squared); CORE_MULTI_VALUED (over more than 1e-6 of the box) is a remark, the area and
  *  chords are still right; else CORE_OK. The first in that order is returned and stands in *fault (may be NULL).
  *  CORE_NOT_FINITE when the box is too large to be computed with (1e75). Parts that touch, a cusp, and neighbours that lie

@@ -178,6 +178,23 @@ START_TEST (an_outline_whose_ends_stand_at_different_stations_is_open)
 }
 END_TEST
 
+/* A leading edge drawn in a zigzag: the straight line from its last node to its first passes through it. */
+START_TEST (a_closing_line_that_nobody_drew_crosses_nothing)
+{
+  const Run zigzag = { .count = 3, .segments = { LINE (50, 50), LINE (0, 100), LINE (60, 150) } };
+  const Run carried_on = { .count = 4, .segments = { LINE (50, 50), LINE (0, 100), LINE (60, 150), LINE (90, 0) } };
+  const Run knotted = { .count = 4, .segments = { LINE (50, 50), LINE (0, 100), LINE (60, 150), LINE (20, 10) } };
+  const OutlineFault fault = fault_of (&zigzag), knot = fault_of (&knotted);
+
+  ck_assert_int_eq (fault.status, CORE_OPEN);
+  ck_assert_double_eq (fault.place.x, 60);
+  ck_assert_double_eq (fault.place.y, 150);
+  ck_assert_int_eq (fault_of (&carried_on).status, CORE_OK);
+  ck_assert_int_eq (knot.status, CORE_CROSSES_ITSELF);
+  ck_assert_uint_lt (knot.segment_b, 4);
+}
+END_TEST
+
 START_TEST (an_outline_at_one_station_has_no_span)
 {
   const Run along = { .start = { 10, 40 }, .count = 3, .segments = { LINE (60, 40), LINE (30, 40), LINE (130, 40) } };
@@ -294,6 +311,7 @@ outline_check_suite (TCase *tests)
   tcase_add_loop_test (tests, an_outline_that_crosses_itself_says_where, 0, CROSSING);
   tcase_add_loop_test (tests, the_place_of_a_crossing_lies_on_both_segments, 0, CROSSING);
   tcase_add_test (tests, an_outline_whose_ends_stand_at_different_stations_is_open);
+  tcase_add_test (tests, a_closing_line_that_nobody_drew_crosses_nothing);
   tcase_add_test (tests, an_outline_at_one_station_has_no_span);
   tcase_add_test (tests, an_outline_that_comes_back_as_it_went_has_no_area);
   tcase_add_test (tests, stations_met_more_than_twice_are_told_with_their_foremost_place);
