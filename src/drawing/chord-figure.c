@@ -111,34 +111,62 @@ draw_band (const ChordDraft *d)
     draw_aim (d->cr, d->look, (Point) { px_of (d, aim), d->scale_y - 4 }, false);
 }
 
-/* A thing off the picture stands at its end, with an arrow that says where it went. */
-static double
-kept_within (const ChordDraft *d, double percent, Colour colour)
+/* Which way a thing lies off the picture: -1 ahead of the chord, 1 behind what is shown of it, 0 on it. */
+static int
+way_off (double percent)
 {
-  const double room = 4, way = percent < 0 ? -1 : 1;      /* %: for the arrow beside it */
-  const double kept = percent < 0 ? room : percent > shown_percent ? shown_percent - room : percent;
-  const Point tip = { px_of (d, kept) + way * 17, d->middle };
+  return percent < 0 ? -1 : percent > shown_percent ? 1 : 0;
+}
 
-  if (kept == percent)
-    return kept;
+static const double off_inset = 36;      /* of a thing off the picture, from that end, px: its arrow takes the rest */
+
+static double
+kept_px (const ChordDraft *d, double percent)
+{
+  const int way = way_off (percent);
+
+  return way < 0 ? px_of (d, 0) + off_inset : way > 0 ? px_of (d, shown_percent) - off_inset : px_of (d, percent);
+}
+
+/* A stout arrow to the picture's edge, and the word for it on the other side of the sign. */
+static void
+draw_way_off (const ChordDraft *d, double percent, Colour colour)
+{
+  const int way = way_off (percent);
+  const double at = kept_px (d, percent), beside = 13, head = 10;
+  const Point tip = { at + way * (off_inset - 1), d->middle }, neck = { tip.x - way * head, d->middle };
+
+  if (way == 0)
+    return;
   look_set_source (d->cr, colour);
+  cairo_rectangle (d->cr, fmin (at + way * beside, neck.x), d->middle - 1.5, fabs (neck.x - at - way * beside), 3);
   cairo_move_to (d->cr, tip.x, tip.y);
-  cairo_line_to (d->cr, tip.x - way * 6, tip.y - 4);
-  cairo_line_to (d->cr, tip.x - way * 6, tip.y + 4);
+  cairo_line_to (d->cr, neck.x, neck.y - 7);
+  cairo_line_to (d->cr, neck.x, neck.y + 7);
   cairo_close_path (d->cr);
   cairo_fill (d->cr);
-  return kept;
+  lettering_draw (&d->lettering, &(Letters) {
+    .text = way < 0 ? C_("off the chord figure", "ahead") : C_("off the chord figure", "behind"), .place = { at - way * beside, d->middle },
+    .across = way < 0 ? 0 : 1, .rise = LETTERS_AT_MIDDLE, .colour = colour, .bold = true, .halo = 2 });
+}
+
+/* How far it may be out, where its place can be shown. */
+static void
+draw_deviation (const ChordDraft *d, double percent, double sigma_mm, double clear, Colour colour)
+{
+  if (way_off (percent) == 0)
+    draw_whiskers (d->cr, d->look, &(Whiskers) {
+      .at = { px_of (d, percent), d->middle }, .clear = clear, .reach = sigma_percent (d, sigma_mm) * d->px_a_percent, .colour = colour });
 }
 
 static void
 draw_neutral_point (const ChordDraft *d)
 {
   const NeutralPointFigures *np = &d->figures->neutral_point;
-  const Point at = { px_of (d, kept_within (d, np->percent_mac, d->look->neutral)), d->middle };
-  const double half = neutral_diamond_half (d->look);
+  const Point at = { kept_px (d, np->percent_mac), d->middle };
 
-  draw_whiskers (d->cr, d->look, &(Whiskers) {
-    .at = at, .clear = 0.8 * half + 2, .reach = sigma_percent (d, np->sigma_mm) * d->px_a_percent, .colour = d->look->neutral });
+  draw_way_off (d, np->percent_mac, d->look->neutral);
+  draw_deviation (d, np->percent_mac, np->sigma_mm, 0.8 * neutral_diamond_half (d->look) + 2, d->look->neutral);
   draw_neutral_halo (d->cr, d->look, at);
   draw_neutral_diamond (d->cr, d->look, at, false);
 }
@@ -147,15 +175,12 @@ static void
 draw_balance (const ChordDraft *d)
 {
   const double percent = percent_of (d, d->figures->mass.x_mm);
-  Point at;
 
   if (!isfinite (percent))
     return;
-  at = (Point) { px_of (d, kept_within (d, percent, d->look->balance)), d->middle };
-  draw_whiskers (d->cr, d->look, &(Whiskers) {
-    .at = at, .clear = balance_disc_radius (d->look, DISC_ON_CHORD) + 2,
-    .reach = sigma_percent (d, d->figures->mass.x_sigma_mm) * d->px_a_percent, .colour = d->look->balance });
-  draw_balance_disc (d->cr, d->look, at, DISC_ON_CHORD);
+  draw_way_off (d, percent, d->look->balance);
+  draw_deviation (d, percent, d->figures->mass.x_sigma_mm, balance_disc_radius (d->look, DISC_ON_CHORD) + 2, d->look->balance);
+  draw_balance_disc (d->cr, d->look, (Point) { kept_px (d, percent), d->middle }, DISC_ON_CHORD);
 }
 
 static void

@@ -127,7 +127,26 @@ START_TEST (a_balance_far_off_the_chord_stays_in_the_picture)
   marked = canvas_marked (&canvas, easel->look.sheet);
   ck_assert_double_gt (easel->figures->balance.percent_mac, 100);
   ck_assert_double_lt (marked.max.x, width);
-  ck_assert (colour_distance (canvas_at (&canvas, px_of (60) + 4, 23), easel->look.balance) < 0.6);
+  ck_assert (colour_distance (canvas_at (&canvas, width - 12, 23), easel->look.balance) < 0.6);
+}
+END_TEST
+
+/* Not at some percent near the leading edge: an arrow runs to the picture's edge, clear of the disc, and a word stands on its other side. */
+START_TEST (a_balance_ahead_of_the_wing_is_told_by_an_arrow_and_a_word)
+{
+  const Box arrow = { { 9, 10 }, { 32, 44 } }, word = { { 58, 10 }, { 95, 44 } };
+  Aeroplane *heavy = with_part (racer_in_full (), "brick", 2000, 5);
+  double ahead, beside;
+
+  paint (NULL);
+  ahead = canvas_share (&canvas, arrow, easel->look.balance);      /* the section's line is nearly as black */
+  beside = canvas_share (&canvas, word, easel->look.balance);
+  canvas_clear (&canvas);
+  canvas = canvas_new (width, height, 2, easel->look.sheet);
+  paint (heavy);
+  ck_assert_double_lt (easel->figures->balance.percent_mac, 0);
+  ck_assert_double_gt (canvas_share (&canvas, arrow, easel->look.balance), ahead + 0.08);      /* 10 by 14 px of head and its shaft, of 23 by 34 */
+  ck_assert_double_gt (canvas_share (&canvas, word, easel->look.balance), beside + 0.03);
 }
 END_TEST
 
@@ -177,6 +196,7 @@ main (void)
   tcase_add_test (tests, without_a_wing_the_section_stands_broken_and_empty);
   tcase_add_test (tests, a_wing_alone_has_a_neutral_point_and_no_band);
   tcase_add_test (tests, a_balance_far_off_the_chord_stays_in_the_picture);
+  tcase_add_test (tests, a_balance_ahead_of_the_wing_is_told_by_an_arrow_and_a_word);
   tcase_add_test (tests, the_rail_is_pulled_where_it_is_pointed_at);
   tcase_add_test (tests, the_rails_knob_stands_where_the_part_does);
   tcase_add_test (tests, a_rail_without_a_target_has_no_band);
