@@ -148,11 +148,16 @@ answer_popover_shown (GtkWidget *popover, TrammelField *first)
   trammel_field_edit (first, "");
 }
 
-static GtkWidget *
-answer_popover (TrammelAnswer *self, const char *heading, const FieldSpec *specs, size_t count)
+/* Made when first opened: at the start nobody waits for it. */
+static void
+answer_need_popover (TrammelAnswer *self, GtkMenuButton *button, const char *heading, const FieldSpec *specs, size_t count)
 {
-  GtkWidget *popover = gtk_popover_new ();
-  GtkWidget *group = trammel_group_new (heading);
+  GtkWidget *popover, *group;
+
+  if (gtk_menu_button_get_popover (button) != NULL)
+    return;
+  popover = gtk_popover_new ();
+  group = trammel_group_new (heading);
 
   for (size_t i = 0; i < count; i++) {
     GtkWidget *field = trammel_field_new (self->session, &specs[i]);
@@ -164,7 +169,19 @@ answer_popover (TrammelAnswer *self, const char *heading, const FieldSpec *specs
   }
   gtk_widget_set_size_request (group, 250, -1);
   gtk_popover_set_child (GTK_POPOVER (popover), group);
-  return popover;
+  gtk_menu_button_set_popover (button, popover);
+}
+
+static void
+answer_open_station (GtkMenuButton *button, gpointer answer)
+{
+  answer_need_popover (answer, button, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields));
+}
+
+static void
+answer_open_band (GtkMenuButton *button, gpointer answer)
+{
+  answer_need_popover (answer, button, _("Wanted Static Margin"), band_fields, G_N_ELEMENTS (band_fields));
 }
 
 static GtkWidget *
@@ -178,13 +195,13 @@ answer_label (const char *css_class, const char *text)
 }
 
 static GtkWidget *
-answer_button (GtkWidget *child, GtkWidget *popover, const char *name)
+answer_button (TrammelAnswer *self, GtkWidget *child, GtkMenuButtonCreatePopupFunc open, const char *name)
 {
   GtkWidget *button = gtk_menu_button_new ();
 
   gtk_menu_button_set_child (GTK_MENU_BUTTON (button), child);
   gtk_widget_set_halign (gtk_widget_get_parent (child), GTK_ALIGN_START);      /* not in its middle, when a line is short */
-  gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), popover);
+  gtk_menu_button_set_create_popup_func (GTK_MENU_BUTTON (button), open, self, NULL);
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_add_css_class (button, "answer-button");
   gtk_widget_set_tooltip_text (button, name);
@@ -229,9 +246,7 @@ answer_mark_column (TrammelAnswer *self)
   gtk_label_set_max_width_chars (GTK_LABEL (self->mark_place), 22);
   gtk_label_set_width_chars (GTK_LABEL (self->mark_place), 16);
   gtk_widget_add_css_class (self->mark_place, "caption");
-  self->station_button = answer_button (self->mark_place,
-                                        answer_popover (self, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields)),
-                                        _("Change the station of the balance mark"));
+  self->station_button = answer_button (self, self->mark_place, answer_open_station, _("Change the station of the balance mark"));
   gtk_box_append (GTK_BOX (column), answer_heading (self, _("Balance Mark"), EXPLAIN_MARK, "0"));
   gtk_box_append (GTK_BOX (column), answer_figure_line (self->mark_figure, self->mark_unit));
   gtk_box_append (GTK_BOX (column), self->station_button);
@@ -276,8 +291,7 @@ answer_margin_column (TrammelAnswer *self)
   theme_follow (swatch);
   gtk_box_append (GTK_BOX (band), swatch);
   gtk_box_append (GTK_BOX (band), self->band_words);
-  self->band_button = answer_button (band, answer_popover (self, _("Wanted Static Margin"), band_fields, G_N_ELEMENTS (band_fields)),
-                                     _("Change the wanted static margin"));
+  self->band_button = answer_button (self, band, answer_open_band, _("Change the wanted static margin"));
   gtk_box_append (GTK_BOX (column), answer_heading (self, _("Static Margin"), EXPLAIN_STATIC_MARGIN, NULL));
   gtk_box_append (GTK_BOX (column), answer_figure_line (self->margin_figure, self->margin_sigma));
   gtk_box_append (GTK_BOX (column), self->band_button);
@@ -301,9 +315,12 @@ answer_fill (TrammelAnswer *self)
   self->second = answer_label ("dim-label", "");
   gtk_label_set_wrap (GTK_LABEL (self->second), TRUE);
   gtk_widget_set_hexpand (self->second, TRUE);
-  self->second_line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
-  gtk_box_append (GTK_BOX (self->second_line), self->second);
-  gtk_box_append (GTK_BOX (self->second_line), trammel_explain_button_new (self->session, EXPLAIN_BALANCE_POINT, _("Balance Point"), NULL));
+  /* A box would have the sentence search for the least width at its height each time it is laid out. */
+  self->second_line = gtk_grid_new ();
+  gtk_grid_set_column_spacing (GTK_GRID (self->second_line), 4);
+  gtk_grid_attach (GTK_GRID (self->second_line), self->second, 0, 0, 1, 1);
+  gtk_grid_attach (GTK_GRID (self->second_line),
+                   trammel_explain_button_new (self->session, EXPLAIN_BALANCE_POINT, _("Balance Point"), NULL), 1, 0, 1, 1);
   self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   gtk_widget_add_css_class (self->column, "answer");
   gtk_box_append (GTK_BOX (self->column), figures);

@@ -181,6 +181,7 @@ static const struct { const char *action, *keys[4]; } accelerators[] = {
   { "win.close",           { "<Control>w" } },
   { "win.show-panel",      { "F9" } },
   { "win.preferences",     { "<Control>comma" } },
+  { "win.show-help-overlay", { "<Control>question" } },
   { "win.focus-next",      { "F6" } },
   { "win.focus-previous",  { "<Shift>F6" } },
   { "win.read-answer",     { "<Control><Shift>a" } },

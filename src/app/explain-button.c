@@ -2,7 +2,6 @@
 #include "app/explain-button.h"
 #include <glib/gi18n-lib.h>
 #include "app/explain-popover.h"
-#include "app/sheet-resources.h"
 
 struct _TrammelExplainButton {
   GtkButton parent;
@@ -133,7 +132,6 @@ trammel_explain_button_new (TrammelSession *session, ExplainedFigure what, const
   /* Translators: “%s” is a figure's name as it stands beside the button */
   g_autofree char *name = g_strdup_printf (_("How “%s” is reckoned"), label);
 
-  sheet_resources_ensure ();
   self->session = g_object_ref (session);
   self->what = what;
   self->id = g_strdup (id);

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "app/answer.h"
 #include "app/findings-page.h"
+#include "app/first-frame.h"
 #include "app/numbers.h"
 #include "app/object-list.h"
 #include "app/part-adder.h"
@@ -14,7 +15,8 @@ struct _TrammelPanel {
   GtkWidget *column;
   GtkWidget *answer, *switcher, *stack, *foot;
   GtkWidget *selection_button, *findings_button, *badge;
-  GtkWidget *selection, *numbers;
+  GtkWidget *page;             /* what scrolls: the selection's rows and the list, empty until needed */
+  GtkWidget *selection, *findings, *numbers;      /* NULL until needed */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelPanel, trammel_panel, GTK_TYPE_WIDGET)
@@ -33,11 +35,50 @@ panel_show_count (TrammelPanel *self)
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->findings_button), GTK_ACCESSIBLE_PROPERTY_LABEL, count > 0 ? name : _("Findings"), -1);
 }
 
+static GtkWidget *
+panel_page (GtkWidget *content, const char *name)
+{
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_widget_add_css_class (content, "panel-page");
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), content);
+  gtk_widget_set_vexpand (scroller, TRUE);
+  return scroller;
+}
+
+/* Pages are made when first asked for: at the start nobody waits for them. */
+
+static void
+panel_need_findings (TrammelPanel *self)
+{
+  if (self->findings != NULL)
+    return;
+  self->findings = trammel_findings_page_new (self->session);
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->findings, _("Findings")), "findings");
+}
+
+/* The first sight of the window is the aeroplane and the answer; the rows, hundreds of widgets, follow a frame later. */
+static void
+panel_need_selection (GtkWidget *panel)
+{
+  TrammelPanel *self = TRAMMEL_PANEL (panel);
+
+  if (self->selection != NULL)
+    return;
+  self->selection = trammel_selection_page_new (self->session);
+  gtk_box_append (GTK_BOX (self->page), self->selection);
+  gtk_box_append (GTK_BOX (self->page), trammel_object_list_new (self->session));
+}
+
 static void
 panel_switched (TrammelPanel *self)
 {
   const gboolean findings = gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (self->findings_button));
 
+  if (findings)
+    panel_need_findings (self);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), findings ? "findings" : "selection");
 }
 
@@ -56,20 +97,6 @@ panel_numbers_done (TrammelPanel *self)
   panel_show_selection (self);
 }
 
-static GtkWidget *
-panel_page (GtkWidget *content, const char *name)
-{
-  GtkWidget *scroller = gtk_scrolled_window_new ();
-
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-  gtk_widget_add_css_class (content, "panel-page");
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), content);
-  gtk_widget_set_vexpand (scroller, TRUE);
-  return scroller;
-}
-
-/* Made when first asked for: at the start nobody waits for it. */
 static void
 panel_need_numbers (TrammelPanel *self)
 {
@@ -108,17 +135,6 @@ static void
 panel_part_chosen (gpointer data, const char *word)
 {
   g_signal_emit (data, part_class_chosen_signal, 0, word);
-}
-
-static GtkWidget *
-panel_selection_page (TrammelPanel *self)
-{
-  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
-
-  self->selection = trammel_selection_page_new (self->session);
-  gtk_box_append (GTK_BOX (column), self->selection);
-  gtk_box_append (GTK_BOX (column), trammel_object_list_new (self->session));
-  return panel_page (column, _("Selection"));
 }
 
 static GtkWidget *
@@ -168,8 +184,8 @@ panel_fill (TrammelPanel *self)
   self->answer = trammel_answer_new (self->session);
   self->switcher = panel_switch (self);
   self->stack = gtk_stack_new ();
-  gtk_stack_add_named (GTK_STACK (self->stack), panel_selection_page (self), "selection");
-  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (trammel_findings_page_new (self->session), _("Findings")), "findings");
+  self->page = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->page, _("Selection")), "selection");
   self->foot = panel_foot (self);
   gtk_box_append (GTK_BOX (self->column), self->answer);
   gtk_box_append (GTK_BOX (self->column), self->switcher);
@@ -231,6 +247,7 @@ trammel_panel_new (TrammelSession *session)
   g_signal_connect_object (session, "changed", G_CALLBACK (panel_show_count), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (panel_selection_changed), self, G_CONNECT_SWAPPED);
   panel_show_count (self);
+  first_frame_then (GTK_WIDGET (self), panel_need_selection);
   return GTK_WIDGET (self);
 }
 
@@ -238,6 +255,7 @@ void
 trammel_panel_edit_first (TrammelPanel *self, const char *text)
 {
   panel_show_selection (self);
+  panel_need_selection (GTK_WIDGET (self));
   trammel_selection_page_edit_first (TRAMMEL_SELECTION_PAGE (self->selection), text);
 }
 

@@ -67,11 +67,11 @@ typedef struct {
   TrammelSession *session;
   void (*chosen) (gpointer data, const char *word);
   gpointer data;
-  GtkWidget *popover, *scroller;
+  GtkMenuButton *button;
 } PartAdder;
 
 static void
-part_adder_free (gpointer data, GClosure *closure)
+part_adder_free (gpointer data)
 {
   PartAdder *adder = data;
 
@@ -87,7 +87,7 @@ part_adder_chosen (GtkListBox *list, GtkListBoxRow *row, gpointer data)
   g_autofree char *id = NULL;
   Aeroplane *next = part_adder_with (trammel_session_aeroplane (adder->session), class->word, &id);
 
-  gtk_popover_popdown (GTK_POPOVER (adder->popover));
+  gtk_menu_button_popdown (adder->button);
   trammel_session_do (adder->session, next, _("Add Part"));
   trammel_session_select (adder->session, selection_of (id));
   if (adder->chosen != NULL)
@@ -113,9 +113,8 @@ part_adder_row (const PartClass *class, Units units)
   return row;
 }
 
-/* The list is made anew each time it opens: it speaks in the units of the moment, and at the start nobody waits for it. */
-static void
-part_adder_fill (GtkWidget *popover, PartAdder *adder)
+static GtkWidget *
+part_adder_list (PartAdder *adder)
 {
   const Units units = trammel_session_units (adder->session);
   GtkWidget *list = gtk_list_box_new ();
@@ -124,24 +123,33 @@ part_adder_fill (GtkWidget *popover, PartAdder *adder)
     gtk_list_box_append (GTK_LIST_BOX (list), part_adder_row (class, units));
   gtk_list_box_set_selection_mode (GTK_LIST_BOX (list), GTK_SELECTION_NONE);
   g_signal_connect (list, "row-activated", G_CALLBACK (part_adder_chosen), adder);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (adder->scroller), list);
+  return list;
+}
+
+/* The list is made anew each time it opens: it speaks in the units of the moment, and at the start nobody waits for it. */
+static void
+part_adder_open (GtkMenuButton *button, gpointer data)
+{
+  GtkWidget *popover = gtk_popover_new (), *scroller = gtk_scrolled_window_new ();
+
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 420);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), part_adder_list (data));
+  gtk_widget_set_size_request (scroller, 240, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Classes of Parts"), -1);
+  gtk_popover_set_child (GTK_POPOVER (popover), scroller);
+  gtk_menu_button_set_popover (button, popover);
 }
 
 GtkWidget *
 part_adder_new (TrammelSession *session, void (*chosen) (gpointer data, const char *word), gpointer data)
 {
-  GtkWidget *button = gtk_menu_button_new (), *scroller = gtk_scrolled_window_new ();
+  GtkWidget *button = gtk_menu_button_new ();
   PartAdder *adder = g_new0 (PartAdder, 1);
 
-  *adder = (PartAdder) { g_object_ref (session), chosen, data, gtk_popover_new (), scroller };
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 420);
-  gtk_widget_set_size_request (scroller, 240, -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Classes of Parts"), -1);
-  gtk_popover_set_child (GTK_POPOVER (adder->popover), scroller);
-  g_signal_connect_data (adder->popover, "show", G_CALLBACK (part_adder_fill), adder, part_adder_free, 0);
-  gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), adder->popover);
+  *adder = (PartAdder) { g_object_ref (session), chosen, data, GTK_MENU_BUTTON (button) };
+  gtk_menu_button_set_create_popup_func (GTK_MENU_BUTTON (button), part_adder_open, adder, part_adder_free);
   gtk_menu_button_set_label (GTK_MENU_BUTTON (button), _("Add a Part"));
   return button;
 }

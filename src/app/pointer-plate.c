@@ -5,7 +5,7 @@
 
 struct _TrammelPointerPlate {
   GtkWidget parent;
-  GtkWidget *grid, *error;
+  GtkWidget *grid, *error;  /* NULL until it is first shown */
   GtkWidget *names[GRIP_ROWS], *values[GRIP_ROWS], *entries[GRIP_ROWS];
   GripRow rows[GRIP_ROWS];
   size_t count;
@@ -189,11 +189,13 @@ plate_entry (TrammelPointerPlate *self)
 }
 
 static void
-trammel_pointer_plate_init (TrammelPointerPlate *self)
+plate_need_rows (TrammelPointerPlate *self)
 {
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
+  GtkWidget *box;
 
-  self->typing = -1;
+  if (self->grid != NULL)
+    return;
+  box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
   self->grid = gtk_grid_new ();
   gtk_grid_set_column_spacing (GTK_GRID (self->grid), 9);
   gtk_grid_set_row_spacing (GTK_GRID (self->grid), 1);
@@ -214,6 +216,12 @@ trammel_pointer_plate_init (TrammelPointerPlate *self)
   gtk_box_append (GTK_BOX (box), self->grid);
   gtk_box_append (GTK_BOX (box), self->error);
   gtk_widget_set_parent (box, GTK_WIDGET (self));
+}
+
+static void
+trammel_pointer_plate_init (TrammelPointerPlate *self)
+{
+  self->typing = -1;
   gtk_widget_set_halign (GTK_WIDGET (self), GTK_ALIGN_START);
   gtk_widget_set_valign (GTK_WIDGET (self), GTK_ALIGN_START);
   gtk_widget_set_visible (GTK_WIDGET (self), FALSE);
@@ -234,6 +242,7 @@ plate_figure (Units units, const GripRow *row)
 void
 trammel_pointer_plate_show (TrammelPointerPlate *self, Units units, const GripRow rows[], size_t count)
 {
+  plate_need_rows (self);
   self->units = units;
   self->count = count;
   for (size_t i = 0; i < GRIP_ROWS; i++) {

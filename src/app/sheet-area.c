@@ -6,7 +6,6 @@
 #include "app/ruler-widget.h"
 #include "app/sheet-actions.h"
 #include "app/sheet-field.h"
-#include "app/sheet-resources.h"
 #include "app/side-strip.h"
 #include "app/status-line.h"
 #include "app/tool.h"
@@ -139,7 +138,6 @@ trammel_sheet_area_class_init (TrammelSheetAreaClass *klass)
 static void
 trammel_sheet_area_init (TrammelSheetArea *self)
 {
-  sheet_resources_ensure ();
 }
 
 /* Colours of the sheet beside it, where the platform has none for it. */

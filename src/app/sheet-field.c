@@ -4,7 +4,7 @@
 
 struct _TrammelSheetField {
   GtkWidget parent;
-  GtkWidget *entry, *error;
+  GtkWidget *entry, *error;      /* NULL until it first opens */
   Units units;
   GtkWidget *over;
   GdkRectangle place;
@@ -108,11 +108,16 @@ field_left (TrammelSheetField *self)
 }
 
 static void
-trammel_sheet_field_init (TrammelSheetField *self)
+field_need_entry (TrammelSheetField *self)
 {
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
-  GtkEventController *keys = gtk_event_controller_key_new (), *focus = gtk_event_controller_focus_new ();
+  GtkWidget *box;
+  GtkEventController *keys, *focus;
 
+  if (self->entry != NULL)
+    return;
+  box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
+  keys = gtk_event_controller_key_new ();
+  focus = gtk_event_controller_focus_new ();
   self->entry = gtk_entry_new ();
   gtk_editable_set_width_chars (GTK_EDITABLE (self->entry), 8);
   gtk_editable_set_max_width_chars (GTK_EDITABLE (self->entry), 8);
@@ -132,6 +137,11 @@ trammel_sheet_field_init (TrammelSheetField *self)
   gtk_box_append (GTK_BOX (box), self->entry);
   gtk_box_append (GTK_BOX (box), self->error);
   gtk_widget_set_parent (box, GTK_WIDGET (self));
+}
+
+static void
+trammel_sheet_field_init (TrammelSheetField *self)
+{
   gtk_widget_set_halign (GTK_WIDGET (self), GTK_ALIGN_START);
   gtk_widget_set_valign (GTK_WIDGET (self), GTK_ALIGN_START);
   gtk_widget_set_visible (GTK_WIDGET (self), FALSE);
@@ -146,6 +156,7 @@ trammel_sheet_field_new (void)
 void
 trammel_sheet_field_open (TrammelSheetField *self, GtkWidget *over, const GdkRectangle *place, const char *name)
 {
+  field_need_entry (self);
   g_set_weak_pointer (&self->over, over);
   self->place = *place;
   self->open = true;

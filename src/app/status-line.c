@@ -157,16 +157,26 @@ status_line_button (GtkWidget *takes, const char *icon, const char *name, const 
   return takes;
 }
 
+/* Made when it first opens: at the start nobody waits for it. */
+static void
+status_line_open_zoom (GtkMenuButton *button, gpointer nothing)
+{
+  g_autoptr (GMenu) menu = g_menu_new ();
+
+  if (gtk_menu_button_get_popover (button) != NULL)
+    return;
+  g_menu_append (menu, _("_Fit Sheet"), "sheet.fit-sheet");
+  g_menu_append (menu, _("Fit S_election"), "sheet.fit-selection");
+  g_menu_append (menu, _("_True Size"), "sheet.true-size");
+  gtk_menu_button_set_menu_model (button, G_MENU_MODEL (menu));
+}
+
 static GtkWidget *
 status_line_zoom_button (GtkWidget *takes)
 {
   GtkWidget *button = gtk_menu_button_new ();
-  g_autoptr (GMenu) menu = g_menu_new ();
 
-  g_menu_append (menu, _("_Fit Sheet"), "sheet.fit-sheet");
-  g_menu_append (menu, _("Fit S_election"), "sheet.fit-selection");
-  g_menu_append (menu, _("_True Size"), "sheet.true-size");
-  gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (button), G_MENU_MODEL (menu));
+  gtk_menu_button_set_create_popup_func (GTK_MENU_BUTTON (button), status_line_open_zoom, NULL, NULL);
   gtk_menu_button_set_direction (GTK_MENU_BUTTON (button), GTK_ARROW_UP);
   gtk_menu_button_set_child (GTK_MENU_BUTTON (button), takes);
   gtk_widget_set_tooltip_text (button, _("Zoom"));

@@ -85,6 +85,17 @@ read_answer (GSimpleAction *action, GVariant *parameter, gpointer window)
   window_with_panel (self, panel_read_answer, NULL);
 }
 
+/* Under the name that GTK looks for, it would be made with every window, before anybody asks. Once set it brings its own action. */
+static void
+show_shortcuts (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  g_autoptr (GtkBuilder) builder = gtk_builder_new_from_resource ("/org/trammel/Trammel/help-overlay.ui");
+  GtkWindow *overlay = GTK_WINDOW (gtk_builder_get_object (builder, "help_overlay"));
+
+  gtk_application_window_set_help_overlay (window, GTK_SHORTCUTS_WINDOW (overlay));
+  gtk_window_present (overlay);
+}
+
 static void
 close_window (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
@@ -140,6 +151,7 @@ window_actions_begin (TrammelWindow *self)
     { .name = "export",             .activate = export_sheet },
     { .name = "preferences",        .activate = show_preferences },
     { .name = "read-answer",        .activate = read_answer },
+    { .name = "show-help-overlay",  .activate = show_shortcuts },
     { .name = "close",              .activate = close_window },
   };
 

@@ -17,6 +17,8 @@ struct _TrammelWindow {
   /* from window.ui */
   AdwWindowTitle *title;
   AdwSplitButton *open_button;
+  GtkMenuButton *menu_button;
+  GMenuModel *main_menu;
   GtkWidget *undo_button, *redo_button;
   TrammelStrip *strip;
   AdwFlap *flap;

@@ -2,6 +2,7 @@
 #include "app/window-private.h"
 #include <glib/gi18n-lib.h>
 #include "app/cautions-card.h"
+#include "app/first-frame.h"
 #include "app/start-page.h"
 
 G_DEFINE_FINAL_TYPE (TrammelWindow, trammel_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -41,6 +42,8 @@ trammel_window_class_init (TrammelWindowClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, "/org/trammel/Trammel/window.ui");
   gtk_widget_class_bind_template_child (widget_class, TrammelWindow, title);
   gtk_widget_class_bind_template_child (widget_class, TrammelWindow, open_button);
+  gtk_widget_class_bind_template_child (widget_class, TrammelWindow, menu_button);
+  gtk_widget_class_bind_template_child (widget_class, TrammelWindow, main_menu);
   gtk_widget_class_bind_template_child (widget_class, TrammelWindow, undo_button);
   gtk_widget_class_bind_template_child (widget_class, TrammelWindow, redo_button);
   gtk_widget_class_bind_template_child (widget_class, TrammelWindow, strip);
@@ -60,10 +63,19 @@ window_name_arrow (TrammelWindow *self)
                                       _("Recent documents and examples"), -1);
 }
 
+/* A menu's popover is made when it first opens: at the start nobody waits for it. */
+static void
+window_open_menu (GtkMenuButton *button, gpointer window)
+{
+  if (gtk_menu_button_get_popover (button) == NULL)
+    gtk_menu_button_set_menu_model (button, TRAMMEL_WINDOW (window)->main_menu);
+}
+
 static void
 trammel_window_init (TrammelWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_menu_button_set_create_popup_func (self->menu_button, window_open_menu, self, NULL);
   window_name_arrow (self);
 }
 
@@ -115,19 +127,26 @@ window_edit_requested (TrammelWindow *self, const char *text)
   window_with_panel (self, trammel_panel_edit_first, text);
 }
 
-/* The sheet, and over it the page to start from and the cautions. */
+static void
+window_show_cautions (GtkWidget *window)
+{
+  TrammelWindow *self = TRAMMEL_WINDOW (window);
+  GtkWidget *cautions = cautions_card_new (trammel_session_settings (self->session));
+
+  if (cautions != NULL)
+    gtk_overlay_add_overlay (self->table, cautions);
+}
+
+/* The sheet, and over it the page to start from and, a frame later, the cautions. */
 static void
 window_lay_table (TrammelWindow *self)
 {
-  GtkWidget *cautions = cautions_card_new (trammel_session_settings (self->session));
-
   self->area = trammel_sheet_area_new (self->session);
   self->panel = trammel_panel_new (self->session);
   self->start_page = start_page_new ();
   gtk_overlay_set_child (self->table, self->area);
   gtk_overlay_add_overlay (self->table, self->start_page);
-  if (cautions != NULL)
-    gtk_overlay_add_overlay (self->table, cautions);
+  first_frame_then (GTK_WIDGET (self), window_show_cautions);
   adw_flap_set_flap (self->flap, self->panel);
   g_signal_connect_object (self->area, "edit-requested", G_CALLBACK (window_edit_requested), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->panel, "part-class-chosen", G_CALLBACK (trammel_sheet_area_set_part_class), self->area, G_CONNECT_SWAPPED);

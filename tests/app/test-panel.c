@@ -112,6 +112,60 @@ START_TEST (a_typed_span_is_the_wings_to_the_last_digit_and_one_step_to_undo)
 }
 END_TEST
 
+/* A second window of the same session, not yet shown. */
+static GtkWidget *
+second_panel (GtkWindow **window)
+{
+  GtkWidget *panel = trammel_panel_new (stage.session);
+
+  *window = GTK_WINDOW (gtk_window_new ());
+  gtk_window_set_child (*window, panel);
+  gtk_window_set_default_size (*window, 380, 720);
+  return panel;
+}
+
+typedef struct { GtkWidget *panel; int frames; bool answer, rows; } Sight;
+
+static void
+sight_take (GdkFrameClock *clock, Sight *sight)
+{
+  if (sight->frames++ > 0)
+    return;
+  sight->answer = gui_find (sight->panel, "Static Margin") != NULL;
+  sight->rows = gui_find (sight->panel, "Name") != NULL;
+}
+
+START_TEST (the_first_sight_is_the_answer_and_the_rows_follow)
+{
+  GtkWindow *window;
+  Sight sight = { .panel = second_panel (&window) };
+
+  gtk_window_present (window);
+  g_signal_connect (gtk_widget_get_frame_clock (GTK_WIDGET (window)), "after-paint", G_CALLBACK (sight_take), &sight);
+  gui_await (sight.panel, "Name");
+  ck_assert (sight.answer);
+  ck_assert (!sight.rows);
+  g_signal_handlers_disconnect_by_data (gtk_widget_get_frame_clock (GTK_WIDGET (window)), &sight);
+  gtk_window_destroy (window);
+}
+END_TEST
+
+START_TEST (what_is_typed_before_the_rows_are_seen_goes_into_the_first)
+{
+  GtkWindow *window;
+  GtkWidget *panel = second_panel (&window);
+
+  trammel_session_select (stage.session, selection_of (wing ()->piece.id));
+  gtk_window_present (window);
+  trammel_panel_edit_first (TRAMMEL_PANEL (panel), "702");
+  gui_present (window);
+  gui_type (".4");
+  gui_key ("Return");
+  ck_assert_double_eq_tol (wing_span (), 702.4, 1e-9);
+  gtk_window_destroy (window);
+}
+END_TEST
+
 START_TEST (an_inch_fraction_is_kept_exactly)
 {
   trammel_session_select (stage.session, selection_of ("battery"));
@@ -462,6 +516,8 @@ panel_suite (void)
   tcase_add_checked_fixture (with, stage_raise, stage_strike);
   tcase_set_timeout (with, 60);
   tcase_add_test (with, a_typed_span_is_the_wings_to_the_last_digit_and_one_step_to_undo);
+  tcase_add_test (with, the_first_sight_is_the_answer_and_the_rows_follow);
+  tcase_add_test (with, what_is_typed_before_the_rows_are_seen_goes_into_the_first);
   tcase_add_test (with, an_inch_fraction_is_kept_exactly);
   tcase_add_test (with, a_number_that_may_be_a_thousand_is_asked_about_and_nothing_changes);
   tcase_add_test (with, a_mass_below_zero_is_refused_with_a_sentence);
