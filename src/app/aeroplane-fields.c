@@ -38,13 +38,13 @@ mass_value (TrammelSession *session, const FieldSpec *spec)
 static char *
 inertia_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup (_("g m²"));
+  return g_strdup (_("kg cm²"));
 }
 
 static double
 inertia_value (TrammelSession *session, const FieldSpec *spec)
 {
-  return figure_value (session, spec) * 1e3;     /* kg m² read better as g m² at this size */
+  return figure_value (session, spec) * 1e4;     /* kg m² read better as kg cm² at this size */
 }
 
 static char *
