@@ -5,11 +5,10 @@
 #include <glib/gi18n-lib.h>
 
 #define NO_BREAK_SPACE "\u00a0"
-#define THIN_SPACE "\u2009"
 #define TRUE_MINUS "\u2212"
 #define NO_FIGURE "\u2013"
 
-static const double mm_in_inch = 25.4, g_in_oz = 28.349523125;
+static const double mm_in_inch = 25.4, g_in_oz = 28.349523125, mile_an_hour = 0.44704;      /* the last in m/s */
 
 /* Rounded away from zero at the half, with the locale's decimal sign and a true minus; nothing is "minus nought". */
 static char *
@@ -23,7 +22,8 @@ figure_text (double value, int decimals)
   return g_strdup_printf ("%s%.*f", value < 0 && rounded > 0 ? TRUE_MINUS : "", decimals, rounded);
 }
 
-/* Whole inches and thirty-seconds: the finest that a steel rule at the bench shows. */
+/* Whole inches and thirty-seconds: the finest that a steel rule at the bench shows. A whole space between: in small lettering a thin
+ * one vanishes, and 1 25/32 reads 125/32. */
 static char *
 inch_text (double mm)
 {
@@ -42,7 +42,7 @@ inch_text (double mm)
     return g_strdup_printf ("%s%.0f", sign, whole);
   if (whole == 0)
     return g_strdup_printf ("%s%d/%d", sign, up, down);
-  return g_strdup_printf ("%s%.0f" THIN_SPACE "%d/%d", sign, whole, up, down);
+  return g_strdup_printf ("%s%.0f" NO_BREAK_SPACE "%d/%d", sign, whole, up, down);
 }
 
 /* A figure and its unit belong to one another: they do not part at a line's end. */
@@ -76,10 +76,49 @@ units_length (Units units, double mm)
   return with_unit (units_length_figure (units, mm), units_length_name (units));
 }
 
+static double
+rounded_to (double value, int decimals)
+{
+  const double scale = pow (10, decimals);
+
+  return round (fabs (value) * scale) / scale;
+}
+
+/* A tenth of a gram tells in a servo, and is nothing in a battery. */
+static int
+gram_decimals (double grams)
+{
+  const double tenths = rounded_to (grams, 1);
+
+  return tenths < 10 && tenths != round (tenths) ? 1 : 0;
+}
+
 char *
 units_mass_figure (Units units, double grams)
 {
-  return units.mass == MASS_OZ ? figure_text (grams / g_in_oz, 1) : figure_text (grams, 0);
+  const double ounces = grams / g_in_oz;
+
+  if (units.mass == MASS_OZ)
+    return figure_text (ounces, rounded_to (ounces, 2) < 10 ? 2 : 1);
+  return figure_text (grams, gram_decimals (grams));
+}
+
+char *
+units_mass_deviation_figure (Units units, double grams)
+{
+  const double least = units.mass == MASS_OZ ? g_in_oz / 100 : 0.1;
+
+  return units_mass_figure (units, grams > 0 ? fmax (grams, least) : grams);
+}
+
+char *
+units_mass_deviation (Units units, double grams)
+{
+  g_autofree char *figure = units_mass_deviation_figure (units, grams);
+
+  if (fabs (grams) >= 999.5 || !isfinite (grams))
+    return units_mass (units, grams);
+  return with_unit (g_steal_pointer (&figure), units_mass_name (units));
 }
 
 char *
@@ -150,6 +189,18 @@ units_number (double value, int decimals)
   return figure_text (value, decimals);
 }
 
+char *
+units_speed_figure (Units units, double m_s)
+{
+  return figure_text (units.length == LENGTH_INCH ? m_s / mile_an_hour : m_s, 1);
+}
+
+char *
+units_speed (Units units, double m_s)
+{
+  return with_unit (units_speed_figure (units, m_s), units_speed_name (units));
+}
+
 const char *
 units_length_name (Units units)
 {
@@ -166,4 +217,10 @@ const char *
 units_area_name (Units units)
 {
   return units.length == LENGTH_INCH ? _("in²") : _("dm²");
+}
+
+const char *
+units_speed_name (Units units)
+{
+  return units.length == LENGTH_INCH ? _("mph") : _("m/s");
 }

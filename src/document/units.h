@@ -8,23 +8,28 @@ typedef enum { LENGTH_MM, LENGTH_INCH } LengthUnit;
 typedef enum { MASS_G, MASS_OZ } MassUnit;
 typedef struct { LengthUnit length; MassUnit mass; } Units;
 
-/* Text for reading: rounded as the trade rounds (whole mm, fractions of an inch to 1/32, whole grams below 1 kg, 0.1 oz),
- * true minus, the locale's decimal sign, no-break space before the unit. All return new strings, never NULL; a value that
- * is not finite gives "–". `_figure` leaves the unit out: it stands beside. */
+/* Text for reading: rounded as the trade rounds (whole mm, fractions of an inch to 1/32; whole grams below 1 kg, tenths below 10 g;
+ * 0.1 oz, 0.01 oz below 10 oz), true minus, the locale's decimal sign, no-break space before the unit and before the fraction of an
+ * inch. All return new strings, never NULL; a value that is not finite gives "–". `_figure` leaves the unit out: it stands beside. */
 char *units_length        (Units units, double mm);             /* of mm: "128 mm", "5 1/32 in" */
 char *units_length_figure (Units units, double mm);             /* of mm: "128" */
-char *units_mass          (Units units, double grams);          /* of grams: "212 g", "1.25 kg", "7.5 oz" */
+char *units_mass          (Units units, double grams);          /* of grams: "212 g", "4.5 g", "6 g", "1.25 kg", "0.95 oz" */
 char *units_mass_figure   (Units units, double grams);          /* of grams: "212"; never in kg */
+char *units_mass_deviation        (Units units, double grams);  /* of grams, >= 0: as units_mass, what is not zero never "0 g" */
+char *units_mass_deviation_figure (Units units, double grams);  /* the same without unit; never in kg */
 char *units_area          (Units units, double mm2);            /* of square mm: in dm² or in² */
 char *units_area_figure   (Units units, double mm2);            /* of square mm: the number alone */
 char *units_loading       (Units units, double g_per_dm2);      /* of grams per dm²: g/dm² or oz/ft² (by mass and length unit) */
 char *units_size          (Units units, double a_mm, double b_mm, double c_mm);   /* of mm: "55 × 30 × 12" without unit */
+char *units_speed         (Units units, double m_s);            /* of m/s: "6.5 m/s", with inches "14.5 mph" */
+char *units_speed_figure  (Units units, double m_s);            /* of m/s: "6.5" */
 char *units_angle         (double degrees);                     /* "4°" or "2.5°" */
 char *units_percent       (double percent);                     /* whole, true minus, no-break space before the sign */
 char *units_number        (double value, int decimals);         /* a pure number, true minus; "–" unless finite */
 const char *units_length_name (Units units);                    /* "mm", "in" */
 const char *units_mass_name   (Units units);                    /* "g", "oz" */
 const char *units_area_name   (Units units);                    /* "dm²", "in²" */
+const char *units_speed_name  (Units units);                    /* "m/s", "mph" */
 
 /* Text for editing: every digit kept, so that text typed is the value saved. Without unit. Fractions where they are exact.
  * New strings; "" for what is not finite. */

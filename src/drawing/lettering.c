@@ -45,14 +45,25 @@ letters_size (const Lettering *self, const Letters *letters)
   return letters->size > 0 ? letters->size : self->look->text_size;
 }
 
+/* Thin, narrow without a break, or what parts a fraction from its inches: each is a hair in these letters. */
+static bool
+is_narrow (const char *at)
+{
+  const gunichar space = g_utf8_get_char (at);
+
+  return space == 0x2009 || space == 0x202F || (space == 0x00A0 && g_ascii_isdigit (*g_utf8_next_char (at)));
+}
+
 char *
 lettering_spaced (const char *text)
 {
-  static const char *const narrow[] = { "\u2009", "\u202F" };      /* thin, and narrow without a break: a hair in these letters */
-  GString *spaced = g_string_new (text);
+  GString *spaced = g_string_new (NULL);
 
-  for (size_t i = 0; i < G_N_ELEMENTS (narrow); i++)
-    g_string_replace (spaced, narrow[i], "\u00A0\u200A", 0);
+  for (const char *at = text; *at != '\0'; at = g_utf8_next_char (at))
+    if (is_narrow (at))
+      g_string_append (spaced, "\u00A0\u200A");
+    else
+      g_string_append_unichar (spaced, g_utf8_get_char (at));
   return g_string_free (spaced, FALSE);
 }
 

@@ -33,7 +33,7 @@ Lettering lettering_begin (cairo_t *cr, const Look *look);
 void      lettering_end   (Lettering *self);     /* frees what it holds; cr is left to its owner */
 
 /** The text with spaces that can be seen between whole inches and a fraction: thin ones hardly have a width in small letters, and 1 7/16
- *  would be read as 17/16. All that is drawn is spaced so. A new string. */
+ *  would be read as 17/16; a no-break space there is widened by a hair too. All that is drawn is spaced so. A new string. */
 char *lettering_spaced (const char *text);
 /** The box of the letters: their advance by the height from capital to descender. */
 Box  lettering_box  (const Lettering *self, const Letters *letters);

@@ -36,8 +36,8 @@ char  *pen_fitted (const SheetPen *pen, double caps, double width, const char *t
 /** The text in lines no wider than `width` mm, broken at blanks, or inside words that are wider alone. NULL-terminated, g_strfreev. */
 char **pen_wrapped (const SheetPen *pen, double caps, double width, const char *text);
 
-/** A length, mm, as on the sheet, with its unit: between whole inches and a fraction the drawing's lettering wants more room than a thin
- *  space gives, lest 1 7/16 be read as 17/16. A new string. */
+/** A length, mm, as on the sheet, with its unit: between whole inches and a fraction the drawing's lettering wants more room than a
+ *  space alone gives, lest 1 7/16 be read as 17/16. A new string. */
 char  *paper_length        (Units units, double mm);
 char  *paper_length_figure (Units units, double mm);      /* the same length, mm, without its unit */
 

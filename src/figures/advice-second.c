@@ -41,13 +41,11 @@ is_out_of_band (AdviceState state)
   return state == STATE_TAIL_HEAVY || state == STATE_LITTLE_MARGIN || state == STATE_NOSE_HEAVY;
 }
 
-char *
-advice_second (const Figures *figures, const AdviceMeans *means, AdviceState state, Units units)
+static char *
+limits_of (const Figures *figures, const AdviceMeans *means, AdviceState state, Units units)
 {
   const MarkFigures *mark = figures->balance.mark_count ? &figures->balance.marks[0] : NULL;
 
-  if (state == STATE_WING_ALONE)
-    return g_strdup (_("Draw the tailplane, or mark the aeroplane as tailless."));
   if (!mark || isnan (mark->forward_mm))
     return g_strdup ("");
   g_autofree char *forward = units_length_figure (units, mark->forward_mm);
@@ -58,4 +56,18 @@ advice_second (const Figures *figures, const AdviceMeans *means, AdviceState sta
   if (is_out_of_band (state) && means->solution && !means->reaches_band && figures->mass.x_mm >= mark->leading_edge_x_mm)
     return rail_line (means->solution, units, &limits);
   return limits_line (figures, &limits);
+}
+
+char *
+advice_second (const Figures *figures, const AdviceMeans *means, AdviceState state, Units units)
+{
+  if (state == STATE_WING_ALONE)
+    return g_strdup (_("Draw the tailplane, or mark the aeroplane as tailless."));
+  char *limits = limits_of (figures, means, state, units);
+  /* The danger stands first, so that what is not weighed has its place here. */
+  g_autofree char *missing = state == STATE_TAIL_HEAVY ? advice_missing_mass (figures) : NULL;
+  if (!missing)
+    return limits;
+  g_autofree char *before = limits;
+  return *before ? g_strconcat (before, " ", missing, NULL) : g_steal_pointer (&missing);
 }

@@ -6,6 +6,7 @@
 #include "figures/names.h"
 #include "figures/no-neutral-point.h"
 #include "figures/tail-volume.h"
+#include "figures/unweighed.h"
 
 /* Every sentence is whole for the translator: the same thing said of the battery and of a part by its name are two. %s that stand
  * for a length or a mass hold figure and unit ("12 mm"), or "about 12 mm". */
@@ -21,13 +22,11 @@ length_phrase (const AdviceMeans *means, Units units)
   return g_strdup_printf (C_("length", "about %s"), length);
 }
 
-/* At least what a scale shows. */
+/* At least what a kitchen's scale shows, a gram. */
 static char *
 ballast_phrase (const AdviceMeans *means, Units units)
 {
-  const double least = units.mass == MASS_OZ ? 2.8349523125 : 1;
-
-  return units_mass (units, fmax (means->ballast_g, least));
+  return units_mass (units, fmax (means->ballast_g, 1));
 }
 
 static char *
@@ -171,8 +170,10 @@ advice_sentence (const Figures *figures, const AdviceMeans *means, AdviceState s
     case STATE_NO_MASSES:             return g_strdup (_("No masses yet: add the battery, the motor and the structure."));
     case STATE_NO_PLACE:              return g_strdup (_("A mass has no place yet: draw what it is of."));
     case STATE_TAIL_HEAVY:            return sentence_tail_heavy (means, units);
-    case STATE_LITTLE_MARGIN:         return sentence_little_margin (means, units);
     case STATE_NO_AIRFRAME:           return g_strdup (_("The airframe has no mass yet: type what wing, tail and body weigh."));
+    case STATE_UNWEIGHED:             return advice_unweighed_sentence (figures->aeroplane);
+    case STATE_WEIGHTLESS:            return advice_weightless_sentence (weightless_slider (figures));
+    case STATE_LITTLE_MARGIN:         return sentence_little_margin (means, units);
     case STATE_NOSE_HEAVY:            return sentence_nose_heavy (means, units);
     case STATE_ESTIMATES:             return sentence_estimates (figures);
     case STATE_METHODS_DIFFER:        return sentence_methods (figures, units);

@@ -5,6 +5,7 @@
 #include "figures/names.h"
 #include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
+#include "figures/unweighed.h"
 
 /* A deviation that says "weigh first", % MAC. */
 static const double large_deviation = 5;
@@ -151,10 +152,14 @@ state_of_margin (const Figures *figures, const AdviceMeans *means)
 
   if (margin < 0)
     return STATE_TAIL_HEAVY;
+  if (!airframe_is_weighed (figures->aeroplane))
+    return STATE_NO_AIRFRAME;
+  if (unweighed_pieces (figures->aeroplane, NULL, 0))
+    return STATE_UNWEIGHED;
+  if (weightless_slider (figures))
+    return STATE_WEIGHTLESS;
   if (margin < target.from)
     return STATE_LITTLE_MARGIN;
-  if (!aeroplane_count (figures->aeroplane, PIECE_STRUCTURE))
-    return STATE_NO_AIRFRAME;
   if (margin > target.to)
     return STATE_NOSE_HEAVY;
   return state_in_band (figures, means);

@@ -16,8 +16,10 @@ typedef enum {
   STATE_NO_MASSES,
   STATE_NO_PLACE,              /* a mass lies nowhere yet */
   STATE_TAIL_HEAVY,            /* a negative margin */
-  STATE_LITTLE_MARGIN,         /* positive, less than wanted */
   STATE_NO_AIRFRAME,           /* only parts weigh anything: the rest lies mostly aft of them */
+  STATE_UNWEIGHED,             /* something drawn weighs nothing, so where the balance point lies says nothing yet */
+  STATE_WEIGHTLESS,            /* a part with a rail weighs nothing */
+  STATE_LITTLE_MARGIN,         /* positive, less than wanted */
   STATE_NOSE_HEAVY,
   STATE_ESTIMATES,             /* in the band from here on */
   STATE_METHODS_DIFFER,

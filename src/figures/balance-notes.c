@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/names.h"
 #include "figures/notes.h"
+#include "figures/unweighed.h"
 
 static void
 note_margin (const Figures *figures, GPtrArray *notes)
@@ -79,15 +80,6 @@ note_rail (const Solution *solution, GPtrArray *notes)
     note_no_ballast (solution, notes);
 }
 
-static bool
-has_structure (const Aeroplane *aeroplane, const char *id)
-{
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
-    if (g_strcmp0 (aeroplane_structure (aeroplane, i)->of, id) == 0)
-      return true;
-  return false;
-}
-
 /* What is drawn weighs something, and mostly aft: left out, the balance point lies too far forward. */
 static void
 note_unweighed (const Figures *figures, PieceKind kind, GPtrArray *notes)
@@ -96,7 +88,7 @@ note_unweighed (const Figures *figures, PieceKind kind, GPtrArray *notes)
     {
       const Piece *piece = aeroplane_nth (figures->aeroplane, kind, i);
 
-      if (!has_structure (figures->aeroplane, piece->id))
+      if (piece_is_unweighed (figures->aeroplane, piece))
         notes_add (notes, NOTE_LOOK, piece, _("“%s” has no mass yet: type what it weighs, under Structure."), piece_name (piece));
     }
 }

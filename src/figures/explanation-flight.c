@@ -5,7 +5,6 @@
 #include <math.h>
 #include "aero/flight.h"
 #include "figures/names.h"
-#include "figures/report-sections.h"
 
 /* Figure and deviation in the same unit; both are taken. */
 static char *
@@ -67,8 +66,8 @@ reckon_stall_speed (Reckoning *self)
   reckoning_area (self, _("Area of all wings S"), figures->wing_area_mm2);
   add_greatest_lift (self);
   reckoning_words (self, _("Section of the wing"), section_class_name (figures->reference->surface->section));
-  reckoning_gives (self, deviating (report_speed (self->units, flight->stall_speed_m_s),
-                                    report_speed (self->units, flight->stall_speed_sigma_m_s)), flight->stall_speed_m_s);
+  reckoning_gives (self, deviating (units_speed (self->units, flight->stall_speed_m_s),
+                                    units_speed (self->units, flight->stall_speed_sigma_m_s)), flight->stall_speed_m_s);
   return true;
 }
 
@@ -88,7 +87,7 @@ reckon_reynolds (Reckoning *self)
   if (!surface || !isfinite (surface->reynolds))
     return false;
   reckoning_about (self, piece_name (&surface->surface->piece));
-  reckoning_pair (self, _("Stalling speed V"), report_speed (self->units, speed), speed, NAN);
+  reckoning_pair (self, _("Stalling speed V"), units_speed (self->units, speed), speed, NAN);
   reckoning_length (self, _("Mean chord (MAC) c"), surface->planform.mac);
   reckoning_number (self, _("Density of air at sea level ρ"), air_at (0).density, 3, _("kg/m³"));
   reckoning_number (self, _("Viscosity of air μ"), air_at (0).viscosity * 1e6, 2, _("µPa s"));

@@ -137,14 +137,14 @@ reckon_mass (Reckoning *self)
 static void
 add_inertia (Reckoning *self, const char *label, const Row *row)
 {
-  reckoning_number (self, label, row->amount, 3, _("g m²"));
+  reckoning_number (self, label, row->amount, 2, _("kg cm²"));
 }
 
-/* A load's share: its own and its mass times the squared distance from the axis through the balance point, g m². */
+/* A load's share: its own and its mass times the squared distance from the axis through the balance point, kg cm². */
 static double
 share_of (const LoadFigures *load, double own_kgm2, double a_mm, double b_mm)
 {
-  return own_kgm2 * 1e3 + load->mass_g * (a_mm * a_mm + b_mm * b_mm) * 1e-6;
+  return own_kgm2 * 1e4 + load->mass_g * (a_mm * a_mm + b_mm * b_mm) * 1e-5;
 }
 
 typedef enum { AXIS_ROLL, AXIS_PITCH, AXIS_YAW } Axis;
@@ -181,7 +181,7 @@ reckon_inertia (Reckoning *self, Axis axis, double inertia_kgm2)
       g_array_append_val (rows, row);
     }
   add_rows (self, rows, add_inertia);
-  reckoning_gives_number (self, inertia_kgm2 * 1e3, NAN, 3, _("g m²"));
+  reckoning_gives_number (self, inertia_kgm2 * 1e4, NAN, 2, _("kg cm²"));
   return true;
 }
 

@@ -82,6 +82,9 @@ reckon_first_stall (Reckoning *self)
     return false;
   reckoning_length (self, _("Span of the wing b"), self->figures->reference->planform.span);
   reckoning_number (self, _("Lift coefficient there over the wing's own"), motion->first_stall_ratio, 2, "");
-  reckoning_gives_length (self, motion->first_stall_station_mm, NAN);
+  if (motion_stalls_somewhere (motion))
+    reckoning_gives_length (self, motion->first_stall_station_mm, NAN);
+  else
+    reckoning_gives (self, g_strdup (_("nowhere in particular")), NAN);
   return true;
 }

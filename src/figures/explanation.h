@@ -6,7 +6,7 @@
 typedef struct {
   char *label;          /* "Mean chord (MAC)", a part's name */
   char *text;           /* "110 mm", "27 g at 124 mm", or words */
-  double value;         /* the first number that text shows, unrounded: mm, mm², g, g m², %, m/s as the text's kind; NAN for words */
+  double value;         /* the first number that text shows, unrounded: mm, mm², g, kg cm², %, m/s as the text's kind; NAN for words */
   double second;        /* the second one; NAN without */
 } ExplanationInput;
 

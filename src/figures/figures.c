@@ -123,6 +123,12 @@ figures_unref (Figures *figures)
 }
 
 bool
+motion_stalls_somewhere (const MotionFigures *motion)
+{
+  return isfinite (motion->first_stall_station_mm) && motion->first_stall_ratio >= 1.03;
+}
+
+bool
 figures_are_sound (const Figures *figures)
 {
   for (guint i = 0; i < figures->notes->len; i++)

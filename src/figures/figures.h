@@ -162,6 +162,8 @@ Figures *figures_ref   (const Figures *figures);      /* one reference more, the
 void     figures_unref (Figures *figures);            /* gives one back, the last frees; NULL is fine */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Figures, figures_unref)
 
+/** Whether the wing, untwisted, stalls at one place before others: its greatest lift ratio is 1.03 at least (common practice, no source). */
+bool motion_stalls_somewhere (const MotionFigures *motion);
 /** Whether `check` would pass: no note is a problem and no margin negative. */
 bool figures_are_sound (const Figures *figures);
 /** The surface's entry, NULL when it is not there. */

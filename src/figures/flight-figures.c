@@ -5,6 +5,7 @@
 #include <math.h>
 #include "aero/flight.h"
 #include "aero/section.h"
+#include "document/units.h"
 #include "figures/notes.h"
 
 /* Whoever types a greatest lift has measured or read it somewhere. Common practice, no source. */
@@ -66,12 +67,55 @@ flight_figures_of (const Aerodynamics *aerodynamics, const Loads *loads)
   return made;
 }
 
+/* The most that experienced hands fly at a span, g/dm²; between the rows and beyond them in proportion. Common practice, no source. */
+static double
+heaviest_loading (double span_mm)
+{
+  static const struct { double span_mm, g_dm2; } rows[] = { { 500, 30 }, { 650, 36 }, { 800, 42 }, { 1000, 52 } };
+  size_t row = 0;
+
+  while (row + 2 < G_N_ELEMENTS (rows) && span_mm > rows[row + 1].span_mm)
+    row++;
+  const double slope = (rows[row + 1].g_dm2 - rows[row].g_dm2) / (rows[row + 1].span_mm - rows[row].span_mm);
+  return rows[row].g_dm2 + slope * (span_mm - rows[row].span_mm);
+}
+
+/* From here on a model is hot, whatever its size. Common practice, no source. */
+static const double hot_cubic_loading = 15;
+
+/* A slip of the keyboard makes a battery of 50 kg; one note tells, of the loading that the span's own measure is. */
+static void
+note_loading (const Figures *figures, GPtrArray *notes)
+{
+  const Units metric = { LENGTH_MM, MASS_G };
+  const FlightFigures *flight = &figures->flight;
+  const guint from = notes->len;
+
+  if (!isfinite (flight->wing_loading_g_dm2))
+    return;
+  const Piece *wing = &figures->reference->surface->piece;
+  const double heaviest = heaviest_loading (figures->reference->planform.span);
+  g_autofree char *loading = units_loading (metric, flight->wing_loading_g_dm2), *most = units_loading (metric, heaviest);
+  g_autofree char *cubic = units_number (flight->cube_loading_kg_m3, 1), *hot = units_number (hot_cubic_loading, 0);
+  if (flight->wing_loading_g_dm2 > heaviest && !g_str_equal (loading, most))
+    notes_add (notes, NOTE_LOOK, wing, _("The wing loading of %s is more than experienced hands fly at this span, about %s: check the "
+                                         "masses."), loading, most);
+  notes_explain (notes, from, EXPLAIN_WING_LOADING);
+  if (notes->len > from || !(flight->cube_loading_kg_m3 > hot_cubic_loading))
+    return;
+  notes_add (notes, NOTE_LOOK, wing, _("The cubic loading of %s kg/m³ is that of a hot aeroplane, above %s kg/m³: check the masses, or "
+                                       "keep it for experienced hands."), cubic, hot);
+  notes_explain (notes, from, EXPLAIN_CUBIC_LOADING);
+}
+
 void
 flight_figures_note (const Figures *figures, GPtrArray *notes)
 {
   const Surface *wing = figures->reference ? figures->reference->surface : NULL;
-  const guint from = notes->len;
+  guint from;
 
+  note_loading (figures, notes);
+  from = notes->len;
   if (isfinite (figures->flight.stall_speed_m_s) && wing->section == SECTION_UNSTATED && isnan (wing->lift_max))
     notes_add (notes, NOTE_NOTE, &wing->piece, _("The stalling speed takes a greatest lift coefficient of %.2f, common practice for "
                                                  "flat-bottomed sections at this size. Choose the wing's section to know it better."),

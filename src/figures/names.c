@@ -71,6 +71,14 @@ surface_thing (const Aeroplane *aeroplane, const Surface *surface)
   return thing_of_role (surface->role);
 }
 
+static char *
+body_thing (const Aeroplane *aeroplane, const Body *body)
+{
+  if (aeroplane_count (aeroplane, PIECE_BODY) > 1)
+    return g_strdup_printf (C_("thing to weigh", "“%s”"), piece_name (&body->piece));
+  return g_strdup (C_("thing to weigh", "the body"));
+}
+
 char *
 piece_thing (const Aeroplane *aeroplane, const Piece *piece)
 {
@@ -82,6 +90,6 @@ piece_thing (const Aeroplane *aeroplane, const Piece *piece)
   if (drawn && of && aeroplane_surface_by_id (aeroplane, of))
     return surface_thing (aeroplane, aeroplane_surface_by_id (aeroplane, of));
   if (drawn && of && aeroplane_body_by_id (aeroplane, of))
-    return g_strdup (C_("thing to weigh", "the body"));
+    return body_thing (aeroplane, aeroplane_body_by_id (aeroplane, of));
   return g_strdup_printf (C_("thing to weigh", "“%s”"), piece_name (piece));
 }

@@ -114,7 +114,7 @@ reckoning_gives_mass (Reckoning *self, double grams, double sigma)
   const bool kilograms = self->units.mass == MASS_G && fabs (grams) >= 999.5;      /* has a unit of its own then */
   char *figure = kilograms ? units_mass (self->units, grams) : units_mass_figure (self->units, grams);
 
-  reckoning_gives (self, deviating (figure, units_mass (self->units, sigma), units_mass (self->units, 0),
+  reckoning_gives (self, deviating (figure, units_mass_deviation (self->units, sigma), units_mass_deviation (self->units, 0),
                                     units_mass (self->units, grams)), grams);
 }
 

@@ -55,7 +55,7 @@ bool reckon_balance_point  (Reckoning *self);     /* mm aft of datum */
 bool reckon_balance_across (Reckoning *self);     /* mm to starboard */
 bool reckon_balance_height (Reckoning *self);     /* mm above the datum line */
 bool reckon_mass           (Reckoning *self);     /* grams of all aboard */
-bool reckon_inertia_roll   (Reckoning *self);     /* g m² about the balance point, along x */
+bool reckon_inertia_roll   (Reckoning *self);     /* kg cm² about the balance point, along x */
 bool reckon_inertia_pitch  (Reckoning *self);     /* … along y */
 bool reckon_inertia_yaw    (Reckoning *self);     /* … along z */
 

@@ -139,24 +139,13 @@ report_mass (const Figures *figures, Units units)
 
   if (!(mass->total_g > 0))
     return table;
-  add (&table, _("All-up mass"), units_mass (units, mass->total_g), deviation_remark (units_mass (units, mass->total_sigma_g), NULL));
+  add (&table, _("All-up mass"), units_mass (units, mass->total_g), deviation_remark (units_mass_deviation (units, mass->total_sigma_g), NULL));
   add (&table, _("Balance point, to starboard"), units_length (units, mass->y_mm), NULL);
   add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm), NULL);
-  add (&table, _("Moment of inertia in roll"), units_number (mass->inertia_roll_kgm2 * 1e3, 3), g_strdup (_("g m²")));
-  add (&table, _("Moment of inertia in pitch"), units_number (mass->inertia_pitch_kgm2 * 1e3, 3), g_strdup (_("g m²")));
-  add (&table, _("Moment of inertia in yaw"), units_number (mass->inertia_yaw_kgm2 * 1e3, 3), g_strdup (_("g m²")));
+  add (&table, _("Moment of inertia in roll"), units_number (mass->inertia_roll_kgm2 * 1e4, 2), g_strdup (_("kg cm²")));
+  add (&table, _("Moment of inertia in pitch"), units_number (mass->inertia_pitch_kgm2 * 1e4, 2), g_strdup (_("kg cm²")));
+  add (&table, _("Moment of inertia in yaw"), units_number (mass->inertia_yaw_kgm2 * 1e4, 2), g_strdup (_("kg cm²")));
   return table;
-}
-
-char *
-report_speed (Units units, double m_s)
-{
-  const double mile_an_hour = 0.44704;      /* m/s, exactly */
-  g_autofree char *figure = units_number (units.length == LENGTH_INCH ? m_s / mile_an_hour : m_s, 1);
-
-  if (!isfinite (m_s))
-    return g_steal_pointer (&figure);
-  return g_strdup_printf ("%s\u00a0%s", figure, units.length == LENGTH_INCH ? _("mph") : _("m/s"));
 }
 
 TextTable
@@ -171,13 +160,24 @@ report_flight (const Figures *figures, Units units)
   add (&table, _("Wing loading"), units_loading (units, flight->wing_loading_g_dm2),
        deviation_remark (units_loading (units, flight->wing_loading_sigma_g_dm2), _("on the area of all wings")));
   add (&table, _("Cubic loading"), units_number (flight->cube_loading_kg_m3, 1), g_strdup (_("kg/m³")));
-  add (&table, _("Stalling speed"), report_speed (units, flight->stall_speed_m_s),
-       deviation_remark (report_speed (units, flight->stall_speed_sigma_m_s), NULL));
+  add (&table, _("Stalling speed"), units_speed (units, flight->stall_speed_m_s),
+       deviation_remark (units_speed (units, flight->stall_speed_sigma_m_s), NULL));
   add (&table, _("Greatest lift coefficient"), units_number (flight->lift_max, 2),
        deviation_remark (units_number (flight->lift_max_sigma, 2), isnan (wing->lift_max) ? _("by the section's class") : _("as given")));
   add (&table, _("Reynolds number there"), units_number (round (flight->reynolds_mac / 1000) * 1000, 0), g_strdup (_("of the mean chord")));
-  add (&table, _("Pitch speed"), report_speed (units, flight->pitch_speed_m_s), NULL);
+  add (&table, _("Pitch speed"), units_speed (units, flight->pitch_speed_m_s), NULL);
   return table;
+}
+
+/* Where the lift is spread nearly evenly, a station would claim what nobody can know. */
+static void
+add_first_stall (TextTable *table, const MotionFigures *motion, Units units)
+{
+  if (motion_stalls_somewhere (motion))
+    add (table, _("The wing stalls first at station"), units_length (units, motion->first_stall_station_mm),
+         g_strdup (_("untwisted; washout moves it inboard")));
+  else if (isfinite (motion->first_stall_station_mm))
+    add (table, _("The wing stalls first"), g_strdup (""), g_strdup (_("nowhere in particular")));
 }
 
 TextTable
@@ -192,7 +192,6 @@ report_motion (const Figures *figures, Units units)
   add (&table, _("Damping in roll"), units_number (motion->roll_damping, 2), g_strdup (_("per unit of p b / 2V")));
   add (&table, _("Damping in pitch"), units_number (motion->pitch_damping, 1), g_strdup (_("per unit of q c / 2V")));
   add (&table, _("Span efficiency of the wing"), units_number (motion->span_efficiency, 2), g_strdup (_("without the friction's share")));
-  add (&table, _("The wing stalls first at station"), units_length (units, motion->first_stall_station_mm),
-       g_strdup (_("untwisted; washout moves it inboard")));
+  add_first_stall (&table, motion, units);
   return table;
 }

@@ -110,10 +110,10 @@ static char *
 mass_with_deviation (double mass, double sigma, Units units)
 {
   g_autofree char *figure = units_mass (units, mass);
-  g_autofree char *deviation = units_mass_figure (units, sigma);
-  g_autofree char *least = units_mass_figure (units, 0);
+  const bool kilograms = units.mass == MASS_G && mass >= 999.5;      /* the deviation has a unit of its own then */
+  g_autofree char *deviation = kilograms ? units_mass_deviation (units, sigma) : units_mass_deviation_figure (units, sigma);
 
-  if (g_str_equal (deviation, least))
+  if (!(sigma > 0))
     return g_steal_pointer (&figure);
   return g_strdup_printf (_("%s ± %s"), figure, deviation);
 }

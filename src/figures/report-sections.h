@@ -14,6 +14,3 @@ TextTable report_parts         (const Figures *figures, Units units);     /* a r
 TextTable report_solutions     (const Figures *figures, Units units);     /* a row each part with a rail */
 TextTable report_flight        (const Figures *figures, Units units);     /* loadings and stall */
 TextTable report_motion        (const Figures *figures, Units units);     /* lift slope, dampings, span efficiency, first stall */
-
-/** A speed as people read it: "6.5 m/s", with inches "14.5 mph"; "–" unless finite. A new string. */
-char *report_speed (Units units, double m_s);

@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/advice.h"
+#include "figures/cautions.h"
 #include "figures/report-sections.h"
 #include "figures/text-table.h"
 
@@ -74,19 +75,13 @@ append_notes (GString *text, const GPtrArray *notes)
 static void
 append_cautions (GString *text)
 {
-  const char *const cautions[] = {
-    _("The figures are estimates. Check the balance on the bench before every first flight and begin at the forward limit."),
-    _("Keep clear of propellers, and take the propeller off for bench work."),
-    _("Charge and store lithium batteries as their makers say."),
-    _("Blades, adhesives, dust and heating irons hurt."),
-    _("Fly where and how local rules and the flying field allow."),
-  };
+  const char *sentence;
 
   append_heading (text, _("Cautions"));
-  for (size_t i = 0; i < G_N_ELEMENTS (cautions); i++)
+  for (size_t i = 0; (sentence = cautions_sentence (i)); i++)
     {
       g_string_append (text, "  ");
-      text_wrap (text, cautions[i], 2, LINE_WIDTH);
+      text_wrap (text, sentence, 2, LINE_WIDTH);
     }
 }
 

@@ -53,6 +53,9 @@ for option in sorted(known):
     check(option in manual, f'the manual lacks {option}')
 for option in set(re.findall(r'--[a-z]+(?:-[a-z]+)*', manual)):
     check(option in known, f'the manual has {option}, which the program has not')
+report = subprocess.run([program, 'report', root / 'data/examples/saltmarsh-racer.trammel'], capture_output=True, text=True, check=True).stdout
+cautions = ' '.join(report.split('\nCautions\n')[1].split('\n\n')[0].split())
+check(cautions and cautions in ' '.join(manual.split()), 'the manual has other cautions than the report')
 check(completed('trammel', 'report', 'x', '--units', '') == {'metric', 'inch'}, 'values after a blank')
 check(completed('trammel', 'report', 'x', '--units', '=', 'i') == {'inch'}, 'values after an equals sign')
 

@@ -7,7 +7,6 @@
 #include "support/run-suite.h"
 
 #define NB "\u00a0"
-#define THIN "\u2009"
 #define MINUS "\u2212"
 
 /* 1 in = 25.4 mm and 1 lb = 453.59237 g, so 1 oz = 28.349523125 g, exactly: International yard and pound agreement, 1959. */
@@ -23,10 +22,10 @@ static const Shown shown[] = {
   { .shown = "1234", .text = units_length_figure, .value = 1234.2 },
   { .shown = "\u2013", .text = units_length, .value = NAN },
   { .shown = "\u2013", .text = units_length, .value = INFINITY, .imperial = true },
-  { .shown = "3" THIN "1/16" NB "in", .text = units_length, .value = 77.7875, .imperial = true },
+  { .shown = "3" NB "1/16" NB "in", .text = units_length, .value = 77.7875, .imperial = true },
   { .shown = "7/16", .text = units_length_figure, .value = 11.1125, .imperial = true },
-  { .shown = MINUS "1" THIN "31/32", .text = units_length_figure, .value = -63 * 25.4 / 32, .imperial = true },
-  { .shown = "25" THIN "1/4" NB "in", .text = units_length, .value = 641.35, .imperial = true },
+  { .shown = MINUS "1" NB "31/32", .text = units_length_figure, .value = -63 * 25.4 / 32, .imperial = true },
+  { .shown = "25" NB "1/4" NB "in", .text = units_length, .value = 641.35, .imperial = true },
   { .shown = "1/32", .text = units_length_figure, .value = 25.4 / 60, .imperial = true },
   { .shown = "0", .text = units_length_figure, .value = -25.4 / 70, .imperial = true },
   { .shown = "2" NB "in", .text = units_length, .value = 50.8 - 0.39, .imperial = true },
@@ -34,8 +33,31 @@ static const Shown shown[] = {
   { .shown = "999" NB "g", .text = units_mass, .value = 999.49 },
   { .shown = "1.00" NB "kg", .text = units_mass, .value = 999.5 },
   { .shown = "2.35" NB "kg", .text = units_mass, .value = 2345.6 },
-  { .shown = "6.2" NB "oz", .text = units_mass, .value = 6.2 * 28.349523125, .imperial = true },
-  { .shown = MINUS "0.4", .text = units_mass_figure, .value = -0.4 * 28.349523125, .imperial = true },
+  /* Tenths of a gram below 10 g where there are any; a hundredth of an ounce is 0.28 g. Common practice, no source. */
+  { .shown = "4.5" NB "g", .text = units_mass, .value = 4.5 },
+  { .shown = "6" NB "g", .text = units_mass, .value = 6 },
+  { .shown = "6" NB "g", .text = units_mass, .value = 6.04 },
+  { .shown = "9.9", .text = units_mass_figure, .value = 9.94 },
+  { .shown = "10", .text = units_mass_figure, .value = 9.95 },
+  { .shown = MINUS "0.5", .text = units_mass_figure, .value = -0.5 },
+  { .shown = "0", .text = units_mass_figure, .value = 0 },
+  { .shown = "0.16" NB "oz", .text = units_mass, .value = 4.5, .imperial = true },
+  { .shown = "0.21" NB "oz", .text = units_mass, .value = 6, .imperial = true },
+  { .shown = "0.95" NB "oz", .text = units_mass, .value = 27, .imperial = true },
+  { .shown = "6.20" NB "oz", .text = units_mass, .value = 6.2 * 28.349523125, .imperial = true },
+  { .shown = "9.99", .text = units_mass_figure, .value = 9.994 * 28.349523125, .imperial = true },
+  { .shown = "10.0", .text = units_mass_figure, .value = 9.996 * 28.349523125, .imperial = true },
+  { .shown = MINUS "0.40", .text = units_mass_figure, .value = -0.4 * 28.349523125, .imperial = true },
+  { .shown = "0.7" NB "g", .text = units_mass_deviation, .value = 0.72 },
+  { .shown = "0.1" NB "g", .text = units_mass_deviation, .value = 0.02 },
+  { .shown = "0" NB "g", .text = units_mass_deviation, .value = 0 },
+  { .shown = "1.20" NB "kg", .text = units_mass_deviation, .value = 1200 },
+  { .shown = "0.01", .text = units_mass_deviation_figure, .value = 0.02, .imperial = true },
+  { .shown = "\u2013", .text = units_mass_deviation, .value = NAN },
+  { .shown = "6.5" NB "m/s", .text = units_speed, .value = 6.49 },
+  /* A mile is 1609.344 m: International yard and pound agreement, 1959. */
+  { .shown = "10.0" NB "mph", .text = units_speed, .value = 4.4704, .imperial = true },
+  { .shown = "\u2013", .text = units_speed, .value = NAN },
   { .shown = "\u2013", .text = units_mass, .value = NAN },
   { .shown = "8.76" NB "dm²", .text = units_area, .value = 87624 },
   { .shown = "12.4" NB "dm²", .text = units_area, .value = 123999 },
@@ -86,7 +108,7 @@ static const Typed typed[] = {
   { .typed = "7/16", .value = 11.1125, .imperial = true },
   { .typed = "25 1/4\"", .value = 641.35 },
   { .typed = "25 ¼″", .value = 641.35 },
-  { .typed = "3" THIN "1/16" NB "in", .value = 77.7875 },
+  { .typed = "3" NB "1/16" NB "in", .value = 77.7875 },
   { .typed = "1.44in", .value = 36.576 },
   { .typed = "1.44 IN.", .value = 36.576 },
   { .typed = "3.5 cm", .value = 35 },
@@ -278,7 +300,7 @@ START_TEST (where_the_comma_is_the_decimal_sign_it_is_shown_and_read)
 
   ck_assert_str_eq (angle, "2,5°");
   ck_assert_str_eq (exact, "1,234");
-  ck_assert_str_eq (mass, "6,2" NB "oz");
+  ck_assert_str_eq (mass, "6,20" NB "oz");
   ck_assert (units_parse_number ("1,234", &value, NULL) && value == 1.234);
   ck_assert (units_parse_number ("1.5", &value, NULL) && value == 1.5);
   ck_assert (units_parse_number ("1,5", &value, NULL) && value == 1.5);

@@ -169,7 +169,7 @@ START_TEST (inches_and_ounces_stand_on_the_sheet_of_who_wants_them)
   words = pdf_words (document);
   ck_assert_ptr_nonnull (strstr (words, "1 13/32 in at station 1 9/16"));      /* 36.1 mm and 40 mm */
   ck_assert_ptr_nonnull (strstr (words, "25 3/16"));                            /* 640 mm */
-  ck_assert_ptr_nonnull (strstr (words, "5.3 oz"));
+  ck_assert_ptr_nonnull (strstr (words, "5.31 oz"));
   ck_assert_ptr_nonnull (strstr (words, "in, oz"));
   g_object_unref (document);
 }

@@ -42,16 +42,21 @@ START_TEST (millimetres_are_not_rounded_to_whole_ones)
 }
 END_TEST
 
-/* 1 7/16, not 17/16: the space is as wide as one between words, whichever of the narrow spaces the figure has. */
+/* 1 7/16, not 17/16: the space is as wide as one between words, and the same whichever space the figure has. */
 START_TEST (whole_inches_stand_clear_of_their_fraction)
 {
-  static const char *const figures[] = { "1\u20097/16", "1\u202F7/16" };
+  static const char *const figures[] = { "1\u20097/16", "1\u202F7/16", "1\u00A07/16" };
   const double together = width (measured (&(Letters) { .text = "17/16", .size = 10 }));
   const double space = width (measured (&(Letters) { .text = "1 7/16", .size = 10 })) - together;
 
   ck_assert_double_gt (space, 0);
   for (size_t i = 0; i < G_N_ELEMENTS (figures); i++)
-    ck_assert_double_ge (width (measured (&(Letters) { .text = figures[i], .size = 10 })) - together, 0.99 * space);
+    {
+      const double apart = width (measured (&(Letters) { .text = figures[i], .size = 10 })) - together;
+
+      ck_assert_double_ge (apart, 0.99 * space);
+      ck_assert_double_eq (apart, width (measured (&(Letters) { .text = figures[0], .size = 10 })) - together);
+    }
 }
 END_TEST
 

@@ -62,9 +62,9 @@ START_TEST (what_is_a_sum_has_all_its_terms)
   g_autoptr (Figures) figures = figures_taking (example_racer ());
 
   assert_close (sum_of (figures, EXPLAIN_MASS), figures->mass.total_g);
-  assert_close (sum_of (figures, EXPLAIN_INERTIA_ROLL), 1e3 * figures->mass.inertia_roll_kgm2);
-  assert_close (sum_of (figures, EXPLAIN_INERTIA_PITCH), 1e3 * figures->mass.inertia_pitch_kgm2);
-  assert_close (sum_of (figures, EXPLAIN_INERTIA_YAW), 1e3 * figures->mass.inertia_yaw_kgm2);
+  assert_close (sum_of (figures, EXPLAIN_INERTIA_ROLL), 1e4 * figures->mass.inertia_roll_kgm2);
+  assert_close (sum_of (figures, EXPLAIN_INERTIA_PITCH), 1e4 * figures->mass.inertia_pitch_kgm2);
+  assert_close (sum_of (figures, EXPLAIN_INERTIA_YAW), 1e4 * figures->mass.inertia_yaw_kgm2);
   assert_close (sum_of (figures, EXPLAIN_AEROPLANE_LIFT), figures->motion.lift_slope_per_rad);
 }
 END_TEST

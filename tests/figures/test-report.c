@@ -1,6 +1,7 @@
 #include <check.h>
 #include <json-glib/json-glib.h>
 #include <math.h>
+#include "figures/cautions.h"
 #include "figures/report.h"
 #include "support/aeroplanes.h"
 #include "support/comma-locale.h"
@@ -198,10 +199,49 @@ START_TEST (the_text_names_methods_units_deviations_and_cautions)
   assert_has (text, "to centre line");
   assert_has (text, "±");
   assert_has (text, "Check the balance on the bench");
-  assert_has (inches, "25\u2009" "3/16\u00a0in");
+  assert_has (inches, "25\u00a0" "3/16\u00a0in");
   assert_has (inches, "27\u00a0g");                          /* inches and grams, chosen apart */
   ck_assert (g_str_has_suffix (text, "\n"));
   ck_assert (g_utf8_validate (text, -1, NULL));
+}
+END_TEST
+
+/* 4.5 g is a servo and 5 g is not; a gram square metre is ten kilogram square centimetres. */
+START_TEST (the_text_shows_small_masses_their_deviations_and_inertia_as_finely_as_they_are_read)
+{
+  g_autoptr (Aeroplane) made = racer ();
+  Part *servo = part_new ("light-servo", "servo"), *lead = part_new ("lead", NULL);
+
+  servo->mass = 4.5, servo->mass_sigma = 0.02, servo->x = 180;
+  lead->mass = 1250, lead->mass_sigma = 40, lead->x = 150;
+  g_autoptr (Aeroplane) with_servo = aeroplane_with_added (made, &servo->piece);
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_added (with_servo, &lead->piece);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autofree char *text = report_text (figures, (Units) { LENGTH_MM, MASS_G });
+  g_autofree char *ounces = report_text (figures, (Units) { LENGTH_INCH, MASS_OZ });
+  g_autofree char *inertia = g_strdup_printf ("%.2f  kg cm²", 1e4 * figures->mass.inertia_yaw_kgm2);
+
+  assert_has (text, "4.5\u00a0g ± 0.1");
+  assert_has (text, "1.25\u00a0kg ± 40\u00a0g");
+  assert_has (text, inertia);
+  assert_has (ounces, "0.16\u00a0oz ± 0.01");
+}
+END_TEST
+
+START_TEST (the_text_closes_with_the_cautions_of_every_sheet)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autofree char *text = report_text (figures, (Units) { LENGTH_MM, MASS_G });
+  g_auto (GStrv) lines = g_strsplit (text, "\n", -1);
+  GString *unwrapped = g_string_new (NULL);
+
+  for (char **line = lines; *line; line++)
+    g_string_append_printf (unwrapped, "%s ", g_strstrip (*line));
+  for (size_t i = 0; i < 5; i++)
+    assert_has (unwrapped->str, cautions_sentence (i));
+  ck_assert_ptr_null (cautions_sentence (5));
+  g_string_free (unwrapped, TRUE);
 }
 END_TEST
 
@@ -251,6 +291,8 @@ main (void)
   tcase_add_test (tests, the_json_and_the_parts_list_are_the_same_bytes_in_a_comma_locale);
   tcase_add_test (tests, the_parts_list_quotes_what_would_mislead);
   tcase_add_test (tests, the_text_names_methods_units_deviations_and_cautions);
+  tcase_add_test (tests, the_text_shows_small_masses_their_deviations_and_inertia_as_finely_as_they_are_read);
+  tcase_add_test (tests, the_text_closes_with_the_cautions_of_every_sheet);
   tcase_add_test (tests, the_text_tells_the_band_with_its_half_percents);
   tcase_add_test (tests, the_text_fits_a_terminal);
   return run_suite (suite, tests);
