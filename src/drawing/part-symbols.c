@@ -176,6 +176,12 @@ part_symbol_is_solid (const char *class_word)
   return part_kind (class_word)->base != BASE_NONE;
 }
 
+bool
+part_symbol_is_shell (const char *class_word)
+{
+  return part_kind (class_word)->draw == part_draw_shell;
+}
+
 static bool
 has_room_for_detail (const PartDraft *draft)
 {

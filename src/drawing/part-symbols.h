@@ -19,4 +19,5 @@ void draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part);
 /** The box that is really drawn for a part whose own box is this: grown to the least size about its middle. */
 Box  part_symbol_box (const Look *look, Box box);
 /** Whether the class is a filled thing that words should not cover; shells and sticks are drawn open. */
+bool part_symbol_is_shell (const char *class_word);      /* whether it only lies round other things: a cowl, a canopy */
 bool part_symbol_is_solid (const char *class_word);

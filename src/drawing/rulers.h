@@ -22,5 +22,7 @@ void draw_ruler_corner (cairo_t *cr, const Ruler *ruler, double width, double he
 double ruler_step (Units units, double scale);
 /** Five fields black and white, a round length of 90..220 px, at the lower left. */
 void draw_scale_bar (cairo_t *cr, const Ruler *ruler);
+/** What bar and figures cover, pixels of the window. */
+Box  scale_bar_box  (const Ruler *ruler);
 /** The length that the scale bar shows at this zoom, mm. */
 double scale_bar_length (Units units, double scale);

@@ -1,6 +1,7 @@
 #include <math.h>
 #include "drawing/lettering.h"
 #include "drawing/rulers.h"
+#include "drawing/sheet-places.h"
 
 static const double inch = 25.4;
 
@@ -18,6 +19,41 @@ scale_bar_length (Units units, double scale)
     if (factors[i] * length >= least)
       return factors[i] * length;
   return 10 * length;
+}
+
+static Point
+bar_place (const SheetView *view)
+{
+  return (Point) { 22, round (view->height - 20) };
+}
+
+static double
+bar_length (const Ruler *ruler)
+{
+  return scale_bar_length (ruler->units, ruler->view->scale) * ruler->view->scale;
+}
+
+/* The two figures over its ends. */
+static Letters
+bar_figure (const Ruler *ruler, const char *text, double along)
+{
+  const Point at = bar_place (ruler->view);
+
+  return (Letters) { .text = text, .place = { at.x + along, at.y - 5 }, .size = ruler->look->ruler_size, .across = 0.5, .halo = 2 };
+}
+
+Box
+scale_bar_box (const Ruler *ruler)
+{
+  const Point at = bar_place (ruler->view);
+  const double length = bar_length (ruler);
+  g_autofree char *text = units_length (ruler->units, scale_bar_length (ruler->units, ruler->view->scale));
+  const Letters last = bar_figure (ruler, text, length);
+  Lettering lettering = lettering_begin (NULL, ruler->look);
+  const Box bar = { { at.x - 3, at.y - 3 }, { at.x + length + 3, at.y + 8 } }, both = box_joined (bar, lettering_box (&lettering, &last));
+
+  lettering_end (&lettering);
+  return both;
 }
 
 /* Five fields, the first black, the second white; a halo keeps it clear of whatever it meets. */
@@ -45,17 +81,17 @@ void
 draw_scale_bar (cairo_t *cr, const Ruler *ruler)
 {
   const Look *look = ruler->look;
-  const double mm = scale_bar_length (ruler->units, ruler->view->scale), length = mm * ruler->view->scale;
-  const Point at = { 22, round (ruler->view->height - 20) };
-  g_autofree char *text = units_length (ruler->units, mm);
+  const double length = bar_length (ruler);
+  g_autofree char *text = units_length (ruler->units, scale_bar_length (ruler->units, ruler->view->scale));
+  const Letters first = bar_figure (ruler, "0", 0), last = bar_figure (ruler, text, length);
   Lettering lettering;
 
   cairo_save (cr);
   cairo_new_path (cr);
-  draw_fields (cr, look, at, length);
+  draw_fields (cr, look, bar_place (ruler->view), length);
   lettering = lettering_begin (cr, look);
-  lettering_draw (&lettering, &(Letters) { .text = "0", .place = { at.x, at.y - 5 }, .size = look->ruler_size, .across = 0.5, .halo = 2 });
-  lettering_draw (&lettering, &(Letters) { .text = text, .place = { at.x + length, at.y - 5 }, .size = look->ruler_size, .across = 0.5, .halo = 2 });
+  lettering_draw (&lettering, &first);
+  lettering_draw (&lettering, &last);
   lettering_end (&lettering);
   cairo_restore (cr);
 }

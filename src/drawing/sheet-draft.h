@@ -3,7 +3,7 @@
 #include "drawing/line-kind.h"
 #include "drawing/sheet-places.h"
 
-enum { SHEET_TAKEN_ROOM = 1024 };
+enum { SHEET_TAKEN_ROOM = 4096 };
 
 /** One drawing of the sheet under way: the scene's parts at hand, the one lettering, and the boxes that words must not cover (px). */
 typedef struct {

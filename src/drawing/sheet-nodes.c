@@ -87,7 +87,10 @@ put_fault_word (SheetDraft *draft, const char *text, Point at, Colour colour)
   sheet_put_word_anyway (draft, (Letters[]) {
     { .text = text, .place = { at.x + away, at.y }, .rise = LETTERS_AT_MIDDLE, .colour = colour, .bold = true },
     { .text = text, .place = { at.x - away, at.y }, .across = 1, .rise = LETTERS_AT_MIDDLE, .colour = colour, .bold = true },
-    { .text = text, .place = { at.x, at.y + away }, .across = 0.5, .rise = LETTERS_BELOW, .colour = colour, .bold = true } }, 3);
+    { .text = text, .place = { at.x, at.y + away }, .across = 0.5, .rise = LETTERS_BELOW, .colour = colour, .bold = true },
+    { .text = text, .place = { at.x, at.y - away }, .across = 0.5, .colour = colour, .bold = true },
+    { .text = text, .place = { at.x, at.y + away }, .across = 1, .rise = LETTERS_BELOW, .colour = colour, .bold = true },
+    { .text = text, .place = { at.x, at.y - away }, .across = 1, .colour = colour, .bold = true } }, 6);
 }
 
 static void

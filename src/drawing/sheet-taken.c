@@ -1,14 +1,22 @@
 #include <math.h>
 #include "drawing/part-symbols.h"
+#include "drawing/rulers.h"
 #include "drawing/sheet-draft.h"
 #include "drawing/symbols.h"
 
 /* Which places of the sheet are taken, so that words stand beside things and not on them. */
 
+/* What lies outside the window takes no room from what is seen: words stand inside. */
+static bool
+is_seen (const SheetDraft *draft, Box px)
+{
+  return px.max.x >= 0 && px.max.y >= 0 && px.min.x <= draft->view->width && px.min.y <= draft->view->height;
+}
+
 void
 sheet_take (SheetDraft *draft, Box px)
 {
-  if (draft->taken_count < SHEET_TAKEN_ROOM)
+  if (is_seen (draft, px) && draft->taken_count < SHEET_TAKEN_ROOM)
     draft->taken[draft->taken_count++] = px;
 }
 
@@ -60,6 +68,9 @@ sheet_put_word_anyway (SheetDraft *draft, const Letters tries[], size_t count)
 
   if (sheet_put_word (draft, tries, count) >= 0)
     return;
+  for (size_t i = count; i-- > 0;)      /* the first that lies in the window: pushed, it would run over what it speaks of */
+    if (is_in_window (draft, lettering_box (&draft->lettering, &tries[i])))
+      letters = tries[i];
   box = lettering_box (&draft->lettering, &letters);
   letters.place.x += push (box.min.x, box.max.x, draft->view->width);
   letters.place.y += push (box.min.y, box.max.y, draft->view->height);
@@ -181,16 +192,54 @@ take_band (SheetDraft *draft)
     }
 }
 
+/* A part, and what stands out of it: a motor's shaft. A shell is a line round others, and words may stand in it. */
+static void
+take_part (SheetDraft *draft, const Part *part)
+{
+  const Box box = part_symbol_box (draft->look, box_to_screen (draft->view, sheet_part_box (part)));
+  const double middle = (box.min.x + box.max.x) / 2, u = draft->look->u;
+
+  if (part_symbol_is_shell (part->class_name))
+    return;
+  sheet_take (draft, box);
+  if (g_strcmp0 (part->class_name, "motor") == 0)
+    sheet_take (draft, (Box) { { middle - 3 * u, box.min.y - 8 * u }, { middle + 3 * u, box.min.y } });
+}
+
+/* The datum and the centre line, across the window. */
+static void
+take_axes (SheetDraft *draft)
+{
+  const Point origin = { draft->view->origin_x, draft->view->origin_y };
+
+  sheet_take (draft, (Box) { { 0, origin.y - 1.5 }, { draft->view->width, origin.y + 1.5 } });
+  sheet_take (draft, (Box) { { origin.x - 1.5, 0 }, { origin.x + 1.5, draft->view->height } });
+}
+
+static void
+take_scale_bar (SheetDraft *draft)
+{
+  const Ruler ruler = { .look = draft->look, .units = draft->scene->units, .view = draft->view };
+
+  if (!draft->look->paper)
+    sheet_take (draft, scale_bar_box (&ruler));
+}
+
+static void
+take_bodies (SheetDraft *draft)
+{
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_BODY); i++)
+    if (aeroplane_body (draft->aeroplane, i)->outline != NULL)
+      take_outline (draft, aeroplane_body (draft->aeroplane, i)->outline);
+}
+
 void
 sheet_take_all (SheetDraft *draft)
 {
+  take_axes (draft);
+  take_scale_bar (draft);
   for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_PART); i++)
-    {
-      const Part *part = aeroplane_part (draft->aeroplane, i);
-
-      if (part_symbol_is_solid (part->class_name))
-        sheet_take (draft, part_symbol_box (draft->look, box_to_screen (draft->view, sheet_part_box (part))));
-    }
+    take_part (draft, aeroplane_part (draft->aeroplane, i));
   take_marks (draft);
   take_neutral_point (draft);
   take_reference_chord (draft);
@@ -198,4 +247,5 @@ sheet_take_all (SheetDraft *draft)
   if (isfinite (draft->figures->mass.x_mm))
     sheet_take (draft, around (sheet_px (draft->view, draft->figures->mass.x_mm, draft->figures->mass.y_mm), 12));
   take_surfaces (draft);
+  take_bodies (draft);
 }

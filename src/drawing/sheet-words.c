@@ -65,44 +65,62 @@ put_neutral_word (SheetDraft *draft)
     { .text = text, .place = { at.x, at.y + away }, .across = 0.5, .rise = LETTERS_BELOW, .colour = colour },
     { .text = text, .place = { at.x, at.y + away }, .across = 0.43, .rise = LETTERS_BELOW, .colour = colour },
     { .text = text, .place = { at.x, at.y + away }, .across = 0.2, .rise = LETTERS_BELOW, .colour = colour },
+    { .text = text, .place = { at.x, at.y + away }, .across = 0.6, .rise = LETTERS_BELOW, .colour = colour },
     { .text = text, .place = { at.x, at.y + away }, .across = 0.8, .rise = LETTERS_BELOW, .colour = colour },
     { .text = text, .place = { at.x - away, at.y }, .across = 1, .rise = LETTERS_AT_MIDDLE, .colour = colour },
     { .text = text, .place = { at.x, at.y - away }, .across = 0.5, .colour = colour },
-    { .text = text, .place = { at.x, at.y - away }, .across = 0.8, .colour = colour } }, 7);
+    { .text = text, .place = { at.x, at.y - away }, .across = 0.8, .colour = colour } }, 8);
 }
 
-/* A word beside the body for something inside it, on a thin line that leads there. */
+/* A word beside the body for something inside it, on a thin line that leads there: at its own height, or a line or two off. */
 static void
 put_word_beside_body (SheetDraft *draft, const char *text, Box box, double x)
 {
-  const double middle = (box.min.y + box.max.y) / 2, beyond = 14 * draft->look->u;
+  static const double steps[] = { 0, 1, -1, 2, -2 };
+  const double middle = (box.min.y + box.max.y) / 2, beyond = 14 * draft->look->u, step = 1.25 * draft->look->text_size;
   const double half = sheet_half_width (draft->aeroplane, x) * draft->view->scale;
   const double right = fmax (draft->view->origin_x + half, box.max.x) + beyond, left = fmin (draft->view->origin_x - half, box.min.x) - beyond;
-  const Letters tries[] = {
-    { .text = text, .place = { right, middle }, .rise = LETTERS_AT_MIDDLE },
-    { .text = text, .place = { left, middle }, .across = 1, .rise = LETTERS_AT_MIDDLE } };
-  const int taken = sheet_put_word (draft, tries, G_N_ELEMENTS (tries));
   const double air = 3 * draft->look->u;
+  Letters tries[2 * G_N_ELEMENTS (steps)];
+  int taken;
 
+  for (size_t i = 0; i < G_N_ELEMENTS (tries); i++)
+    tries[i] = (Letters) {
+      .text = text, .place = { i % 2 ? left : right, middle + steps[i / 2] * step }, .across = i % 2, .rise = LETTERS_AT_MIDDLE };
+  taken = sheet_put_word (draft, tries, G_N_ELEMENTS (tries));
   if (taken < 0)
     return;
   line_kind_set (draft->cr, draft->look, LINE_CONSTRUCTION);
   look_set_source (draft->cr, draft->look->construction);
-  line_stroke (draft->cr, (Point) { taken == 0 ? box.max.x : left + air, middle }, (Point) { taken == 0 ? right - air : box.min.x, middle });
+  line_stroke (draft->cr, (Point) { taken % 2 ? box.min.x : box.max.x, middle },
+               (Point) { taken % 2 ? left + air : right - air, tries[taken].place.y });
 }
 
+/* Below, above or beside it; below and above also pushed to either side, where something else stands in the way. */
 static void
 put_word_round_box (SheetDraft *draft, const char *text, Box box)
 {
+  static const double across[] = { 0.5, 0.5, 0.2, 0.8, 0.2, 0.8, 0, 1, 0, 1 };
   const Point middle = point_mix (box.min, box.max, 0.5);
-  const double air = 5 * draft->look->u;
-  const Letters tries[] = {
-    { .text = text, .place = { middle.x, box.max.y + air }, .across = 0.5, .rise = LETTERS_BELOW },
-    { .text = text, .place = { middle.x, box.min.y - air }, .across = 0.5 },
-    { .text = text, .place = { box.max.x + air, middle.y }, .rise = LETTERS_AT_MIDDLE },
-    { .text = text, .place = { box.min.x - air, middle.y }, .across = 1, .rise = LETTERS_AT_MIDDLE } };
+  const double air = 5 * draft->look->u, side = (box.max.x - box.min.x) / 2;
+  Letters tries[G_N_ELEMENTS (across) + 2];
+  size_t count = 0;
 
-  sheet_put_word (draft, tries, G_N_ELEMENTS (tries));
+  for (size_t i = 0; i < G_N_ELEMENTS (across); i++)
+    {
+      const bool below = i < 2 ? i == 0 : (i - 2) % 4 < 2;
+      const double x = middle.x + (across[i] == 0 ? -side : across[i] == 1 ? side : 0);
+
+      if (i == 2)
+        {
+          tries[count++] = (Letters) { .text = text, .place = { box.max.x + air, middle.y }, .rise = LETTERS_AT_MIDDLE };
+          tries[count++] = (Letters) { .text = text, .place = { box.min.x - air, middle.y }, .across = 1, .rise = LETTERS_AT_MIDDLE };
+        }
+      tries[count++] = (Letters) {
+        .text = text, .place = { x, below ? box.max.y + air : box.min.y - air }, .across = across[i],
+        .rise = below ? LETTERS_BELOW : LETTERS_ON_LINE };
+    }
+  sheet_put_word (draft, tries, count);
 }
 
 static void

@@ -33,7 +33,7 @@ draw_sheet (cairo_t *cr, const SheetScene *scene)
   cairo_restore (cr);
 }
 
-/* The span's figure stands above its line; the line's ends need a little more below. */
+/* The span's figure stands above its line; below it there is room for the scale bar. */
 Box
 sheet_extent (const Figures *figures)
 {
@@ -45,7 +45,7 @@ sheet_extent (const Figures *figures)
   box = box_with (box, (Point) { fmin (box.min.x, 0) - 14, 0 });        /* the centre line's end, the datum */
   box.max.x += 14;
   if (aeroplane_reference_wing (figures->aeroplane))
-    box.max.x = fmax (box.max.x, sheet_shapes_box (figures->aeroplane).max.x + sheet_dimension_gap (figures->aeroplane));
+    box.max.x = fmax (box.max.x, sheet_shapes_box (figures->aeroplane).max.x + 1.9 * sheet_dimension_gap (figures->aeroplane));
   return box;
 }
 

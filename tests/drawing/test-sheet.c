@@ -1,6 +1,8 @@
 #include "drawing/sheet.h"
 #include <math.h>
+#include "drawing/rulers.h"
 #include "drawing/sheet-construction.h"
+#include "drawing/sheet-dimensions.h"
 #include "drawing/symbols.h"
 #include "support/aeroplanes.h"
 #include "support/easel.h"
@@ -91,6 +93,22 @@ START_TEST (the_balance_point_stands_at_the_centre_of_mass)
   ck_assert (colour_distance (canvas_at (&canvas, at.x + 3.5, at.y - 3.5), easel->look.balance) < 0.02);
   ck_assert (colour_distance (canvas_at (&canvas, at.x - 3.5, at.y - 3.5), (Colour) { 1, 1, 1, 1 }) < 0.02);
   canvas_clear (&canvas);
+}
+END_TEST
+
+/* From the window of a small screen to a large one, as it is fitted: 24 px round about. */
+START_TEST (the_span_and_the_scale_bar_keep_apart)
+{
+  static const struct { double width, height; } windows[] = { { 640, 484 }, { 700, 690 }, { 480, 420 }, { 1300, 900 } };
+  const Ruler ruler = { .look = &easel->look, .view = &easel->view };
+  SheetDimension list[SHEET_DIMENSION_ROOM];
+
+  easel->view.width = windows[_i].width;
+  easel->view.height = windows[_i].height;
+  easel->view = view_fitted (&easel->view, sheet_extent (easel->figures), 24);
+  ck_assert_uint_gt (sheet_dimensions (&easel->scene, list), 0);
+  ck_assert_int_eq (list[0].hit.dimension, DIMENSION_SPAN);
+  ck_assert (!boxes_meet (box_grown (scale_bar_box (&ruler), 3), (Box) { list[0].dimension.from, { list[0].dimension.to.x, list[0].dimension.to.y + 4 } }));
 }
 END_TEST
 
@@ -365,6 +383,7 @@ main (void)
   tcase_add_test (tests, both_halves_of_the_wing_stand_where_its_outline_is);
   tcase_add_test (tests, under_the_body_the_wing_is_broken_and_faint);
   tcase_add_test (tests, the_balance_point_stands_at_the_centre_of_mass);
+  tcase_add_loop_test (tests, the_span_and_the_scale_bar_keep_apart, 0, 4);
   tcase_add_test (tests, the_neutral_point_stands_outboard_of_the_band_where_the_whole_aeroplane_is_seen);
   tcase_add_test (tests, signs_that_meet_do_not_rub_out_one_another);
   tcase_add_test (tests, the_neutral_point_stands_beside_the_body_tied_to_it);
