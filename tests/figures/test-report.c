@@ -2,6 +2,7 @@
 #include <json-glib/json-glib.h>
 #include <math.h>
 #include "figures/cautions.h"
+#include "figures/explanation.h"
 #include "figures/report.h"
 #include "support/aeroplanes.h"
 #include "support/comma-locale.h"
@@ -228,6 +229,26 @@ START_TEST (the_text_shows_small_masses_their_deviations_and_inertia_as_finely_a
 }
 END_TEST
 
+/* An elliptical wing's sections all carry the same, near enough (Glauert, Elements of Aerofoil and Airscrew Theory, chapter XI): to name
+ * a station would claim what nobody knows. A rectangle stalls at its root. */
+START_TEST (an_elliptical_wing_stalls_nowhere_in_particular)
+{
+  const Units metric = { LENGTH_MM, MASS_G };
+  g_autoptr (Aeroplane) curved = racer ();
+  g_autoptr (Aeroplane) straight = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (0, 660, 110));
+  g_autoptr (Figures) of_curved = figures_once (curved), of_straight = figures_once (straight);
+  g_autofree char *curved_text = report_text (of_curved, metric), *straight_text = report_text (of_straight, metric);
+  g_autoptr (Explanation) how = explanation_new (of_curved, EXPLAIN_FIRST_STALL, NULL, metric);
+
+  ck_assert_double_lt (of_curved->motion.first_stall_ratio, 1.03);
+  ck_assert (!motion_stalls_somewhere (&of_curved->motion) && motion_stalls_somewhere (&of_straight->motion));
+  assert_has (curved_text, "nowhere in particular");
+  ck_assert_ptr_null (strstr (curved_text, "stalls first at station"));
+  assert_has (straight_text, "stalls first at station");
+  ck_assert_str_eq (how->result, "nowhere in particular");
+}
+END_TEST
+
 START_TEST (the_text_closes_with_the_cautions_of_every_sheet)
 {
   g_autoptr (Aeroplane) aeroplane = racer ();
@@ -292,6 +313,7 @@ main (void)
   tcase_add_test (tests, the_parts_list_quotes_what_would_mislead);
   tcase_add_test (tests, the_text_names_methods_units_deviations_and_cautions);
   tcase_add_test (tests, the_text_shows_small_masses_their_deviations_and_inertia_as_finely_as_they_are_read);
+  tcase_add_test (tests, an_elliptical_wing_stalls_nowhere_in_particular);
   tcase_add_test (tests, the_text_closes_with_the_cautions_of_every_sheet);
   tcase_add_test (tests, the_text_tells_the_band_with_its_half_percents);
   tcase_add_test (tests, the_text_fits_a_terminal);
