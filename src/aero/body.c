@@ -21,11 +21,11 @@ typedef struct {
   size_t count;
 } Integral;
 
-/* What the integral is made over: one segment of the body's outline, and the wing's root chord. */
+/* What the integral is made over: one segment of the body's outline, as far as it lies in a stretch clear of surfaces. */
 typedef struct {
   Point from;
   const Segment *segment;
-  double leading_x, trailing_x;
+  double from_x, to_x;          /* -INFINITY ahead of all surfaces, INFINITY behind them */
 } Strip;
 
 static void
@@ -57,7 +57,7 @@ strip_x (const Strip *strip, double t)
   return segment_at (strip->from, strip->segment, t).x;
 }
 
-/* Ahead of the wing the flow grows like 1/√distance towards its leading edge; t runs from the end that is nearer like
+/* Ahead of a surface the flow grows like 1/√distance towards its leading edge; t runs from the end that is nearer like
  * the square of the quadrature's place, which takes the root out. */
 static double
 piece_parameter (const Strip *strip, const double ends[2], double place, double *stretch)
@@ -65,7 +65,7 @@ piece_parameter (const Strip *strip, const double ends[2], double place, double 
   const double x0 = strip_x (strip, ends[0]), x1 = strip_x (strip, ends[1]);
   const double near = x0 > x1 ? ends[0] : ends[1], length = x0 > x1 ? ends[1] - ends[0] : ends[0] - ends[1];
 
-  if (strip->leading_x >= strip->trailing_x || fmax (x0, x1) > strip->trailing_x)
+  if (isinf (strip->to_x))
     {
       *stretch = ends[1] - ends[0];
       return ends[0] + (ends[1] - ends[0]) * place;
@@ -74,7 +74,7 @@ piece_parameter (const Strip *strip, const double ends[2], double place, double 
   return near + length * place * place;
 }
 
-/* A piece that lies ahead of the wing or behind it as a whole. */
+/* A piece that lies clear of surfaces as a whole. */
 static void
 add_piece (const Strip *strip, const double ends[2], Integral *integral)
 {
@@ -109,11 +109,11 @@ strip_crossing (const Strip *strip, double a, double b, double x)
   return (a + b) / 2;
 }
 
-/* The segment's parameters at the wing's two edges, rising, between 0 and 1; a curve's middle as well, for the quadrature. */
+/* The segment's parameters at the stretch's two ends, rising, between 0 and 1; a curve's middle as well, for the quadrature. */
 static size_t
 strip_pieces (const Strip *strip, double ends[most_pieces + 1])
 {
-  const double edges[2] = { strip->leading_x, strip->trailing_x };
+  const double edges[2] = { strip->from_x, strip->to_x };
   const int steps = strip->segment->kind == SEGMENT_LINE ? 1 : search_steps;
   double before = strip->from.x;
   size_t count = 0;
@@ -125,7 +125,7 @@ strip_pieces (const Strip *strip, double ends[most_pieces + 1])
 
       if (2 * step == steps)
         ends[count++] = a;
-      for (int edge = 0; edge < 2 && edges[0] < edges[1]; edge++)
+      for (int edge = 0; edge < 2; edge++)
         {
           const double x = edges[before > after ? 1 - edge : edge];
 
@@ -151,7 +151,7 @@ add_strip (const Strip *strip, Integral *integral)
     {
       const double middle = strip_x (strip, (ends[i] + ends[i + 1]) / 2);
 
-      if (middle < strip->leading_x || middle > strip->trailing_x || strip->leading_x >= strip->trailing_x)
+      if (middle > strip->from_x && middle < strip->to_x)
         add_piece (strip, ends + i, integral);
     }
 }
@@ -169,24 +169,67 @@ body_check (const Outline *outline)
   return box.max.y > 0 && box.max.x > box.min.x ? CORE_OK : CORE_NO_AREA;
 }
 
+/* From x aft, past every chord that x lies in. */
+static double
+behind_chords (const BodyChord chords[], size_t count, double x)
+{
+  bool moved = true;
+
+  while (moved)
+    {
+      moved = false;
+      for (size_t i = 0; i < count; i++)
+        if (chords[i].leading_x <= x && x < chords[i].trailing_x)
+          {
+            x = chords[i].trailing_x;
+            moved = true;
+          }
+    }
+  return x;
+}
+
+/* The nearest leading edge behind x; INFINITY without one. */
+static double
+next_chord (const BodyChord chords[], size_t count, double x)
+{
+  double nearest = INFINITY;
+
+  for (size_t i = 0; i < count; i++)
+    if (chords[i].leading_x > x && chords[i].leading_x < chords[i].trailing_x)
+      nearest = fmin (nearest, chords[i].leading_x);
+  return nearest;
+}
+
+static void
+add_stretch (const Outline *outline, double from_x, double to_x, Integral *integral)
+{
+  for (size_t i = 0; i < outline_segment_count (outline); i++)
+    {
+      const Strip strip = { .from = outline_node (outline, i), .segment = outline_segment (outline, i), .from_x = from_x, .to_x = to_x };
+
+      add_strip (&strip, integral);
+    }
+}
+
 CoreStatus
 body_pitching_moment (const Outline *outline, BodyFlow flow, const void *data,
-                      double wing_leading_x, double wing_trailing_x, double *moment)
+                      const BodyChord chords[], size_t chord_count, double *moment)
 {
-  const size_t count = outline_segment_count (outline);
-  const bool backward = outline_node (outline, count).x < outline_node (outline, 0).x;
+  const bool backward = outline_node (outline, outline_segment_count (outline)).x < outline_node (outline, 0).x;
   const CoreStatus status = body_check (outline);
   Integral integral = { .flow = flow, .data = data };
+  double from_x = -INFINITY, to_x;
 
   if (status)
     return status;
-  for (size_t i = 0; i < count; i++)
+  do
     {
-      const Strip strip = { .from = outline_node (outline, i), .segment = outline_segment (outline, i),
-                            .leading_x = wing_leading_x, .trailing_x = wing_trailing_x };
-
-      add_strip (&strip, &integral);
+      from_x = behind_chords (chords, chord_count, from_x);
+      to_x = next_chord (chords, chord_count, from_x);
+      add_stretch (outline, from_x, to_x, &integral);
+      from_x = to_x;
     }
+  while (isfinite (to_x));
   integral_flush (&integral);
   if (!isfinite (integral.sum))
     return CORE_NOT_FINITE;

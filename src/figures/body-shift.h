@@ -11,5 +11,9 @@ typedef struct {
   GPtrArray *left_out;    /* of Body, lent by the aeroplane: those without a usable outline from above. The array is the caller's */
 } BodyShift;
 
-/** After a solve of the lattice. lift_slope per radian on the reference's area. */
-BodyShift body_shift_of (const Lattice *lattice, const Aeroplane *aeroplane, const SurfaceFigures *reference, double lift_slope);
+/** The surfaces that a body flies with, all lent, the reference among them. */
+typedef struct { const SurfaceFigures *surfaces;  size_t count;  const SurfaceFigures *reference; } BodyCompany;
+
+/** After a solve of the lattice. lift_slope per radian on the reference's area. The body's stretches inside the root chords of all that
+ *  lies flat add nothing. */
+BodyShift body_shift_of (const Lattice *lattice, const Aeroplane *aeroplane, const BodyCompany *company, double lift_slope);

@@ -155,9 +155,10 @@ nose_flow (const Lattice *lattice, const NeutralPointCase *wanted)
 static void
 fill_solution (NeutralPointSolution *made, const NeutralPointCase *wanted, const Lattice *lattice, const Company *company)
 {
+  const BodyCompany bodies = { wanted->surfaces, wanted->count, wanted->reference };
   double handbook_x;
 
-  made->body = body_shift_of (lattice, wanted->aeroplane, wanted->reference, made->lattice.lift_slope);
+  made->body = body_shift_of (lattice, wanted->aeroplane, &bodies, made->lattice.lift_slope);
   if (handbook_neutral_point (company->handbook, company->count, &handbook_x, NULL) == CORE_OK)
     made->handbook_x = handbook_x;
   made->nose_flow = nose_flow (lattice, wanted);

@@ -26,9 +26,10 @@ body_ellipsoid (double nose, double length, double width)
 static double
 moment_of (const Outline *body, BodyFlow flow, double leading_x, double trailing_x)
 {
+  const BodyChord chord = { leading_x, trailing_x };
   double moment = NAN;
 
-  ck_assert_int_eq (body_pitching_moment (body, flow, NULL, leading_x, trailing_x, &moment), CORE_OK);
+  ck_assert_int_eq (body_pitching_moment (body, flow, NULL, &chord, trailing_x > leading_x, &moment), CORE_OK);
   return moment;
 }
 
@@ -138,6 +139,19 @@ START_TEST (the_stretch_inside_the_wing_adds_nothing)
 END_TEST
 
 /* Many formers' nodes, more places than are asked for at a time: ∫ w² dx of a cone of 600 mm, 60 wide at its tail. */
+/* Two chords apart, one inside the other's, in any order: what is left is the integral of w² over the rest. */
+START_TEST (stretches_inside_any_chord_add_nothing)
+{
+  static const BodyChord chords[] = { { 400, 450 }, { 100, 200 }, { 120, 260 }, { 430, 440 } };
+  Outline *stick = body_of ((Point) { 0, 4 }, &(Segment) { .kind = SEGMENT_LINE, .to = { 500, 4 } }, 1);
+  double moment = NAN;
+
+  ck_assert_int_eq (body_pitching_moment (stick, NULL, NULL, chords, 4, &moment), CORE_OK);
+  ck_assert_double_eq_tol (moment, M_PI / 2 * 8 * 8 * (100 + 140 + 50), 1e-6);
+  outline_unref (stick);
+}
+END_TEST
+
 START_TEST (a_side_of_many_nodes_is_summed_whole)
 {
   Segment sides[31];
@@ -191,8 +205,8 @@ START_TEST (what_cannot_be_computed_leaves_the_moment_as_it_was)
   Outline *nothing = body_of ((Point) { 0, 0 }, &line, 1), *body = body_ellipsoid (0, 300, 40);
   double moment = 0.125;
 
-  ck_assert_int_ne (body_pitching_moment (nothing, NULL, NULL, 0, 0, &moment), CORE_OK);
-  ck_assert_int_eq (body_pitching_moment (body, flow_that_is_no_number, NULL, 0, 0, &moment), CORE_NOT_FINITE);
+  ck_assert_int_ne (body_pitching_moment (nothing, NULL, NULL, NULL, 0, &moment), CORE_OK);
+  ck_assert_int_eq (body_pitching_moment (body, flow_that_is_no_number, NULL, NULL, 0, &moment), CORE_NOT_FINITE);
   ck_assert_double_eq (moment, 0.125);
   outline_unref (nothing);
   outline_unref (body);
@@ -212,6 +226,7 @@ main (void)
   tcase_add_test (tests, a_body_drawn_tail_first_or_elsewhere_has_the_same_moment);
   tcase_add_test (tests, a_body_twice_as_large_has_eight_times_the_moment);
   tcase_add_test (tests, the_stretch_inside_the_wing_adds_nothing);
+  tcase_add_test (tests, stretches_inside_any_chord_add_nothing);
   tcase_add_test (tests, a_side_of_many_nodes_is_summed_whole);
   tcase_add_test (tests, upwash_that_grows_like_one_over_a_root_is_integrated);
   tcase_add_test (tests, what_cannot_be_computed_leaves_the_moment_as_it_was);
