@@ -245,7 +245,7 @@ START_TEST (the_persons_units_are_its_units)
   trammel_settings_set_units (stage.settings, (Units) { LENGTH_INCH, MASS_OZ });
   gui_settle ();
   open_by_pointer ("Stalling speed, about");
-  assert_reads ("5.3\u00a0oz");
+  assert_reads ("5.31\u00a0oz");
   assert_reads ("= 14.6\u00a0mph ± 1.1\u00a0mph");
   close_by_key ();
   ck_assert_str_eq (gtk_label_get_text (GTK_LABEL (find ("14.6"))), "14.6");         /* and those of the row: no m/s in inches */
