@@ -65,6 +65,12 @@ untwisted_remark (TrammelSession *session, const FieldSpec *spec)
   return g_strdup (_("untwisted"));
 }
 
+static char *
+handbook_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return aeroplane_count (trammel_session_aeroplane (session), PIECE_BODY) > 0 ? g_strdup (_("with body")) : NULL;
+}
+
 FieldList
 aeroplane_fields (void)
 {
@@ -95,14 +101,14 @@ neutral_point_fields (void)
       .explained = EXPLAIN_NEUTRAL_DEVIATION, .at = offsetof (Figures, neutral_point.sigma_mm) },
     { .label = N_("By the lattice, without body"), .kind = FIELD_LENGTH, .value = figure_value,
       .explained = EXPLAIN_LATTICE, .at = offsetof (Figures, neutral_point.lattice_x_mm) },
-    { .label = N_("of it by the sections"), .kind = FIELD_LENGTH, .value = figure_value,
+    { .label = N_("Shift by the sections"), .kind = FIELD_LENGTH, .value = figure_value,
       .explained = EXPLAIN_SECTION_SHIFT, .at = offsetof (Figures, neutral_point.section_shift_mm) },
     { .label = N_("Shift by the body"), .kind = FIELD_LENGTH, .value = figure_value,
       .explained = EXPLAIN_BODY_SHIFT, .at = offsetof (Figures, neutral_point.body_shift_mm) },
     { .label = N_("By the propeller"), .kind = FIELD_LENGTH, .value = figure_value,
       .explained = EXPLAIN_PROPELLER, .remark = propeller_remark,
       .at = offsetof (Figures, neutral_point.propeller_to_mm) },
-    { .label = N_("By the handbook, with body"), .kind = FIELD_LENGTH, .value = figure_value,
+    { .label = N_("By the handbook"), .kind = FIELD_LENGTH, .value = figure_value, .remark = handbook_remark,
       .explained = EXPLAIN_HANDBOOK, .at = offsetof (Figures, neutral_point.handbook_x_mm) },
     { .label = N_("Downwash gradient at the tail"), .kind = FIELD_RATIO, .value = figure_value,
       .explained = EXPLAIN_DOWNWASH, .at = offsetof (Figures, neutral_point.downwash_gradient) },

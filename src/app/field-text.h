@@ -9,7 +9,13 @@ static const char field_no_figure[] = "–";
 const char *field_text_unit    (FieldKind kind, Units units);
 /** As it is read: rounded as the trade rounds. A new string. */
 char       *field_text_rounded (FieldKind kind, Units units, double value);
+/** How well a mass is known, g; tenths where whole ones would hide it. A new string. */
+char       *field_text_deviation (Units units, double grams);
 /** As it is edited: every digit; "" without a value. A new string. */
 char       *field_text_exact   (FieldKind kind, Units units, double value);
 /** What was typed. False with a sentence for the person when it is not understood. */
 bool        field_text_parse   (FieldKind kind, Units units, const char *text, double *value, GError **error);
+/** The same for "24.6 ± 0.5", also written with +- or +/-; the deviation is NAN where none is typed. */
+bool        field_text_parse_known (FieldKind kind, Units units, const char *text, double *value, double *deviation, GError **error);
+/** Nothing but white space. */
+bool        field_text_is_blank (const char *text);

@@ -1,6 +1,8 @@
 #include "trammel-config.h"
 #include "app/field.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
+#include "app/entry-click.h"
 #include "app/explain-button.h"
 #include "app/field-text.h"
 #include "figures/explanation.h"
@@ -12,6 +14,7 @@ struct _TrammelField {
   GtkWidget *entry;        /* NULL when shown only */
   GtkWidget *figure;       /* the label instead */
   GtkWidget *unit, *remark, *complaint;
+  bool inside;             /* the keyboard is in the entry */
   bool typing;             /* the entry holds what the person types, not the value */
   bool showing;            /* the entry's text is being set from the value */
 };
@@ -30,16 +33,16 @@ field_unit (const TrammelField *self)
   return field_text_unit (self->spec->kind, field_units (self));
 }
 
+/* What was typed. Nothing typed is NAN where that can be meant: where it may stay open, or where nothing stood before. */
 static bool
-field_parse (const TrammelField *self, const char *text, double *value, GError **error)
+field_parse (const TrammelField *self, const char *text, double *value, double *deviation, GError **error)
 {
+  *value = *deviation = NAN;
+  if (field_text_is_blank (text) && (self->spec->optional || isnan (self->spec->value (self->session, self->spec))))
+    return true;
+  if (self->spec->change_known != NULL)
+    return field_text_parse_known (self->spec->kind, field_units (self), text, value, deviation, error);
   return field_text_parse (self->spec->kind, field_units (self), text, value, error);
-}
-
-static bool
-field_has_focus (const TrammelField *self)
-{
-  return self->entry != NULL && (gtk_widget_get_state_flags (self->entry) & GTK_STATE_FLAG_FOCUS_WITHIN) != 0;
 }
 
 static void
@@ -65,6 +68,9 @@ field_show (TrammelField *self, const char *text)
     gtk_widget_set_visible (self->unit, !g_str_equal (text, field_no_figure));
     return;
   }
+  /* In an entry the dash is no text, which what is typed would be added to; it stands there as a placeholder. */
+  if (g_str_equal (text, field_no_figure))
+    text = "";
   if (g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self->entry)), text))
     return;
   self->showing = true;
@@ -112,12 +118,22 @@ trammel_field_refresh (TrammelField *self)
     return;
   if (self->spec->kind == FIELD_TEXT)
     text = self->spec->text (self->session);
-  else if (field_has_focus (self))
+  else if (self->inside)
     text = field_text_exact (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
   else
     text = field_text_rounded (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
   field_show (self, text);
   field_complain (self, NULL);
+}
+
+static char *
+field_refusal (TrammelField *self, double value)
+{
+  char *why = self->spec->why != NULL ? self->spec->why (self->session, self->spec, value) : NULL;
+
+  if (why != NULL)
+    return why;
+  return g_strdup (self->spec->refused != NULL ? _(self->spec->refused) : _("That cannot be here."));
 }
 
 /* The aeroplane that the typed text asks for, or NULL with the sentence why not. */
@@ -127,17 +143,20 @@ field_wanted (TrammelField *self, char **why)
   const char *text = gtk_editable_get_text (GTK_EDITABLE (self->entry));
   g_autoptr (GError) error = NULL;
   Aeroplane *next;
-  double value;
+  double value, deviation;
 
   if (self->spec->kind == FIELD_TEXT)
     return self->spec->change_text (self->session, text);
-  if (!field_parse (self, text, &value, &error)) {
+  if (!field_parse (self, text, &value, &deviation, &error)) {
     *why = g_strdup (error->message);
     return NULL;
   }
-  next = self->spec->change (self->session, self->spec, value);
+  if (isnan (value) && !self->spec->optional)
+    return aeroplane_ref (trammel_session_aeroplane (self->session));
+  next = isnan (deviation) ? self->spec->change (self->session, self->spec, value)
+                           : self->spec->change_known (self->session, self->spec, value, deviation);
   if (next == NULL)
-    *why = g_strdup (self->spec->refused != NULL ? _(self->spec->refused) : _("That cannot be here."));
+    *why = field_refusal (self, value);
   return next;
 }
 
@@ -166,14 +185,14 @@ static void
 field_changed (TrammelField *self)
 {
   g_autoptr (GError) error = NULL;
-  double value;
+  double value, deviation;
 
   if (self->showing)
     return;
   self->typing = true;
   /* While typing, only show whether it is understood; an empty field is not yet a mistake. */
   if (self->spec->kind == FIELD_TEXT || *gtk_editable_get_text (GTK_EDITABLE (self->entry)) == '\0'
-      || field_parse (self, gtk_editable_get_text (GTK_EDITABLE (self->entry)), &value, &error))
+      || field_parse (self, gtk_editable_get_text (GTK_EDITABLE (self->entry)), &value, &deviation, &error))
     gtk_widget_remove_css_class (self->entry, "error");
   else
     gtk_widget_add_css_class (self->entry, "error");
@@ -192,6 +211,7 @@ field_activated (TrammelField *self)
 static void
 field_entered (TrammelField *self)
 {
+  self->inside = true;
   trammel_field_refresh (self);
 }
 
@@ -200,6 +220,7 @@ field_left (TrammelField *self)
 {
   if (self->session == NULL)      /* on its way out */
     return;
+  self->inside = false;
   field_apply (self);
   trammel_field_refresh (self);
 }
@@ -232,6 +253,7 @@ field_entry (TrammelField *self)
     gtk_editable_set_width_chars (GTK_EDITABLE (entry), 5);
     gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 6);
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
+    gtk_entry_set_placeholder_text (GTK_ENTRY (entry), field_no_figure);
   }
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect_swapped (entry, "changed", G_CALLBACK (field_changed), self);
@@ -239,6 +261,7 @@ field_entry (TrammelField *self)
   g_signal_connect_swapped (focus, "enter", G_CALLBACK (field_entered), self);
   g_signal_connect_swapped (focus, "leave", G_CALLBACK (field_left), self);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (field_key), self);
+  entry_select_on_click (entry);
   gtk_widget_add_controller (entry, focus);
   gtk_widget_add_controller (entry, keys);
   return entry;
@@ -273,7 +296,8 @@ field_fill (TrammelField *self)
   const bool editable = self->spec->change != NULL || self->spec->change_text != NULL;
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
   gtk_widget_set_hexpand (label, self->spec->kind != FIELD_TEXT);
   gtk_box_append (GTK_BOX (line), label);
   if (editable)

@@ -7,7 +7,7 @@ G_BEGIN_DECLS
 /** What a row of the panel shows and changes. Two plain functions stand between the row and the aeroplane, so that the row
  *  keeps no fact: `value` reads it from the session, `change` makes the next aeroplane. */
 typedef enum {
-  FIELD_LENGTH, FIELD_MASS, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER,   /* can be typed */
+  FIELD_LENGTH, FIELD_MASS, FIELD_DEVIATION /* of a mass */, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER,   /* can be typed */
   FIELD_AREA, FIELD_LOADING, FIELD_SPEED, FIELD_RATIO,                  /* shown only */
   FIELD_TEXT
 } FieldKind;
@@ -26,6 +26,10 @@ struct FieldSpec {
   char      *(*remark) (TrammelSession *session, const FieldSpec *spec);   /* dim, after the unit; NULL or a new string */
   ExplainedFigure explained;                                    /* a button opens how it came about; EXPLAIN_NONE without */
   const char *refused;                                          /* what to say when `change` refuses, marked for translation */
+  char      *(*why) (TrammelSession *session, const FieldSpec *spec, double value);    /* likewise, a new string; NULL: as `refused` */
+  bool optional;                                                /* emptied, it asks `change` for NAN: what nobody knows is reckoned */
+  /* The same with its deviation, typed as "24.6 ± 0.5"; NULL: it has none. */
+  Aeroplane *(*change_known) (TrammelSession *session, const FieldSpec *spec, double value, double deviation);
 };
 
 #define TRAMMEL_TYPE_FIELD (trammel_field_get_type ())

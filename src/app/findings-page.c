@@ -8,6 +8,7 @@ struct _TrammelFindingsPage {
   GtkBox parent;
   TrammelSession *session;
   GtkWidget *group;
+  bool choosing;        /* a finding is being followed to its thing */
   char *shown;          /* all sentences as shown, so that a drag does not rebuild them in vain */
 };
 
@@ -111,8 +112,17 @@ finding_chosen (TrammelFindingsPage *self, GtkListBoxRow *row)
   const int index = gtk_list_box_row_get_index (row);
   const Note *note = index < (int) notes->len ? g_ptr_array_index (notes, index) : NULL;
 
-  if (note != NULL && note->piece != NULL && note->piece->id != NULL)
-    trammel_session_select (self->session, selection_of (note->piece->id));
+  if (note == NULL || note->piece == NULL || note->piece->id == NULL)
+    return;
+  self->choosing = true;
+  trammel_session_select (self->session, selection_of (note->piece->id));
+  self->choosing = false;
+}
+
+bool
+trammel_findings_page_is_choosing (TrammelFindingsPage *self)
+{
+  return self->choosing;
 }
 
 static void

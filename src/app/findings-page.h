@@ -11,5 +11,7 @@ G_DECLARE_FINAL_TYPE (TrammelFindingsPage, trammel_findings_page, TRAMMEL, FINDI
 GtkWidget *trammel_findings_page_new   (TrammelSession *session);
 /** How many of them need a change. */
 guint      trammel_findings_page_count (TrammelSession *session);
+/** Whether what is just now being selected is selected by choosing a finding. */
+bool       trammel_findings_page_is_choosing (TrammelFindingsPage *self);
 
 G_END_DECLS

@@ -1,6 +1,8 @@
 #include "trammel-config.h"
 #include "app/numbers.h"
 #include <glib/gi18n-lib.h>
+#include "app/entry-click.h"
+#include "app/focus-scroller.h"
 #include "app/group.h"
 #include "app/length-limit.h"
 #include "app/numbers-shape.h"
@@ -263,6 +265,7 @@ numbers_row (TrammelNumbers *self, Number number)
   gtk_editable_set_width_chars (GTK_EDITABLE (entry), 6);
   gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 8);
   gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
+  entry_select_on_click (entry);
   gtk_widget_set_valign (entry, GTK_ALIGN_CENTER);
   gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, _(number_labels[number]), -1);
   g_signal_connect_swapped (entry, "changed", G_CALLBACK (numbers_draw), self);
@@ -330,19 +333,6 @@ numbers_foot (TrammelNumbers *self)
   return foot;
 }
 
-static GtkWidget *
-numbers_scroller (GtkWidget *group)
-{
-  GtkWidget *scroller = gtk_scrolled_window_new ();
-
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Start from Numbers"), -1);
-  gtk_widget_add_css_class (group, "panel-page");
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), group);
-  gtk_widget_set_vexpand (scroller, TRUE);
-  return scroller;
-}
-
 static void
 trammel_numbers_dispose (GObject *object)
 {
@@ -381,9 +371,10 @@ trammel_numbers_new (TrammelSession *session)
     trammel_group_add (TRAMMEL_GROUP (group), line);
     self->rows[i] = gtk_widget_get_ancestor (line, GTK_TYPE_LIST_BOX_ROW);
   }
+  gtk_widget_add_css_class (group, "panel-page");
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (numbers_key), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
-  gtk_box_append (GTK_BOX (self), numbers_scroller (group));
+  gtk_box_append (GTK_BOX (self), focus_scroller_new (group, _("Start from Numbers")));
   gtk_box_append (GTK_BOX (self), numbers_foot (self));
   return GTK_WIDGET (self);
 }

@@ -4,6 +4,7 @@
 #include "app/answer.h"
 #include "app/findings-page.h"
 #include "app/first-frame.h"
+#include "app/focus-scroller.h"
 #include "app/numbers.h"
 #include "app/object-list.h"
 #include "app/part-adder.h"
@@ -38,14 +39,8 @@ panel_show_count (TrammelPanel *self)
 static GtkWidget *
 panel_page (GtkWidget *content, const char *name)
 {
-  GtkWidget *scroller = gtk_scrolled_window_new ();
-
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_widget_add_css_class (content, "panel-page");
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), content);
-  gtk_widget_set_vexpand (scroller, TRUE);
-  return scroller;
+  return focus_scroller_new (content, name);
 }
 
 /* Pages are made when first asked for: at the start nobody waits for them. */
@@ -117,18 +112,22 @@ trammel_panel_start_from_numbers (TrammelPanel *self)
   trammel_numbers_begin (TRAMMEL_NUMBERS (self->numbers));
 }
 
-/* Choosing something on the sheet gives up numbers that were not added: the two would speak of different things. */
+/* Choosing something on the sheet gives up numbers that were not added: the two would speak of different things. It shows the fields of
+ * what was chosen; who goes through the findings, one after the other, keeps them. */
 static void
 panel_selection_changed (TrammelPanel *self)
 {
   GtkWidget *page = gtk_stack_get_child_by_name (GTK_STACK (self->stack), "selection");
+  const char *shown = gtk_stack_get_visible_child_name (GTK_STACK (self->stack));
 
   /* What was chosen begins at the top of its page. */
   gtk_adjustment_set_value (gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (page)), 0);
-  if (g_strcmp0 (gtk_stack_get_visible_child_name (GTK_STACK (self->stack)), "numbers") != 0)
-    return;
-  trammel_numbers_leave (TRAMMEL_NUMBERS (self->numbers));
-  panel_show_selection (self);
+  if (g_strcmp0 (shown, "numbers") == 0) {
+    trammel_numbers_leave (TRAMMEL_NUMBERS (self->numbers));
+    panel_show_selection (self);
+  } else if (g_strcmp0 (shown, "findings") == 0 && !selection_is_empty (trammel_session_selection (self->session))
+             && !trammel_findings_page_is_choosing (TRAMMEL_FINDINGS_PAGE (self->findings)))
+    panel_show_selection (self);
 }
 
 static void

@@ -39,6 +39,20 @@ part_sigma_figure (Units units, double sigma)
   return units.mass == MASS_G && sigma < 1 ? g_strdup_printf ("%.1f", sigma) : units_mass_figure (units, sigma);
 }
 
+static Aeroplane *
+with_part_known (TrammelSession *session, const FieldSpec *spec, double value, double deviation)
+{
+  const Part *part = trammel_session_selected_part (session);
+  Part *next;
+
+  if (part == NULL || fmin (value, deviation) < spec->least || fmax (value, deviation) > spec->most)
+    return NULL;
+  next = (Part *) piece_dup (&part->piece);
+  next->mass = value;
+  next->mass_sigma = deviation;
+  return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
+}
+
 static char *
 part_mass_remark (TrammelSession *session, const FieldSpec *spec)
 {
@@ -59,7 +73,10 @@ part_fields (void)
     { .label = N_("Name"), .kind = FIELD_TEXT, .text = part_name, .change_text = with_part_name, .step = N_("Change Name") },
     { .label = N_("Mass"), .kind = FIELD_MASS, .value = piece_field_value, .change = piece_field_change, .step = N_("Change Mass"),
       .at = offsetof (Part, mass), .least = 0, .most = 100000, .remark = part_mass_remark,
-      .refused = N_("A mass lies between 0 and 100 kg.") },
+      .change_known = with_part_known, .refused = N_("A mass lies between 0 and 100 kg.") },
+    { .label = N_("Known to ±"), .kind = FIELD_DEVIATION, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Deviation"), .at = offsetof (Part, mass_sigma), .least = 0, .most = 100000, .optional = true,
+      .refused = N_("A deviation lies between 0 and 100 kg.") },
     { .label = N_("Middle, aft of datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
       .step = N_("Move Part"), .at = offsetof (Part, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
       .refused = N_("That is further than 20 m away.") },

@@ -101,12 +101,12 @@ static void
 page_build_section (TrammelSelectionPage *self, const Surface *surface)
 {
   FieldList fields = surface_section_fields ();
-  GtkWidget *group;
+  GtkWidget *group = page_add_group (self, _("Section"), NULL, (FieldList) { NULL, 0 });
 
+  page_add_control (self, group, _("Class"), surface_section_control (self->session));
   if (surface->role != ROLE_WING)
     fields.count--;                 /* what a tail can lift at most decides no figure */
-  group = page_add_group (self, _("Section"), NULL, fields);
-  page_add_control (self, group, _("Class"), surface_section_control (self->session));
+  page_add_rows (self, group, fields);
 }
 
 static void

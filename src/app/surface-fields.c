@@ -35,7 +35,7 @@ with_surface_span (TrammelSession *session, const FieldSpec *spec, double value)
 {
   const Surface *surface = trammel_session_selected_surface (session);
 
-  if (surface == NULL || value < spec->least || value > spec->most)
+  if (surface == NULL || !(value > 0 && value <= LENGTH_LIMIT_MM))
     return NULL;
   return change_surface_span (trammel_session_aeroplane (session), surface->piece.id, value);
 }
@@ -67,12 +67,18 @@ surface_given_pressure_ratio (TrammelSession *session, const FieldSpec *spec)
   return surface != NULL ? surface_pressure_ratio (surface) : NAN;
 }
 
+static char *
+why_no_span (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  return length_limit_span (trammel_session_units (session), value);
+}
+
 FieldList
 surface_shape_fields (void)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Span"), .kind = FIELD_LENGTH, .value = surface_span, .change = with_surface_span, .step = N_("Change Span"),
-      .least = 1, .most = LENGTH_LIMIT_MM, .refused = N_("A span lies between 1 mm and 20 m.") },
+      .why = why_no_span },
     { .label = N_("Root, aft of datum"), .kind = FIELD_LENGTH, .value = surface_root_x, .change = with_surface_root_x,
       .step = N_("Move Surface"), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
     { .label = N_("Area"), .kind = FIELD_AREA, .value = surface_figure,
@@ -195,7 +201,7 @@ surface_section_fields (void)
       .explained = EXPLAIN_SECTION,
       .remark = slope_remark, .step = N_("Change Section's Slope"), .at = offsetof (Surface, section_slope), .least = 0.1, .most = 2,
       .refused = N_("The slope lies between 0.1 and 2 of thin-plate theory's; 0.8 to 1 is usual.") },
-    { .label = N_("Greatest lift, C_L"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
+    { .label = N_("Greatest lift coefficient"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
       .explained = EXPLAIN_GREATEST_LIFT,
       .remark = lift_remark, .step = N_("Change Greatest Lift"), .at = offsetof (Surface, lift_max), .least = 0.1, .most = 5,
       .refused = N_("A greatest lift coefficient lies between 0.1 and 5; 0.6 to 1.2 is usual at this size.") },
@@ -254,6 +260,41 @@ with_structure_value (TrammelSession *session, const FieldSpec *spec, double val
   return aeroplane_with_added (trammel_session_aeroplane (session), &next->piece);
 }
 
+/* How well a mass is known says nothing before there is a mass. */
+static Aeroplane *
+with_structure_sigma (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Structure *structure = selected_structure (session);
+
+  if (structure == NULL || !(structure->mass > 0))
+    return isnan (value) ? aeroplane_ref (trammel_session_aeroplane (session)) : NULL;
+  return with_structure_value (session, spec, value);
+}
+
+static char *
+why_no_sigma (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Structure *structure = selected_structure (session);
+
+  return structure == NULL || !(structure->mass > 0) ? g_strdup (_("Type the mass first.")) : NULL;
+}
+
+static Aeroplane *
+with_structure_known (TrammelSession *session, const FieldSpec *spec, double value, double deviation)
+{
+  const Structure *old = selected_structure (session);
+  Structure *next;
+
+  if (piece_field_selected (session) == NULL || fmin (value, deviation) < spec->least || fmax (value, deviation) > spec->most)
+    return NULL;
+  next = structure_draft (session);
+  next->mass = value;
+  next->mass_sigma = deviation;
+  if (old != NULL)
+    return aeroplane_with_replaced (trammel_session_aeroplane (session), &old->piece, &next->piece);
+  return aeroplane_with_added (trammel_session_aeroplane (session), &next->piece);
+}
+
 static char *
 structure_remark (TrammelSession *session, const FieldSpec *spec)
 {
@@ -268,8 +309,9 @@ structure_fields (void)
   static const FieldSpec specs[] = {
     { .label = N_("Mass"), .kind = FIELD_MASS, .value = structure_value, .change = with_structure_value,
       .step = N_("Change Mass"), .at = offsetof (Structure, mass), .least = 0, .most = 100000, .remark = structure_remark,
-      .refused = N_("A mass lies between 0 and 100 kg.") },
-    { .label = N_("Known to ±"), .kind = FIELD_MASS, .value = structure_value, .change = with_structure_value,
+      .change_known = with_structure_known, .refused = N_("A mass lies between 0 and 100 kg.") },
+    { .label = N_("Known to ±"), .kind = FIELD_DEVIATION, .value = structure_value, .change = with_structure_sigma, .why = why_no_sigma,
+      .optional = true,
       .step = N_("Change Deviation"), .at = offsetof (Structure, mass_sigma), .least = 0, .most = 100000,
       .refused = N_("A deviation lies between 0 and 100 kg.") },
   };

@@ -55,6 +55,26 @@ fail_number (const Parse *parse)
 }
 
 static bool
+fail_large (const Parse *parse)
+{
+  const GQuark domain = UNITS_ERROR;
+
+  switch (parse->quantity->kind)
+    {
+    case QUANTITY_LENGTH:
+      g_set_error (parse->error, domain, UNITS_ERROR_LARGE, _("“%s” is too large a length for a small aeroplane. Write less."), parse->typed);
+      break;
+    case QUANTITY_MASS:
+      g_set_error (parse->error, domain, UNITS_ERROR_LARGE, _("“%s” is too large a mass for a small aeroplane. Write less."), parse->typed);
+      break;
+    case QUANTITY_NUMBER:
+      g_set_error (parse->error, domain, UNITS_ERROR_LARGE, _("“%s” is too large a number. Write less."), parse->typed);
+      break;
+    }
+  return false;
+}
+
+static bool
 fail_unit (const Parse *parse, size_t length)
 {
   const GQuark domain = UNITS_ERROR;
@@ -275,7 +295,7 @@ quantity_parse (const Quantity *quantity, NumberSigns signs, const char *typed, 
   if (!parse_sum (&parse, &sum))
     return false;
   if (!(sum <= DOCUMENT_REACH))
-    return fail_number (&parse);
+    return fail_large (&parse);
   *value = negative && sum != 0 ? -sum : sum;
   return true;
 }

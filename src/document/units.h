@@ -47,4 +47,4 @@ bool units_parse_number (const char *text, double *value, GError **error);      
 
 #define UNITS_ERROR (units_error_quark ())
 GQuark units_error_quark (void);      /* the domain of a UnitsError */
-typedef enum { UNITS_ERROR_EMPTY, UNITS_ERROR_NOT_A_NUMBER, UNITS_ERROR_AMBIGUOUS, UNITS_ERROR_UNIT } UnitsError;
+typedef enum { UNITS_ERROR_EMPTY, UNITS_ERROR_NOT_A_NUMBER, UNITS_ERROR_AMBIGUOUS, UNITS_ERROR_UNIT, UNITS_ERROR_LARGE } UnitsError;

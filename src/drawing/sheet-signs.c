@@ -123,17 +123,27 @@ draw_halos (const SheetDraft *draft)
         draw_balance_mark_halo (draft->cr, draft->look, sheet_px (draft->view, place.x, side * place.y));
 }
 
+static void
+draw_balance_point (const SheetDraft *draft)
+{
+  const MassFigures *mass = &draft->figures->mass;
+  Look look = *draft->look;
+
+  if (!isfinite (mass->x_mm) || !isfinite (mass->y_mm))
+    return;
+  if (draft->selection->point == SHEET_POINT_BALANCE)
+    look.balance = look.selection;
+  draw_balance_disc (draft->cr, &look, sheet_px (draft->view, mass->x_mm, mass->y_mm), DISC_ON_SHEET);
+}
+
 void
 sheet_draw_signs (const SheetDraft *draft)
 {
-  const MassFigures *mass = &draft->figures->mass;
-
   draw_band (draft);
   draw_reference_chord (draft);
   draw_halos (draft);
   draw_neutral_point (draft);
   draw_marks (draft);
   draw_selected_points_deviation (draft);
-  if (isfinite (mass->x_mm) && isfinite (mass->y_mm))
-    draw_balance_disc (draft->cr, draft->look, sheet_px (draft->view, mass->x_mm, mass->y_mm), DISC_ON_SHEET);
+  draw_balance_point (draft);
 }

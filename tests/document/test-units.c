@@ -157,7 +157,7 @@ static const Refused refused[] = {
   { .typed = "3/0 in", .code = UNITS_ERROR_NOT_A_NUMBER },
   { .typed = "inf", .code = UNITS_ERROR_NOT_A_NUMBER },
   { .typed = "nan", .code = UNITS_ERROR_NOT_A_NUMBER },
-  { .typed = "1e9", .code = UNITS_ERROR_NOT_A_NUMBER },
+  { .typed = "1e9", .code = UNITS_ERROR_LARGE },
   { .typed = "4 mm 5", .code = UNITS_ERROR_NOT_A_NUMBER },
   { .typed = "\xff\xfe", .code = UNITS_ERROR_NOT_A_NUMBER },
   { .typed = "1 g", .code = UNITS_ERROR_UNIT, .sentence = "“g” is not a unit of length. Write mm, cm, m, in or ft." },

@@ -1,0 +1,53 @@
+#include "app/focus-scroller.h"
+
+/* A row of an open list belongs to the content, too, but floats above it on a surface of its own. */
+static bool
+scroller_holds (GtkWidget *content, GtkWidget *focus)
+{
+  return focus != NULL && gtk_widget_is_ancestor (focus, content) && gtk_widget_get_native (focus) == gtk_widget_get_native (content);
+}
+
+static void
+scroller_follow (GtkScrolledWindow *scroller, GParamSpec *property, GtkRoot *root)
+{
+  GtkWidget *content = gtk_viewport_get_child (GTK_VIEWPORT (gtk_scrolled_window_get_child (scroller)));
+  GtkWidget *focus = gtk_root_get_focus (root);
+  graphene_rect_t place;
+
+  if (!scroller_holds (content, focus))
+    return;
+  /* The text of an entry alone would leave the entry's frame cut off. */
+  if (GTK_IS_TEXT (focus))
+    focus = gtk_widget_get_parent (focus);
+  if (gtk_widget_compute_bounds (focus, content, &place))
+    gtk_adjustment_clamp_page (gtk_scrolled_window_get_vadjustment (scroller), place.origin.y, place.origin.y + place.size.height);
+}
+
+static void
+scroller_realized (GtkWidget *scroller)
+{
+  g_signal_connect_object (gtk_widget_get_root (scroller), "notify::focus-widget", G_CALLBACK (scroller_follow), scroller, G_CONNECT_SWAPPED);
+}
+
+static void
+scroller_unrealized (GtkWidget *scroller)
+{
+  g_signal_handlers_disconnect_by_func (gtk_widget_get_root (scroller), scroller_follow, scroller);
+}
+
+GtkWidget *
+focus_scroller_new (GtkWidget *takes, const char *name)
+{
+  GtkWidget *scroller = gtk_scrolled_window_new (), *viewport = gtk_viewport_new (NULL, NULL);
+
+  gtk_viewport_set_scroll_to_focus (GTK_VIEWPORT (viewport), FALSE);
+  gtk_viewport_set_child (GTK_VIEWPORT (viewport), takes);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), viewport);
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_widget_set_name (scroller, "panel-scroller");
+  gtk_widget_set_vexpand (scroller, TRUE);
+  g_signal_connect (scroller, "realize", G_CALLBACK (scroller_realized), NULL);
+  g_signal_connect (scroller, "unrealize", G_CALLBACK (scroller_unrealized), NULL);
+  return scroller;
+}

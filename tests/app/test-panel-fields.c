@@ -1,0 +1,267 @@
+/* The rows of the panel under a real hand: what a click marks, a list chooses and a field takes or refuses. */
+#include <adwaita.h>
+#include <math.h>
+#include "app/panel.h"
+#include "document/reader.h"
+#include "support/gui.h"
+
+static struct { GtkWindow *window; TrammelSettings *settings; TrammelSession *session; GtkWidget *panel; } stage;
+
+static Aeroplane *
+example (void)
+{
+  g_autofree char *path = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "data", "examples", "saltmarsh-racer.trammel", NULL);
+  Aeroplane *aeroplane = reader_read_file (path, NULL, NULL);
+
+  ck_assert_ptr_nonnull (aeroplane);
+  return aeroplane;
+}
+
+static void
+stage_raise_with (Aeroplane *takes)
+{
+  stage.settings = trammel_settings_new ();
+  trammel_settings_set_units (stage.settings, (Units) { LENGTH_MM, MASS_G });
+  stage.session = trammel_session_new (stage.settings);
+  trammel_session_open (stage.session, takes, NULL);
+  stage.panel = trammel_panel_new (stage.session);
+  stage.window = GTK_WINDOW (gtk_window_new ());
+  gtk_window_set_child (stage.window, stage.panel);
+  gtk_window_set_default_size (stage.window, 380, 720);
+  gtk_window_set_title (stage.window, "Panel");
+  gui_present (stage.window);
+}
+
+static void
+stage_raise (void)
+{
+  stage_raise_with (example ());
+}
+
+static void
+stage_strike (void)
+{
+  gtk_window_destroy (stage.window);
+  gui_settle ();
+  g_object_unref (stage.session);
+  g_object_unref (stage.settings);
+}
+
+static GtkWidget *
+find (const char *words)
+{
+  return gui_await (GTK_WIDGET (stage.window), words);
+}
+
+/* What lies below the fold is brought into view first, as the keyboard does. */
+static void
+press (const char *words)
+{
+  GtkWidget *widget = find (words);
+
+  gtk_widget_grab_focus (widget);
+  gui_settle ();
+  gui_click (widget);
+}
+
+static void
+retype (const char *field, const char *text)
+{
+  gtk_widget_grab_focus (find (field));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_type (text);
+  gui_key ("Return");
+}
+
+static const Surface *
+wing (void)
+{
+  return aeroplane_reference_wing (trammel_session_aeroplane (stage.session));
+}
+
+static const Part *
+battery (void)
+{
+  return aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "battery");
+}
+
+static const Structure *
+structure_of (const char *id)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (stage.session);
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
+    if (g_strcmp0 (aeroplane_structure (aeroplane, i)->of, id) == 0)
+      return aeroplane_structure (aeroplane, i);
+  return NULL;
+}
+
+static void
+take_away (const Piece *piece)
+{
+  trammel_session_do (stage.session, aeroplane_without_dependents (trammel_session_aeroplane (stage.session), piece), "Delete");
+  gui_settle ();
+}
+
+static void
+choose (const char *id)
+{
+  trammel_session_select (stage.session, selection_of (id));
+  gui_settle ();
+}
+
+static GtkAdjustment *
+panel_scroll (void)
+{
+  return gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (gui_find_named (GTK_WIDGET (stage.window), "panel-scroller")));
+}
+
+static GtkWidget *
+section_class (void)
+{
+  return gtk_widget_get_next_sibling (find ("Class"));
+}
+
+/* Scrolls the panel until that row stands as the last in sight. */
+static void
+scroll_low (GtkWidget *row)
+{
+  GtkWidget *viewport = gtk_widget_get_ancestor (row, GTK_TYPE_VIEWPORT);
+  graphene_rect_t place;
+
+  ck_assert (gtk_widget_compute_bounds (row, gtk_viewport_get_child (GTK_VIEWPORT (viewport)), &place));
+  gtk_adjustment_set_value (panel_scroll (), place.origin.y + place.size.height + 4 - gtk_adjustment_get_page_size (panel_scroll ()));
+  gui_settle ();
+}
+
+START_TEST (a_row_of_a_list_low_in_the_scrolled_panel_is_the_row_that_is_chosen)
+{
+  double before;
+
+  choose (wing ()->piece.id);
+  scroll_low (section_class ());
+  before = gtk_adjustment_get_value (panel_scroll ());
+  gui_click (section_class ());
+  gui_settle ();
+  gui_click (find ("Flat-bottomed"));
+  gui_settle ();
+  ck_assert_int_eq (wing ()->section, SECTION_FLAT_BOTTOMED);
+  ck_assert_double_eq (gtk_adjustment_get_value (panel_scroll ()), before);
+}
+END_TEST
+
+START_TEST (a_click_into_an_empty_field_leaves_only_what_is_typed)
+{
+  take_away (&structure_of ("fin")->piece);
+  choose ("fin");
+  scroll_low (find ("Mass, g"));
+  gui_click (find ("Mass, g"));
+  gui_type ("38");
+  gui_key ("Return");
+  ck_assert_ptr_nonnull (structure_of ("fin"));
+  ck_assert_double_eq (structure_of ("fin")->mass, 38);
+}
+END_TEST
+
+START_TEST (a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the_cursor)
+{
+  int from, to;
+
+  choose ("battery");
+  gui_click (find ("Mass, g"));
+  ck_assert (gtk_editable_get_selection_bounds (GTK_EDITABLE (find ("Mass, g")), &from, &to));
+  ck_assert_int_eq (from, 0);
+  ck_assert_int_eq (to, 2);
+  gui_wait_ms (500);          /* or it would be a double click */
+  gui_click (find ("Mass, g"));
+  ck_assert (!gtk_editable_get_selection_bounds (GTK_EDITABLE (find ("Mass, g")), NULL, NULL));
+  gui_key ("<Control>a");
+  gui_type ("41");
+  gui_key ("Return");
+  ck_assert_double_eq (battery ()->mass, 41);
+}
+END_TEST
+
+START_TEST (a_deviation_without_a_mass_is_refused_and_makes_no_structure)
+{
+  take_away (&structure_of ("fin")->piece);
+  choose ("fin");
+  retype ("Known to ±, g", "2");
+  find ("Type the mass first.");
+  ck_assert_ptr_null (structure_of ("fin"));
+}
+END_TEST
+
+START_TEST (how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back)
+{
+  choose ("battery");
+  retype ("Known to ±, g", "0.5");
+  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
+  gtk_widget_grab_focus (find ("Known to ±, g"));
+  gui_key ("<Control>a");
+  gui_key ("Delete");
+  gui_key ("Return");
+  ck_assert_double_nan (battery ()->mass_sigma);
+}
+END_TEST
+
+START_TEST (a_mass_is_typed_with_its_deviation_in_one_go)
+{
+  choose ("battery");
+  retype ("Mass, g", "24.6 +- 0.5");
+  ck_assert_double_eq (battery ()->mass, 24.6);
+  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Change Mass");
+}
+END_TEST
+
+START_TEST (what_is_selected_elsewhere_comes_before_the_findings)
+{
+  press ("Findings");
+  choose ("battery");
+  find ("Mass, g");
+}
+END_TEST
+
+START_TEST (a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet)
+{
+  choose (wing ()->piece.id);
+  retype ("Span, mm", "0");
+  find ("A span is more than 0 and at most 20 m.");
+  retype ("Span, mm", "99999999");
+  find ("“99999999” is too large a length for a small aeroplane. Write less.");
+}
+END_TEST
+
+START_TEST (the_handbook_speaks_of_a_body_only_where_there_is_one)
+{
+  trammel_session_select (stage.session, selection_of_point (SHEET_POINT_NEUTRAL));
+  gui_settle ();
+  find ("with body");
+  take_away (&aeroplane_body (trammel_session_aeroplane (stage.session), 0)->piece);
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "with body"));
+}
+END_TEST
+
+int
+main (void)
+{
+  Suite *suite = suite_create ("panel-fields");
+  TCase *with = tcase_create ("example");
+
+  gui_begin ();
+  tcase_add_checked_fixture (with, stage_raise, stage_strike);
+  tcase_set_timeout (with, 60);
+  tcase_add_test (with, a_row_of_a_list_low_in_the_scrolled_panel_is_the_row_that_is_chosen);
+  tcase_add_test (with, a_click_into_an_empty_field_leaves_only_what_is_typed);
+  tcase_add_test (with, a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the_cursor);
+  tcase_add_test (with, a_deviation_without_a_mass_is_refused_and_makes_no_structure);
+  tcase_add_test (with, how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back);
+  tcase_add_test (with, a_mass_is_typed_with_its_deviation_in_one_go);
+  tcase_add_test (with, what_is_selected_elsewhere_comes_before_the_findings);
+  tcase_add_test (with, a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet);
+  tcase_add_test (with, the_handbook_speaks_of_a_body_only_where_there_is_one);
+  suite_add_tcase (suite, with);
+  return gui_run (suite);
+}
