@@ -60,16 +60,27 @@ place_for (const Figures *figures, const Solution *solution)
   return CLAMP (x, solution->part->rail_from, solution->part->rail_to);
 }
 
-/* With nothing to slide: what lead alone would do, at the end of the body or of the outlines. */
+/* What lead would do for all that balances at x, at the end of the body or of the outlines. */
 static double
-ballast_alone (const Figures *figures)
+ballast_for (const Figures *figures, double x)
 {
   const SlideCase wanted = { .target_x = advice_aim_x_mm (figures), .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
   double ballast, place;
 
-  if (ballast_solve (&wanted, figures->mass.total_g, figures->mass.x_mm, &ballast, &place) != CORE_OK)
+  if (ballast_solve (&wanted, figures->mass.total_g, x, &ballast, &place) != CORE_OK)
     return NAN;
   return ballast;
+}
+
+/* With the part at its place for the advice; the solution's own ballast is for the plain aim. */
+static double
+ballast_beside (const Figures *figures, const Solution *solution)
+{
+  const double moved = place_for (figures, solution) - solution->part->x;
+
+  if (kept_clear (figures) == 0 || isfinite (solution->band_from_mm))
+    return solution->ballast_g;
+  return ballast_for (figures, figures->mass.x_mm + moved * solution->part->mass / figures->mass.total_g);
 }
 
 AdviceMeans
@@ -81,14 +92,14 @@ advice_means_of (const Figures *figures)
     return means;
   if (!means.solution)
     {
-      means.ballast_g = ballast_alone (figures);
+      means.ballast_g = ballast_for (figures, figures->mass.x_mm);
       return means;
     }
   const double deviation = figures->balance.static_margin_sigma_percent / 100 * figures->reference->planform.mac;
   means.reaches_band = isfinite (means.solution->band_from_mm);
   means.move_mm = place_for (figures, means.solution) - means.solution->part->x;
   means.about = deviation * figures->mass.total_g / means.solution->part->mass > fabs (means.move_mm);
-  means.ballast_g = means.solution->ballast_g;
+  means.ballast_g = ballast_beside (figures, means.solution);
   return means;
 }
 

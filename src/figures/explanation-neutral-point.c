@@ -1,4 +1,5 @@
 #include "figures/reckoning.h"
+#include "figures/stability.h"
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -181,9 +182,11 @@ add_propellers (Reckoning *self)
       if (!part->aboard || g_strcmp0 (part->class_name, "propeller") != 0 || !(part->width > 0))
         continue;
       reckoning_length (self, diameter, part->width);
-      reckoning_area (self, _("Its force across the shaft, at full power"),
-                      propeller_cross_force (part->width).greatest);
+      reckoning_area (self, _("Its force across the shaft, without power"), propeller_cross_force (part->width).least);
+      reckoning_area (self, _("Its force across the shaft, at full power"), propeller_cross_force (part->width).greatest);
       reckoning_length (self, place, part->x);
+      reckoning_number (self, _("Cross flow there over that of free flow"),
+                        stability_propeller_flow (&self->figures->neutral_point, part->x), 2, "");
     }
 }
 
@@ -199,7 +202,6 @@ reckon_propeller (Reckoning *self)
     return false;
   add_propellers (self);
   reckoning_length (self, _("Neutral point, aft of datum"), point->x_mm);
-  reckoning_number (self, _("Cross flow at the nose over that of free flow"), point->nose_flow, 2, "");
   reckoning_area (self, _("Area of the wing S"), figures->reference->area_mm2);
   reckoning_number (self, _("Lift slope of the aeroplane a, per radian"), figures->motion.lift_slope_per_rad, 2, "");
   reckoning_gives (self, g_strdup_printf (_("%s to %s"), from, to), point->propeller_to_mm);

@@ -86,7 +86,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   copy_loads (self, &cache->loads);
   self->flight = flight_figures_of (&cache->aerodynamics, &cache->loads);
   self->neutral_point = stability_of (&cache->aerodynamics, aeroplane, self->surfaces, self->flight.stall_speed_m_s);
-  self->motion = motion_figures_of (&cache->aerodynamics, self->surfaces,
+  self->motion = motion_figures_of (&cache->aerodynamics, &self->neutral_point,
                                     isnan (self->mass.x_mm) ? self->neutral_point.x_mm : self->mass.x_mm);
   self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->neutral_point);
   self->solutions = solutions_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->balance, &self->solution_count);

@@ -72,10 +72,11 @@ typedef struct {
   double handbook_x_mm;         /* with the body's shift too */
   double body_shift_mm;         /* negative forward; 0 without a body, NAN when it could not be had */
   double body_moment_mm3;       /* of the bodies, nose up, per radian and unit of dynamic pressure; NAN likewise */
-  double downwash_gradient;     /* effective, at the first tailplane */
+  double downwash_gradient;     /* effective, at the first tailplane; the lattice's, less as the sections ahead lift less */
   double section_shift_mm;      /* how much of lattice_x_mm is owed to the sections' lift slopes; 0 where none is stated */
   double propeller_from_mm, propeller_to_mm;   /* shift by the propellers, not counted in x_mm: without power and at full power, negative
                                                   forward; 0 without a propeller */
+  double lift_slope_per_rad;    /* of the aeroplane on the reference area, the sections' slopes counted */
   double nose_flow;             /* cross flow at the foremost point over that of free flow */
   double sigma_mm;
   Contributions owed;           /* what sigma_mm is made of */

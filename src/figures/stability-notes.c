@@ -98,8 +98,12 @@ stability_note (const Figures *figures, GPtrArray *notes)
   notes_explain (notes, from, EXPLAIN_HANDBOOK);
   from = notes->len;
   if (point->propeller_to_mm != 0)
-    notes_add (notes, NOTE_NOTE, NULL, _("The propeller shifts the neutral point too, by %.0f to %.0f %% of the mean chord without power and "
-                                         "at full power; this is held in the deviation, not in the figure."),
+    notes_add (notes, NOTE_NOTE, NULL,
+               point->propeller_to_mm < 0
+                 ? _("The propeller shifts the neutral point too, forward by %.0f to %.0f %% of the mean chord without power and at full power; "
+                     "this is held in the deviation, not in the figure.")
+                 : _("The propeller shifts the neutral point too, aft by %.0f to %.0f %% of the mean chord without power and at full power; "
+                     "this is held in the deviation, not in the figure."),
                100 * fabs (point->propeller_from_mm) / figures->reference->planform.mac,
                100 * fabs (point->propeller_to_mm) / figures->reference->planform.mac);
   notes_explain (notes, from, EXPLAIN_PROPELLER);

@@ -50,6 +50,18 @@ START_TEST (no_section_does_better_at_a_lower_reynolds_number)
 }
 END_TEST
 
+/* Whoever states no class knows less than whoever states any. */
+START_TEST (no_class_is_known_less_well_than_none)
+{
+  for (int class = SECTION_UNSTATED + 1; class < SECTION_CLASSES; class++)
+    for (double reynolds = 10e3; reynolds < 300e3; reynolds *= 1.1)
+      {
+        ck_assert_double_le (section_slope_ratio (class, reynolds).sigma, section_slope_ratio (SECTION_UNSTATED, reynolds).sigma);
+        ck_assert_double_le (section_greatest_lift (class, reynolds).sigma, section_greatest_lift (SECTION_UNSTATED, reynolds).sigma);
+      }
+}
+END_TEST
+
 START_TEST (between_two_rows_a_figure_lies_between_theirs)
 {
   ck_assert_double_eq_tol (section_greatest_lift (SECTION_FLAT_BOTTOMED, 45e3).value, (0.775 + 0.925) / 2, 1e-12);
@@ -78,6 +90,7 @@ main (void)
   tcase_add_test (tests, a_flat_plates_slope_is_near_the_measured);
   tcase_add_test (tests, thick_sections_lose_most_as_the_reynolds_number_falls);
   tcase_add_test (tests, no_section_does_better_at_a_lower_reynolds_number);
+  tcase_add_test (tests, no_class_is_known_less_well_than_none);
   tcase_add_test (tests, between_two_rows_a_figure_lies_between_theirs);
   tcase_add_test (tests, a_propeller_is_a_fin_of_its_blades_side_area);
   return run_suite (suite_create ("section"), tests);

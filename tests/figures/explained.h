@@ -30,7 +30,9 @@ racer_with_a_short_rail (void)
   Part *bound = (Part *) piece_dup (&battery->piece);
 
   thick->section = SECTION_SYMMETRICAL;
-  bound->rail_from = 124;
+  bound->rail_from = 150;
+  bound->rail_to = 160;
+  bound->x = 155;
   g_autoptr (Aeroplane) made = aeroplane_with_replaced (aeroplane, &wing->piece, &thick->piece);
   return aeroplane_with_replaced (made, &battery->piece, &bound->piece);
 }

@@ -175,7 +175,7 @@ START_TEST (shifts_and_downwash_are_what_their_inputs_make)
   g_autoptr (Explanation) downwash = explained (figures, EXPLAIN_DOWNWASH, NULL);
 
   assert_close (-number (body, "Moment") / (number (body, "Area") * number (body, "Lift slope")), point->body_shift_mm);
-  assert_close (number (propeller, "Its force") * (number (propeller, "Place of") - number (propeller, "Neutral point"))
+  assert_close (number (propeller, "Its force across the shaft, at full power") * (number (propeller, "Place of") - number (propeller, "Neutral point"))
                 * number (propeller, "Cross flow") / (number (propeller, "Area") * number (propeller, "Lift slope")), point->propeller_to_mm);
   assert_close (1 - number (downwash, "Lift of the tailplane") * number (downwash, "Area of the wing")
                     / (number (downwash, "Its lift alone") * number (downwash, "Area of the tailplane") * number (downwash, "Pressure ratio")),

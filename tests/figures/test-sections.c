@@ -26,6 +26,17 @@ figures_taking (Aeroplane *takes)
   return figures_once (aeroplane);
 }
 
+static Aeroplane *
+with_propeller (Aeroplane *self, const char *id, double x, double diameter)
+{
+  Part *propeller = part_new (id, "propeller");
+
+  propeller->mass = 6;
+  propeller->x = x;
+  propeller->width = diameter;
+  return with_piece (self, propeller);
+}
+
 START_TEST (without_a_stated_section_lift_is_that_of_thin_plates)
 {
   g_autoptr (Figures) figures = figures_taking (model (SECTION_UNSTATED, SECTION_UNSTATED));
@@ -47,16 +58,44 @@ START_TEST (reynolds_numbers_are_of_each_mean_chord_at_the_stall)
 }
 END_TEST
 
-/* The tail flies at half the wing's Reynolds number: with the same thick section on both its share is the poorer. */
+/* The tail flies at half the wing's Reynolds number and has the poorer slope; with a thick section on it alone its share is less. */
 START_TEST (a_thick_section_on_a_small_tail_moves_the_neutral_point_forward)
 {
   g_autoptr (Figures) plain = figures_taking (model (SECTION_UNSTATED, SECTION_UNSTATED));
-  g_autoptr (Figures) thick = figures_taking (model (SECTION_SYMMETRICAL, SECTION_SYMMETRICAL));
+  g_autoptr (Figures) thick = figures_taking (model (SECTION_UNSTATED, SECTION_SYMMETRICAL));
 
   ck_assert_double_lt (thick->surfaces[1].section_slope, thick->surfaces[0].section_slope);
   ck_assert_double_lt (thick->neutral_point.x_mm, plain->neutral_point.x_mm);
   ck_assert_double_eq_tol (thick->neutral_point.section_shift_mm, thick->neutral_point.lattice_x_mm - plain->neutral_point.lattice_x_mm, 1e-9);
   ck_assert_double_eq_tol (thick->neutral_point.x_mm, thick->neutral_point.lattice_x_mm + thick->neutral_point.body_shift_mm, 1e-9);
+}
+END_TEST
+
+/* Downwash goes with the lift that makes it (Etkin and Reid, Dynamics of Flight, 3rd ed., appendix B: dε/dα is in proportion to the wing's
+ * lift slope): a wing that lifts less leaves its tail more. */
+START_TEST (a_wing_that_lifts_less_washes_its_tail_down_less)
+{
+  g_autoptr (Figures) plain = figures_taking (model (SECTION_UNSTATED, SECTION_UNSTATED));
+  g_autoptr (Figures) thick = figures_taking (model (SECTION_SYMMETRICAL, SECTION_UNSTATED));
+  const double kept = thick->surfaces[0].section_factor;
+
+  ck_assert_double_lt (kept, 1);
+  ck_assert_double_eq_tol (thick->neutral_point.downwash_gradient, kept * plain->neutral_point.downwash_gradient, 1e-12);
+  ck_assert_double_gt (thick->surfaces[1].company_lift_per_rad, plain->surfaces[1].company_lift_per_rad);
+  ck_assert_double_gt (thick->neutral_point.x_mm, plain->neutral_point.x_mm);
+}
+END_TEST
+
+/* One propeller ahead and one behind: their shifts stand against each other, their doubts do not. */
+START_TEST (two_propellers_are_twice_as_doubtful_though_their_shifts_cancel)
+{
+  Aeroplane *both = with_propeller (model (SECTION_UNSTATED, SECTION_UNSTATED), "ahead", 10, 178);
+
+  both = with_propeller (both, "behind", 290, 178);
+  g_autoptr (Figures) one = figures_taking (with_propeller (model (SECTION_UNSTATED, SECTION_UNSTATED), "ahead", 10, 178));
+  g_autoptr (Figures) two = figures_taking (both);
+  ck_assert_double_gt (two->neutral_point.propeller_to_mm, one->neutral_point.propeller_to_mm + 1);
+  ck_assert_double_gt (two->neutral_point.sigma_mm, one->neutral_point.sigma_mm);
 }
 END_TEST
 
@@ -108,23 +147,11 @@ START_TEST (a_greatest_lift_that_is_stated_is_taken)
 }
 END_TEST
 
-static Aeroplane *
-with_propeller (Aeroplane *self, double diameter, bool aboard)
-{
-  Part *propeller = part_new ("propeller", "propeller");
-
-  propeller->mass = 6;
-  propeller->x = 10;
-  propeller->width = diameter;
-  propeller->aboard = aboard;
-  return with_piece (self, propeller);
-}
-
 /* Power usually moves the neutral point forward by 1 to 4 % of the chord: common practice, no source. */
 START_TEST (a_propeller_ahead_shifts_the_neutral_point_forward_within_bounds)
 {
   g_autoptr (Figures) without = figures_taking (model (SECTION_UNSTATED, SECTION_UNSTATED));
-  g_autoptr (Figures) with = figures_taking (with_propeller (model (SECTION_UNSTATED, SECTION_UNSTATED), 178, true));
+  g_autoptr (Figures) with = figures_taking (with_propeller (model (SECTION_UNSTATED, SECTION_UNSTATED), "propeller", 10, 178));
   const double mac = with->reference->planform.mac;
 
   ck_assert_double_lt (with->neutral_point.propeller_from_mm, -0.005 * mac);
@@ -138,8 +165,13 @@ END_TEST
 
 START_TEST (a_propeller_left_ashore_shifts_nothing)
 {
-  g_autoptr (Figures) figures = figures_taking (with_propeller (model (SECTION_UNSTATED, SECTION_UNSTATED), 178, false));
+  Aeroplane *made = with_propeller (model (SECTION_UNSTATED, SECTION_UNSTATED), "propeller", 10, 178);
+  const Piece *old = aeroplane_find (made, "propeller");
+  Part *ashore = (Part *) piece_dup (old);
 
+  ashore->aboard = false;
+  g_autoptr (Figures) figures = figures_taking (aeroplane_with_replaced (made, old, &ashore->piece));
+  aeroplane_unref (made);
   ck_assert_double_eq (figures->neutral_point.propeller_to_mm, 0);
   ck_assert_ptr_null (note_with (figures, "The propeller shifts"));
 }
@@ -265,6 +297,8 @@ main (void)
   tcase_add_test (tests, without_a_stated_section_lift_is_that_of_thin_plates);
   tcase_add_test (tests, reynolds_numbers_are_of_each_mean_chord_at_the_stall);
   tcase_add_test (tests, a_thick_section_on_a_small_tail_moves_the_neutral_point_forward);
+  tcase_add_test (tests, a_wing_that_lifts_less_washes_its_tail_down_less);
+  tcase_add_test (tests, two_propellers_are_twice_as_doubtful_though_their_shifts_cancel);
   tcase_add_test (tests, the_neutral_point_is_the_mean_of_the_surfaces_lift);
   tcase_add_test (tests, a_greatest_lift_that_is_stated_is_taken);
   tcase_add_test (tests, a_propeller_ahead_shifts_the_neutral_point_forward_within_bounds);
