@@ -13,7 +13,7 @@ static const double plain_sweep = 15 * M_PI / 180, extrapolated_sweep = 25 * M_P
 LatticeOptions
 lattice_default_options (void)
 {
-  return (LatticeOptions) { .spanwise = 20, .chordwise = 6, .spacing = LATTICE_COSINE };
+  return (LatticeOptions) { .spanwise = 20, .chordwise = 6, .spacing = LATTICE_COSINE, .most_panels = 2500 };
 }
 
 Lattice *

@@ -30,8 +30,13 @@ typedef struct {
  *  with control points in the middle, as lattices were laid out for desk calculation. */
 typedef enum { LATTICE_COSINE, LATTICE_EVEN } LatticeSpacing;
 
-typedef struct { int spanwise, chordwise; LatticeSpacing spacing; } LatticeOptions;
-/** 20 by 6 a side for the first surface; others get 12 by 4. The convergence behind it is in tests/aero. */
+typedef struct {
+  int spanwise, chordwise;
+  LatticeSpacing spacing;
+  size_t most_panels;           /* of all surfaces, a side; 0 for as many as a machine holds, 20 000 */
+} LatticeOptions;
+/** 20 by 6 a side for the first surface; others get 12 by 4; at most 2500 in all, which take about a second: half a dozen surfaces whose
+ *  tips all stand apart. The convergence behind it is in tests/aero. */
 LatticeOptions lattice_default_options (void);
 
 /** One surface's share at one radian of the whole aeroplane's incidence. */
@@ -70,7 +75,7 @@ typedef enum {
  *  shares     count entries, set on success
  *  returns    CORE_OK; CORE_SINGULAR for coincident surfaces or zero chord; what outline_check gives; CORE_OUT_OF_RANGE
  *             for a dihedral past 80°, a negative pressure ratio, no panels or over a thousand, no reference;
- *             CORE_NOT_FINITE; CORE_NO_MEMORY
+ *             CORE_NOT_FINITE; CORE_TOO_MANY; CORE_NO_MEMORY
  *  sweep      between 15° and 25° of the first surface's quarter-chord line at the centre the answer goes over to one that is
  *             extrapolated from these panels and half as many (cosine spacing only): a kink's error is of the first order
  *  accuracy   of the converged value at default panels: to 15° of sweep either way neutral point within 0.15 % of MAC, lift

@@ -8,7 +8,7 @@ static const double cut_inside = 1e-9;
 /* Less chord than this part of the span is none; nearer than this in height, two surfaces that overlap are one. */
 static const double no_length = 1e-9;
 /* Beyond it the matrix would not fit a machine. */
-static const size_t most_panels = 20000;
+static const size_t machine_panels = 20000;
 
 void
 mesh_clear (Mesh *self)
@@ -59,7 +59,7 @@ fill_edges (Mesh *self, LatticeSpacing kind)
 }
 
 static CoreStatus
-make_room (Mesh *self, size_t surface_count)
+make_room (Mesh *self, size_t surface_count, size_t most_panels)
 {
   size_t strips = 0, panels = 0;
 
@@ -76,7 +76,9 @@ make_room (Mesh *self, size_t surface_count)
       strips += own;
       panels += own * chordwise;
     }
-  if (panels > most_panels || !stations_reserve (&self->strips, &self->strip_room, strips, sizeof *self->strips)
+  if (panels > (most_panels ? most_panels : machine_panels))
+    return CORE_TOO_MANY;
+  if (!stations_reserve (&self->strips, &self->strip_room, strips, sizeof *self->strips)
       || !stations_reserve (&self->slab, &self->slab_room, 7 * panels, sizeof *self->slab))
     return CORE_NO_MEMORY;
   self->surface_count = surface_count;
@@ -219,7 +221,7 @@ mesh_build (Mesh *self, const LatticeSurface surfaces[], size_t count, LatticeOp
 
   if ((status = stations_gather (&self->stations, surfaces, count, options, coarseness))
       || (status = share_out_strips (self, count, options.spacing)) || (status = fill_edges (self, options.spacing))
-      || (status = make_room (self, count)))
+      || (status = make_room (self, count, options.most_panels)))
     return status;
   self->span = 2 * self->stations.ends[self->stations.end_count - 1];
   for (size_t i = 0; i < count; i++)

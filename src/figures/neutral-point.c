@@ -169,6 +169,8 @@ fill_solution (NeutralPointSolution *made, const NeutralPointCase *wanted, const
 static void
 find_fault (NeutralPointSolution *made, Lattice *lattice, const Company *company)
 {
+  if (made->status == CORE_TOO_MANY)
+    return;                     /* all of them are to blame, and asking again would take long */
   const SolveFault fault = solve_fault_find (lattice, company->lattice, company->count, made->status);
 
   if (fault.first >= 0)

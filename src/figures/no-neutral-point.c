@@ -5,7 +5,7 @@
 #include <math.h>
 #include "figures/names.h"
 
-typedef enum { CAUSE_UNKNOWN, CAUSE_ONE_PLACE, CAUSE_NO_CHORD, CAUSE_NO_LIFT, CAUSE_NARROW, CAUSE_STEEP, CAUSE_NO_MEMORY } Cause;
+typedef enum { CAUSE_UNKNOWN, CAUSE_ONE_PLACE, CAUSE_NO_CHORD, CAUSE_NO_LIFT, CAUSE_NARROW, CAUSE_STEEP, CAUSE_TOO_MANY, CAUSE_NO_MEMORY } Cause;
 
 /* Past this the lattice takes no dihedral, degrees. */
 static const double steepest = 80;
@@ -33,6 +33,8 @@ cause_of (const NeutralPointFigures *point)
       return surface_pressure_ratio (first) > 0 ? CAUSE_NO_CHORD : CAUSE_NO_LIFT;
     case CORE_OUT_OF_RANGE:
       return !first ? CAUSE_UNKNOWN : is_steep (first) ? CAUSE_STEEP : CAUSE_NARROW;
+    case CORE_TOO_MANY:
+      return CAUSE_TOO_MANY;
     case CORE_NO_MEMORY:
       return CAUSE_NO_MEMORY;
     default:
@@ -50,6 +52,7 @@ no_neutral_point_headline (const NeutralPointFigures *point)
     [CAUSE_NO_LIFT]   = N_("No surface lifts. Type a dynamic-pressure ratio above 0."),
     [CAUSE_NARROW]    = N_("One surface is too narrow. Give it more span."),
     [CAUSE_STEEP]     = N_("One dihedral is too steep. Make it less than 80°."),
+    [CAUSE_TOO_MANY]  = N_("Too many surfaces for one neutral point. Take some away."),
     [CAUSE_NO_MEMORY] = N_("No memory is left for the figures. Close another window."),
   };
 
@@ -83,6 +86,9 @@ no_neutral_point_finding (const NeutralPointFigures *point)
       return g_strdup_printf (_("The neutral point cannot be found: the span of “%s” is too small for the method. Give it more."), first);
     case CAUSE_STEEP:
       return g_strdup_printf (_("The neutral point cannot be found: the dihedral of “%s” is too steep. Make it less than 80°."), first);
+    case CAUSE_TOO_MANY:
+      return g_strdup (_("The neutral point cannot be found: there are too many surfaces to be reckoned together. Join some into one outline, or "
+                         "take some away."));
     case CAUSE_NO_MEMORY:
       return g_strdup (_("The neutral point cannot be found: there is no memory left. Close another window, then change something."));
     default:

@@ -189,8 +189,8 @@ report_motion (const Figures *figures, Units units)
   if (!isfinite (motion->lift_slope_per_rad))
     return table;
   add (&table, _("Lift slope of the aeroplane"), units_number (motion->lift_slope_per_rad, 2), g_strdup (_("per radian, on the reference area")));
-  add (&table, _("Damping in roll"), units_number (motion->roll_damping, 2), g_strdup (_("per unit of p b / 2V")));
-  add (&table, _("Damping in pitch"), units_number (motion->pitch_damping, 1), g_strdup (_("per unit of q c / 2V")));
+  add (&table, _("Damping in roll"), units_number (motion->roll_damping, 2), g_strdup (_("per unit of p b / 2V, thin plates")));
+  add (&table, _("Damping in pitch"), units_number (motion->pitch_damping, 1), g_strdup (_("per unit of q c / 2V, thin plates")));
   add (&table, _("Span efficiency of the wing"), units_number (motion->span_efficiency, 2), g_strdup (_("without the friction's share")));
   add_first_stall (&table, motion, units);
   return table;

@@ -18,6 +18,7 @@ static const char *const sentences[CORE_STATUS_END] = {
   [CORE_SINGULAR]        = N_("The equations have no single solution"),
   [CORE_OUT_OF_RANGE]    = N_("A value lies outside the range the method holds for"),
   [CORE_NO_MEMORY]       = N_("There is not enough memory"),
+  [CORE_TOO_MANY]        = N_("There are too many surfaces to be reckoned together"),
 };
 
 const char *

@@ -16,6 +16,7 @@ typedef enum {
   CORE_SINGULAR,          /* the equations have no single solution */
   CORE_OUT_OF_RANGE,      /* a value lies outside what the method holds for */
   CORE_NO_MEMORY,
+  CORE_TOO_MANY,          /* more than can be reckoned while a person waits */
   CORE_STATUS_END
 } CoreStatus;
 

@@ -277,6 +277,29 @@ START_TEST (numbers_out_of_reason_are_refused)
 }
 END_TEST
 
+/* Thirty surfaces whose tips all stand apart would keep a person waiting: that is said at once. */
+START_TEST (more_surfaces_than_a_person_waits_for_are_refused)
+{
+  enum { many = 30 };
+  LatticeSurface surfaces[many];
+  LatticeShare shares[many];
+  LatticeResult result;
+  Outline *outlines[many];
+  Lattice *lattice = lattice_new ();
+
+  for (int i = 0; i < many; i++)
+    {
+      outlines[i] = wing_trapezium ((Trapezium) { 400 - 12 * i, 200 * i, 100, 200 * i, 80 });
+      surfaces[i] = (LatticeSurface) { .outline = outlines[i], .z = 10 * i, .pressure_ratio = 1 };
+    }
+  ck_assert_int_eq (lattice_solve (lattice, surfaces, many, lattice_default_options (), 0, 1, 1, shares, &result), CORE_TOO_MANY);
+  ck_assert_int_eq (lattice_solve (lattice, surfaces, 3, lattice_default_options (), 0, 1, 1, shares, &result), CORE_OK);
+  for (int i = 0; i < many; i++)
+    outline_unref (outlines[i]);
+  lattice_free (lattice);
+}
+END_TEST
+
 /* Through bound vortices, along trailing ones, ahead and behind. */
 START_TEST (upwash_is_a_number_everywhere)
 {
@@ -382,6 +405,7 @@ main (void)
   tcase_add_test (tests, surfaces_one_in_the_other_are_singular);
   tcase_add_test (tests, surfaces_that_are_none_are_refused_with_the_outlines_reason);
   tcase_add_test (tests, numbers_out_of_reason_are_refused);
+  tcase_add_test (tests, more_surfaces_than_a_person_waits_for_are_refused);
   tcase_add_test (tests, upwash_is_a_number_everywhere);
   tcase_add_test (tests, whatever_is_drawn_gets_numbers_or_a_reason);
   return run_suite (suite_create ("lattice bounds"), tests);

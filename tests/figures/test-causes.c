@@ -190,6 +190,8 @@ END_TEST
 static const struct { CoreStatus status; const char *headline, *finding; } nameless[] = {
   { CORE_NO_MEMORY, "No memory is left for the figures. Close another window.",
     "The neutral point cannot be found: there is no memory left. Close another window, then change something." },
+  { CORE_TOO_MANY, "Too many surfaces for one neutral point. Take some away.",
+    "The neutral point cannot be found: there are too many surfaces to be reckoned together. Join some into one outline, or take some away." },
   { CORE_NOT_FINITE, "The neutral point cannot be found. Check wing and tail.",
     "The neutral point cannot be found. Check the size and the place of every wing and tail." },
   { CORE_OUT_OF_RANGE, "The neutral point cannot be found. Check wing and tail.",
