@@ -185,7 +185,7 @@ START_TEST (the_answers_own_figures_are_explained)
 {
   open_by_pointer ("Static Margin");
   assert_reads ("(neutral point − balance point) / mean chord");
-  assert_reads ("= 9\u00a0% ± 4");
+  assert_reads ("= 9\u00a0% ± 5");
   close_by_key ();
   open_by_pointer ("Balance Mark");
   assert_reads ("Balance mark at station 40");

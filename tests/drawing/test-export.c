@@ -142,7 +142,7 @@ START_TEST (the_words_of_a_pdf_can_be_searched)
 {
   static const char *const wanted[] = {
     "SALTMARSH RACER", "36 mm at station 40", "107 mm aft of datum", "1 : 2.5 (1 : 1)", "A3", "mm, g", "Balance mark, full size",
-    "Battery 2S 450", "all-up mass", "151 g", "6.53 dm²", "39 ± 3 %", "12 ± 3 %", "640", "112", "MAC 110", "100 mm", "4 in",
+    "Battery 2S 450", "all-up mass", "151 g", "6.53 dm²", "39 ± 4 %", "12 ± 4 %", "640", "112", "MAC 110", "100 mm", "4 in",
     "Print at 100 %, no fitting.", "The figures are estimates. Check the balance on the bench before", "begin at the forward limit",
     "Keep clear of propellers", "Charge and store lithium batteries", "Blades, adhesives", "local rules and the flying field" };
   const ExportOptions options = options_of (EXPORT_PDF, "a3");
