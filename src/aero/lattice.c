@@ -181,11 +181,11 @@ lattice_pitch_damping (const LatticeResult *result, double axis_x, double chord)
 size_t
 lattice_span_loading (const Lattice *self, size_t surface, LatticeStation stations[], size_t room)
 {
+  assert (self->is_solved && surface < self->mesh.surface_count);
   const MeshSurface *asked = &self->mesh.surfaces[surface];
   const double own = lattice_load_of_surface (&self->mesh, asked, self->company).lift / asked->area;
   size_t count = 0;
 
-  assert (self->is_solved && surface < self->mesh.surface_count);
   for (size_t s = asked->strip; s < asked->strip + asked->strip_count && count < room; s++)
     {
       const MeshStrip *strip = &self->mesh.strips[s];

@@ -4,6 +4,7 @@
 #include "support/figures-once.h"
 #include "support/random.h"
 #include "support/run-suite.h"
+#include "support/shapes.h"
 
 /* The deviations that the figures state, against many aeroplanes drawn at random with the same deviations of their inputs. */
 
@@ -174,6 +175,72 @@ START_TEST (a_light_part_has_a_long_way_to_make_good)
 }
 END_TEST
 
+/* V = √(2 W / ρ S C): half the relative deviations of mass and lift coefficient, which know nothing of each other. */
+START_TEST (the_stalls_deviation_is_half_that_of_mass_and_lift)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const FlightFigures *flight = &figures->flight;
+
+  ck_assert_double_eq_tol (flight->stall_speed_sigma_m_s / flight->stall_speed_m_s,
+                           hypot (figures->mass.total_sigma_g / figures->mass.total_g, flight->lift_max_sigma / flight->lift_max) / 2, 1e-12);
+}
+END_TEST
+
+static Aeroplane *
+tailed_with_propeller (double wing_z)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (100, 640, 110)), *tail = surface_new ("tail", ROLE_TAILPLANE, rectangle (420, 240, 55));
+  Part *propeller = part_new ("propeller", "propeller");
+  Body *body = body_new ("body");
+
+  wing->z = wing_z;
+  tail->z = 15;
+  propeller->mass = 6;
+  propeller->x = 5;
+  propeller->width = 178;
+  body->outline = polygon_from ((Point[]) { { 0, 0 }, { 60, 22 }, { 250, 20 }, { 480, 8 }, { 480, 0 } }, 5);
+  return with_piece (with_piece (with_piece (with_piece (aeroplane_new (), wing), tail), body), propeller);
+}
+
+START_TEST (a_propellers_share_is_half_its_greatest_shift)
+{
+  g_autoptr (Aeroplane) aeroplane = tailed_with_propeller (20);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  ck_assert_double_eq_tol (owed_to (&figures->neutral_point.owed, 1u << CONTRIBUTION_PROPELLER),
+                           fabs (figures->neutral_point.propeller_to_mm) / 2, 1e-9);
+}
+END_TEST
+
+/* A quarter of the shift; more where the wing stands above the body's axis, for then the two planes of the flow disagree. */
+START_TEST (the_bodys_share_is_a_quarter_of_its_shift_and_more_under_a_high_wing)
+{
+  g_autoptr (Aeroplane) mid = tailed_with_propeller (0);
+  g_autoptr (Aeroplane) high = tailed_with_propeller (45);
+  g_autoptr (Figures) on_axis = figures_once (mid);
+  g_autoptr (Figures) above = figures_once (high);
+  const double shifts[] = { fabs (on_axis->neutral_point.body_shift_mm), fabs (above->neutral_point.body_shift_mm) };
+
+  ck_assert_double_eq_tol (owed_to (&on_axis->neutral_point.owed, 1u << CONTRIBUTION_BODY), shifts[0] / 4, 1e-9);
+  ck_assert_double_gt (owed_to (&above->neutral_point.owed, 1u << CONTRIBUTION_BODY), 1.02 * shifts[1] / 4);
+}
+END_TEST
+
+/* What sections do is the lattice's affair: both methods are shifted alike, and what parts them stays. */
+START_TEST (sections_do_not_part_the_two_methods)
+{
+  g_autoptr (Aeroplane) plain = tailed (1, 1, 0.9);
+  g_autoptr (Aeroplane) thick = tailed (0.8, 0.7, 0.9);
+  g_autoptr (Figures) one = figures_once (plain);
+  g_autoptr (Figures) other = figures_once (thick);
+
+  ck_assert_double_gt (fabs (other->neutral_point.section_shift_mm), 0.5);
+  ck_assert_double_eq_tol (other->neutral_point.x_mm - other->neutral_point.handbook_x_mm,
+                           one->neutral_point.x_mm - one->neutral_point.handbook_x_mm, 1e-9);
+}
+END_TEST
+
 static double
 sigma_of (Aeroplane *takes)
 {
@@ -230,6 +297,10 @@ main (void)
   tcase_add_test (tests, the_neutral_points_deviation_by_sections_and_pressure_is_that_of_many_aeroplanes);
   tcase_add_test (tests, the_margins_deviation_is_that_of_both_points);
   tcase_add_test (tests, a_light_part_has_a_long_way_to_make_good);
+  tcase_add_test (tests, the_stalls_deviation_is_half_that_of_mass_and_lift);
+  tcase_add_test (tests, a_propellers_share_is_half_its_greatest_shift);
+  tcase_add_test (tests, the_bodys_share_is_a_quarter_of_its_shift_and_more_under_a_high_wing);
+  tcase_add_test (tests, sections_do_not_part_the_two_methods);
   tcase_add_test (tests, what_is_measured_is_known_better);
   tcase_add_test (tests, a_stated_section_is_known_better_than_none);
   tcase_add_test (tests, the_greatest_shares_are_kept_in_order);
