@@ -139,6 +139,36 @@ START_TEST (the_hint_stays_whole_where_the_pointers_place_has_no_room_beside_it)
 }
 END_TEST
 
+/* Whose file an icon is taken from at that size: its ending. */
+static void
+assert_icon_is_taken_from (const char *name, int size, int scale, const char *ending)
+{
+  GtkIconTheme *theme = gtk_icon_theme_get_for_display (gdk_display_get_default ());
+  g_autoptr (GtkIconPaintable) icon = gtk_icon_theme_lookup_icon (theme, name, NULL, size, scale, GTK_TEXT_DIR_LTR, 0);
+  g_autoptr (GFile) file = gtk_icon_paintable_get_file (icon);
+  g_autofree char *uri = file != NULL ? g_file_get_uri (file) : NULL;
+
+  ck_assert_msg (uri != NULL && g_str_has_suffix (uri, ending), "%s at %d px is %s", name, size, uri);
+}
+
+START_TEST (icons_come_drawn_at_their_usual_size_and_are_sharp_on_a_dense_screen)
+{
+  static const char *const of_sheet[] = { "select", "move-sheet", "outline", "part", "rail", "balance-mark", "dimension", "snapping",
+                                          "zoom-in", "zoom-out" };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (of_sheet); i++) {
+    g_autofree char *name = g_strdup_printf ("trammel-%s-symbolic", of_sheet[i]);
+
+    assert_icon_is_taken_from (name, 16, 1, ".symbolic.png");
+    assert_icon_is_taken_from (name, 16, 2, ".svg");
+  }
+  assert_icon_is_taken_from ("trammel-explain-symbolic", 14, 1, ".symbolic.png");
+  assert_icon_is_taken_from ("trammel-explain-symbolic", 14, 2, ".svg");
+  assert_icon_is_taken_from ("org.trammel.Trammel", 48, 1, ".png");
+  assert_icon_is_taken_from ("org.trammel.Trammel", 128, 1, ".svg");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -154,6 +184,7 @@ main (void)
   tcase_add_test (tests, in_a_low_window_the_answer_is_one_sentence_and_a_higher_one_has_both);
   tcase_add_test (tests, numbers_can_be_added_or_given_up_without_scrolling);
   tcase_add_test (tests, the_hint_stays_whole_where_the_pointers_place_has_no_room_beside_it);
+  tcase_add_test (tests, icons_come_drawn_at_their_usual_size_and_are_sharp_on_a_dense_screen);
   suite_add_tcase (suite, tests);
   return gui_run (suite);
 }
