@@ -59,6 +59,15 @@ propeller_remark (TrammelSession *session, const FieldSpec *spec)
   return g_strdup (_("not counted"));
 }
 
+/* No station where the wing is evenly loaded. */
+static double
+first_stall_value (TrammelSession *session, const FieldSpec *spec)
+{
+  const MotionFigures *motion = &trammel_session_figures (session)->motion;
+
+  return motion_stalls_somewhere (motion) ? motion->first_stall_station_mm : NAN;
+}
+
 static char *
 untwisted_remark (TrammelSession *session, const FieldSpec *spec)
 {
@@ -155,9 +164,8 @@ motion_fields (void)
       .explained = EXPLAIN_PITCH_DAMPING, .at = offsetof (Figures, motion.pitch_damping) },
     { .label = N_("Span efficiency of the wing"), .kind = FIELD_RATIO, .value = figure_value,
       .explained = EXPLAIN_SPAN_EFFICIENCY, .at = offsetof (Figures, motion.span_efficiency) },
-    { .label = N_("Wing stalls first at station"), .kind = FIELD_LENGTH, .value = figure_value,
-      .explained = EXPLAIN_FIRST_STALL, .remark = untwisted_remark,
-      .at = offsetof (Figures, motion.first_stall_station_mm) },
+    { .label = N_("Wing stalls first at station"), .kind = FIELD_LENGTH, .value = first_stall_value,
+      .explained = EXPLAIN_FIRST_STALL, .remark = untwisted_remark },
     { .label = N_("Reynolds number of the MAC"), .kind = FIELD_NUMBER, .value = figure_value,
       .explained = EXPLAIN_REYNOLDS, .remark = reynolds_remark,
       .at = offsetof (Figures, flight.reynolds_mac) },

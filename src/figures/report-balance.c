@@ -115,7 +115,7 @@ report_neutral_point (const Figures *figures, Units units)
        g_strdup (aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by Multhopp's strips") : _("no body is drawn")));
   if (point->propeller_to_mm != 0)
     add (&table, _("the propeller's shift"), propeller_shift (point, units), g_strdup (_("not counted; held in the deviation")));
-  add (&table, _("by handbook formulas, with body"), units_length (units, point->handbook_x_mm), NULL);
+  add (&table, aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by handbook formulas, with body") : _("by handbook formulas"), units_length (units, point->handbook_x_mm), NULL);
   add (&table, _("Downwash gradient at the tailplane"), units_number (point->downwash_gradient, 2), g_strdup (_("by the lattice")));
   return table;
 }

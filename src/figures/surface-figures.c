@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "aero/handbook.h"
 #include "document/units.h"
 #include "figures/names.h"
 #include "figures/notes.h"
@@ -43,7 +44,7 @@ surface_figures_refer (SurfaceFigures *figures, const SurfaceFigures *reference)
   const double length = surface_is_horizontal (figures->surface) ? wing->mac : wing->span;
 
   figures->tail_arm_mm = figures->quarter_mac_x_mm - reference->quarter_mac_x_mm;
-  figures->volume_coefficient = figures->area_mm2 * figures->tail_arm_mm / (wing->area * length);
+  figures->volume_coefficient = handbook_tail_volume (figures->area_mm2, figures->tail_arm_mm, wing->area, length);
 }
 
 double

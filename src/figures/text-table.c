@@ -14,13 +14,6 @@ text_table_cell (TextTable *table, char *takes)
   g_ptr_array_add (table->cells, takes ? takes : g_strdup (""));
 }
 
-void
-text_table_end_row (TextTable *table)
-{
-  while (table->cells->len % table->columns)
-    text_table_cell (table, NULL);
-}
-
 static void
 append_blanks (GString *text, size_t count)
 {

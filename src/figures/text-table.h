@@ -13,8 +13,6 @@ typedef struct {
 TextTable text_table_new   (unsigned columns, unsigned left);
 /** One more cell; takes the string, NULL stands for an empty one. Rows fill from the left. */
 void      text_table_cell  (TextTable *table, char *takes);
-/** The rest of the row stays empty. */
-void      text_table_end_row (TextTable *table);
 /** Appends it, two blanks in, and frees it. Nothing for an empty table. */
 void      text_table_print (TextTable *table, GString *text);
 

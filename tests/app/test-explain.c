@@ -1,61 +1,6 @@
 /* The explanations in a real window: opened by pointer and keyboard, read, closed again. */
-#include "app/panel.h"
 #include "document/changes.h"
-#include "document/reader.h"
-#include "support/gui.h"
-
-static struct { GtkWindow *window; TrammelSettings *settings; TrammelSession *session; } stage;
-
-static Aeroplane *
-example (void)
-{
-  g_autofree char *path = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "data", "examples", "saltmarsh-racer.trammel", NULL);
-  Aeroplane *aeroplane = reader_read_file (path, NULL, NULL);
-
-  ck_assert_ptr_nonnull (aeroplane);
-  return aeroplane;
-}
-
-static void
-stage_raise_with (Aeroplane *takes)
-{
-  stage.settings = trammel_settings_new ();
-  trammel_settings_set_units (stage.settings, (Units) { LENGTH_MM, MASS_G });
-  stage.session = trammel_session_new (stage.settings);
-  trammel_session_open (stage.session, takes, NULL);
-  stage.window = GTK_WINDOW (gtk_window_new ());
-  gtk_window_set_child (stage.window, trammel_panel_new (stage.session));
-  gtk_window_set_default_size (stage.window, 380, 720);
-  gtk_window_set_title (stage.window, "Panel");
-  gui_present (stage.window);
-}
-
-static void
-stage_raise (void)
-{
-  stage_raise_with (example ());
-}
-
-static void
-stage_raise_empty (void)
-{
-  stage_raise_with (aeroplane_new ());
-}
-
-static void
-stage_strike (void)
-{
-  gtk_window_destroy (stage.window);
-  gui_settle ();
-  g_object_unref (stage.session);
-  g_object_unref (stage.settings);
-}
-
-static GtkWidget *
-find (const char *words)
-{
-  return gui_await (GTK_WIDGET (stage.window), words);
-}
+#include "support/panel-stage.h"
 
 static GtkWidget *
 button_of (const char *figure)
