@@ -16,15 +16,16 @@ MAY_USE = {
     'geometry': set(),
     'aero': {'geometry'},
     'balance': {'geometry'},
+    'plan': {'geometry'},
     'document': {'geometry', 'aero', 'balance'},
     'figures': {'geometry', 'aero', 'balance', 'document'},
-    'drawing': {'geometry', 'document', 'figures'},
-    'command': {'geometry', 'document', 'figures', 'drawing'},
-    'app': {'geometry', 'document', 'figures', 'drawing'},
+    'drawing': {'geometry', 'plan', 'document', 'figures'},
+    'command': {'geometry', 'plan', 'document', 'figures', 'drawing'},
+    'app': {'geometry', 'plan', 'document', 'figures', 'drawing'},
 }
 # Above these no desktop library may be included; app alone knows GTK.
 TOOLKIT = re.compile(r'#include <(gtk|adwaita|gdk)')
-PURE = {'geometry', 'aero', 'balance'}
+PURE = {'geometry', 'aero', 'balance', 'plan'}
 LONGEST_FILE, LONGEST_FUNCTION = 600, 80
 
 checks, complaints = 0, []
