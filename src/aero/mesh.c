@@ -193,15 +193,22 @@ panel_length (const MeshStrip *strip)
   return (strip->trailing_x - strip->leading_x) / strip->panel_count;
 }
 
+/* Whether two strips stand over the same stations and the same places along the chord. */
+static bool
+strips_overlap (const MeshStrip *a, const MeshStrip *b, double tolerance)
+{
+  const double from = fmax (a->leading_x, b->leading_x), to = fmin (a->trailing_x, b->trailing_x);
+
+  return a->surface != b->surface && fabs (a->control_y - b->control_y) < (a->outer_y - a->inner_y) / 4 && to - from > tolerance;
+}
+
 /* Whether two strips over the same stations lie one in the other. */
 static bool
 strips_coincide (const MeshStrip *a, const MeshStrip *b, double tolerance)
 {
-  const double from = fmax (a->leading_x, b->leading_x), to = fmin (a->trailing_x, b->trailing_x);
   const double apart = fmax (tolerance, too_near * fmin (panel_length (a), panel_length (b)));
 
-  return a->surface != b->surface && fabs (a->control_y - b->control_y) < (a->outer_y - a->inner_y) / 4
-      && fabs (a->control_z - b->control_z) < apart && to - from > tolerance;
+  return strips_overlap (a, b, tolerance) && fabs (a->control_z - b->control_z) < apart;
 }
 
 static CoreStatus
@@ -214,18 +221,75 @@ check_apart (const Mesh *self)
   return CORE_OK;
 }
 
+/* Two surfaces over each other nearer than this part of the shorter chord see each other's single vortices: they get more panels along
+ * the chord, in proportion as they are nearer, up to so many times those of the first surface. */
+static const double close_gap = 0.75, finest = 8.0 / 3;
+
+/* How near the surface comes to another that it overlaps, in parts of the shorter chord; INFINITY where it overlaps none. */
+static double
+closest_gap (const Mesh *self, size_t surface)
+{
+  const MeshSurface *mine = &self->surfaces[surface];
+  double closest = INFINITY;
+
+  for (size_t i = mine->strip; i < mine->strip + mine->strip_count; i++)
+    for (size_t j = 0; j < self->strip_count; j++)
+      {
+        const MeshStrip *a = &self->strips[i], *b = &self->strips[j];
+        const double chord = fmin (a->trailing_x - a->leading_x, b->trailing_x - b->leading_x);
+
+        if (strips_overlap (a, b, no_length * self->span))
+          closest = fmin (closest, fabs (a->control_z - b->control_z) / chord);
+      }
+  return closest;
+}
+
+/* Whether any surface is to be laid out anew. Where there is no room for more panels they stay as they are. */
+static bool
+refine_close_surfaces (Mesh *self, size_t most_panels)
+{
+  StationSpan *spans = self->stations.spans;
+  const int usual = spans[0].chordwise;
+  size_t panels = 0;
+
+  for (size_t i = 0; i < self->surface_count; i++)
+    {
+      const double times = fmin (close_gap / closest_gap (self, i), finest);
+
+      spans[i].finer = times > 1 ? (int) fmax (ceil (usual * times), spans[i].chordwise) : spans[i].chordwise;
+      panels += self->surfaces[i].strip_count * (size_t) spans[i].finer;
+    }
+  if (panels == self->panel_count || panels > (most_panels ? most_panels : machine_panels))
+    return false;
+  for (size_t i = 0; i < self->surface_count; i++)
+    spans[i].chordwise = spans[i].finer;
+  return true;
+}
+
+static CoreStatus
+lay_out (Mesh *self, const LatticeSurface surfaces[], size_t count, size_t most_panels)
+{
+  CoreStatus status = make_room (self, count, most_panels);
+
+  for (size_t i = 0; i < count && !status; i++)
+    status = fill_surface (self, i, &surfaces[i]);
+  return status;
+}
+
+/* Even strips are those of published tables, and stay as they are asked for. */
 CoreStatus
 mesh_build (Mesh *self, const LatticeSurface surfaces[], size_t count, LatticeOptions options, int coarseness)
 {
   CoreStatus status;
 
   if ((status = stations_gather (&self->stations, surfaces, count, options, coarseness))
-      || (status = share_out_strips (self, count, options.spacing)) || (status = fill_edges (self, options.spacing))
-      || (status = make_room (self, count, options.most_panels)))
+      || (status = share_out_strips (self, count, options.spacing)) || (status = fill_edges (self, options.spacing)))
     return status;
   self->span = 2 * self->stations.ends[self->stations.end_count - 1];
-  for (size_t i = 0; i < count; i++)
-    if ((status = fill_surface (self, i, &surfaces[i])))
-      return status;
+  if ((status = lay_out (self, surfaces, count, options.most_panels)))
+    return status;
+  if (options.spacing == LATTICE_COSINE && refine_close_surfaces (self, options.most_panels)
+      && (status = lay_out (self, surfaces, count, options.most_panels)))
+    return status;
   return check_apart (self);
 }

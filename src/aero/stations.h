@@ -3,8 +3,8 @@
 #include "aero/lattice.h"
 #include "aero/spacing.h"
 
-/** Where one surface begins and ends along the span, and panels along its chord. */
-typedef struct { double root, tip; int chordwise; } StationSpan;
+/** Where one surface begins and ends along the span, and panels along its chord; finer: how many it is to have beside a close one. */
+typedef struct { double root, tip; int chordwise, finer; } StationSpan;
 
 /** What all surfaces together ask of the strips. Memory is kept from one gathering to the next; all zero is empty. */
 typedef struct {

@@ -42,7 +42,6 @@ company_join (Company *company, const SurfaceFigures *figures)
   company->lattice[at] = (LatticeSurface) {
     .outline = surface->outline, .sides = surface_sides (surface), .z = surface->z,
     .dihedral = radians (surface->dihedral), .bends = company->bends[at], .bend_count = surface->break_count,
-    .incidence = radians (surface->incidence), .washout = radians (surface->washout),
     .pressure_ratio = surface_pressure_ratio (surface),
   };
   company->handbook[at] = (HandbookSurface) {

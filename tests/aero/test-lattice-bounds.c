@@ -110,23 +110,6 @@ START_TEST (a_node_more_on_the_outline_does_not_matter)
 }
 END_TEST
 
-START_TEST (incidence_and_washout_change_no_derivative)
-{
-  Outline *outlines[2] = { cranked_wing (), wing_ellipse (391, 117, 24, 41) };
-  LatticeSurface surfaces[2];
-
-  fill_surfaces (outlines, surfaces);
-  const Answer flat = answer_of (surfaces, 2);
-  surfaces[0].incidence = 0.035;
-  surfaces[0].washout = 0.02;
-  const Answer set = answer_of (surfaces, 2);
-
-  expect_same (&flat, &set, 1e-15);
-  outline_unref (outlines[0]);
-  outline_unref (outlines[1]);
-}
-END_TEST
-
 START_TEST (what_was_not_asked_for_is_not_a_number)
 {
   Outline *wing = wing_trapezium ((Trapezium) { 300, 0, 110, 0, 90 });
@@ -398,7 +381,6 @@ main (void)
   tcase_add_test (tests, the_unit_of_length_does_not_matter);
   tcase_add_test (tests, the_datum_does_not_matter);
   tcase_add_loop_test (tests, a_node_more_on_the_outline_does_not_matter, 0, 3);
-  tcase_add_test (tests, incidence_and_washout_change_no_derivative);
   tcase_add_test (tests, what_was_not_asked_for_is_not_a_number);
   tcase_add_test (tests, memory_kept_from_solve_to_solve_leaves_no_trace);
   tcase_add_loop_test (tests, spans_of_a_millimetre_and_of_ten_metres_have_their_lift, 0, sizeof extremes / sizeof *extremes);

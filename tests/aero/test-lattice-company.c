@@ -265,6 +265,41 @@ START_TEST (a_biplanes_wings_take_lift_from_each_other)
 }
 END_TEST
 
+/* Wings of 600 by 100, the second so far above the first. The limit of the pair's neutral point is that of 20 by 16 and 20 by
+ * 32 panels on each, the error of the first order taken out; percent of the chord. */
+static const struct { double gap, limit, promise; } close_pairs[] = {
+  { 50, 20.933, 0.15 }, { 35, 20.844, 0.15 }, { 25, 21.027, 0.15 }, { 15, 21.529, 0.15 }, { 10, 21.960, 0.15 },
+  { 5, 22.561, 0.25 },
+};
+
+START_TEST (wings_close_over_each_other_get_as_many_panels_as_it_takes)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 300, 0, 100, 0, 100 });
+  const LatticeSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 },
+                                       { .outline = wing, .z = close_pairs[_i].gap, .pressure_ratio = 1 } };
+  const Answer pair = answer_of (surfaces, 2);
+
+  ck_assert_int_eq (pair.status, CORE_OK);
+  ck_assert_double_eq_tol (pair.result.neutral_point_x, close_pairs[_i].limit, close_pairs[_i].promise);
+  outline_unref (wing);
+}
+END_TEST
+
+/* The middle one of three is close to both; where all of them have no room for more panels, they keep the usual ones. */
+START_TEST (closeness_never_makes_them_too_many)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 300, 0, 100, 0, 100 });
+  const LatticeSurface surfaces[3] = { { .outline = wing, .pressure_ratio = 1 }, { .outline = wing, .z = 20, .pressure_ratio = 1 },
+                                       { .outline = wing, .z = 40, .pressure_ratio = 1 } };
+  LatticeOptions tight = lattice_default_options ();
+
+  tight.most_panels = 20 * 6 + 2 * 20 * 4;
+  ck_assert_int_eq (answer_with (surfaces, 3, tight).status, CORE_OK);
+  ck_assert_double_ne (answer_with (surfaces, 3, tight).result.neutral_point_x, answer_of (surfaces, 3).result.neutral_point_x);
+  outline_unref (wing);
+}
+END_TEST
+
 START_TEST (the_order_of_further_surfaces_does_not_matter)
 {
   Outline *wing = wing_trapezium ((Trapezium) { 407, 130, 140, 141, 110 });
@@ -340,6 +375,8 @@ main (void)
   tcase_add_test (tests, a_straight_tails_own_lift_owes_nothing_to_the_sweep_of_the_wing);
   tcase_add_test (tests, a_foreplane_flies_in_the_wings_upwash_and_the_wing_in_its_downwash);
   tcase_add_test (tests, a_biplanes_wings_take_lift_from_each_other);
+  tcase_add_loop_test (tests, wings_close_over_each_other_get_as_many_panels_as_it_takes, 0, (int) (sizeof close_pairs / sizeof *close_pairs));
+  tcase_add_test (tests, closeness_never_makes_them_too_many);
   tcase_add_test (tests, the_order_of_further_surfaces_does_not_matter);
   tcase_add_test (tests, a_wing_in_two_pieces_is_the_wing_in_one);
   tcase_add_test (tests, an_open_gap_costs_lift);

@@ -44,6 +44,23 @@ START_TEST (the_published_tapered_pair_has_its_neutral_point_at_112_mm)
 }
 END_TEST
 
+/* Small angles add to the incidence and change no slope: thin-aerofoil theory. */
+START_TEST (incidence_and_washout_move_no_neutral_point)
+{
+  Surface *twisted = surface_new ("wing", ROLE_WING, rectangle (0, 600, 100));
+  Aeroplane *flat = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (0, 600, 100));
+
+  twisted->incidence = 2;
+  twisted->washout = 1.5;
+  g_autoptr (Aeroplane) plain = with_lossless_tail (flat, rectangle (300, 200, 50), 30);
+  g_autoptr (Aeroplane) set = with_lossless_tail (with_piece (aeroplane_new (), twisted), rectangle (300, 200, 50), 30);
+  g_autoptr (Figures) one = figures_once (plain);
+  g_autoptr (Figures) other = figures_once (set);
+
+  ck_assert_double_eq (one->neutral_point.x_mm, other->neutral_point.x_mm);
+}
+END_TEST
+
 /* The pressure ratio multiplies the tail's own forces after the solve, so the neutral point moves towards the wing's in proportion. */
 START_TEST (a_tail_in_slower_air_counts_for_less)
 {
@@ -316,6 +333,7 @@ main (void)
   tcase_add_test (tests, the_published_pair_of_rectangles_has_its_neutral_point_at_0_469_of_the_chord);
   tcase_add_test (tests, the_published_tapered_pair_has_its_neutral_point_at_112_mm);
   tcase_add_test (tests, a_tail_in_slower_air_counts_for_less);
+  tcase_add_test (tests, incidence_and_washout_move_no_neutral_point);
   tcase_add_test (tests, a_wing_by_itself_is_said_to_be_alone_and_gets_no_mark);
   tcase_add_test (tests, an_aeroplane_that_is_to_have_no_tail_gets_its_mark);
   tcase_add_test (tests, two_wings_are_no_wing_alone);
