@@ -6,6 +6,7 @@
 #include "app/rail-picture.h"
 #include "document/changes.h"
 #include "document/part-class.h"
+#include "figures/advice-state.h"
 
 /* Each control carries the session and its own way to show the value; setting it to show must not count as a choice. */
 typedef struct {
@@ -264,7 +265,7 @@ rail_move_to_aim (TrammelSession *session)
     return;
   trammel_session_do (session,
                       change_part_place (trammel_session_aeroplane (session), part->piece.id,
-                                         CLAMP (solution->x_mm, part->rail_from, part->rail_to), part->y, part->z),
+                                         advice_place_x_mm (solution), part->y, part->z),
                       _("Move to Aim"));
 }
 

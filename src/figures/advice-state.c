@@ -32,55 +32,24 @@ best_solution (const Figures *figures)
   return best;
 }
 
-/* How much further forward than the aim the balance point is to be, so that it keeps one deviation clear of the aft limit, but no further
- * than the forward limit: poor knowledge moves the advice forward and never widens the band. mm, not negative. */
-static double
-kept_clear (const Figures *figures)
-{
-  const Target target = aeroplane_traits (figures->aeroplane).target;
-  const double sigma = figures->balance.static_margin_sigma_percent;
-  const double wanted = fmin (target.from + (isnan (sigma) ? 0 : sigma), target.to);
-
-  return fmax (wanted - target.aim, 0) / 100 * figures->reference->planform.mac;
-}
-
 double
-advice_aim_x_mm (const Figures *figures)
+advice_place_x_mm (const Solution *solution)
 {
-  return figures->balance.target_x_mm - kept_clear (figures);
-}
-
-static double
-place_for (const Figures *figures, const Solution *solution)
-{
-  const double x = solution->x_mm - kept_clear (figures) * figures->mass.total_g / solution->part->mass;
-
   if (isfinite (solution->band_from_mm))
-    return CLAMP (x, solution->band_from_mm, solution->band_to_mm);
-  return CLAMP (x, solution->part->rail_from, solution->part->rail_to);
+    return CLAMP (solution->x_mm, solution->band_from_mm, solution->band_to_mm);
+  return CLAMP (solution->x_mm, solution->part->rail_from, solution->part->rail_to);
 }
 
 /* What lead would do for all that balances at x, at the end of the body or of the outlines. */
 static double
 ballast_for (const Figures *figures, double x)
 {
-  const SlideCase wanted = { .target_x = advice_aim_x_mm (figures), .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
+  const SlideCase wanted = { .target_x = figures->balance.advised_x_mm, .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
   double ballast, place;
 
   if (ballast_solve (&wanted, figures->mass.total_g, x, &ballast, &place) != CORE_OK)
     return NAN;
   return ballast;
-}
-
-/* With the part at its place for the advice; the solution's own ballast is for the plain aim. */
-static double
-ballast_beside (const Figures *figures, const Solution *solution)
-{
-  const double moved = place_for (figures, solution) - solution->part->x;
-
-  if (kept_clear (figures) == 0 || isfinite (solution->band_from_mm))
-    return solution->ballast_g;
-  return ballast_for (figures, figures->mass.x_mm + moved * solution->part->mass / figures->mass.total_g);
 }
 
 AdviceMeans
@@ -97,9 +66,9 @@ advice_means_of (const Figures *figures)
     }
   const double deviation = figures->balance.static_margin_sigma_percent / 100 * figures->reference->planform.mac;
   means.reaches_band = isfinite (means.solution->band_from_mm);
-  means.move_mm = place_for (figures, means.solution) - means.solution->part->x;
+  means.move_mm = advice_place_x_mm (means.solution) - means.solution->part->x;
   means.about = deviation * figures->mass.total_g / means.solution->part->mass > fabs (means.move_mm);
-  means.ballast_g = ballast_beside (figures, means.solution);
+  means.ballast_g = means.solution->ballast_g;
   return means;
 }
 

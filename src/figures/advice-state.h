@@ -43,6 +43,6 @@ AdviceState advice_state_of (const Figures *figures, const AdviceMeans *means, c
 /** What can be done, by the part that does it best or by lead alone. Without a target or a balance point only the part is named, and the
  *  rest is false or NAN. */
 AdviceMeans advice_means_of (const Figures *figures);
-/** Where the advice wants the balance point: at the aim, or further forward by what keeps it one deviation clear of the aft limit; mm
- *  aft of the datum. NAN without a target. */
-double advice_aim_x_mm (const Figures *figures);
+/** Where the advice wants the solution's part: at its place, or at the nearest to it that
+ *  its rail has in the band, or has at all; mm aft of the datum, NAN without a place. */
+double advice_place_x_mm (const Solution *solution);

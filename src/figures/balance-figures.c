@@ -51,10 +51,20 @@ fill_marks (BalanceFigures *balance, const Aeroplane *aeroplane, const SurfaceFi
     balance->marks[0] = mark_at (usual_station (aeroplane, reference, balance->target_x_mm), reference, balance, sigma);
 }
 
+/* How much further forward than the aim the balance point is to be, so that it keeps one deviation clear of the aft limit, but no further
+ * than the forward limit: poor knowledge moves the advice forward and never widens the band. Percent of MAC, not negative. */
+static double
+kept_clear (Target target, double sigma)
+{
+  const double wanted = fmin (target.from + (isnan (sigma) ? 0 : sigma), target.to);
+
+  return fmax (wanted - target.aim, 0);
+}
+
 BalanceFigures
 balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads, const NeutralPointFigures *point)
 {
-  BalanceFigures made = { NAN, NAN, NAN, NAN, NAN, NAN, NULL, 0 };
+  BalanceFigures made = { NAN, NAN, NAN, NAN, NAN, NAN, NAN, NULL, 0 };
   const SurfaceFigures *reference = aerodynamics_reference (aerodynamics);
   const Target target = aeroplane_traits (aeroplane).target;
 
@@ -69,6 +79,7 @@ balance_figures_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics
   made.target_x_mm = point->x_mm - target.aim / 100 * mac;
   made.forward_limit_x_mm = point->x_mm - target.to / 100 * mac;
   made.aft_limit_x_mm = point->x_mm - target.from / 100 * mac;
+  made.advised_x_mm = made.target_x_mm - kept_clear (target, made.static_margin_sigma_percent) / 100 * mac;
   fill_marks (&made, aeroplane, reference, point->sigma_mm);
   return made;
 }

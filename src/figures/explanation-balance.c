@@ -84,6 +84,16 @@ reckon_mark (Reckoning *self)
   return true;
 }
 
+/* The place that is advised: the aim, or where poor knowledge asks for more margin. */
+static void
+add_aim (Reckoning *self)
+{
+  const BalanceFigures *balance = &self->figures->balance;
+
+  reckoning_length (self, balance->advised_x_mm < balance->target_x_mm ? _("Aim, one deviation clear of the aft limit") : _("Aim, aft of datum"),
+                    balance->advised_x_mm);
+}
+
 static void
 add_rail (Reckoning *self, const Solution *solution)
 {
@@ -109,7 +119,7 @@ reckon_solution (Reckoning *self)
     reckoning_length (self, _("Place now, aft of datum"), part->x);
   else
     reckoning_by (self, _("aim + (aim − balance point) × mass aboard / mass of the part, which is left out now"));
-  reckoning_length (self, _("Aim, aft of datum"), figures->balance.target_x_mm);
+  add_aim (self);
   reckoning_length (self, _("Balance point, aft of datum"), figures->mass.x_mm);
   reckoning_mass (self, part->aboard ? _("All-up mass") : _("Mass aboard"), figures->mass.total_g);
   reckoning_mass (self, _("Mass of the part"), part->mass);
@@ -129,12 +139,12 @@ reckon_ballast_alone (Reckoning *self)
 
   if (means.solution || !(means.ballast_g > 0))
     return false;
-  const double aim = advice_aim_x_mm (figures);
+  const double aim = figures->balance.advised_x_mm;
   reckoning_about (self, _("the whole aeroplane"));
   reckoning_by (self, _("all-up mass × (balance point − aim) / (aim − place of the ballast)"));
   reckoning_mass (self, _("All-up mass"), figures->mass.total_g);
   reckoning_length (self, _("Balance point, aft of datum"), figures->mass.x_mm);
-  reckoning_length (self, _("Aim, one deviation clear of the aft limit"), aim);
+  add_aim (self);
   reckoning_length (self, _("Place of the ballast, aft of datum"), figures->mass.x_mm > aim ? figures->nose_x_mm : figures->tail_x_mm);
   reckoning_gives_mass (self, means.ballast_g, NAN);
   return true;
@@ -157,7 +167,7 @@ reckon_ballast (Reckoning *self)
                           "ballast)"));
   reckoning_mass (self, part->aboard ? _("All-up mass") : _("Mass aboard"), figures->mass.total_g);
   reckoning_length (self, _("Balance point, aft of datum"), figures->mass.x_mm);
-  reckoning_length (self, _("Aim, aft of datum"), figures->balance.target_x_mm);
+  add_aim (self);
   reckoning_mass (self, _("Mass of the part"), part->mass);
   if (part->aboard)
     reckoning_length (self, _("Place of the part, aft of datum"), part->x);

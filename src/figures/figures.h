@@ -92,10 +92,11 @@ typedef struct {
   double percent_mac;           /* where the balance point is */
   double static_margin_percent, static_margin_sigma_percent;
   double target_x_mm, forward_limit_x_mm, aft_limit_x_mm;
+  double advised_x_mm;          /* the target, or further forward by what keeps it one deviation clear of the aft limit */
   MarkFigures *marks;  size_t mark_count;      /* of the document's marks; of a usual station when it has none */
 } BalanceFigures;
 
-/** Where one part with a rail must be. */
+/** Where one part with a rail must be, so that all balances at the advised place. */
 typedef struct {
   const Part *part;
   double x_mm;  bool reachable;

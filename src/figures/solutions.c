@@ -12,7 +12,7 @@ case_of (const Part *part, const Aerodynamics *aerodynamics, const Loads *loads,
   SlideCase made = {
     .part_mass = mass, .part_x = x, .rail_from = part->rail_from * metre, .rail_to = part->rail_to * metre,
     .total_mass = loads->sum.mass, .total_x = loads->sum.x,
-    .target_x = balance->target_x_mm * metre, .forward_limit_x = balance->forward_limit_x_mm * metre,
+    .target_x = balance->advised_x_mm * metre, .forward_limit_x = balance->forward_limit_x_mm * metre,
     .aft_limit_x = balance->aft_limit_x_mm * metre,
     .nose_x = aerodynamics->nose_x * metre, .tail_x = aerodynamics->tail_x * metre,
   };
