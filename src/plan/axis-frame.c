@@ -1,0 +1,45 @@
+#include "plan/axis-frame.h"
+
+/* Where y grows: along turned so that nose at the top has starboard on the right. */
+static Point
+beside (Point along, double side)
+{
+  return (Point) { along.y * side, -along.x * side };
+}
+
+double
+axis_side (const Mapping *mapping, ViewAxis axis, Point px)
+{
+  const Point fore = mapping_to_mm (mapping, axis.fore), along = point_sub (mapping_to_mm (mapping, axis.aft), fore);
+  const Point starboard = beside (along, 1), way = point_sub (mapping_to_mm (mapping, px), fore);
+
+  return starboard.x * way.x + starboard.y * way.y < 0 ? -1 : 1;
+}
+
+CoreStatus
+axis_frame_on (const Mapping *mapping, ViewAxis axis, double side, AxisFrame *frame)
+{
+  const Point fore = mapping_to_mm (mapping, axis.fore), way = point_sub (mapping_to_mm (mapping, axis.aft), fore);
+  const double length = hypot (way.x, way.y);
+
+  if (!isfinite (length))
+    return CORE_NOT_FINITE;
+  if (!(length > 0))
+    return CORE_SINGULAR;
+  *frame = (AxisFrame) { .fore = fore, .along = point_scale (way, 1 / length), .side = side < 0 ? -1 : 1 };
+  return CORE_OK;
+}
+
+Point
+axis_frame_own (const AxisFrame *frame, Point paper)
+{
+  const Point way = point_sub (paper, frame->fore), y = beside (frame->along, frame->side);
+
+  return (Point) { way.x * frame->along.x + way.y * frame->along.y, way.x * y.x + way.y * y.y };
+}
+
+Point
+axis_frame_paper (const AxisFrame *frame, Point own)
+{
+  return point_add (frame->fore, point_add (point_scale (frame->along, own.x), point_scale (beside (frame->along, frame->side), own.y)));
+}
