@@ -17,14 +17,17 @@ MAY_USE = {
     'aero': {'geometry'},
     'balance': {'geometry'},
     'plan': {'geometry'},
+    'decoder': {'plan'},
     'document': {'geometry', 'aero', 'balance'},
     'figures': {'geometry', 'aero', 'balance', 'document'},
     'drawing': {'geometry', 'plan', 'document', 'figures'},
     'command': {'geometry', 'plan', 'document', 'figures', 'drawing'},
     'app': {'geometry', 'plan', 'document', 'figures', 'drawing'},
 }
+# What understands pictures and pages stays in the private program.
+DECODERS = re.compile(r'#include <(gdk-pixbuf|poppler|librsvg|seccomp)')
 # Above these no desktop library may be included; app alone knows GTK.
-TOOLKIT = re.compile(r'#include <(gtk|adwaita|gdk)')
+TOOLKIT = re.compile(r'#include <(gtk|adwaita|gdk/)')
 PURE = {'geometry', 'aero', 'balance', 'plan'}
 LONGEST_FILE, LONGEST_FUNCTION = 600, 80
 
@@ -43,6 +46,7 @@ def check_includes(path, text):
     for used in re.findall(r'#include "(\w+)/', text):
         if used != room and used in MAY_USE:
             check(used in MAY_USE[room], f'{path}: {room} may not use {used}')
+    check(room == 'decoder' or not DECODERS.search(text), f'{path}: only the decoder may understand pictures and pages')
     check(room == 'app' or not TOOLKIT.search(text), f'{path}: only app may know the toolkit')
     if room in PURE:
         check('#include <glib' not in text and '#include <gio' not in text, f'{path}: the core is C alone')

@@ -1,0 +1,145 @@
+#include "decoder/kinds.h"
+
+#include <gdk-pixbuf/gdk-pixbuf.h>
+#include <limits.h>
+#include <stdlib.h>
+#include "decoder/answer.h"
+#include "decoder/sniff.h"
+
+static const char *const LOADERS[] = {
+  [DECODE_PNG] = "png", [DECODE_JPEG] = "jpeg", [DECODE_TIFF] = "tiff", [DECODE_WEBP] = "webp", [DECODE_BMP] = "bmp",
+  [DECODE_GIF] = "gif",
+};
+/* So much is read between two words about progress. */
+enum { CHUNK = 262144 };
+static const double METRE_INCHES = 1 / 0.0254;
+
+static DecodeStatus
+status_of (const GError *error)
+{
+  if (g_error_matches (error, GDK_PIXBUF_ERROR, GDK_PIXBUF_ERROR_INSUFFICIENT_MEMORY))
+    return DECODE_TOO_MUCH_MEMORY;
+  if (g_error_matches (error, GDK_PIXBUF_ERROR, GDK_PIXBUF_ERROR_UNKNOWN_TYPE))
+    return DECODE_NO_LOADER;
+  return DECODE_DAMAGED;
+}
+
+/* The loader asks before it takes memory for the pixels. */
+static void
+size_known (GdkPixbufLoader *loader, int width, int height, gpointer data)
+{
+  if (width < 1 || height < 1)
+    answer_refuse (DECODE_NO_PIXELS);
+  if ((double) width * height > DECODE_MOST_FILE_PIXELS)
+    answer_refuse (DECODE_TOO_LARGE);
+}
+
+static int
+orientation_of (GdkPixbuf *pixbuf)
+{
+  const char *text = gdk_pixbuf_get_option (pixbuf, "orientation");
+
+  return text ? atoi (text) : 1;
+}
+
+static double
+stored_dpi (GdkPixbuf *pixbuf, const char *key)
+{
+  const char *text = gdk_pixbuf_get_option (pixbuf, key);
+  const double dpi = text ? atof (text) : 0;
+
+  return dpi >= 1 && dpi <= 1e5 ? dpi : NAN;
+}
+
+static void
+tell_dpi (Job *job, GdkPixbuf *pixbuf, bool turned)
+{
+  double x = stored_dpi (pixbuf, "x-dpi"), y = stored_dpi (pixbuf, "y-dpi");
+  unsigned density[2];
+
+  /* The loader rounds to whole dots to the inch, of which 300 are 11811 to the metre. */
+  if (job->answer.kind == DECODE_PNG && sniff_png_density (job->bytes, job->length, density) && !isnan (x) && !isnan (y))
+    {
+      x = density[0] / METRE_INCHES;
+      y = density[1] / METRE_INCHES;
+    }
+  job->answer.stored_dpi_x = turned ? y : x;
+  job->answer.stored_dpi_y = turned ? x : y;
+}
+
+static Picture
+stored_picture (GdkPixbuf *pixbuf)
+{
+  return (Picture) {
+    .origin = gdk_pixbuf_read_pixels (pixbuf), .right = gdk_pixbuf_get_n_channels (pixbuf), .down = gdk_pixbuf_get_rowstride (pixbuf),
+    .width = gdk_pixbuf_get_width (pixbuf), .height = gdk_pixbuf_get_height (pixbuf),
+    .red = 0, .green = 1, .blue = 2, .alpha = gdk_pixbuf_get_has_alpha (pixbuf) ? 3 : -1,
+  };
+}
+
+static Picture
+tell_facts (Job *job, GdkPixbuf *pixbuf)
+{
+  const int orientation = orientation_of (pixbuf);
+  const Picture picture = picture_oriented (stored_picture (pixbuf), orientation);
+
+  job->answer.pages = 1;
+  job->answer.width_px = picture.width;
+  job->answer.height_px = picture.height;
+  tell_dpi (job, pixbuf, orientation >= 5 && orientation <= 8);
+  answer_fit (job, INT_MAX);
+  return picture;
+}
+
+/* The pixels have their place, though nothing is in them yet: enough for the facts. */
+static void
+area_prepared (GdkPixbufLoader *loader, gpointer data)
+{
+  Job *job = data;
+
+  tell_facts (job, gdk_pixbuf_loader_get_pixbuf (loader));
+  if (job->facts_only)
+    answer_facts (job);
+}
+
+static void
+feed (GdkPixbufLoader *loader, const unsigned char *bytes, size_t length)
+{
+  GError *error = NULL;
+
+  for (size_t at = 0; at < length; at += CHUNK)
+    {
+      if (!gdk_pixbuf_loader_write (loader, bytes + at, MIN (CHUNK, length - at), &error))
+        answer_refuse (status_of (error));
+      answer_progress ((double) at / (double) length);
+    }
+}
+
+void
+decode_pixbuf (Job *job)
+{
+  const size_t end = sniff_end ((DecodeKind) job->answer.kind, job->bytes, job->length);
+  GError *error = NULL;
+  GdkPixbufLoader *loader = gdk_pixbuf_loader_new_with_type (LOADERS[job->answer.kind], &error);
+  GdkPixbuf *pixbuf;
+  Picture picture;
+
+  if (!loader)
+    answer_refuse (DECODE_NO_LOADER);
+  if (end == 0)
+    answer_refuse (DECODE_TRUNCATED);
+  g_signal_connect (loader, "size-prepared", G_CALLBACK (size_known), NULL);
+  g_signal_connect (loader, "area-prepared", G_CALLBACK (area_prepared), job);
+  feed (loader, job->bytes, end);
+  if (job->answer.kind == DECODE_GIF)
+    feed (loader, (const unsigned char *) ";", 1);            /* the mark of the end, after the first frame */
+  if (!gdk_pixbuf_loader_close (loader, &error))
+    answer_refuse (status_of (error));
+  pixbuf = gdk_pixbuf_loader_get_pixbuf (loader);
+  if (!pixbuf)
+    answer_refuse (DECODE_DAMAGED);
+  picture = tell_facts (job, pixbuf);
+  if (job->facts_only)
+    answer_facts (job);
+  answer_picture (job, &picture);
+}

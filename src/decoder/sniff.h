@@ -1,0 +1,14 @@
+#pragma once
+#include "decoder/job.h"
+
+/** What kind of file it is, by its bytes alone. False: none that is known. */
+bool sniff_kind (const unsigned char *bytes, size_t length, DecodeKind *kind);
+
+/** Where the first picture of a PNG, JPEG, WebP or GIF file ends, by its own lengths and marks: bytes from the beginning. 0 if the
+ *  file ends before, or its frame makes no sense. Other kinds: the whole length. */
+size_t sniff_end (DecodeKind kind, const unsigned char *bytes, size_t length);
+
+/** Pixels to the metre of a PNG (its pHYs chunk), right and down; false when it does not say. */
+bool sniff_png_density (const unsigned char *bytes, size_t length, unsigned density[2]);
+/** Width and height that a PNG's header claims, in pixels. */
+void sniff_png_size (const unsigned char *bytes, size_t length, unsigned size[2]);
