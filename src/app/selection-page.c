@@ -104,8 +104,8 @@ page_build_section (TrammelSelectionPage *self, const Surface *surface)
   GtkWidget *group = page_add_group (self, _("Section"), NULL, (FieldList) { NULL, 0 });
 
   page_add_control (self, group, _("Class"), surface_section_control (self->session));
-  if (surface->role != ROLE_WING)
-    fields.count--;                 /* what a tail can lift at most decides no figure */
+  if (surface != aeroplane_reference_wing (trammel_session_aeroplane (self->session)))
+    fields.count--;                 /* the stall is reckoned with the first wing's greatest lift alone: no other decides a figure */
   page_add_rows (self, group, fields);
 }
 
@@ -175,7 +175,8 @@ page_wanted (TrammelSession *session)
   if (selection_is_empty (selection) || selection->ids == NULL)
     return g_strdup_printf ("aeroplane %zu", figures->balance.mark_count);
   if (surface != NULL)
-    return g_strdup_printf ("surface %s %d %d %zu %zu", surface->piece.id, surface->role, surface->root_open, selection->node_count,
+    return g_strdup_printf ("surface %s %d %d %d %zu %zu", surface->piece.id, surface->role, surface->root_open,
+                            surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);
   if (part != NULL)
     return g_strdup_printf ("part %s %d", part->piece.id, part->has_rail);

@@ -2,6 +2,7 @@
 #include "app/session.h"
 #include <glib/gi18n-lib.h>
 #include "document/history.h"
+#include "drawing/sheet-places.h"
 
 struct _TrammelSession {
   GObject parent;
@@ -119,6 +120,8 @@ session_prune_selection (TrammelSession *self)
 {
   Selection kept = selection_kept (&self->selection, history_now (self->history));
 
+  if (kept.point != SHEET_POINT_NONE && !sheet_has_point (trammel_session_figures (self), kept.point))
+    kept.point = SHEET_POINT_NONE;
   if (selection_equal (&kept, &self->selection)) {
     selection_clear (&kept);
     return;

@@ -129,7 +129,7 @@ surface_tail_fields (void)
     { .label = N_("Tail volume"), .kind = FIELD_RATIO, .value = surface_figure,
       .explained = EXPLAIN_TAIL_VOLUME, .at = offsetof (SurfaceFigures, volume_coefficient) },
     { .label = N_("Dynamic-pressure ratio"), .kind = FIELD_RATIO, .value = surface_given_pressure_ratio, .change = piece_field_change,
-      .step = N_("Change Pressure Ratio"), .at = offsetof (Surface, pressure_ratio), .least = 0.1, .most = 2,
+      .optional = true, .step = N_("Change Pressure Ratio"), .at = offsetof (Surface, pressure_ratio), .least = 0.1, .most = 2,
       .refused = N_("The ratio lies between 0.1 and 2; 0.9 is usual behind a wing.") },
   };
 
@@ -198,11 +198,11 @@ surface_section_fields (void)
     { .label = N_("Reynolds number"), .kind = FIELD_NUMBER, .value = surface_reynolds,
       .explained = EXPLAIN_REYNOLDS, .remark = stall_remark },
     { .label = N_("Lift slope over 2π"), .kind = FIELD_RATIO, .value = surface_section_slope, .change = piece_field_change,
-      .explained = EXPLAIN_SECTION,
+      .explained = EXPLAIN_SECTION, .optional = true,
       .remark = slope_remark, .step = N_("Change Section's Slope"), .at = offsetof (Surface, section_slope), .least = 0.1, .most = 2,
       .refused = N_("The slope lies between 0.1 and 2 of thin-plate theory's; 0.8 to 1 is usual.") },
     { .label = N_("Greatest lift coefficient"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
-      .explained = EXPLAIN_GREATEST_LIFT,
+      .explained = EXPLAIN_GREATEST_LIFT, .optional = true,
       .remark = lift_remark, .step = N_("Change Greatest Lift"), .at = offsetof (Surface, lift_max), .least = 0.1, .most = 5,
       .refused = N_("A greatest lift coefficient lies between 0.1 and 5; 0.6 to 1.2 is usual at this size.") },
   };

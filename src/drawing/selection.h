@@ -36,5 +36,5 @@ const char *selection_single  (const Selection *selection);                   /*
 void        selection_toggle  (Selection *selection, const char *id);
 /** Adds the node, or takes it out; nodes of another outline go, and so do control, mark and point. */
 void        selection_toggle_node (Selection *selection, const char *id, bool side, size_t node);
-/** What of it still exists in the aeroplane. */
+/** What of it still exists in the aeroplane; whether a point does is for its figures to say (sheet_has_point). */
 Selection   selection_kept    (const Selection *selection, const Aeroplane *aeroplane);

@@ -163,7 +163,7 @@ find_point (const HitQuery *q, Hit *hit)
   const Look *look = q->scene->look;
   Point neutral;
 
-  if (isfinite (mass->x_mm) && isfinite (mass->y_mm)
+  if (sheet_has_point (q->scene->figures, SHEET_POINT_BALANCE)
       && point_distance (q->px, sheet_px (q->view, mass->x_mm, mass->y_mm)) <= balance_disc_radius (look, DISC_ON_SHEET))
     *hit = (Hit) { .kind = HIT_POINT, .index = SHEET_POINT_BALANCE };
   else if (sheet_neutral_point (q->scene->figures, &neutral)

@@ -153,6 +153,16 @@ sheet_neutral_point (const Figures *figures, Point *place)
 }
 
 bool
+sheet_has_point (const Figures *figures, SheetPoint point)
+{
+  Point neutral;
+
+  if (point == SHEET_POINT_BALANCE)
+    return isfinite (figures->mass.x_mm) && isfinite (figures->mass.y_mm);
+  return point == SHEET_POINT_NEUTRAL && sheet_neutral_point (figures, &neutral);
+}
+
+bool
 sheet_mark_place (const Figures *figures, size_t mark, Point *place)
 {
   const MarkFigures *m;

@@ -45,6 +45,8 @@ typedef struct { double inner, outer, forward_x, aft_x; } SheetBand;
 bool sheet_band (const Figures *figures, SheetBand *band);
 /** Where the neutral point is drawn, beside the body to port; false when there is none. */
 bool sheet_neutral_point (const Figures *figures, Point *place);
+/** Whether there is such a point to select; SHEET_POINT_NONE is none. */
+bool sheet_has_point (const Figures *figures, SheetPoint point);
 /** A mark's place at its own station, to starboard; false when it has none. */
 bool sheet_mark_place (const Figures *figures, size_t mark, Point *place);
 /** x, mm, at which a control's cut end at `station` meets the trailing edge; NAN where no end is cut (at the centre line, beyond the

@@ -6,13 +6,18 @@
 #include "aero/flight.h"
 #include "figures/names.h"
 
-/* Figure and deviation in the same unit; both are taken. */
 static char *
-deviating (char *figure, char *deviation)
+loading_text (Units units, const FlightFigures *flight)
 {
-  g_autofree char *of = figure, *sigma = deviation;
+  return reckoning_deviating (units_loading (units, flight->wing_loading_g_dm2), units_loading (units, flight->wing_loading_sigma_g_dm2),
+                              units_loading (units, 0), units_loading (units, flight->wing_loading_g_dm2));
+}
 
-  return g_str_equal (sigma, "–") ? g_strdup (of) : g_strdup_printf (_("%s ± %s"), of, sigma);
+static char *
+speed_text (Units units, const FlightFigures *flight)
+{
+  return reckoning_deviating (units_speed (units, flight->stall_speed_m_s), units_speed (units, flight->stall_speed_sigma_m_s),
+                              units_speed (units, 0), units_speed (units, flight->stall_speed_m_s));
 }
 
 bool
@@ -24,8 +29,7 @@ reckon_wing_loading (Reckoning *self)
     return false;
   reckoning_mass (self, _("All-up mass"), self->figures->mass.total_g);
   reckoning_area (self, _("Area of all wings"), self->figures->wing_area_mm2);
-  reckoning_gives (self, deviating (units_loading (self->units, flight->wing_loading_g_dm2),
-                                    units_loading (self->units, flight->wing_loading_sigma_g_dm2)), flight->wing_loading_g_dm2);
+  reckoning_gives (self, loading_text (self->units, flight), flight->wing_loading_g_dm2);
   return true;
 }
 
@@ -65,9 +69,11 @@ reckon_stall_speed (Reckoning *self)
   reckoning_number (self, _("Density of air at sea level ρ"), air_at (0).density, 3, _("kg/m³"));
   reckoning_area (self, _("Area of all wings S"), figures->wing_area_mm2);
   add_greatest_lift (self);
+  if (!isnan (figures->reference->surface->lift_max))
+    reckoning_from (self, _("Level flight in the standard atmosphere, ISO 2533:1975; the greatest lift as typed, its deviation common "
+                            "practice, no source."));
   reckoning_words (self, _("Section of the wing"), section_class_name (figures->reference->surface->section));
-  reckoning_gives (self, deviating (units_speed (self->units, flight->stall_speed_m_s),
-                                    units_speed (self->units, flight->stall_speed_sigma_m_s)), flight->stall_speed_m_s);
+  reckoning_gives (self, speed_text (self->units, flight), flight->stall_speed_m_s);
   return true;
 }
 

@@ -46,9 +46,9 @@ reckon_area (Reckoning *self)
   if (!surface)
     return false;
   if (is_fin (surface))
-    reckoning_by (self, _("S = ∫ c dy = b × mean chord, from its root to its tip"));
+    reckoning_by (self, _("S = ∫ c dy = b × average chord, from its root to its tip"));
   add_span (self, surface);
-  reckoning_length (self, _("Mean chord, of the chords c at all y"), surface->planform.mean_chord);
+  reckoning_length (self, _("Average chord, S / b"), surface->planform.mean_chord);
   reckoning_words (self, _("Counted"), counted (surface));
   g_autofree char *area = units_area (self->units, surface->area_mm2);
   reckoning_gives (self, g_steal_pointer (&area), surface->area_mm2);

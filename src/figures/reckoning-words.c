@@ -95,7 +95,7 @@ static const ReckoningWords words[EXPLAIN_COUNT] = {
     N_("force across the shaft × (its place − neutral point) × cross flow / (S a), without and at full power"),
     N_("Ribner, NACA Report 819 and NACA Report 820 (1945); blades' width, pitch and power are common practice, no source."),
     N_("These are bounds for two usual blades. They are held in the deviation, not in the neutral point.") },
-  [EXPLAIN_AREA] = { N_("Area of “%s”"), N_("S = 2 ∫ c dy = b × mean chord"), planform, as_good_as_drawn },
+  [EXPLAIN_AREA] = { N_("Area of “%s”"), N_("S = 2 ∫ c dy = b × average chord"), planform, as_good_as_drawn },
   [EXPLAIN_ASPECT_RATIO] = { N_("Aspect ratio of “%s”"), N_("b² / S"), planform, as_good_as_drawn },
   [EXPLAIN_MAC] = {
     N_("Mean chord (MAC) of “%s”"), N_("MAC = 2/S ∫ c² dy, c the chord at station y, over one half"), planform, as_good_as_drawn },

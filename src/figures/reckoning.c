@@ -83,9 +83,8 @@ reckoning_gives (Reckoning *self, char *takes, double value)
   self->made->value = value;
 }
 
-/* Figure and deviation, which bears the unit for both; all are taken. */
-static char *
-deviating (char *figure, char *sigma, char *nothing, char *plain)
+char *
+reckoning_deviating (char *figure, char *sigma, char *nothing, char *plain)
 {
   char *text;
 
@@ -104,8 +103,10 @@ deviating (char *figure, char *sigma, char *nothing, char *plain)
 void
 reckoning_gives_length (Reckoning *self, double mm, double sigma)
 {
-  reckoning_gives (self, deviating (units_length_figure (self->units, mm), units_length (self->units, sigma), units_length (self->units, 0),
-                                    units_length (self->units, mm)), mm);
+  char *text = reckoning_deviating (units_length_figure (self->units, mm), units_length (self->units, sigma), units_length (self->units, 0),
+                                    units_length (self->units, mm));
+
+  reckoning_gives (self, text, mm);
 }
 
 void
@@ -114,15 +115,17 @@ reckoning_gives_mass (Reckoning *self, double grams, double sigma)
   const bool kilograms = self->units.mass == MASS_G && fabs (grams) >= 999.5;      /* has a unit of its own then */
   char *figure = kilograms ? units_mass (self->units, grams) : units_mass_figure (self->units, grams);
 
-  reckoning_gives (self, deviating (figure, units_mass_deviation (self->units, sigma), units_mass_deviation (self->units, 0),
+  reckoning_gives (self, reckoning_deviating (figure, units_mass_deviation (self->units, sigma), units_mass_deviation (self->units, 0),
                                     units_mass (self->units, grams)), grams);
 }
 
 void
 reckoning_gives_number (Reckoning *self, double value, double sigma, int decimals, const char *unit)
 {
-  reckoning_gives (self, deviating (units_number (value, decimals), number_text (sigma, decimals, unit), number_text (0, decimals, unit),
-                                    number_text (value, decimals, unit)), value);
+  char *text = reckoning_deviating (units_number (value, decimals), number_text (sigma, decimals, unit), number_text (0, decimals, unit),
+                                    number_text (value, decimals, unit));
+
+  reckoning_gives (self, text, value);
 }
 
 void

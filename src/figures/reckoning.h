@@ -32,6 +32,9 @@ void reckoning_gives_mass   (Reckoning *self, double grams, double sigma);      
 void reckoning_gives_number (Reckoning *self, double value, double sigma, int decimals, const char *unit);   /* unit "": no unit */
 /** In any other form; the text is taken, value is in the unit of the figures (mm, mm², percent …). */
 void reckoning_gives        (Reckoning *self, char *takes, double value);
+/** A figure and its deviation as one text: "151 ± 4 mm", where the deviation bears the unit for both. `plain` instead where the deviation
+ *  is not known or reads as `nothing`. All four are taken. */
+char *reckoning_deviating (char *figure, char *sigma, char *nothing, char *plain);
 /** The sentence on what the deviation is owed to: to one list or two. */
 void reckoning_owes (Reckoning *self, const Contributions *owed, const Contributions *more);
 void reckoning_by   (Reckoning *self, const char *formula);      /* another formula than the usual one; lent */

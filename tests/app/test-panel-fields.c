@@ -128,6 +128,64 @@ START_TEST (how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back)
 }
 END_TEST
 
+/* Of a row without a unit, whose label reads like its field. */
+static void
+type_beside (const char *label, const char *text)
+{
+  gtk_widget_grab_focus (gtk_widget_get_next_sibling (find (label)));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_key ("Delete");
+  gui_type (text);
+  gui_key ("Return");
+}
+
+START_TEST (what_a_section_does_can_be_typed_and_taken_back)
+{
+  choose (wing ()->piece.id);
+  const double slope = trammel_session_figures (stage.session)->reference->section_slope;
+  const double lift = trammel_session_figures (stage.session)->flight.lift_max;
+
+  type_beside ("Lift slope over 2π", "0.71");
+  type_beside ("Greatest lift coefficient", "1.44");
+  ck_assert_double_eq (wing ()->section_slope, 0.71);
+  ck_assert_double_eq (wing ()->lift_max, 1.44);
+  type_beside ("Lift slope over 2π", "");
+  type_beside ("Greatest lift coefficient", "");
+  ck_assert_double_nan (wing ()->section_slope);
+  ck_assert_double_nan (wing ()->lift_max);
+  ck_assert_double_eq_tol (trammel_session_figures (stage.session)->reference->section_slope, slope, 1e-9);
+  ck_assert_double_eq_tol (trammel_session_figures (stage.session)->flight.lift_max, lift, 1e-9);
+}
+END_TEST
+
+/* The stalling speed takes the first wing's for the area of all. */
+START_TEST (only_the_first_wing_is_asked_for_its_greatest_lift)
+{
+  Surface *upper = (Surface *) piece_dup (&wing ()->piece);
+
+  g_free (upper->piece.id);
+  upper->piece.id = g_strdup ("upper");
+  upper->z += 120;
+  trammel_session_do (stage.session, aeroplane_with_added (trammel_session_aeroplane (stage.session), &upper->piece), "Add");
+  choose ("upper");
+  find ("Lift slope over 2π");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Greatest lift coefficient"));
+  choose (wing ()->piece.id);
+  find ("Greatest lift coefficient");
+}
+END_TEST
+
+START_TEST (a_point_that_is_no_more_does_not_stay_selected)
+{
+  trammel_session_select (stage.session, selection_of_point (SHEET_POINT_NEUTRAL));
+  take_away (&aeroplane_body (trammel_session_aeroplane (stage.session), 0)->piece);
+  ck_assert_int_eq (trammel_session_selection (stage.session)->point, SHEET_POINT_NEUTRAL);
+  take_away (&wing ()->piece);
+  ck_assert (selection_is_empty (trammel_session_selection (stage.session)));
+}
+END_TEST
+
 START_TEST (a_mass_is_typed_with_its_deviation_in_one_go)
 {
   choose ("battery");
@@ -180,6 +238,9 @@ main (void)
   tcase_add_test (with, a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the_cursor);
   tcase_add_test (with, a_deviation_without_a_mass_is_refused_and_makes_no_structure);
   tcase_add_test (with, how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back);
+  tcase_add_test (with, what_a_section_does_can_be_typed_and_taken_back);
+  tcase_add_test (with, only_the_first_wing_is_asked_for_its_greatest_lift);
+  tcase_add_test (with, a_point_that_is_no_more_does_not_stay_selected);
   tcase_add_test (with, a_mass_is_typed_with_its_deviation_in_one_go);
   tcase_add_test (with, what_is_selected_elsewhere_comes_before_the_findings);
   tcase_add_test (with, a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet);
