@@ -22,6 +22,30 @@ numbers_asks (NumbersThing thing, NumbersShape shape, Number number)
   }
 }
 
+/* Any of them may be how far something lies from the datum, or swept forward. */
+static bool
+is_of_either_sign (Number number)
+{
+  return number == NUMBER_ROOT_X || number == NUMBER_TIP_BACK || number == NUMBER_CRANK_BACK;
+}
+
+static bool
+may_be_zero (Number number)
+{
+  return number == NUMBER_AHEAD || number == NUMBER_BEHIND || number == NUMBER_TIP_CHORD;
+}
+
+Number
+numbers_too_small (NumbersThing thing, NumbersShape shape, const double values[NUMBER_COUNT])
+{
+  for (Number i = 0; i < NUMBER_COUNT; i++)
+    if (numbers_asks (thing, shape, i) && !is_of_either_sign (i) && (may_be_zero (i) ? values[i] < 0 : !(values[i] > 0)))
+      return i;
+  if (numbers_asks (thing, shape, NUMBER_AHEAD) && !(values[NUMBER_AHEAD] + values[NUMBER_BEHIND] > 0))
+    return NUMBER_AHEAD;
+  return NUMBER_COUNT;
+}
+
 /* What is usual for each thing, as shares of the wing's span, before anything is drawn: a 700 mm model. Common practice, no source. */
 static const struct { double span, chord, x; } usual[NUMBERS_THING_COUNT] = {
   [NUMBERS_WING]      = { 700, 130, 120 },

@@ -6,6 +6,7 @@
 #include "app/group.h"
 #include "app/length-limit.h"
 #include "app/numbers-shape.h"
+#include "app/numbers-words.h"
 
 struct _TrammelNumbers {
   GtkBox parent;
@@ -20,22 +21,6 @@ struct _TrammelNumbers {
 G_DEFINE_FINAL_TYPE (TrammelNumbers, trammel_numbers, GTK_TYPE_BOX)
 
 static guint done_signal;
-
-static const char *const number_labels[NUMBER_COUNT] = {
-  [NUMBER_SPAN]          = N_("Span"),
-  [NUMBER_AHEAD]         = N_("Ahead of the widest line"),
-  [NUMBER_BEHIND]        = N_("Behind the widest line"),
-  [NUMBER_ROOT_CHORD]    = N_("Root chord"),
-  [NUMBER_TIP_CHORD]     = N_("Tip chord"),
-  [NUMBER_TIP_BACK]      = N_("Tip swept back by"),
-  [NUMBER_CRANK_STATION] = N_("Crank at station"),
-  [NUMBER_CRANK_CHORD]   = N_("Chord at the crank"),
-  [NUMBER_CRANK_BACK]    = N_("Crank swept back by"),
-  [NUMBER_LENGTH]        = N_("Length"),
-  [NUMBER_WIDTH]         = N_("Greatest width"),
-  [NUMBER_HEIGHT]        = N_("Greatest height"),
-  [NUMBER_ROOT_X]        = N_("Front, aft of datum"),
-};
 
 static NumbersThing
 numbers_thing (const TrammelNumbers *self)
@@ -87,6 +72,18 @@ numbers_read (TrammelNumbers *self, Number number)
   return true;
 }
 
+static void
+numbers_complain_empty (TrammelNumbers *self)
+{
+  const Number number = numbers_too_small (numbers_thing (self), numbers_shape (self), self->values);
+  g_autofree char *sentence = numbers_fault (numbers_thing (self), number, self->values);
+
+  if (number == NUMBER_COUNT)
+    numbers_complain (self, sentence);
+  else
+    numbers_refuse (self, number, sentence);
+}
+
 /* Draws what the numbers say, or shows the sheet without it. */
 static void
 numbers_draw (TrammelNumbers *self)
@@ -103,26 +100,24 @@ numbers_draw (TrammelNumbers *self)
     piece = numbers_piece (self->base, numbers_thing (self), numbers_shape (self), self->values);
   if (piece != NULL) {
     numbers_complain (self, NULL);
-    trammel_session_preview (self->session, aeroplane_with_added (self->base, piece));
+    trammel_session_propose (self->session, aeroplane_with_added (self->base, piece));
     return;
   }
   if (understood)
-    numbers_complain (self, _("These numbers enclose nothing: lengths are above zero, and a crank lies inside the tip."));
-  trammel_session_preview (self->session, aeroplane_ref (self->base));
+    numbers_complain_empty (self);
+  trammel_session_propose (self->session, aeroplane_ref (self->base));
 }
 
 static void
 numbers_show_rows (TrammelNumbers *self)
 {
-  const bool fin = numbers_thing (self) == NUMBERS_FIN;
-
   gtk_widget_set_visible (self->shape_row, numbers_thing (self) != NUMBERS_BODY);
   for (Number i = 0; i < NUMBER_COUNT; i++) {
     gtk_widget_set_visible (self->rows[i], numbers_asks (numbers_thing (self), numbers_shape (self), i));
     gtk_label_set_text (GTK_LABEL (self->units[i]), units_length_name (trammel_session_units (self->session)));
   }
   gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (gtk_widget_get_first_child (self->rows[NUMBER_SPAN]))),
-                      fin ? _("Height") : _("Span"));
+                      numbers_label (numbers_thing (self), NUMBER_SPAN));
 }
 
 static void
@@ -254,7 +249,7 @@ static GtkWidget *
 numbers_row (TrammelNumbers *self, Number number)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  GtkWidget *label = gtk_label_new (_(number_labels[number]));
+  GtkWidget *label = gtk_label_new (numbers_label (NUMBERS_WING, number));
   GtkWidget *entry = gtk_entry_new ();
 
   gtk_widget_add_css_class (line, "field");
@@ -267,7 +262,7 @@ numbers_row (TrammelNumbers *self, Number number)
   gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   entry_select_on_click (entry);
   gtk_widget_set_valign (entry, GTK_ALIGN_CENTER);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, _(number_labels[number]), -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, numbers_label (NUMBERS_WING, number), -1);
   g_signal_connect_swapped (entry, "changed", G_CALLBACK (numbers_draw), self);
   g_signal_connect_swapped (entry, "activate", G_CALLBACK (numbers_add), self);
   self->units[number] = gtk_label_new (NULL);

@@ -166,6 +166,15 @@ trammel_session_preview (TrammelSession *self, Aeroplane *takes)
 }
 
 void
+trammel_session_propose (TrammelSession *self, Aeroplane *takes)
+{
+  if (takes == NULL)
+    return;
+  history_propose (self->history, takes);
+  session_changed (self);
+}
+
+void
 trammel_session_settle (TrammelSession *self, const char *label)
 {
   history_settle (self->history, label);

@@ -31,6 +31,8 @@ const Advice    *trammel_session_advice    (TrammelSession *self);
 /* Changing it. `takes` may be NULL (a change that was refused): nothing happens then. Labels are translated: "Move Node". */
 void     trammel_session_do       (TrammelSession *self, Aeroplane *takes, const char *label);
 void     trammel_session_preview  (TrammelSession *self, Aeroplane *takes);
+/** The same for what is only offered: it is no unsaved work until it is settled. */
+void     trammel_session_propose  (TrammelSession *self, Aeroplane *takes);
 void     trammel_session_settle   (TrammelSession *self, const char *label);
 void     trammel_session_abandon  (TrammelSession *self);
 bool     trammel_session_is_previewing (TrammelSession *self);

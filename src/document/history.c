@@ -7,6 +7,7 @@ struct History {
   GArray *steps;          /* of Step; steps[now] is what counts, those behind it can be redone */
   size_t now;
   Aeroplane *preview;     /* shown in its place during a drag; NULL without one */
+  bool proposed;          /* the preview is only offered: nothing of it is done yet */
   Aeroplane *saved;
 };
 
@@ -92,6 +93,14 @@ history_preview (History *self, Aeroplane *takes)
 {
   aeroplane_unref (self->preview);
   self->preview = takes;
+  self->proposed = false;
+}
+
+void
+history_propose (History *self, Aeroplane *takes)
+{
+  history_preview (self, takes);
+  self->proposed = true;
 }
 
 void
@@ -173,5 +182,7 @@ history_mark_saved (History *self)
 bool
 history_is_saved (const History *self)
 {
-  return self->saved && aeroplane_equal (history_now (self), self->saved);
+  const bool offered = self->preview && self->proposed;
+
+  return self->saved && aeroplane_equal (offered ? history_settled (self) : history_now (self), self->saved);
 }

@@ -12,6 +12,8 @@ const Aeroplane *history_settled (const History *self);
 
 void     history_do      (History *self, Aeroplane *takes, const char *label);  /* one step; an equal pointer to now adds none */
 void     history_preview (History *self, Aeroplane *takes);     /* during a drag: replaces now, adds no step */
+/** The same for what is only offered until somebody accepts it: nothing of it is unsaved work, as a drag is. */
+void     history_propose (History *self, Aeroplane *takes);
 void     history_settle  (History *self, const char *label);    /* the drag ends: one step, none if nothing changed by value */
 void     history_abandon (History *self);                       /* Escape: as before the drag */
 bool     history_is_previewing (const History *self);

@@ -394,6 +394,23 @@ START_TEST (numbers_that_enclose_nothing_say_so_and_cannot_be_added)
   gui_type ("0");
   ck_assert (!gtk_widget_is_sensitive (find ("Add to the Sheet")));
   ck_assert_ptr_null (wing ());
+  find ("“Span” must be above zero.");
+  gui_key ("Escape");
+}
+END_TEST
+
+START_TEST (an_ellipse_without_any_depth_names_its_semi_axes)
+{
+  press ("From Numbers…");
+  for (int i = 0; i < 2; i++) {
+    gtk_widget_grab_focus (gtk_widget_get_next_sibling (find (i == 0 ? "Ahead of the widest line" : "Behind the widest line")));
+    gui_settle ();
+    gui_key ("<Control>a");
+    gui_type ("0");
+  }
+  find ("“Ahead of the widest line” and “Behind the widest line” cannot both be zero.");
+  gui_type ("20");
+  ck_assert (gtk_widget_is_sensitive (find ("Add to the Sheet")));
   gui_key ("Escape");
 }
 END_TEST
@@ -459,6 +476,7 @@ panel_suite (void)
   tcase_add_test (empty, a_wing_from_numbers_is_drawn_while_typing_and_one_step);
   tcase_add_test (empty, numbers_given_up_leave_the_sheet_as_it_was);
   tcase_add_test (empty, numbers_that_enclose_nothing_say_so_and_cannot_be_added);
+  tcase_add_test (empty, an_ellipse_without_any_depth_names_its_semi_axes);
   tcase_add_test (empty, five_parts_come_with_their_usual_mass_and_place);
   suite_add_tcase (suite, empty);
   return suite;

@@ -2,6 +2,7 @@
 #include <string.h>
 #include <glib/gstdio.h>
 #include "app/strip.h"
+#include "document/changes.h"
 #include "support/stage.h"
 
 static void
@@ -338,6 +339,22 @@ START_TEST (a_saved_document_closes_without_a_question)
 }
 END_TEST
 
+START_TEST (numbers_that_were_never_added_are_nothing_to_save)
+{
+  TrammelWindow *window = stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
+
+  gui_click (gui_await (GTK_WIDGET (window), "From Numbers…"));
+  gui_await (GTK_WIDGET (window), "Add to the Sheet");
+  gui_settle ();
+  gui_key ("<Control>a");          /* beside a complete aeroplane nothing is proposed before a number is typed */
+  gui_type ("500");
+  ck_assert (trammel_session_is_previewing (trammel_window_session (window)));
+  ck_assert_str_eq (stage_state (window), "");
+  gui_key ("<Control>w");
+  ck_assert (gui_wait (no_window, NULL));
+}
+END_TEST
+
 static GtkWidget *
 close_question (const char *answer)
 {
@@ -379,6 +396,18 @@ START_TEST (save_in_the_question_saves_and_closes)
   gui_click (close_question ("Save"));
   ck_assert (gui_wait (no_window, NULL));
   ck_assert (!file_has_battery (path));
+}
+END_TEST
+
+START_TEST (closing_in_the_middle_of_a_drag_asks)
+{
+  TrammelWindow *window = stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
+  TrammelSession *session = trammel_window_session (window);
+
+  trammel_session_preview (session, change_part_place (trammel_session_aeroplane (session), "battery", 130, 0, 0));
+  close_question ("Cancel");
+  gui_key ("Escape");
+  ck_assert_int_eq (stage_window_count (), 1);
 }
 END_TEST
 
@@ -459,6 +488,8 @@ main (void)
   tcase_add_test (tests, unsaved_work_is_asked_about_and_cancel_keeps_the_window);
   tcase_add_test (tests, discard_closes_and_leaves_the_file);
   tcase_add_test (tests, save_in_the_question_saves_and_closes);
+  tcase_add_test (tests, numbers_that_were_never_added_are_nothing_to_save);
+  tcase_add_test (tests, closing_in_the_middle_of_a_drag_asks);
   tcase_add_test (tests, quit_asks_for_each_window_with_unsaved_work);
   tcase_add_test (tests, a_document_dropped_on_the_window_is_opened);
   suite_add_tcase (suite, tests);

@@ -2,7 +2,7 @@
 #include "document/changes.h"
 #include "support/run-suite.h"
 
-typedef enum { DO, DO_SAME, PREVIEW, SETTLE, ABANDON, UNDO, REDO, SAVE } Act;
+typedef enum { DO, DO_SAME, PREVIEW, PROPOSE, SETTLE, ABANDON, UNDO, REDO, SAVE } Act;
 
 /* A step of a story: what is done, and where the mark is and what can be done afterwards. A story ends where `story` begins anew. */
 typedef struct {
@@ -64,6 +64,17 @@ static const StoryStep steps[] = {
   { .act = UNDO, .expect = 30.3, .redo = "A", .unsaved = true },
   { .act = DO, .to = 31, .label = "By hand", .expect = 31, .steps = 1, .undo = "By hand" },
 
+  { .story = "what is only proposed is nothing to save until it is accepted", .act = PROPOSE, .to = 35, .expect = 35, .previewing = true },
+  { .act = PROPOSE, .to = 36, .expect = 36, .previewing = true },
+  { .act = SETTLE, .label = "Add", .expect = 36, .steps = 1, .undo = "Add", .unsaved = true },
+
+  { .story = "a proposal over unsaved work hides it not", .act = DO, .to = 31, .label = "A", .expect = 31, .steps = 1, .undo = "A", .unsaved = true },
+  { .act = PROPOSE, .to = 30.3, .expect = 30.3, .steps = 1, .undo = "A", .unsaved = true, .previewing = true },
+  { .act = ABANDON, .expect = 31, .steps = 1, .undo = "A", .unsaved = true },
+
+  { .story = "a drag after a proposal is work", .act = PROPOSE, .to = 35, .expect = 35, .previewing = true },
+  { .act = PREVIEW, .to = 36, .expect = 36, .unsaved = true, .previewing = true },
+
   { .story = "a step done during a drag ends it", .act = PREVIEW, .to = 35, .expect = 35, .unsaved = true, .previewing = true },
   { .act = DO, .to = 36, .label = "A", .expect = 36, .steps = 1, .undo = "A", .unsaved = true },
   { .act = UNDO, .expect = 30.3, .redo = "A" },
@@ -85,6 +96,7 @@ act (History *history, const StoryStep *step)
     case DO:      history_do (history, change_mark_station (history_now (history), 0, step->to), step->label); break;
     case DO_SAME: history_do (history, aeroplane_ref (history_now (history)), step->label); break;
     case PREVIEW: history_preview (history, change_mark_station (history_now (history), 0, step->to)); break;
+    case PROPOSE: history_propose (history, change_mark_station (history_now (history), 0, step->to)); break;
     case SETTLE:  history_settle (history, step->label); break;
     case ABANDON: history_abandon (history); break;
     case UNDO:    return history_undo (history);
