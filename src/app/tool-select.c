@@ -11,6 +11,9 @@ typedef struct {
   char *id, *control;
   bool shift;
   bool was_selected;    /* before the press */
+  bool again;           /* pressed where the last click selected `hit`: what lies beneath is wanted */
+  bool clicked;         /* there was a click, and here: */
+  Point click;          /* mm */
   bool banding;
   Point corner;         /* where the band began */
 } SelectTool;
@@ -24,14 +27,13 @@ select_session (Tool *tool)
 }
 
 static void
-select_remember (SelectTool *self, const ToolEvent *event)
+select_remember (SelectTool *self, Hit hit)
 {
-  self->hit = tool_hit (&self->tool, event);
-  g_free (self->id);
-  g_free (self->control);
-  self->hit.id = self->id = g_strdup (self->hit.id);
-  self->hit.control = self->control = g_strdup (self->hit.control);
-  self->shift = event->shift;
+  g_autofree char *id = self->id, *control = self->control;      /* what the hit tells may be the last one's */
+
+  self->hit = hit;
+  self->hit.id = self->id = g_strdup (hit.id);
+  self->hit.control = self->control = g_strdup (hit.control);
 }
 
 static bool
@@ -75,13 +77,36 @@ select_hit_selects (const Hit *hit)
   }
 }
 
+/* What may lie over one another. */
+static bool
+select_hit_stacks (const Hit *hit)
+{
+  return select_hit_selects (hit) && hit->kind != HIT_NODE && hit->kind != HIT_SEGMENT;
+}
+
+/* A hand that clicks twice means one place, though it is not quite still. Nodes and lines that the first click has shown come first. */
+static bool
+select_is_again (SelectTool *self, const ToolEvent *event, const Hit *hit)
+{
+  const double near_px = event->finger ? 9 : 3;
+
+  return self->clicked && !event->shift && select_hit_stacks (hit) && select_hit_stacks (&self->hit)
+         && point_distance (event->place, self->click) * trammel_sheet_canvas_view (self->tool.sheet)->scale <= near_px
+         && select_hit_is_selected (trammel_session_selection (select_session (&self->tool)), &self->hit);
+}
+
 static void
 select_press (Tool *tool, const ToolEvent *event)
 {
   SelectTool *self = (SelectTool *) tool;
+  const Hit hit = tool_hit (tool, event);
 
   trammel_sheet_canvas_set_hint (tool->sheet, NULL);
-  select_remember (self, event);
+  self->shift = event->shift;
+  self->again = select_is_again (self, event, &hit);
+  self->clicked = false;
+  if (!self->again)
+    select_remember (self, hit);
   self->was_selected = select_hit_is_selected (trammel_session_selection (select_session (tool)), &self->hit);
   if (!event->shift && !self->was_selected && select_hit_selects (&self->hit))
     trammel_session_select (select_session (tool), select_only (&self->hit));
@@ -117,6 +142,10 @@ select_click (Tool *tool, const ToolEvent *event)
 {
   SelectTool *self = (SelectTool *) tool;
 
+  self->clicked = true;
+  self->click = event->place;
+  if (self->again)
+    select_remember (self, tool_hit_beneath (tool, event, &self->hit));
   if (self->hit.kind == HIT_DIMENSION)
     dimension_field_open (tool->sheet, &self->hit);
   else if (self->shift && select_hit_selects (&self->hit))

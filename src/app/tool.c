@@ -51,10 +51,24 @@ tool_free (Tool *self)
   g_free (self);
 }
 
+static double
+tool_catch (const ToolEvent *event)
+{
+  return event->finger ? finger_catch_px : catch_px;
+}
+
 Hit
 tool_hit (const Tool *self, const ToolEvent *event)
 {
   const SheetScene scene = trammel_sheet_canvas_scene (self->sheet);
 
-  return sheet_hit (&scene, event->x, event->y, event->finger ? finger_catch_px : catch_px);
+  return sheet_hit (&scene, event->x, event->y, tool_catch (event));
+}
+
+Hit
+tool_hit_beneath (const Tool *self, const ToolEvent *event, const Hit *above)
+{
+  const SheetScene scene = trammel_sheet_canvas_scene (self->sheet);
+
+  return sheet_hit_beneath (&scene, event->x, event->y, tool_catch (event), above);
 }

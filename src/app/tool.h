@@ -48,5 +48,7 @@ bool            tool_kind_is_useful (const ToolKind *kind, const Aeroplane *aero
 
 /** What lies under the event, caught within 12 px, 22 with a finger. */
 Hit tool_hit (const Tool *self, const ToolEvent *event);
+/** What lies there beneath `above`, and so on round. */
+Hit tool_hit_beneath (const Tool *self, const ToolEvent *event, const Hit *above);
 
 extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_part, tool_rail, tool_mark, tool_dimension;

@@ -4,18 +4,8 @@
 #include "drawing/part-symbols.h"
 #include "drawing/sheet-dimensions.h"
 #include "drawing/sheet-draft.h"
+#include "drawing/sheet-hit-private.h"
 #include "drawing/symbols.h"
-
-/* One question: what is at this px. `mm` is the place with its port half folded over; how near in px is `radius`. */
-typedef struct {
-  const SheetScene *scene;
-  const Aeroplane *aeroplane;
-  const SheetView *view;
-  Point px;
-  Point mm;
-  bool port;
-  double radius;
-} HitQuery;
 
 typedef bool (*HitFinder) (const HitQuery *query, Hit *hit);
 
@@ -88,8 +78,8 @@ find_hinge_end (const HitQuery *q, Hit *hit)
   return false;
 }
 
-static Box
-part_px (const HitQuery *q, const Part *part)
+Box
+hit_part_px (const HitQuery *q, const Part *part)
 {
   return part_symbol_box (q->scene->look, box_to_screen (q->view, sheet_part_box (part)));
 }
@@ -101,7 +91,7 @@ find_selected_part (const HitQuery *q, Hit *hit)
     {
       const Part *part = aeroplane_part (q->aeroplane, i);
 
-      if (selection_has (q->scene->selection, part->piece.id) && box_holds (part_px (q, part), q->px))
+      if (selection_has (q->scene->selection, part->piece.id) && box_holds (hit_part_px (q, part), q->px))
         {
           *hit = (Hit) { .kind = HIT_PART, .id = part->piece.id };
           return true;
@@ -141,8 +131,8 @@ find_dimension (const HitQuery *q, Hit *hit)
   return hit->kind != HIT_NOTHING;
 }
 
-static bool
-find_mark (const HitQuery *q, Hit *hit)
+bool
+hit_find_mark (const HitQuery *q, Hit *hit)
 {
   Point place;
 
@@ -156,8 +146,8 @@ find_mark (const HitQuery *q, Hit *hit)
 }
 
 /* The two signs, as large as they are drawn; parts that lie beneath are wanted more often. */
-static bool
-find_point (const HitQuery *q, Hit *hit)
+bool
+hit_find_point (const HitQuery *q, Hit *hit)
 {
   const MassFigures *mass = &q->scene->figures->mass;
   const Look *look = q->scene->look;
@@ -181,7 +171,7 @@ find_part_within (const HitQuery *q, double beyond, Hit *hit)
   for (size_t i = aeroplane_count (q->aeroplane, PIECE_PART); i-- > 0;)
     {
       const Part *part = aeroplane_part (q->aeroplane, i);
-      const Box box = part_px (q, part);
+      const Box box = hit_part_px (q, part);
       const double area = (box.max.x - box.min.x) * (box.max.y - box.min.y);
 
       if (area < smallest && box_holds (box_grown (box, beyond), q->px))
@@ -209,8 +199,8 @@ px_to_stretch (const HitQuery *q, Point a, Point b)
   return px_between (q, point_mix (a, b, t));
 }
 
-static bool
-find_control (const HitQuery *q, Hit *hit)
+bool
+hit_find_control (const HitQuery *q, Hit *hit)
 {
   for (size_t i = aeroplane_count (q->aeroplane, PIECE_SURFACE); i-- > 0;)
     {
@@ -265,8 +255,8 @@ static bool find_selected_segment (const HitQuery *q, Hit *hit) { return find_se
 static bool find_segment (const HitQuery *q, Hit *hit) { return find_segment_of (q, false, q->radius / 2, hit); }
 
 /* A fin's edge on the centre line, which a slender body would else cover with its own lines. */
-static bool
-find_fin (const HitQuery *q, Hit *hit)
+bool
+hit_find_fin (const HitQuery *q, Hit *hit)
 {
   for (size_t i = 0; i < aeroplane_count (q->aeroplane, PIECE_SURFACE); i++)
     {
@@ -280,6 +270,19 @@ find_fin (const HitQuery *q, Hit *hit)
   return false;
 }
 
+bool
+hit_surface_holds (const HitQuery *q, const Surface *surface, bool covering)
+{
+  return surface_is_horizontal (surface) && sheet_surface_covers_body (q->aeroplane, surface) == covering
+         && outline_contains (surface->outline, q->mm);
+}
+
+bool
+hit_body_holds (const HitQuery *q, const Body *body)
+{
+  return body->outline && q->mm.y <= outline_reach_at (body->outline, q->mm.x);
+}
+
 static bool
 find_surface (const HitQuery *q, bool covering, Hit *hit)
 {
@@ -287,8 +290,7 @@ find_surface (const HitQuery *q, bool covering, Hit *hit)
     {
       const Surface *surface = aeroplane_surface (q->aeroplane, i);
 
-      if (!surface_is_horizontal (surface) || sheet_surface_covers_body (q->aeroplane, surface) != covering
-          || !outline_contains (surface->outline, q->mm))
+      if (!hit_surface_holds (q, surface, covering))
         continue;
       *hit = (Hit) { .kind = HIT_SURFACE, .id = surface->piece.id, .port = q->port };
       return true;
@@ -303,7 +305,7 @@ find_body (const HitQuery *q, Hit *hit)
     {
       const Body *body = aeroplane_body (q->aeroplane, i);
 
-      if (!body->outline || !(q->mm.y <= outline_reach_at (body->outline, q->mm.x)))
+      if (!hit_body_holds (q, body))
         continue;
       *hit = (Hit) { .kind = HIT_BODY, .id = body->piece.id, .port = q->port };
       return true;
@@ -326,16 +328,22 @@ find_datum (const HitQuery *q, Hit *hit)
   return true;
 }
 
+HitQuery
+hit_query_of (const SheetScene *scene, double x, double y, double radius)
+{
+  const Point mm = view_from_screen (scene->view, x, y);
+
+  return (HitQuery) { .scene = scene, .aeroplane = scene->figures->aeroplane, .view = scene->view, .px = { x, y }, .radius = radius,
+                      .mm = { mm.x, fabs (mm.y) }, .port = mm.y < 0 };
+}
+
 Hit
 sheet_hit (const SheetScene *scene, double x, double y, double radius)
 {
   static const HitFinder finders[] = {
-    find_node, find_hinge_end, find_selected_part, find_rail_end, find_dimension, find_mark, find_part, find_control,
-    find_point, find_selected_segment, find_fin, find_segment, find_area, find_datum };
-  const Point mm = view_from_screen (scene->view, x, y);
-  const HitQuery query = {
-    .scene = scene, .aeroplane = scene->figures->aeroplane, .view = scene->view, .px = { x, y }, .radius = radius,
-    .mm = { mm.x, fabs (mm.y) }, .port = mm.y < 0 };
+    find_node, find_hinge_end, find_selected_part, find_rail_end, find_dimension, hit_find_mark, find_part, hit_find_control,
+    hit_find_point, find_selected_segment, hit_find_fin, find_segment, find_area, find_datum };
+  const HitQuery query = hit_query_of (scene, x, y, radius);
   Hit hit = { .kind = HIT_NOTHING };
 
   for (size_t i = 0; i < G_N_ELEMENTS (finders); i++)

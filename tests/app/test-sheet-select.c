@@ -33,6 +33,42 @@ START_TEST (a_click_selects_what_lies_on_top_and_a_click_on_bare_paper_nothing)
 }
 END_TEST
 
+START_TEST (another_click_at_the_same_place_reaches_what_lies_beneath)
+{
+  hand_click ((Point) { 124, 0 });
+  ck_assert_str_eq (hand_selected (), "battery");
+  hand_click ((Point) { 124, 0 });
+  ck_assert_str_eq (hand_selected (), "body");
+  hand_click ((Point) { 124, 0 });
+  ck_assert_str_eq (hand_selected (), "wing");
+  hand_click ((Point) { 124, 0 });
+  ck_assert_str_eq (hand_selected (), "battery");
+}
+END_TEST
+
+START_TEST (what_was_reached_beneath_is_what_a_drag_there_moves)
+{
+  const double x = hand_node ("wing", 0).x, battery = hand_part ("battery")->x;
+
+  for (int i = 0; i < 3; i++)
+    hand_click ((Point) { 124, 0 });
+  hand_drag ((Point) { 124, 0 }, (Point) { 130, 0 });
+  ck_assert_double_eq (hand_part ("battery")->x, battery);
+  ck_assert_double_eq_tol (hand_node ("wing", 0).x, x + 6, 1e-9);
+}
+END_TEST
+
+START_TEST (a_click_elsewhere_begins_at_the_top_again)
+{
+  hand_click ((Point) { 124, 0 });
+  hand_click ((Point) { 124, 0 });
+  hand_click ((Point) { 62, 0 });
+  ck_assert_str_eq (hand_selected (), "controller");
+  hand_click ((Point) { 124, 0 });
+  ck_assert_str_eq (hand_selected (), "battery");
+}
+END_TEST
+
 START_TEST (a_click_on_the_selected_wing_s_node_selects_the_node)
 {
   hand_look ((Point) { 157, 250 }, 4);
@@ -261,6 +297,9 @@ case_selecting (void)
   TCase *selecting = tcase_create ("selecting");
 
   tcase_add_test (selecting, a_click_selects_what_lies_on_top_and_a_click_on_bare_paper_nothing);
+  tcase_add_test (selecting, another_click_at_the_same_place_reaches_what_lies_beneath);
+  tcase_add_test (selecting, what_was_reached_beneath_is_what_a_drag_there_moves);
+  tcase_add_test (selecting, a_click_elsewhere_begins_at_the_top_again);
   tcase_add_test (selecting, a_click_on_the_selected_wing_s_node_selects_the_node);
   tcase_add_test (selecting, shift_adds_to_what_is_selected_and_takes_away_again);
   tcase_add_test (selecting, a_click_on_one_of_several_selected_selects_it_alone);

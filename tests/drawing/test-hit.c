@@ -194,6 +194,22 @@ START_TEST (the_balance_point_is_caught_where_no_part_lies_beneath)
 }
 END_TEST
 
+START_TEST (what_lies_beneath_is_reached_one_after_another_and_round)
+{
+  Easel *bare = easel_new (with_part (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 640, 110)), "ballast", 200, 150));
+  const Point px = view_to_screen (&bare->view, (Point) { 150, 0 });
+  Hit hit = sheet_hit (&bare->scene, px.x, px.y, radius);
+  const HitKind wanted[] = { HIT_PART, HIT_POINT, HIT_SURFACE, HIT_PART };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (wanted); i++)
+    {
+      ck_assert_int_eq (hit.kind, wanted[i]);
+      hit = sheet_hit_beneath (&bare->scene, px.x, px.y, radius, &hit);
+    }
+  easel_free (bare);
+}
+END_TEST
+
 START_TEST (a_selected_part_is_met_before_one_that_lies_over_it)
 {
   ck_assert_str_eq (hit_at (170, 0, 0, 0).id, "receiver");
@@ -250,6 +266,7 @@ main (void)
   tcase_add_test (tests, marks_are_caught_on_both_sides);
   tcase_add_test (tests, the_neutral_point_is_caught_on_its_sign);
   tcase_add_test (tests, the_balance_point_is_caught_where_no_part_lies_beneath);
+  tcase_add_test (tests, what_lies_beneath_is_reached_one_after_another_and_round);
   tcase_add_test (tests, a_selected_part_is_met_before_one_that_lies_over_it);
   tcase_add_test (tests, a_small_part_is_met_before_the_shell_around_it);
   tcase_add_test (tests, a_wing_on_top_of_the_body_is_met_before_it);
