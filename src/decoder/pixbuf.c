@@ -115,10 +115,26 @@ feed (GdkPixbufLoader *loader, const unsigned char *bytes, size_t length)
     }
 }
 
+/* Where the first picture ends; libpng calls a size of nothing damage. */
+static size_t
+whole_picture (const Job *job)
+{
+  const size_t end = sniff_end ((DecodeKind) job->answer.kind, job->bytes, job->length);
+  unsigned size[2] = { 1, 1 };
+
+  if (end == 0)
+    answer_refuse (DECODE_TRUNCATED);
+  if (job->answer.kind == DECODE_PNG)
+    sniff_png_size (job->bytes, job->length, size);
+  if (size[0] == 0 || size[1] == 0)
+    answer_refuse (DECODE_NO_PIXELS);
+  return end;
+}
+
 void
 decode_pixbuf (Job *job)
 {
-  const size_t end = sniff_end ((DecodeKind) job->answer.kind, job->bytes, job->length);
+  const size_t end = whole_picture (job);
   GError *error = NULL;
   GdkPixbufLoader *loader = gdk_pixbuf_loader_new_with_type (LOADERS[job->answer.kind], &error);
   GdkPixbuf *pixbuf;
@@ -126,8 +142,6 @@ decode_pixbuf (Job *job)
 
   if (!loader)
     answer_refuse (DECODE_NO_LOADER);
-  if (end == 0)
-    answer_refuse (DECODE_TRUNCATED);
   g_signal_connect (loader, "size-prepared", G_CALLBACK (size_known), NULL);
   g_signal_connect (loader, "area-prepared", G_CALLBACK (area_prepared), job);
   feed (loader, job->bytes, end);

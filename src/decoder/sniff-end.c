@@ -2,6 +2,7 @@
  * traced and measured all the same, so the frame of the file is walked first. */
 #include "decoder/sniff.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 static unsigned
@@ -11,6 +12,16 @@ big_endian (const unsigned char *bytes, int count)
 
   for (int i = 0; i < count; i++)
     value = value << 8 | bytes[i];
+  return value;
+}
+
+static size_t
+little_endian (const unsigned char *bytes, int count)
+{
+  size_t value = 0;
+
+  for (int i = 0; i < count; i++)
+    value |= (size_t) bytes[i] << 8 * i;
   return value;
 }
 
@@ -100,7 +111,7 @@ jpeg_end (const unsigned char *bytes, size_t length)
 static size_t
 webp_end (const unsigned char *bytes, size_t length)
 {
-  const size_t stated = 8 + (size_t) (bytes[4] | bytes[5] << 8 | bytes[6] << 16 | (unsigned) bytes[7] << 24);
+  const size_t stated = 8 + little_endian (bytes + 4, 4);
 
   return stated <= length ? length : 0;
 }
@@ -134,6 +145,26 @@ gif_end (const unsigned char *bytes, size_t length)
   return past_sub_blocks (bytes, length, at + 1);
 }
 
+/* Rows of whole words behind the headers; packed ones have no length that could be told. */
+static size_t
+bmp_end (const unsigned char *bytes, size_t length)
+{
+  enum { HEADERS = 54 };
+  size_t rows, stride;
+
+  if (length < 26)
+    return 0;
+  if (little_endian (bytes + 14, 4) < 40)
+    return length;
+  if (length < HEADERS)
+    return 0;
+  if (little_endian (bytes + 30, 4) != 0)
+    return length;
+  rows = (size_t) llabs ((int32_t) little_endian (bytes + 22, 4));
+  stride = (little_endian (bytes + 18, 4) * little_endian (bytes + 28, 2) + 31) / 32 * 4;
+  return length - HEADERS >= stride * rows ? length : 0;
+}
+
 size_t
 sniff_end (DecodeKind kind, const unsigned char *bytes, size_t length)
 {
@@ -143,6 +174,8 @@ sniff_end (DecodeKind kind, const unsigned char *bytes, size_t length)
     case DECODE_JPEG: return jpeg_end (bytes, length);
     case DECODE_WEBP: return webp_end (bytes, length);
     case DECODE_GIF:  return gif_end (bytes, length);
+    case DECODE_TIFF: return sniff_tiff_end (bytes, length);
+    case DECODE_BMP:  return bmp_end (bytes, length);
     default:          return length;
     }
 }

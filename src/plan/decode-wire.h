@@ -37,12 +37,12 @@ typedef enum {
   DECODE_ARGUMENT_END
 } DecodeArgument;
 
-/** How many of a raster's pixels cover `length` of the file's when `reduced` of them make one: >= 1. A rounding error's worth of a
- *  page counts as nothing. */
+/** How many of a raster's pixels cover `length` of the file's when `reduced` of them make one: >= 1. A thousandth of a
+ *  pixel counts as nothing: lengths in some files are kept in single precision. */
 static inline uint32_t
 decode_wire_cells (double length, uint32_t reduced)
 {
-  const double cells = ceil (length / reduced - 1e-6);
+  const double cells = ceil (length / reduced - 1e-3);
 
   return cells < 1 ? 1 : (uint32_t) cells;
 }
