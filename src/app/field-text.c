@@ -14,36 +14,40 @@ field_text_unit (FieldKind kind, Units units)
   case FIELD_AREA:    return units_area_name (units);
   case FIELD_ANGLE:   return "°";
   case FIELD_PERCENT: return "%";
-  case FIELD_SPEED:   return units.length == LENGTH_INCH ? _("mph") : _("m/s");
+  case FIELD_SPEED:   return units_speed_name (units);
   default:            return "";
   }
-}
-
-/* Less than a gram is not nothing. */
-char *
-field_text_deviation (Units units, double grams)
-{
-  return units.mass == MASS_G && grams < 9.95 && grams != round (grams) ? units_number (grams, 1) : units_mass_figure (units, grams);
 }
 
 char *
 field_text_rounded (FieldKind kind, Units units, double value)
 {
-  const double mile_an_hour = 0.44704;      /* m/s, exactly */
-
   if (isnan (value))
     return g_strdup (field_no_figure);
   switch (kind) {
   case FIELD_LENGTH:  return units_length_figure (units, value);
   case FIELD_MASS:    return units_mass_figure (units, value);
-  case FIELD_DEVIATION: return field_text_deviation (units, value);
+  case FIELD_DEVIATION: return units_mass_deviation_figure (units, value);
   case FIELD_AREA:    return units_area_figure (units, value);
   case FIELD_LOADING: return units_loading (units, value);
-  case FIELD_SPEED:   return units_number (units.length == LENGTH_INCH ? value / mile_an_hour : value, 1);
+  case FIELD_SPEED:   return units_speed_figure (units, value);
   case FIELD_RATIO:   return units_number (value, 2);
   case FIELD_NUMBER:  return units_number (value, 0);
   default:            return units_number_exact (value);
   }
+}
+
+/* A scale's tenths are what somebody typed; what was reckoned has more digits than fit. */
+char *
+field_text_standing (FieldKind kind, Units units, double value)
+{
+  enum { FIT = 5 };             /* letters of a row */
+  g_autofree char *exact = NULL;
+
+  if (kind != FIELD_MASS || isnan (value))
+    return field_text_rounded (kind, units, value);
+  exact = units_mass_exact (units, value);
+  return g_utf8_strlen (exact, -1) <= FIT ? g_steal_pointer (&exact) : field_text_rounded (kind, units, value);
 }
 
 char *

@@ -9,8 +9,8 @@ static const char field_no_figure[] = "–";
 const char *field_text_unit    (FieldKind kind, Units units);
 /** As it is read: rounded as the trade rounds. A new string. */
 char       *field_text_rounded (FieldKind kind, Units units, double value);
-/** How well a mass is known, g; tenths where whole ones would hide it. A new string. */
-char       *field_text_deviation (Units units, double grams);
+/** As it stands in a field: the same, but a mass that was typed with few digits keeps them: 24.6 g. A new string. */
+char       *field_text_standing (FieldKind kind, Units units, double value);
 /** As it is edited: every digit; "" without a value. A new string. */
 char       *field_text_exact   (FieldKind kind, Units units, double value);
 /** What was typed. False with a sentence for the person when it is not understood. */

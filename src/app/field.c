@@ -121,7 +121,8 @@ trammel_field_refresh (TrammelField *self)
   else if (self->inside)
     text = field_text_exact (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
   else
-    text = field_text_rounded (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
+    text = (self->entry != NULL ? field_text_standing : field_text_rounded) (self->spec->kind, field_units (self),
+                                                                            self->spec->value (self->session, self->spec));
   field_show (self, text);
   field_complain (self, NULL);
 }

@@ -32,13 +32,6 @@ with_part_name (TrammelSession *session, const char *text)
   return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
 }
 
-/* Less than a gram is not nothing. */
-static char *
-part_sigma_figure (Units units, double sigma)
-{
-  return units.mass == MASS_G && sigma < 1 ? g_strdup_printf ("%.1f", sigma) : units_mass_figure (units, sigma);
-}
-
 static Aeroplane *
 with_part_known (TrammelSession *session, const FieldSpec *spec, double value, double deviation)
 {
@@ -61,7 +54,7 @@ part_mass_remark (TrammelSession *session, const FieldSpec *spec)
 
   if (part == NULL || !isnan (part->mass_sigma))
     return NULL;
-  sigma = part_sigma_figure (trammel_session_units (session), part_class_mass_sigma (part->class_name, part->mass));
+  sigma = units_mass_deviation_figure (trammel_session_units (session), part_class_mass_sigma (part->class_name, part->mass));
   /* Translators: one standard deviation of a mass that nobody has weighed */
   return g_strdup_printf (_("± %s, not weighed"), sigma);
 }

@@ -178,6 +178,17 @@ sheet_keys_return (TrammelSheetCanvas *self)
   return true;
 }
 
+/* A letter shows nothing under the hand: the status line says which tool it took. */
+static void
+sheet_keys_say_tool (TrammelSheetCanvas *self)
+{
+  const ToolKind *kind = self->tool->kind;
+  /* Translators: the name of a tool that a key has just chosen, and a sentence that says what it does. */
+  g_autofree char *hint = g_strdup_printf (_("%s: %s"), _(kind->name), _(kind->hint));
+
+  trammel_sheet_canvas_set_hint (self, hint);
+}
+
 /* A tool's letter, alone; with Shift the kinds of a node. */
 static bool
 sheet_keys_letter (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
@@ -198,6 +209,7 @@ sheet_keys_letter (TrammelSheetCanvas *self, guint keyval, GdkModifierType state
   for (const ToolKind *const *kind = tool_kinds (); *kind != NULL; kind++)
     if (g_str_equal (letter, _((*kind)->letter)) && tool_kind_is_useful (*kind, trammel_session_aeroplane (self->session))) {
       trammel_sheet_canvas_set_tool (self, (*kind)->word);
+      sheet_keys_say_tool (self);
       return true;
     }
   return false;

@@ -17,6 +17,19 @@ orphans_first (const GPtrArray *orphans)
   return orphans->len == 0 ? NULL : orphans->pdata[0];
 }
 
+/* By its name, else by its file's. */
+static char *
+orphan_sentence (const JournalEntry *orphan)
+{
+  g_autofree char *file = orphan->path != NULL ? g_path_get_basename (orphan->path) : NULL;
+  const char *name = orphan->name != NULL && *orphan->name != '\0' ? orphan->name : file;
+
+  if (name == NULL)
+    return g_strdup (_("Unsaved work on an aeroplane without a name was found."));
+  /* Translators: %s is the name of an aeroplane, or of its file. */
+  return g_strdup_printf (_("Unsaved work on “%s” was found."), name);
+}
+
 void
 trammel_window_offer_recovery (TrammelWindow *self)
 {
@@ -27,11 +40,7 @@ trammel_window_offer_recovery (TrammelWindow *self)
   self->offers_recovery = orphan != NULL;
   if (orphan == NULL)
     return;
-  if (orphan->name == NULL)
-    sentence = g_strdup (_("Unsaved work was found."));
-  else
-    /* Translators: %s is the name of an aeroplane. */
-    sentence = g_strdup_printf (_("Unsaved work on “%s” was found."), orphan->name);
+  sentence = orphan_sentence (orphan);
   trammel_strip_show (self->strip, sentence, (StripButton) { _("_Restore"), "win.restore-work" },
                       (StripButton) { _("_Discard…"), "win.discard-work" });
 }

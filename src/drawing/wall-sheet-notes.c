@@ -6,6 +6,7 @@
 #include "drawing/wall-sheet-battery.h"
 #include "figures/cautions.h"
 #include "figures/names.h"
+#include "figures/unweighed.h"
 
 enum { FINDINGS = 5 };      /* at most: what is gravest stands first */
 
@@ -61,7 +62,7 @@ add_missing (GPtrArray *lines, const Figures *figures)
     g_ptr_array_add (lines, g_strdup (_("The body's side outline is not drawn yet.")));
   if (has_mass && !has_anything (aeroplane, PIECE_PART))
     g_ptr_array_add (lines, g_strdup (_("No parts are placed yet.")));
-  if (has_mass && !has_anything (aeroplane, PIECE_STRUCTURE))
+  if (has_mass && !airframe_is_weighed (aeroplane))
     g_ptr_array_add (lines, g_strdup (_("The structure has no mass yet.")));
 }
 

@@ -26,14 +26,21 @@ note_margin (const Figures *figures, GPtrArray *notes)
     notes_add (notes, NOTE_LOOK, NULL, _("Nose-heavy: the static margin is more than wanted. Weight may go aft."));
 }
 
+/* Without a length, whose unit is the reader's: of several, the number in the document's order. */
 static void
-note_mark (const MarkFigures *mark, const Piece *piece, GPtrArray *notes)
+note_mark (const BalanceFigures *balance, size_t i, const Piece *piece, GPtrArray *notes)
 {
-  if (isnan (mark->target_mm))
-    notes_add (notes, NOTE_LOOK, piece, _("The balance mark at station %.0f mm does not meet the wing."), mark->station_mm);
-  else if (mark->target_mm < 0 || mark->target_mm > mark->chord_mm)
-    notes_add (notes, NOTE_LOOK, piece, _("At station %.0f mm the balance mark lies off the wing: fingers cannot reach it there."),
-               mark->station_mm);
+  const MarkFigures *mark = &balance->marks[i];
+  const bool alone = balance->mark_count == 1, off = mark->target_mm < 0 || mark->target_mm > mark->chord_mm;
+
+  if (isnan (mark->target_mm) && alone)
+    notes_add (notes, NOTE_LOOK, piece, _("The balance mark does not meet the wing. Set it at a station within the span."));
+  else if (isnan (mark->target_mm))
+    notes_add (notes, NOTE_LOOK, piece, _("Balance mark %d does not meet the wing. Set it at a station within the span."), (int) i + 1);
+  else if (off && alone)
+    notes_add (notes, NOTE_LOOK, piece, _("The balance mark lies off the wing at its station: fingers cannot reach it there."));
+  else if (off)
+    notes_add (notes, NOTE_LOOK, piece, _("Balance mark %d lies off the wing at its station: fingers cannot reach it there."), (int) i + 1);
 }
 
 static void
@@ -45,7 +52,7 @@ note_marks (const Figures *figures, GPtrArray *notes)
   if (balance->mark_count && !stated)
     notes_add (notes, NOTE_NOTE, NULL, _("No balance mark is set: a usual station beside the body is taken."));
   for (size_t i = 0; i < balance->mark_count; i++)
-    note_mark (&balance->marks[i], stated ? aeroplane_nth (figures->aeroplane, PIECE_MARK, i) : NULL, notes);
+    note_mark (balance, i, stated ? aeroplane_nth (figures->aeroplane, PIECE_MARK, i) : NULL, notes);
 }
 
 /* Not even lead at the end of what is drawn helps: the aim lies beyond it. */

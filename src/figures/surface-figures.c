@@ -120,12 +120,11 @@ note_controls (const Surface *surface, GPtrArray *notes)
   for (size_t i = 0; i < surface->control_count; i++)
     {
       const Control *control = &surface->controls[i];
-      g_autofree char *station = units_number (control->inner, 0);
 
       if (!(control->outer > control->inner))
         notes_add (notes, NOTE_LOOK, &surface->piece,
-                   _("“%s” of “%s” begins and ends at station %s mm, so it has no area. Set its inner and outer end apart."),
-                   control->id ? control->id : control_kind_name (control->kind), piece_name (&surface->piece), station);
+                   _("“%s” of “%s” begins and ends at one station, so it has no area. Set its inner and outer end apart."),
+                   control->id ? control->id : control_kind_name (control->kind), piece_name (&surface->piece));
     }
 }
 

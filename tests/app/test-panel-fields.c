@@ -1,5 +1,6 @@
 /* The rows of the panel under a real hand: what a click marks, a list chooses and a field takes or refuses. */
 #include <math.h>
+#include "document/part-class.h"
 #include "support/panel-stage.h"
 
 static const Part *
@@ -140,6 +141,33 @@ type_beside (const char *label, const char *text)
   gui_key ("Return");
 }
 
+START_TEST (a_mass_stands_with_the_digits_it_was_typed_with)
+{
+  choose ("battery");
+  retype ("Mass, g", "24.6");
+  gtk_widget_grab_focus (find ("Known to ±, g"));
+  gui_settle ();
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, g"))), "24.6");
+  retype ("Mass, g", "24.61234");
+  gtk_widget_grab_focus (find ("Known to ±, g"));
+  gui_settle ();
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, g"))), "25");
+}
+END_TEST
+
+/* A light part that nobody weighed: its deviation is never shown as nothing. */
+START_TEST (what_is_not_weighed_shows_its_deviation_as_all_deviations_are_shown)
+{
+  g_autofree char *figure = units_mass_deviation_figure ((Units) { LENGTH_MM, MASS_G }, part_class_mass_sigma ("receiver", 0.02));
+  g_autofree char *remark = g_strdup_printf ("± %s, not weighed", figure);
+
+  choose ("receiver");
+  retype ("Mass, g", "0.02");
+  find (remark);
+  ck_assert (strstr (remark, "± 0,") == NULL && strstr (remark, "± 0.0") == NULL);
+}
+END_TEST
+
 START_TEST (what_a_section_does_can_be_typed_and_taken_back)
 {
   choose (wing ()->piece.id);
@@ -238,6 +266,8 @@ main (void)
   tcase_add_test (with, a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the_cursor);
   tcase_add_test (with, a_deviation_without_a_mass_is_refused_and_makes_no_structure);
   tcase_add_test (with, how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back);
+  tcase_add_test (with, a_mass_stands_with_the_digits_it_was_typed_with);
+  tcase_add_test (with, what_is_not_weighed_shows_its_deviation_as_all_deviations_are_shown);
   tcase_add_test (with, what_a_section_does_can_be_typed_and_taken_back);
   tcase_add_test (with, only_the_first_wing_is_asked_for_its_greatest_lift);
   tcase_add_test (with, a_point_that_is_no_more_does_not_stay_selected);

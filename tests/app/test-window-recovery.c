@@ -17,18 +17,26 @@ crash_with_work_on (const char *source, const char *path)
   Journal *journal = journal_new (g_str_equal (path, "-") ? NULL : path);
   Aeroplane *work = aeroplane_without_dependents (racer, aeroplane_find (racer, "battery"));
 
+  if (g_str_has_suffix (source, "nameless.trammel"))
+    work = aeroplane_with_traits (work, (AeroplaneTraits) { .target = aeroplane_traits (work).target });
   _exit (journal_put (journal, work, NULL) ? 0 : 1);
 }
 
 static void
-leave_work (const char *path)
+leave_work_of (const char *copy, const char *path)
 {
-  const char *source = stage_example ("saltmarsh-racer", "source.trammel");
+  const char *source = stage_example ("saltmarsh-racer", copy);
   const char *argv[] = { own_path, "--crash", source, path == NULL ? "-" : path, NULL };
   int status = -1;
 
   ck_assert (g_spawn_sync (NULL, (char **) argv, NULL, G_SPAWN_DEFAULT, NULL, NULL, NULL, NULL, &status, NULL));
   ck_assert_int_eq (status, 0);
+}
+
+static void
+leave_work (const char *path)
+{
+  leave_work_of ("source.trammel", path);
 }
 
 static guint
@@ -90,6 +98,20 @@ START_TEST (work_on_a_saved_document_comes_back_over_it_as_one_step)
   gui_key ("<Control>z");
   ck_assert (has_battery (window));
   ck_assert_str_eq (stage_state (window), "");
+}
+END_TEST
+
+START_TEST (work_without_a_name_is_told_by_its_file)
+{
+  leave_work_of ("nameless.trammel", stage_path ("half-done.trammel"));
+  stage_await_strip (stage_open (NULL), "Unsaved work on “half-done.trammel” was found");
+}
+END_TEST
+
+START_TEST (work_without_name_and_file_is_said_to_have_none)
+{
+  leave_work_of ("nameless.trammel", NULL);
+  stage_await_strip (stage_open (NULL), "Unsaved work on an aeroplane without a name was found");
 }
 END_TEST
 
@@ -270,6 +292,8 @@ main (int argc, char **argv)
   tcase_set_timeout (tests, 120);
   tcase_add_checked_fixture (tests, raise_stage, stage_strike);
   tcase_add_test (tests, work_on_a_saved_document_comes_back_over_it_as_one_step);
+  tcase_add_test (tests, work_without_a_name_is_told_by_its_file);
+  tcase_add_test (tests, work_without_name_and_file_is_said_to_have_none);
   tcase_add_test (tests, work_never_saved_comes_back_as_not_yet_saved);
   tcase_add_test (tests, work_whose_document_is_gone_comes_back_all_the_same);
   tcase_add_test (tests, discarding_is_asked_about_and_cancel_keeps_the_work);

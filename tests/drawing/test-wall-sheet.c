@@ -169,6 +169,27 @@ START_TEST (findings_on_paper_ask_for_nothing_to_be_typed)
 }
 END_TEST
 
+START_TEST (structures_of_no_mass_are_as_good_as_none_on_paper_too)
+{
+  Aeroplane *made = example_racer ();
+
+  for (size_t i = 0; i < aeroplane_count (made, PIECE_STRUCTURE); i++)
+    {
+      const Piece *old = aeroplane_nth (made, PIECE_STRUCTURE, i);
+      Structure *nothing = (Structure *) piece_dup (old);
+      Aeroplane *before = made;
+
+      nothing->mass = 0;
+      made = aeroplane_with_replaced (before, old, &nothing->piece);
+      aeroplane_unref (before);
+    }
+  LaidSheet *laid = laid_new (made, "a4", false, LENGTH_MM);
+
+  ck_assert (g_strv_contains ((const char *const *) laid->blocks[0].notes, "The structure has no mass yet."));
+  laid_free (laid);
+}
+END_TEST
+
 START_TEST (balloons_and_their_leaders_keep_clear_of_one_another)
 {
   LaidSheet *laid = laid_new (_i ? example_tourer () : example_racer (), "a3", false, LENGTH_MM);
@@ -255,6 +276,7 @@ main (void)
   tcase_set_timeout (tests, 120);
   tcase_add_loop_test (tests, nothing_on_a_sheet_lies_on_anything_else, 0, 2 * cases);
   tcase_add_loop_test (tests, the_mark_stands_at_full_size_on_the_papers_of_a_desk, 0, 12);
+  tcase_add_test (tests, structures_of_no_mass_are_as_good_as_none_on_paper_too);
   tcase_add_test (tests, findings_on_paper_ask_for_nothing_to_be_typed);
   tcase_add_loop_test (tests, balloons_and_their_leaders_keep_clear_of_one_another, 0, 2);
   tcase_add_test (tests, the_racer_on_a3_is_drawn_1_to_2_5_with_its_section);

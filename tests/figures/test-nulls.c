@@ -85,8 +85,8 @@ static const Reasons reasons[] = {
   { "motion.span_efficiency", { NO_POINT } },
   { "motion.first_stall_station_mm", { NO_POINT } },
   { "motion.first_stall_ratio", { NO_POINT } },
-  { "controls.area_mm2", { FAULTS, { "of “%s” begins and ends at station" } } },
-  { "controls.area_share_percent", { FAULTS, { "of “%s” begins and ends at station" } } },
+  { "controls.area_mm2", { FAULTS, { "of “%s” begins and ends at one station" } } },
+  { "controls.area_share_percent", { FAULTS, { "of “%s” begins and ends at one station" } } },
   { "controls.roll_rate_deg_s", { { "Roll rates are not reckoned" } } },
 };
 
@@ -230,7 +230,7 @@ static const struct { Aeroplane *(*made) (void); const char *note; } told[] = {
                            "or move the wing aft." },
   { aim_behind_the_tail, "The aim lies behind the tail, so no ballast makes up for the rail of “Battery”. Draw the tail further aft, or move "
                          "the wing forward." },
-  { control_without_width, "“flaps” of “main” begins and ends at station 110 mm, so it has no area. Set its inner and outer end apart." },
+  { control_without_width, "“flaps” of “main” begins and ends at one station, so it has no area. Set its inner and outer end apart." },
 };
 
 START_TEST (the_note_names_the_thing_and_what_to_do)
