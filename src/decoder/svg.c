@@ -83,6 +83,13 @@ tell_size (Job *job, RsvgHandle *handle)
   answer_fit (job, SURFACE_LONGEST);
 }
 
+/* The library has one code for whatever goes wrong: only its words tell "NoMemory" apart. */
+static bool
+failed_for_memory (const GError *error)
+{
+  return error && strcasestr (error->message, "memory");
+}
+
 void
 decode_svg (Job *job)
 {
@@ -98,6 +105,6 @@ decode_svg (Job *job)
   paper = surface_paper (job);
   const RsvgRectangle whole = { 0, 0, job->answer.width_px, job->answer.height_px };
   if (!rsvg_handle_render_document (handle, paper, &whole, &error))
-    answer_refuse (DECODE_DAMAGED);
+    answer_refuse (failed_for_memory (error) ? DECODE_TOO_MUCH_MEMORY : DECODE_DAMAGED);
   surface_answer (job, paper);
 }

@@ -205,6 +205,27 @@ START_TEST (memory_is_limited_and_what_is_not_limited_is_told)
 }
 END_TEST
 
+#if !defined (__SANITIZE_ADDRESS__)
+START_TEST (a_drawing_or_page_that_needs_too_much_memory_is_told)
+{
+  const int files[] = {
+    file_of (text_bytes ("<svg xmlns='http://www.w3.org/2000/svg' width='900mm' height='900mm'><filter id='f'><feGaussianBlur "
+                         "stdDeviation='9'/></filter><g filter='url(#f)'><rect width='90%' height='90%'/></g></svg>")),
+    file_of (pdf_drawn (1)),
+  };
+
+  for (int i = 0; i < 2; i++)
+    {
+      const DecodeRequest request = { .file = files[i], .dpi = i == 0 ? 300 : 9600, .most_bytes = i == 0 ? 600000000 : 120000000 };
+      Raster *raster = NULL;
+
+      ck_assert_int_eq (decode (&request, NULL, NULL, &raster), DECODE_TOO_MUCH_MEMORY);
+      close (files[i]);
+    }
+}
+END_TEST
+#endif
+
 START_TEST (the_file_keeps_its_offset)
 {
   const int file = file_of (png_drawn (LOOK_COLOUR, 32, 16));
@@ -283,6 +304,9 @@ main (void)
   tcase_add_test (tests, it_is_handed_nothing_but_the_file_and_the_pipe);
   tcase_add_test (tests, it_works_with_the_standard_descriptors_closed);
   tcase_add_test (tests, memory_is_limited_and_what_is_not_limited_is_told);
+#if !defined (__SANITIZE_ADDRESS__)
+  tcase_add_test (tests, a_drawing_or_page_that_needs_too_much_memory_is_told);
+#endif
   tcase_add_test (tests, the_file_keeps_its_offset);
   tcase_add_test (tests, progress_rises_to_the_whole);
   tcase_add_test (tests, several_threads_decode_at_once);
