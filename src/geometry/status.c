@@ -19,6 +19,7 @@ static const char *const sentences[CORE_STATUS_END] = {
   [CORE_OUT_OF_RANGE]    = N_("A value lies outside the range the method holds for"),
   [CORE_NO_MEMORY]       = N_("There is not enough memory"),
   [CORE_TOO_MANY]        = N_("There are too many surfaces to be reckoned together"),
+  [CORE_CANCELLED]       = N_("It was stopped before it was done"),
 };
 
 const char *

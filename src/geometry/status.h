@@ -17,6 +17,7 @@ typedef enum {
   CORE_OUT_OF_RANGE,      /* a value lies outside what the method holds for */
   CORE_NO_MEMORY,
   CORE_TOO_MANY,          /* more than can be reckoned while a person waits */
+  CORE_CANCELLED,         /* whoever asked did not want to wait for it */
   CORE_STATUS_END
 } CoreStatus;
 

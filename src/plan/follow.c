@@ -1,0 +1,174 @@
+#include "plan/follow.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include "plan/least-path.h"
+#include "plan/line-centre.h"
+#include "plan/line-strength.h"
+#include "plan/through-clicks.h"
+
+/* A corridor's half width and rows, mm and px: wide about what the clicks promise, then twice about what was found. A turn of a radian
+ * costs as much as so many millimetres without a line: much at first, so that no gap tempts onto the line beside, less when that is
+ * settled. */
+typedef struct { double half_width_mm, share_of_spacing, pitch, turning; bool centred; } Pass;
+static const Pass PASSES[] = { { 2.0, 0.06, 1, 25, false }, { 1.6, 0, 0.5, 12, false }, { 0.9, 0, 0.5, 12, true } };
+enum { PASS_COUNT = sizeof PASSES / sizeof *PASSES, LEAST_STRIDE = 4, MOST_STRIDE = 24 };
+/* Where a line's width and usual strength are looked for, mm from the run; the smoothing of a path before it is a spine, mm. */
+static const double NEAR = 0.7, SMOOTHING = 1.5;
+/* mm: over five of these a line is as faint or as fresh as it is. */
+static const double STRETCH = 4;
+
+typedef struct {
+  const Ink *ink;
+  const Point *clicks;
+  size_t click_count;
+  const FollowOptions *options;
+  double spacing;             /* the longest between clicks, px */
+} Work;
+
+static size_t
+nearest_column (const Corridor *corridor, Point place)
+{
+  size_t best = 0;
+
+  for (size_t column = 1; column < corridor->columns; column++)
+    if (point_distance (corridor->spine[column], place) < point_distance (corridor->spine[best], place))
+      best = column;
+  return best;
+}
+
+static LeastPathPull
+pull_of (const Work *work, const Corridor *corridor, Point click)
+{
+  const size_t column = nearest_column (corridor, click);
+  const Point off = point_sub (click, corridor->spine[column]), across = corridor->across[column];
+
+  return (LeastPathPull) { .column = column, .row = corridor->half + (off.x * across.x + off.y * across.y) / corridor->pitch,
+                           .sigma = work->options->click_sigma / corridor->pitch };
+}
+
+static CoreStatus
+find_path (const Work *work, const Pass *pass, const Corridor *corridor, const float *strength, double *rows)
+{
+  const int stride = (int) fmin (fmax (round (work->options->px_per_mm), LEAST_STRIDE), MOST_STRIDE);
+  LeastPathPull *pulls = malloc (work->click_count * sizeof *pulls);
+  const LeastPathOptions options = { .stride = stride, .steepest = stride, .turning = pass->turning * corridor->pitch / stride,
+                                     .pulls = pulls, .pull_count = work->click_count };
+
+  for (size_t i = 0; pulls && i < work->click_count; i++)
+    pulls[i] = pull_of (work, corridor, work->clicks[i]);
+  const CoreStatus status = pulls ? least_path (corridor, strength, &options, rows) : CORE_NO_MEMORY;
+  free (pulls);
+  return status;
+}
+
+/* The path as places, evened out so that it can be a spine. */
+static void
+read_places (const Corridor *corridor, const double *rows, int smoothing, Point *places)
+{
+  const size_t each_way = (size_t) smoothing;
+
+  for (size_t column = 0; column < corridor->columns; column++)
+    {
+      const size_t reach = each_way < column ? each_way : column;
+      const size_t most = corridor->columns - 1 - column, within = reach < most ? reach : most;
+      Point sum = { 0, 0 };
+      for (size_t i = column - within; i <= column + within; i++)
+        sum = point_add (sum, corridor_place (corridor, i, rows[i]));
+      places[column] = point_scale (sum, 1 / (double) (2 * within + 1));
+    }
+}
+
+/* One corridor along the run; the run becomes what was found in it, made->count places. */
+static CoreStatus
+follow_once (const Work *work, const Pass *pass, const Corridor *corridor, FollowedLine *made)
+{
+  const double scale = work->options->px_per_mm, near = NEAR * scale;
+  float *strength = malloc (corridor->columns * (size_t) corridor_rows (corridor) * sizeof *strength);
+  double *rows = malloc (corridor->columns * sizeof *rows), *weights = calloc (corridor->columns, sizeof *weights);
+  Point *places = malloc (corridor->columns * sizeof *places);
+  CoreStatus status = strength && rows && weights && places ? CORE_OK : CORE_NO_MEMORY;
+
+  if (!status)
+    {
+      if (isnan (made->half_width))
+        made->half_width = line_sigma (corridor, near);
+      status = line_strength (corridor, made->half_width, strength);
+    }
+  if (!status)
+    status = line_strength_even (corridor, near, (size_t) ceil (STRETCH * scale), strength);
+  if (!status)
+    status = find_path (work, pass, corridor, strength, rows);
+  if (!status && pass->centred)
+    status = line_centre (corridor, strength, made->half_width, (int) round (scale / 2), rows, weights);
+  if (!status)
+    {
+      read_places (corridor, rows, pass->centred ? 0 : (int) round (SMOOTHING * scale), places);
+      free (made->places);
+      free (made->weights);
+      *made = (FollowedLine) { .places = places, .weights = weights, .count = corridor->columns, .half_width = made->half_width };
+    }
+  else
+    {
+      free (places);
+      free (weights);
+    }
+  free (strength);
+  free (rows);
+  return status;
+}
+
+static CoreStatus
+follow_passes (const Work *work, FollowedLine *made)
+{
+  const FollowOptions *options = work->options;
+
+  for (int i = 0; i < PASS_COUNT; i++)
+    {
+      Corridor corridor;
+      const double half_width = PASSES[i].half_width_mm * options->px_per_mm + PASSES[i].share_of_spacing * work->spacing;
+
+      if (options->goes_on && !options->goes_on ((double) i / PASS_COUNT, options->data))
+        return CORE_CANCELLED;
+      CoreStatus status = corridor_along (work->ink, made->places, made->count, half_width, PASSES[i].pitch,
+                                          (int) round (options->px_per_mm), &corridor);
+      if (status)
+        return status;
+      status = follow_once (work, &PASSES[i], &corridor, made);
+      corridor_clear (&corridor);
+      if (status)
+        return status;
+    }
+  return CORE_OK;
+}
+
+CoreStatus
+follow_line (const Ink *ink, const Point clicks[], size_t count, const FollowOptions *options, FollowedLine *made)
+{
+  Work work = { .ink = ink, .clicks = clicks, .click_count = count, .options = options };
+  FollowedLine line = { .half_width = NAN };
+
+  if (count < 2)
+    return CORE_TOO_FEW_NODES;
+  for (size_t i = 0; i < count; i++)
+    if (!point_is_finite (clicks[i]))
+      return CORE_NOT_FINITE;
+  for (size_t i = 1; i < count; i++)
+    work.spacing = fmax (work.spacing, point_distance (clicks[i], clicks[i - 1]));
+  CoreStatus status = through_clicks (clicks, count, &line.places, &line.count);
+  if (!status)
+    status = follow_passes (&work, &line);
+  if (status)
+    followed_line_clear (&line);
+  else
+    *made = line;
+  return status;
+}
+
+void
+followed_line_clear (FollowedLine *self)
+{
+  free (self->places);
+  free (self->weights);
+  *self = (FollowedLine) { 0 };
+}

@@ -1,0 +1,189 @@
+#include "plan/trace.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+#include "plan/trace-ends.h"
+#include "plan/wiggles.h"
+
+/* mm and radians. A node looks at 2.5 mm of line each way; a corner turns by 5 degrees at least. */
+static const double TOLERANCE = 0.07, WINDOW = 1.2, REACH = 2.5, LEAST_TURN = 5 * M_PI / 180;
+static const double POLYLINE_STEP = 0.4;
+/* Even where no line is to be seen the path counts for something, else nothing would hold a curve across a long gap. */
+static const double LEAST_WEIGHT = 0.01;
+
+/* The followed line in the view's own axes. */
+typedef struct {
+  Point *places;
+  double *weights, *along;
+  size_t count;
+} Measured;
+
+static void
+measured_clear (Measured *self)
+{
+  free (self->places);
+  free (self->weights);
+  free (self->along);
+}
+
+static Point
+to_own (const TraceRequest *request, Point px)
+{
+  return axis_frame_own (&request->frame, mapping_to_mm (request->mapping, px));
+}
+
+static double
+mm_per_px (const TraceRequest *request)
+{
+  double mm = 0, px = 0;
+
+  for (size_t i = 1; i < request->click_count; i++)
+    {
+      mm += point_distance (to_own (request, request->clicks[i]), to_own (request, request->clicks[i - 1]));
+      px += point_distance (request->clicks[i], request->clicks[i - 1]);
+    }
+  return mm / px;
+}
+
+/* Follows in the ink's own pixels, which may be fewer than the file's; what comes back is in the file's. */
+static CoreStatus
+follow (const Ink *ink, const TraceRequest *request, double mm_a_px, FollowedLine *line)
+{
+  const double reduced = ink_reduced (ink);
+  const FollowOptions options = { .px_per_mm = 1 / (mm_a_px * reduced), .click_sigma = request->click_sigma / reduced,
+                                  .goes_on = request->goes_on, .data = request->data };
+  Point *clicks = malloc (request->click_count * sizeof *clicks);
+
+  for (size_t i = 0; clicks && i < request->click_count; i++)
+    clicks[i] = point_scale (request->clicks[i], 1 / reduced);
+  const CoreStatus status = clicks ? follow_line (ink, clicks, request->click_count, &options, line) : CORE_NO_MEMORY;
+  for (size_t i = 0; !status && i < line->count; i++)
+    line->places[i] = point_scale (line->places[i], reduced);
+  free (clicks);
+  return status;
+}
+
+static CoreStatus
+measure (const FollowedLine *line, const TraceRequest *request, Measured *made)
+{
+  const size_t room = line->count + 2, last = line->count - 1;
+  Measured self = { .places = malloc (room * sizeof *self.places), .weights = malloc (room * sizeof *self.weights),
+                    .along = malloc (room * sizeof *self.along), .count = line->count };
+
+  *made = self;
+  if (!self.places || !self.weights || !self.along)
+    return CORE_NO_MEMORY;
+  const bool forward = to_own (request, line->places[0]).x <= to_own (request, line->places[last]).x;
+  for (size_t i = 0; i <= last; i++)
+    {
+      const size_t from = forward ? i : last - i;
+      self.places[i] = to_own (request, line->places[from]);
+      self.weights[i] = fmax (line->weights[from], LEAST_WEIGHT);
+      if (!point_is_finite (self.places[i]))
+        return CORE_OUT_OF_RANGE;
+    }
+  if (request->ends_on_axis)
+    made->count = carry_ends_to_axis (made->places, made->weights, made->count);
+  drawn_run_lengths (made->places, made->count, made->along);
+  const DrawnRun run = { .places = made->places, .weights = made->weights, .along = made->along, .count = made->count };
+  return distrust_wiggles (&run, made->weights) ? CORE_OK : CORE_NO_MEMORY;
+}
+
+static CoreStatus
+fit (const DrawnRun *run, double tolerance, Outline **outline)
+{
+  const CurveFitOptions options = { .tolerance = tolerance, .window = WINDOW, .reach = REACH, .least_turn = LEAST_TURN };
+  FittedCurve fitted;
+  CoreStatus status = curve_fit (run, &options, &fitted);
+
+  if (status)
+    return status;
+  status = outline_new (fitted.start, fitted.segments, fitted.count, NULL, outline);
+  fitted_curve_clear (&fitted);
+  return status;
+}
+
+static CoreStatus
+draw_polyline (const TraceRequest *request, Trace *trace)
+{
+  const Outline *outline = trace->outline;
+  size_t room = 1;
+
+  for (size_t i = 0; i < outline_segment_count (outline); i++)
+    room += (size_t) ceil (1.5 * segment_length (outline_node (outline, i), outline_segment (outline, i)) / POLYLINE_STEP) + 1;
+  trace->polyline = malloc (room * sizeof *trace->polyline);
+  trace->polyline_px = malloc (room * sizeof *trace->polyline_px);
+  if (!trace->polyline || !trace->polyline_px)
+    return CORE_NO_MEMORY;
+  trace->polyline[trace->count++] = outline_node (outline, 0);
+  for (size_t i = 0; i < outline_segment_count (outline); i++)
+    {
+      const Point from = outline_node (outline, i);
+      const Segment *segment = outline_segment (outline, i);
+      const size_t steps = (size_t) ceil (1.5 * segment_length (from, segment) / POLYLINE_STEP) + 1;
+      for (size_t step = 1; step <= steps; step++)
+        trace->polyline[trace->count++] = segment_at (from, segment, (double) step / (double) steps);
+    }
+  for (size_t i = 0; i < trace->count; i++)
+    trace->polyline_px[i] = mapping_to_px (request->mapping, axis_frame_paper (&request->frame, trace->polyline[i]));
+  return CORE_OK;
+}
+
+/* How the line lies about what was made of it. */
+static void
+look_back (const DrawnRun *run, Trace *trace)
+{
+  double squares = 0, weights = 0, lost = 0;
+
+  for (size_t i = 0; i < run->count; i++)
+    {
+      size_t segment;
+      double t;
+      if (run->weights[i] > LEAST_WEIGHT)
+        squares += run->weights[i] * pow (outline_nearest (trace->outline, run->places[i], &segment, &t), 2);
+      else
+        lost++;
+      weights += run->weights[i];
+    }
+  trace->sigma = weights > 0 ? sqrt (squares / weights) : NAN;
+  trace->lost = lost / (double) run->count;
+}
+
+CoreStatus
+trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
+{
+  Trace trace = { .mm_per_px = mm_per_px (request) };
+  FollowedLine line = { 0 };
+  Measured measured = { 0 };
+
+  if (!(trace.mm_per_px > 0) || !isfinite (trace.mm_per_px))
+    return CORE_OUT_OF_RANGE;
+  CoreStatus status = follow (ink, request, trace.mm_per_px, &line);
+  if (!status)
+    status = measure (&line, request, &measured);
+  const DrawnRun run = { .places = measured.places, .weights = measured.weights, .along = measured.along, .count = measured.count };
+  if (!status)
+    status = fit (&run, isnan (request->tolerance) ? fmax (TOLERANCE, trace.mm_per_px / 2) : request->tolerance, &trace.outline);
+  if (!status)
+    status = draw_polyline (request, &trace);
+  if (!status)
+    look_back (&run, &trace);
+  measured_clear (&measured);
+  followed_line_clear (&line);
+  if (status)
+    trace_clear (&trace);
+  else
+    *made = trace;
+  return status;
+}
+
+void
+trace_clear (Trace *self)
+{
+  if (self->outline)
+    outline_unref (self->outline);
+  free (self->polyline);
+  free (self->polyline_px);
+  *self = (Trace) { 0 };
+}

@@ -1,0 +1,35 @@
+#pragma once
+#include "geometry/curve-fit.h"
+#include "geometry/outline.h"
+#include "plan/axis-frame.h"
+#include "plan/follow.h"
+
+typedef struct {
+  const Mapping *mapping;    /* lent */
+  AxisFrame frame;           /* of the view: where its axis lies on the paper, and which side is traced */
+  const Point *clicks;       /* the file's px, along the printed line, from one end of the outline to the other */
+  size_t click_count;
+  double click_sigma;        /* the file's px, one standard deviation */
+  bool ends_on_axis;         /* both ends are carried to y = 0 */
+  double tolerance;          /* mm; NAN: 0.07 mm or half a pixel, whichever is more */
+  InkGoesOn goes_on;         /* may be NULL */
+  void *data;
+} TraceRequest;
+
+/** An outline as traced. */
+typedef struct {
+  Outline *outline;          /* mm; from the leading edge's root outboard, whichever way it was clicked */
+  Point *polyline;           /* the same, mm, at most half a millimetre from place to place */
+  Point *polyline_px;        /* in the file's px */
+  size_t count;
+  double mm_per_px;          /* of the file's, about */
+  double lost;               /* the share of its length along which no line was to be seen, 0 to 1 */
+  double sigma;              /* mm: one standard deviation of the line's places about the outline, where there is a line */
+} Trace;
+
+/** Traces an outline: follows the printed line, puts it into the view's own axes and fits few lines, curves and, where it is one, an
+ *  exact ellipse.
+ *  made     set on success; trace_clear gives it back
+ *  returns  CORE_OK, what follow_line, curve_fit and outline_new return; CORE_OUT_OF_RANGE where a place on the picture is none on paper */
+CoreStatus trace_outline (const Ink *ink, const TraceRequest *request, Trace *made);
+void       trace_clear (Trace *self);
