@@ -4,11 +4,11 @@
 #include <stdlib.h>
 #include <string.h>
 #include "plan/trace-ends.h"
+#include "plan/trace-fit.h"
 #include "plan/wiggles.h"
 
-/* mm and radians. A node looks at 2.5 mm of line each way; a corner turns by 5 degrees at least. */
-static const double TOLERANCE = 0.07, WINDOW = 1.2, REACH = 2.5, LEAST_TURN = 5 * M_PI / 180;
-static const double POLYLINE_STEP = 0.4;
+/* mm */
+static const double TOLERANCE = 0.07, POLYLINE_STEP = 0.4;
 /* Even where no line is to be seen the path counts for something, else nothing would hold a curve across a long gap. */
 static const double LEAST_WEIGHT = 0.01;
 
@@ -91,20 +91,6 @@ measure (const FollowedLine *line, const TraceRequest *request, Measured *made)
 }
 
 static CoreStatus
-fit (const DrawnRun *run, double tolerance, Outline **outline)
-{
-  const CurveFitOptions options = { .tolerance = tolerance, .window = WINDOW, .reach = REACH, .least_turn = LEAST_TURN };
-  FittedCurve fitted;
-  CoreStatus status = curve_fit (run, &options, &fitted);
-
-  if (status)
-    return status;
-  status = outline_new (fitted.start, fitted.segments, fitted.count, NULL, outline);
-  fitted_curve_clear (&fitted);
-  return status;
-}
-
-static CoreStatus
 draw_polyline (const TraceRequest *request, Trace *trace)
 {
   const Outline *outline = trace->outline;
@@ -163,8 +149,9 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
   if (!status)
     status = measure (&line, request, &measured);
   const DrawnRun run = { .places = measured.places, .weights = measured.weights, .along = measured.along, .count = measured.count };
+  const double tolerance = isnan (request->tolerance) ? fmax (TOLERANCE, trace.mm_per_px / 2) : request->tolerance;
   if (!status)
-    status = fit (&run, isnan (request->tolerance) ? fmax (TOLERANCE, trace.mm_per_px / 2) : request->tolerance, &trace.outline);
+    status = trace_fit (&run, measured.places, tolerance, &trace.outline);
   if (!status)
     status = draw_polyline (request, &trace);
   if (!status)

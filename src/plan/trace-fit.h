@@ -1,0 +1,11 @@
+#pragma once
+#include "geometry/drawn-run.h"
+#include "geometry/outline.h"
+
+/* Private to the plan room. */
+
+/** Makes an outline of a half-outline as it was measured, mm: two exact quarters of ellipses where its outer part is that (all of it, or
+ *  from some station on), lines and curves else. `places` is what run->places points to; it is changed where segments meet the ellipse.
+ *  tolerance  mm
+ *  returns    as curve_fit and outline_new */
+CoreStatus trace_fit (const DrawnRun *run, Point *places, double tolerance, Outline **outline);
