@@ -43,6 +43,28 @@ aeroplane_reference_wing (const Aeroplane *self)
   return NULL;
 }
 
+const Plan *
+aeroplane_plan_by_id (const Aeroplane *self, const char *id)
+{
+  return (const Plan *) find_of_kind (self, id, PIECE_PLAN);
+}
+
+const PlanView *
+aeroplane_view_by_id (const Aeroplane *self, const char *id, const Plan **plan)
+{
+  const size_t count = aeroplane_count (self, PIECE_PLAN);
+
+  for (size_t i = 0; id && i < count; i++)
+    for (size_t k = 0; k < aeroplane_plan (self, i)->view_count; k++)
+      if (g_strcmp0 (aeroplane_plan (self, i)->views[k].id, id) == 0)
+        {
+          if (plan)
+            *plan = aeroplane_plan (self, i);
+          return &aeroplane_plan (self, i)->views[k];
+        }
+  return NULL;
+}
+
 /* A control's id is one too: a person who selects by id must not meet two. */
 static bool
 control_has_id (const Aeroplane *self, const char *id)
@@ -61,7 +83,7 @@ aeroplane_free_id (const Aeroplane *self, const char *stem)
 {
   char *id = g_strdup (stem);
 
-  for (unsigned number = 2; aeroplane_find (self, id) || control_has_id (self, id); number++)
+  for (unsigned number = 2; aeroplane_find (self, id) || control_has_id (self, id) || aeroplane_view_by_id (self, id, NULL); number++)
     {
       g_free (id);
       id = g_strdup_printf ("%s-%u", stem, number);

@@ -80,11 +80,21 @@ aeroplane_mark (const Aeroplane *self, size_t i)
   return (const Mark *) aeroplane_nth (self, PIECE_MARK, i);
 }
 
+/** The plan of that number, from 0 in the order of the file; i < their count. */
+static inline const Plan *
+aeroplane_plan (const Aeroplane *self, size_t i)
+{
+  return (const Plan *) aeroplane_nth (self, PIECE_PLAN, i);
+}
+
 /* The piece of that id, lent; NULL when there is none or it is of another kind. */
 const Surface   *aeroplane_surface_by_id   (const Aeroplane *self, const char *id);     /* NULL unless it is a surface */
 const Body      *aeroplane_body_by_id      (const Aeroplane *self, const char *id);     /* … a body */
 const Structure *aeroplane_structure_by_id (const Aeroplane *self, const char *id);     /* … a structure */
 const Part      *aeroplane_part_by_id      (const Aeroplane *self, const char *id);     /* … a part */
+const Plan      *aeroplane_plan_by_id      (const Aeroplane *self, const char *id);     /* … a plan */
+/** The view of that id, lent, and in *plan (may be NULL) the plan that shows it; NULL, *plan untouched, when there is none. */
+const PlanView  *aeroplane_view_by_id      (const Aeroplane *self, const char *id, const Plan **plan);
 /** The reference: the first surface of role wing; NULL without one. */
 const Surface   *aeroplane_reference_wing (const Aeroplane *self);
 /** An id not yet used that begins with `stem`: "part", "part-2", … A new string. */

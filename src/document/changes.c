@@ -1,9 +1,8 @@
-#include "document/changes.h"
+#include "document/changes-private.h"
 #include <math.h>
 #include "document/kept-follow.h"
 
-/* The same value is no change: the caller's history then adds no step. */
-static Aeroplane *
+Aeroplane *
 changed_to (const Aeroplane *self, const Piece *old, Piece *takes)
 {
   if (piece_equal (old, takes))

@@ -20,3 +20,31 @@ Aeroplane *change_part_rail       (const Aeroplane *self, const char *id, double
 Aeroplane *change_part_aboard     (const Aeroplane *self, const char *id, bool aboard);
 /** Puts the mark of that number at x, mm aft of the datum; adds the first when there is none. NULL when there is no such mark. */
 Aeroplane *change_mark_station    (const Aeroplane *self, size_t mark, double station);
+
+/* The plan beneath the sketch. */
+
+/** Adds a plan, taken, behind the last piece. It and its views get ids where they have none, or one that somebody else has. */
+Aeroplane *change_plan_added      (const Aeroplane *self, Plan *takes);
+/** Puts `takes` in the place of the plan of that id, which it gets: other marks, views, ways to be shown. New views get ids; what was
+ *  traced in a view that is gone is traced in none. */
+Aeroplane *change_plan            (const Aeroplane *self, const char *id, Plan *takes);
+/** Takes the plan out. What was traced in it stays, and is traced in none. */
+Aeroplane *change_plan_removed    (const Aeroplane *self, const char *id);
+/** A half-outline traced in the view of that id (NULL: in none), mm; else as change_surface_outline and its fellows. */
+Aeroplane *change_surface_traced  (const Aeroplane *self, const char *id, Outline *takes, const char *view);
+Aeroplane *change_body_traced     (const Aeroplane *self, const char *id, Outline *takes, const char *view);     /* top view, mm */
+Aeroplane *change_body_side_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view);    /* side view, mm */
+
+/** How all that was traced in a view moves when its plan is made true anew: where `move` says a place of the outline's own axes goes,
+ *  mm to mm. Nothing that `move` says may depend on the call before. */
+typedef struct {
+  const char *view;                                     /* its id */
+  Point (*move) (Point mm, const void *data);           /* not finite where it cannot tell */
+  const void *data;
+} TracedMove;
+
+/** Corrects a plan and carries what was traced in its views along, in one step: as change_plan, and each outline traced in a view of
+ *  `moves` follows, its nodes and handles moved. An arc stays one where the move leaves its axes parallel and its ellipse an ellipse
+ *  (within a millionth of it), else it becomes smooth curves within 2e-5 of its larger semi-axis. With a surface's outline go its
+ *  controls' hinges, its ribs and breaks; with a body's, its formers. NULL also when a place cannot be moved, or order is lost. */
+Aeroplane *change_plan_carrying   (const Aeroplane *self, const char *id, Plan *takes, const TracedMove moves[], size_t count);

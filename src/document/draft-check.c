@@ -62,6 +62,15 @@ check_part (const Draft *self, const Part *part, int line)
                   subject, number_text (part->rail_to).text, number_text (part->rail_from).text);
 }
 
+static void
+check_plan (const Draft *self, const Plan *plan, int line)
+{
+  g_autofree char *subject = subject_of (&plan->piece);
+
+  if (plan->page != floor (plan->page))
+    problems_add (self->problems, READER_ERROR_VALUE, line, _("%s: page is %s; write a whole number"), subject, number_text (plan->page).text);
+}
+
 void
 draft_check_piece (const Draft *self, const Piece *piece, int line)
 {
@@ -70,6 +79,7 @@ draft_check_piece (const Draft *self, const Piece *piece, int line)
     case PIECE_SURFACE:   check_surface (self, (const Surface *) piece, line); break;
     case PIECE_STRUCTURE: check_structure (self, (const Structure *) piece, line); break;
     case PIECE_PART:      check_part (self, (const Part *) piece, line); break;
+    case PIECE_PLAN:      check_plan (self, (const Plan *) piece, line); break;
     default:              break;
     }
 }
@@ -209,6 +219,7 @@ stem_of (const Piece *piece)
     case PIECE_BODY:
     case PIECE_STRUCTURE:
     case PIECE_PART:
+    case PIECE_PLAN:
     case PIECE_BAY:     return element_of (element_of_piece (piece->kind))->name;
     default:            return NULL;
     }
@@ -223,12 +234,16 @@ draft_name_nameless (Draft *self)
     {
       Piece *piece = g_ptr_array_index (self->pieces, i);
       Surface *surface = piece->kind == PIECE_SURFACE ? (Surface *) piece : NULL;
+      Plan *plan = piece->kind == PIECE_PLAN ? (Plan *) piece : NULL;
 
       if (!piece->id && stem_of (piece))
         piece->id = free_id (self, stems, stem_of (piece));
       for (size_t k = 0; surface && k < surface->control_count; k++)
         if (!surface->controls[k].id)
           surface->controls[k].id = free_id (self, stems, control_kind_word (surface->controls[k].kind));
+      for (size_t k = 0; plan && k < plan->view_count; k++)
+        if (!plan->views[k].id)
+          plan->views[k].id = free_id (self, stems, "view");
     }
   g_array_unref (stems);
 }

@@ -78,6 +78,7 @@ draft_free (Draft *self)
   string_clear (&self->before);
   string_clear (&self->behind);
   string_clear (&self->target_inside);
+  string_clear (&self->image);
   g_free (self->root_attributes);
   g_free (self->target_attributes);
   g_free (self->root.name);
@@ -108,9 +109,8 @@ draft_keep (Draft *self, char *takes)
   g_free (takes);
 }
 
-/* What was waiting before an inner element goes to it, with its own foreign attributes. Both are taken. */
-static void
-keep_inner (Draft *self, InnerKind inner, size_t index, char *attributes)
+void
+draft_keep_inner (Draft *self, InnerKind inner, size_t index, char *attributes)
 {
   Frame *frame = &self->frames[self->depth - 1], *parent = frame - 1;
   Kept kept = { .inner = inner, .index = index, .attributes = attributes };
@@ -155,6 +155,7 @@ piece_of_kind (PieceKind kind)
     case PIECE_MARK:      return &mark_new (0)->piece;
     case PIECE_BAY:       return &bay_new (NULL, NULL, NULL)->piece;
     case PIECE_THRUST:    return &thrust_new ()->piece;
+    case PIECE_PLAN:      return &plan_new (NULL)->piece;
     case PIECE_FOREIGN:
     case PIECE_KIND_COUNT: break;
     }
@@ -179,6 +180,15 @@ remember_id (Draft *self, const char *id, int line, ElementId element)
     g_array_append_val (self->ids, ident);
 }
 
+/* One place more on the straight line that is open. */
+static void
+count_place (Draft *self)
+{
+  for (int i = 0; i < LIST_COUNT; i++)
+    if (element_lists[i].element == ELEMENT_STRAIGHT)
+      g_array_index (self->lists[i], PlanStraight, self->lists[i]->len - 1).count++;
+}
+
 static void
 begin_list_record (Draft *self, Frame *frame, int list, const SaxElement *element)
 {
@@ -191,9 +201,13 @@ begin_list_record (Draft *self, Frame *frame, int list, const SaxElement *elemen
   record = records->data + index * size;
   record_set_defaults (frame->id, record);
   values_read (frame->id, element, record, self->problems, &attributes);
-  keep_inner (self, element_lists[list].inner, index, attributes);
+  draft_keep_inner (self, element_lists[list].inner, index, attributes);
   if (frame->id == ELEMENT_CONTROL)
     remember_id (self, ((const Control *) record)->id, element->line, ELEMENT_CONTROL);
+  else if (frame->id == ELEMENT_VIEW)
+    remember_id (self, ((const PlanView *) record)->id, element->line, ELEMENT_VIEW);
+  else if (frame->id == ELEMENT_AT)
+    count_place (self);
 }
 
 static void
@@ -203,7 +217,7 @@ begin_outline (Draft *self, Frame *frame, const SaxElement *element)
   NodeRecord none = { 0 };
 
   values_read (frame->id, element, &none, self->problems, &attributes);
-  keep_inner (self, frame->id == ELEMENT_OUTLINE ? INNER_OUTLINE : INNER_SIDE_OUTLINE, 0, attributes);
+  draft_keep_inner (self, frame->id == ELEMENT_OUTLINE ? INNER_OUTLINE : INNER_SIDE_OUTLINE, 0, attributes);
   g_array_set_size (self->nodes, 0);
   g_array_set_size (self->node_lines, 0);
 }
@@ -217,22 +231,9 @@ begin_node (Draft *self, Frame *frame, ElementId outline, const SaxElement *elem
 
   values_read (frame->id, element, &node, self->problems, &attributes);
   node.segment = frame->id;
-  keep_inner (self, outline == ELEMENT_OUTLINE ? INNER_NODE : INNER_SIDE_NODE, index, attributes);
+  draft_keep_inner (self, outline == ELEMENT_OUTLINE ? INNER_NODE : INNER_SIDE_NODE, index, attributes);
   g_array_append_val (self->nodes, node);
   g_array_append_val (self->node_lines, element->line);
-}
-
-static void
-begin_rail (Draft *self, const SaxElement *element)
-{
-  Part *part = (Part *) self->frames[self->depth - 2].piece;
-  char *attributes;
-
-  if (part->has_rail)
-    problems_add (self->problems, READER_ERROR_VALUE, element->line, _("this is the part’s second <rail>; keep one of them"));
-  part->has_rail = true;
-  values_read (ELEMENT_RAIL, element, part, self->problems, &attributes);
-  keep_inner (self, INNER_RAIL, 0, attributes);
 }
 
 void
@@ -251,9 +252,15 @@ draft_begin (Draft *self, ElementId id, ElementId parent, const SaxElement *elem
     case ELEMENT_LINE:
     case ELEMENT_CURVE:
     case ELEMENT_ARC:          begin_node (self, frame, parent, element); return;
-    case ELEMENT_RAIL:         begin_rail (self, element); return;
+    case ELEMENT_IMAGE:        draft_begin_image (self, element); return;
     default:                   break;
     }
+  for (const SingleField *field = element_singles; field->element != ELEMENT_NONE; field++)
+    if (field->element == id)
+      {
+        draft_begin_single (self, field, element);
+        return;
+      }
   for (int i = 0; i < LIST_COUNT; i++)
     if (element_lists[i].element == id)
       {
@@ -301,8 +308,7 @@ end_outline (Draft *self, const Frame *frame)
     if (field->piece == piece->kind && field->element == frame->id)
       {
         if (*piece_outline (field, piece))
-          problems_add (self->problems, READER_ERROR_VALUE, frame->line, _("%s has a second <%s>; keep one of them"),
-                        subject, element_of (frame->id)->name);
+          draft_tell_second (self, piece, frame->id, frame->line);
         self->outline_met = true;
         outline_unref (*piece_outline (field, piece));
         *piece_outline (field, piece) = draft_outline (self, subject, frame->line);
@@ -345,6 +351,8 @@ draft_end (Draft *self, ElementId id)
       end_inner (self, frame);
       if (id == ELEMENT_OUTLINE || id == ELEMENT_SIDE_OUTLINE)
         end_outline (self, frame);
+      else if (id == ELEMENT_IMAGE)
+        draft_end_image (self, (Plan *) self->frames[self->depth - 1].piece, frame->line);
     }
 }
 

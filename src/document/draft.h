@@ -17,5 +17,8 @@ void draft_end   (Draft *self, ElementId id);
 /** Foreign text (an element, a comment) that stands in the open element, or outside the root before or behind it. Taken. */
 void draft_keep  (Draft *self, char *takes);
 
+/** Text that stands in the open element; false when none belongs there. Lent; may come in several stretches. */
+bool draft_text (Draft *self, const char *text, size_t length);
+
 /** Looks at what belongs together (ids, references), and gives the aeroplane; NULL when there are problems. */
 Aeroplane *draft_finish (Draft *self);

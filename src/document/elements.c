@@ -1,4 +1,4 @@
-#include "document/elements.h"
+#include "document/elements-plan.h"
 #include <string.h>
 
 #define IN(element) (1u << ELEMENT_##element)
@@ -41,11 +41,14 @@ static const Attribute of_surface[] = {
   { .name = "section-slope", .offset = offsetof (Surface, section_slope), .least = 0.1, .most = 2, .fallback = NAN, .unit = "" },
   { .name = "lift-max", .offset = offsetof (Surface, lift_max), .least = 0.1, .most = 5, .fallback = NAN, .unit = "" },
   { .name = "root", .kind = VALUE_FLAG, .offset = offsetof (Surface, root_open), .words = root_words },
+  { .name = "traced", .kind = VALUE_ID, .offset = offsetof (Surface, traced) },
   { .name = NULL }
 };
 
 static const Attribute of_body[] = {
   { .name = "id", .kind = VALUE_ID, .offset = offsetof (Body, piece.id) },
+  { .name = "traced", .kind = VALUE_ID, .offset = offsetof (Body, traced) },
+  { .name = "side-traced", .kind = VALUE_ID, .offset = offsetof (Body, side_traced) },
   { .name = NULL }
 };
 
@@ -186,6 +189,7 @@ static const Element elements[ELEMENT_COUNT] = {
   [ELEMENT_MARK]         = { "mark",         IN (AEROPLANE),                   sizeof (Mark),          of_mark },
   [ELEMENT_BAY]          = { "bay",          IN (AEROPLANE) | IN (BODY),       sizeof (Bay),           of_bay },
   [ELEMENT_THRUST]       = { "thrust",       IN (AEROPLANE),                   sizeof (Thrust),        of_thrust },
+  [ELEMENT_PLAN]         = { "plan",         IN (AEROPLANE),                   sizeof (Plan),          attributes_of_plan },
   [ELEMENT_OUTLINE]      = { "outline",      IN (SURFACE) | IN (BODY),         sizeof (NodeRecord),    of_outline },
   [ELEMENT_SIDE_OUTLINE] = { "side-outline", IN (BODY),                        sizeof (NodeRecord),    of_outline },
   [ELEMENT_RIB]          = { "rib",          IN (SURFACE),                     sizeof (NamedPlace),    of_rib },
@@ -194,10 +198,24 @@ static const Element elements[ELEMENT_COUNT] = {
   [ELEMENT_FORMER]       = { "former",       IN (BODY),                        sizeof (NamedPlace),    of_former },
   [ELEMENT_RAIL]         = { "rail",         IN (PART),                        sizeof (Part),          of_rail },
   [ELEMENT_VIA]          = { "via",          IN (LEAD),                        sizeof (Point),         of_via },
+  [ELEMENT_IMAGE]        = { "image",        IN (PLAN),                        sizeof (Plan),          attributes_of_image },
+  [ELEMENT_CORNERS]      = { "corners",      IN (PLAN),                        sizeof (Plan),          attributes_of_corners },
+  [ELEMENT_LEVEL]        = { "level",        IN (PLAN),                        sizeof (Plan),          attributes_of_level },
+  [ELEMENT_LENGTH]       = { "length",       IN (PLAN),                        sizeof (PlanLength),    attributes_of_length },
+  [ELEMENT_STRAIGHT]     = { "straight",     IN (PLAN),                        sizeof (PlanStraight),  attributes_of_straight },
+  [ELEMENT_AT]           = { "at",           IN (STRAIGHT),                    sizeof (Point),         attributes_of_at },
+  [ELEMENT_VIEW]         = { "view",         IN (PLAN),                        sizeof (PlanView),      attributes_of_view },
   [ELEMENT_START]        = { "start",        IN (OUTLINE) | IN (SIDE_OUTLINE), sizeof (NodeRecord),    of_point },
   [ELEMENT_LINE]         = { "line",         IN (OUTLINE) | IN (SIDE_OUTLINE), sizeof (NodeRecord),    of_point },
   [ELEMENT_CURVE]        = { "curve",        IN (OUTLINE) | IN (SIDE_OUTLINE), sizeof (NodeRecord),    of_curve },
   [ELEMENT_ARC]          = { "arc",          IN (OUTLINE) | IN (SIDE_OUTLINE), sizeof (NodeRecord),    of_arc },
+};
+
+const SingleField element_singles[] = {
+  { PIECE_PART, ELEMENT_RAIL,    INNER_RAIL,    offsetof (Part, has_rail) },
+  { PIECE_PLAN, ELEMENT_CORNERS, INNER_CORNERS, offsetof (Plan, has_corners) },
+  { PIECE_PLAN, ELEMENT_LEVEL,   INNER_LEVEL,   offsetof (Plan, has_level) },
+  { .element = ELEMENT_NONE }
 };
 
 const ListField element_lists[] = {
@@ -206,6 +224,10 @@ const ListField element_lists[] = {
   { PIECE_SURFACE, ELEMENT_BREAK,   INNER_BREAK,   offsetof (Surface, breaks),   offsetof (Surface, break_count) },
   { PIECE_BODY,    ELEMENT_FORMER,  INNER_FORMER,  offsetof (Body, formers),     offsetof (Body, former_count) },
   { PIECE_LEAD,    ELEMENT_VIA,     INNER_VIA,     offsetof (Lead, via),         offsetof (Lead, via_count) },
+  { PIECE_PLAN,    ELEMENT_LENGTH,   INNER_LENGTH,   offsetof (Plan, lengths),  offsetof (Plan, length_count) },
+  { PIECE_PLAN,    ELEMENT_STRAIGHT, INNER_STRAIGHT, offsetof (Plan, straight), offsetof (Plan, straight_count) },
+  { PIECE_PLAN,    ELEMENT_AT,       INNER_AT,       offsetof (Plan, places),   offsetof (Plan, place_count) },
+  { PIECE_PLAN,    ELEMENT_VIEW,     INNER_VIEW,     offsetof (Plan, views),    offsetof (Plan, view_count) },
   { .element = ELEMENT_NONE }
 };
 
@@ -237,7 +259,7 @@ element_of_piece (PieceKind kind)
   static const ElementId of[PIECE_KIND_COUNT] = {
     [PIECE_SURFACE] = ELEMENT_SURFACE, [PIECE_BODY] = ELEMENT_BODY, [PIECE_STRUCTURE] = ELEMENT_STRUCTURE,
     [PIECE_PART] = ELEMENT_PART, [PIECE_LEAD] = ELEMENT_LEAD, [PIECE_MARK] = ELEMENT_MARK, [PIECE_BAY] = ELEMENT_BAY,
-    [PIECE_THRUST] = ELEMENT_THRUST, [PIECE_FOREIGN] = ELEMENT_NONE,
+    [PIECE_THRUST] = ELEMENT_THRUST, [PIECE_PLAN] = ELEMENT_PLAN, [PIECE_FOREIGN] = ELEMENT_NONE,
   };
 
   return of[kind];

@@ -7,8 +7,9 @@
 
 typedef enum {
   ELEMENT_AEROPLANE, ELEMENT_TARGET, ELEMENT_SURFACE, ELEMENT_BODY, ELEMENT_STRUCTURE, ELEMENT_PART, ELEMENT_LEAD, ELEMENT_MARK,
-  ELEMENT_BAY, ELEMENT_THRUST,                                            /* in the aeroplane */
+  ELEMENT_BAY, ELEMENT_THRUST, ELEMENT_PLAN,                                         /* in the aeroplane */
   ELEMENT_OUTLINE, ELEMENT_SIDE_OUTLINE, ELEMENT_RIB, ELEMENT_CONTROL, ELEMENT_BREAK, ELEMENT_FORMER, ELEMENT_RAIL, ELEMENT_VIA,
+  ELEMENT_IMAGE, ELEMENT_CORNERS, ELEMENT_LEVEL, ELEMENT_LENGTH, ELEMENT_STRAIGHT, ELEMENT_AT, ELEMENT_VIEW,       /* in a plan */
   ELEMENT_START, ELEMENT_LINE, ELEMENT_CURVE, ELEMENT_ARC,                /* in an outline */
   ELEMENT_COUNT,
   ELEMENT_NONE = ELEMENT_COUNT
@@ -76,7 +77,10 @@ extern const char *const element_control_words[];
 typedef struct { PieceKind piece; ElementId element; InnerKind inner; size_t array, count; } ListField;
 /** An outline in a piece. */
 typedef struct { PieceKind piece; ElementId element; InnerKind inner, node; size_t offset; } OutlineField;
-/** Both end with an entry whose element is ELEMENT_NONE; in the order of writing. */
+/** An element that stands once in a piece, its values in the piece itself, and whether it is there: a bool. */
+typedef struct { PieceKind piece; ElementId element; InnerKind inner; size_t given; } SingleField;
+/** All end with an entry whose element is ELEMENT_NONE; in the order of writing. */
+extern const SingleField element_singles[];
 extern const ListField element_lists[];
 extern const OutlineField element_outlines[];
 
@@ -92,6 +96,13 @@ static inline void **
 piece_list (const ListField *list, Piece *piece)
 {
   return (void **) ((char *) piece + list->array);
+}
+
+/** Whether the piece (of the field's kind) has that element; to be read or set. */
+static inline bool *
+piece_single (const SingleField *field, Piece *piece)
+{
+  return (bool *) ((char *) piece + field->given);
 }
 
 /** How many records that array has. */

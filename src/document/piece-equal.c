@@ -46,9 +46,32 @@ piece_inner_equal (Piece *a, Piece *b)
 }
 
 static bool
-part_rail_equal (const Part *a, const Part *b)
+piece_singles_equal (Piece *a, Piece *b)
 {
-  return a->has_rail == b->has_rail && (!a->has_rail || record_equal (ELEMENT_RAIL, a, b));
+  for (const SingleField *field = element_singles; field->element != ELEMENT_NONE; field++)
+    if (field->piece == a->kind
+        && (*piece_single (field, a) != *piece_single (field, b)
+            || (*piece_single (field, a) && !record_equal (field->element, a, b))))
+      return false;
+  return true;
+}
+
+static bool
+bytes_equal (GBytes *a, GBytes *b)
+{
+  return a == b || (a && b && g_bytes_equal (a, b));
+}
+
+/* What no table tells: the picture, and how the places are shared out among the straight lines. */
+static bool
+plan_equal (const Plan *a, const Plan *b)
+{
+  if (!bytes_equal (a->image, b->image) || (a->image && !record_equal (ELEMENT_IMAGE, a, b)))
+    return false;
+  for (size_t i = 0; i < a->straight_count; i++)      /* as many as b's: compared before */
+    if (a->straight[i].count != b->straight[i].count)
+      return false;
+  return true;
 }
 
 bool
@@ -61,6 +84,6 @@ piece_equal (const Piece *a, const Piece *b)
   if (a->kind == PIECE_FOREIGN)
     return g_strcmp0 (((const Foreign *) a)->text, ((const Foreign *) b)->text) == 0;
   return record_equal (element_of_piece (a->kind), a, b) && piece_foreign_equal (a, b)
-         && (a->kind != PIECE_PART || part_rail_equal ((const Part *) a, (const Part *) b))
-         && piece_inner_equal ((Piece *) a, (Piece *) b);      /* only read there */
+         && piece_singles_equal ((Piece *) a, (Piece *) b) && piece_inner_equal ((Piece *) a, (Piece *) b)      /* only read there */
+         && (a->kind != PIECE_PLAN || plan_equal ((const Plan *) a, (const Plan *) b));
 }

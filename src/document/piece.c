@@ -4,7 +4,7 @@
 static const size_t sizes[PIECE_KIND_COUNT] = {
   [PIECE_SURFACE] = sizeof (Surface), [PIECE_BODY] = sizeof (Body), [PIECE_STRUCTURE] = sizeof (Structure),
   [PIECE_PART] = sizeof (Part), [PIECE_LEAD] = sizeof (Lead), [PIECE_MARK] = sizeof (Mark), [PIECE_BAY] = sizeof (Bay),
-  [PIECE_THRUST] = sizeof (Thrust), [PIECE_FOREIGN] = sizeof (Foreign),
+  [PIECE_THRUST] = sizeof (Thrust), [PIECE_PLAN] = sizeof (Plan), [PIECE_FOREIGN] = sizeof (Foreign),
 };
 
 static void *
@@ -96,6 +96,15 @@ thrust_new (void)
   return piece_alloc (PIECE_THRUST);
 }
 
+Plan *
+plan_new (const char *id)
+{
+  Plan *plan = piece_alloc (PIECE_PLAN);
+
+  plan->piece.id = g_strdup (id);
+  return plan;
+}
+
 Foreign *
 foreign_new (const char *text)
 {
@@ -141,6 +150,15 @@ piece_free_lists (Piece *piece)
       }
 }
 
+static void
+piece_free_image (Piece *piece)
+{
+  if (piece->kind != PIECE_PLAN)
+    return;
+  g_clear_pointer (&((Plan *) piece)->image, g_bytes_unref);
+  record_clear (ELEMENT_IMAGE, piece);
+}
+
 void
 piece_unref (Piece *piece)
 {
@@ -150,6 +168,7 @@ piece_unref (Piece *piece)
     if (field->piece == piece->kind)
       outline_unref (*piece_outline (field, piece));
   piece_free_lists (piece);
+  piece_free_image (piece);
   piece_free_kept (piece);
   if (piece->kind == PIECE_FOREIGN)
     g_free (((Foreign *) piece)->text);
@@ -187,6 +206,17 @@ piece_dup_kept (Piece *piece)
     }
 }
 
+/* The picture's bytes are shared: nobody changes them. */
+static void
+piece_dup_image (Piece *piece)
+{
+  if (piece->kind != PIECE_PLAN)
+    return;
+  if (((Plan *) piece)->image)
+    g_bytes_ref (((Plan *) piece)->image);
+  record_dup_texts (ELEMENT_IMAGE, piece);
+}
+
 Piece *
 piece_dup (const Piece *piece)
 {
@@ -199,6 +229,7 @@ piece_dup (const Piece *piece)
     if (field->piece == copy->kind && *piece_outline (field, copy))
       outline_ref (*piece_outline (field, copy));
   piece_dup_lists (copy);
+  piece_dup_image (copy);
   piece_dup_kept (copy);
   if (copy->kind == PIECE_FOREIGN)
     ((Foreign *) copy)->text = g_strdup (((Foreign *) copy)->text);

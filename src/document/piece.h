@@ -10,7 +10,7 @@
  *  datum, y to starboard, z up. NAN stands for "not given" where a field says so. */
 
 typedef enum {
-  PIECE_SURFACE, PIECE_BODY, PIECE_STRUCTURE, PIECE_PART, PIECE_LEAD, PIECE_MARK, PIECE_BAY, PIECE_THRUST,
+  PIECE_SURFACE, PIECE_BODY, PIECE_STRUCTURE, PIECE_PART, PIECE_LEAD, PIECE_MARK, PIECE_BAY, PIECE_THRUST, PIECE_PLAN,
   PIECE_FOREIGN,        /* an element of a later version, or a comment: kept as text and written back */
   PIECE_KIND_COUNT
 } PieceKind;
@@ -18,7 +18,7 @@ typedef enum {
 /** The elements inside a piece's element. INNER_NODE and INNER_SIDE_NODE are an outline's nodes: its start, then each segment. */
 typedef enum {
   INNER_OUTLINE, INNER_NODE, INNER_SIDE_OUTLINE, INNER_SIDE_NODE, INNER_RIB, INNER_CONTROL, INNER_BREAK, INNER_FORMER,
-  INNER_RAIL, INNER_VIA
+  INNER_RAIL, INNER_VIA, INNER_IMAGE, INNER_CORNERS, INNER_LEVEL, INNER_LENGTH, INNER_STRAIGHT, INNER_AT, INNER_VIEW
 } InnerKind;
 
 /** What a later version or a person's comment put on or into an inner element: kept and written back there. XML text; NULL none. */
@@ -68,6 +68,7 @@ typedef struct {
   SectionClass section;
   double section_slope;             /* lift slope of the section over 2π; NAN not given: by its class */
   double lift_max;                  /* greatest lift coefficient of this wing; NAN not given: by its class */
+  char *traced;                     /* id of the plan's view that its outline was drawn from; NULL none. May be of none that is there */
   NamedPlace *ribs;       size_t rib_count;
   DihedralBreak *breaks;  size_t break_count;      /* rising stations */
   Control *controls;      size_t control_count;
@@ -77,6 +78,7 @@ typedef struct {
   Piece piece;
   Outline *outline;                 /* top view, y half the width, nose to tail; NULL not given */
   Outline *side_outline;            /* x and z (in y), nose along the top to the tail and back below; NULL not given */
+  char *traced, *side_traced;       /* ids of the plans' views that they were drawn from, as a surface's */
   NamedPlace *formers;    size_t former_count;
 } Body;
 
@@ -111,6 +113,57 @@ typedef struct {
 typedef struct { Piece piece; double station; } Mark;
 typedef struct { Piece piece; char *from_former, *to_former; } Bay;
 typedef struct { Piece piece; double x, z, down, right; } Thrust;
+
+typedef enum { PLAN_INK, PLAN_SCANNED, PLAN_HIDDEN, PLAN_SHOWN_COUNT } PlanShown;
+typedef enum {
+  VIEW_WING, VIEW_TAILPLANE, VIEW_FOREPLANE, VIEW_FIN, VIEW_BODY_TOP, VIEW_BODY_SIDE, VIEW_SHOWS_COUNT
+} ViewShows;
+typedef enum { VIEW_STARBOARD, VIEW_PORT, VIEW_BOTH, VIEW_SIDE_COUNT } ViewSide;
+
+/* Places in a picture are px: x right, y down, (0, 0) the upper left corner of the first pixel, after its orientation. */
+
+/** A known length: two ends, px, and what lies between them on the paper, mm > 0. */
+typedef struct { Point a, b; double mm; } PlanLength;
+/** A line known to be straight goes through the next `count` of the plan's places. */
+typedef struct { size_t count; } PlanStraight;
+/** One of the views that a plan shows: its axis, and where what is traced in it stands on the aeroplane. */
+typedef struct {
+  char *id;
+  ViewShows shows;
+  Point fore, aft;                  /* the axis, px: its forward and its after end */
+  double x, z;                      /* where the axis's forward end stands, mm: aft of the datum, and up */
+  ViewSide side;                    /* which half is drawn */
+  bool flipped;                     /* seen from below, or from port: the other way round */
+} PlanView;
+
+/** The plan beneath the sketch: one picture, or one page, and what is known of it. */
+typedef struct {
+  Piece piece;
+  char *name;                       /* for people; NULL not given */
+  char *file;                       /* of the picture, as a path from the document's folder; NULL: none beside it. See plan-file.h */
+  char *checksum;                   /* of that file, "sha256:" and 64 hexadecimal digits; NULL not given */
+  double page;                      /* from 1; of a file with pages */
+  double dpi;                       /* at which pages are drawn; NAN not given */
+  double width, height;             /* of the picture, px; NAN not given */
+  PlanShown shown;
+  double strength;                  /* how strongly it is shown, 0 to 100 % */
+  bool cling, locked;               /* whether a trace clings to its lines; whether it cannot be moved by accident */
+  GBytes *image;                    /* the picture itself, an encoded file of at most PLAN_IMAGE_MOST bytes; NULL: in the file */
+  char *image_type;                 /* its MIME type as the document has it; NULL not given */
+  bool has_corners;                 /* of a rectangle whose size is known */
+  Point corners[4];                 /* px, one after the other in either sense */
+  double corners_width, corners_height;     /* mm */
+  bool has_level;
+  Point level[2];                   /* a line that runs level or upright, px */
+  PlanLength *lengths;    size_t length_count;
+  PlanStraight *straight; size_t straight_count;
+  Point *places;          size_t place_count;       /* of all straight lines, one line behind the other, px */
+  PlanView *views;        size_t view_count;
+} Plan;
+
+/** The largest picture that a document holds within itself, bytes of its file. */
+#define PLAN_IMAGE_MOST (8u * 1024 * 1024)
+
 typedef struct { Piece piece; char *text; } Foreign;       /* XML text; kind PIECE_FOREIGN */
 
 /** A fresh piece with the defaults of its kind (numbers that may be missing are NAN, the rest 0, aboard true). Nobody else holds
@@ -123,6 +176,7 @@ Lead      *lead_new      (const char *from, const char *to);                    
 Mark      *mark_new      (double station);                                        /* x, mm aft of the datum */
 Bay       *bay_new       (const char *id, const char *from_former, const char *to_former);    /* names of formers */
 Thrust    *thrust_new    (void);                                                  /* at the datum, straight ahead */
+Plan      *plan_new      (const char *id);                                        /* no picture yet; id may be NULL */
 Foreign   *foreign_new   (const char *text);                                      /* XML text of one element or comment */
 
 /** A fresh copy to be changed before anybody else sees it. Cast the result to its kind. */
@@ -139,5 +193,6 @@ const char *surface_role_name (SurfaceRole role);             /* for people, tra
 const char *section_class_name (SectionClass section);        /* for people, translated: "Flat plate" */
 const char *control_kind_word (ControlKind kind);             /* as in the file: "aileron" */
 const char *control_kind_name (ControlKind kind);             /* for people, translated: "Aileron" */
+const char *view_shows_name (ViewShows shows);                /* for people, translated: "Body from above" */
 double      surface_pressure_ratio (const Surface *surface);  /* the ratio given, or by role */
 bool        surface_is_horizontal (const Surface *surface);   /* all but fins */

@@ -233,7 +233,7 @@ on_text (void *data, const xmlChar *text, int length)
     return;
   if (foreign_text_is_open (&parse->foreign))
     foreign_text_add (&parse->foreign, (const char *) text, (size_t) length);
-  else if (!is_blank ((const char *) text, length))
+  else if (!draft_text (parse->draft, (const char *) text, (size_t) length) && !is_blank ((const char *) text, length))
     tell_text (parse, (const char *) text, length);
 }
 
@@ -246,7 +246,7 @@ on_cdata (void *data, const xmlChar *text, int length)
     return;
   if (foreign_text_is_open (&parse->foreign))
     foreign_text_cdata (&parse->foreign, (const char *) text, (size_t) length);
-  else if (!is_blank ((const char *) text, length))
+  else if (!draft_text (parse->draft, (const char *) text, (size_t) length) && !is_blank ((const char *) text, length))
     tell_text (parse, (const char *) text, length);
 }
 

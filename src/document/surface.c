@@ -49,6 +49,16 @@ control_kind_name (ControlKind kind)
   return _(names[kind]);
 }
 
+const char *
+view_shows_name (ViewShows shows)
+{
+  static const char *const names[VIEW_SHOWS_COUNT] = {
+    N_("Wing"), N_("Tailplane"), N_("Foreplane"), N_("Fin"), N_("Body from above"), N_("Body from the side"),
+  };
+
+  return _(names[shows]);
+}
+
 double
 surface_pressure_ratio (const Surface *surface)
 {

@@ -79,7 +79,7 @@ write_tag (GString *to, int depth, ElementId id, const void *record, const char 
     g_string_append (to, foreign);
 }
 
-static void
+void
 write_end (GString *to, int depth, ElementId id)
 {
   write_indent (to, depth);
@@ -139,18 +139,27 @@ write_list (GString *to, const Piece *piece, const ListField *list)
 }
 
 static void
-write_rail (GString *to, const Part *part)
+write_single (GString *to, const Piece *piece, const SingleField *field)
 {
   Kept kept;
 
-  if (part->has_rail)
+  if (*piece_single (field, (Piece *) piece))
     {
-      kept = write_kept_before (to, 2, &part->piece, INNER_RAIL, 0);
-      write_tag (to, 2, ELEMENT_RAIL, part, kept.attributes);
-      write_tag_end (to, 2, ELEMENT_RAIL, kept.inside);
+      kept = write_kept_before (to, 2, piece, field->inner, 0);
+      write_tag (to, 2, field->element, piece, kept.attributes);
+      write_tag_end (to, 2, field->element, kept.inside);
     }
   else
-    write_kept_behind (to, 2, &part->piece, INNER_RAIL, 0);
+    write_kept_behind (to, 2, piece, field->inner, 0);
+}
+
+static void
+write_one_list (GString *to, const Piece *piece, const ListField *list)
+{
+  if (list->element == ELEMENT_STRAIGHT)
+    write_straight (to, (const Plan *) piece);
+  else if (list->element != ELEMENT_AT)      /* a straight line's own */
+    write_list (to, piece, list);
 }
 
 static void
@@ -159,11 +168,14 @@ write_children (GString *to, const Piece *piece)
   for (const OutlineField *field = element_outlines; field->element != ELEMENT_NONE; field++)
     if (field->piece == piece->kind)
       write_outline (to, piece, field, *piece_outline (field, (Piece *) piece));
+  if (piece->kind == PIECE_PLAN)
+    write_image (to, (const Plan *) piece);
+  for (const SingleField *field = element_singles; field->element != ELEMENT_NONE; field++)
+    if (field->piece == piece->kind)
+      write_single (to, piece, field);
   for (const ListField *list = element_lists; list->element != ELEMENT_NONE; list++)
     if (list->piece == piece->kind)
-      write_list (to, piece, list);
-  if (piece->kind == PIECE_PART)
-    write_rail (to, (const Part *) piece);
+      write_one_list (to, piece, list);
   write_foreign (to, 2, piece->foreign_children);
 }
 

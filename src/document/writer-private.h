@@ -7,10 +7,16 @@
 void write_piece (GString *to, const Piece *piece);
 /** Appends an outline's elements; `element` its own record's. */
 void write_outline (GString *to, const Piece *piece, const OutlineField *field, const Outline *outline);
+/** Appends a plan's picture. */
+void write_image (GString *to, const Plan *plan);
+/** Appends a plan's straight lines, each with its places. */
+void write_straight (GString *to, const Plan *plan);
 /** Begins a tag: '<name' and its attributes by the table, then ' foreign="…"'; `foreign` may be NULL. */
 void write_tag (GString *to, int depth, ElementId id, const void *record, const char *foreign);
 /** Appends the attributes alone. */
 void write_attributes (GString *to, ElementId id, const void *record);
+/** Appends an end tag and the line's end. */
+void write_end (GString *to, int depth, ElementId id);
 /** Ends a tag that has nothing in it but this foreign text (may be NULL). */
 void write_tag_end (GString *to, int depth, ElementId id, const char *inside);
 /** Appends what is kept before an inner element and tells what else is kept of it; pointers are NULL where nothing is. */

@@ -31,6 +31,7 @@ any_surface (void)
   made->section = SECTION_CURVED_PLATE;
   made->section_slope = 0.91;
   made->lift_max = 1.13;
+  made->traced = g_strdup ("wing-view");
   made->ribs = g_new0 (NamedPlace, 2);
   made->rib_count = 2;
   made->ribs[0] = (NamedPlace) { g_strdup ("R1"), 26.3 };
@@ -86,6 +87,35 @@ any_lead (void)
 }
 
 static inline Piece *
+any_plan (void)
+{
+  Plan *made = plan_new ("sheet");
+
+  made->file = g_strdup ("plans/sheet.png");
+  made->checksum = g_strdup ("sha256:00");
+  made->width = 3369;
+  made->strength = 61.3;
+  made->image = g_bytes_new ("\x89PNG and more", 13);
+  made->image_type = g_strdup ("image/png");
+  made->has_corners = true;
+  made->corners[0] = (Point) { 101.3, 87.9 };
+  made->corners[2] = (Point) { 3268.1, 2318.7 };
+  made->corners_width = 404.3;
+  made->corners_height = 281.7;
+  made->lengths = g_memdup2 (((const PlanLength[]) { { { 512.3, 701.9 }, { 2126.7, 709.1 }, 205.3 } }), sizeof (PlanLength));
+  made->length_count = 1;
+  made->straight = g_memdup2 (((const PlanStraight[]) { { 1 }, { 2 } }), 2 * sizeof (PlanStraight));
+  made->straight_count = 2;
+  made->places = g_memdup2 (((const Point[]) { { 401.3, 88.7 }, { 1690.1, 96.7 }, { 2900.9, 104.3 } }), 3 * sizeof (Point));
+  made->place_count = 3;
+  made->views = g_new0 (PlanView, 1);
+  made->view_count = 1;
+  made->views[0] = (PlanView) { g_strdup ("wing-view"), VIEW_WING, { 501.3, 701.7 }, { 508.1, 1303.3 }, 109.7, -11.7, VIEW_PORT, true };
+  piece_keep (&made->piece, INNER_VIEW);
+  return &made->piece;
+}
+
+static inline Piece *
 piece_of (PieceKind kind)
 {
   switch (kind)
@@ -98,6 +128,7 @@ piece_of (PieceKind kind)
     case PIECE_MARK:      return &mark_new (30.7)->piece;
     case PIECE_BAY:       return &bay_new ("bay", "F1", "F2")->piece;
     case PIECE_THRUST:    return &thrust_new ()->piece;
+    case PIECE_PLAN:      return any_plan ();
     case PIECE_FOREIGN:   return &foreign_new ("<!-- a word -->")->piece;
     default:              ck_abort_msg ("no such kind"); return NULL;
     }

@@ -80,6 +80,16 @@ static void change_via (Piece *piece)         { ((Lead *) piece)->via[1].y = -4;
 static void change_station (Piece *piece)     { ((Mark *) piece)->station = nextafter (30.7, 31); }
 static void change_bay (Piece *piece)         { ((Bay *) piece)->to_former[1] = '3'; }
 static void change_thrust (Piece *piece)      { ((Thrust *) piece)->down = 2; }
+static void change_strength (Piece *piece)    { ((Plan *) piece)->strength = 61.4; }
+static void change_image_type (Piece *piece)  { ((Plan *) piece)->image_type[6] = 'j'; }
+static void change_corner (Piece *piece)      { ((Plan *) piece)->corners[2].y = 2318.8; }
+static void change_no_corners (Piece *piece)  { ((Plan *) piece)->has_corners = false; }
+static void change_level (Piece *piece)       { ((Plan *) piece)->has_level = true; }
+static void change_length (Piece *piece)      { ((Plan *) piece)->lengths[0].mm = 205.4; }
+static void change_place (Piece *piece)       { ((Plan *) piece)->places[1].x = 1690.2; }
+static void change_view (Piece *piece)        { ((Plan *) piece)->views[0].side = VIEW_STARBOARD; }
+static void change_view_id (Piece *piece)     { ((Plan *) piece)->views[0].id[0] = 'W'; }
+static void change_traced (Piece *piece)      { ((Surface *) piece)->traced[0] = 'W'; }
 static void change_text (Piece *piece)        { ((Foreign *) piece)->text[5] = 'A'; }
 
 static void
@@ -95,6 +105,21 @@ change_side (Piece *piece)
   g_clear_pointer (&((Body *) piece)->side_outline, outline_unref);
 }
 
+static void
+change_image (Piece *piece)
+{
+  g_bytes_unref (((Plan *) piece)->image);
+  ((Plan *) piece)->image = g_bytes_new ("\x89PNG and mere", 13);
+}
+
+/* The same places, otherwise shared out. */
+static void
+change_lines (Piece *piece)
+{
+  ((Plan *) piece)->straight[0].count = 2;
+  ((Plan *) piece)->straight[1].count = 1;
+}
+
 static const struct { PieceKind kind; void (*change) (Piece *piece); } differences[] = {
   { PIECE_SURFACE, change_z }, { PIECE_SURFACE, change_role }, { PIECE_SURFACE, change_thickness }, { PIECE_SURFACE, change_root },
   { PIECE_SURFACE, change_rib }, { PIECE_SURFACE, change_rib_name }, { PIECE_SURFACE, change_control }, { PIECE_SURFACE, change_break },
@@ -102,7 +127,11 @@ static const struct { PieceKind kind; void (*change) (Piece *piece); } differenc
   { PIECE_BODY, change_former }, { PIECE_BODY, change_side }, { PIECE_STRUCTURE, change_of }, { PIECE_STRUCTURE, change_centre },
   { PIECE_PART, change_mass }, { PIECE_PART, change_aboard }, { PIECE_PART, change_rail }, { PIECE_PART, change_no_rail },
   { PIECE_PART, change_name }, { PIECE_PART, change_id }, { PIECE_LEAD, change_via }, { PIECE_MARK, change_station },
-  { PIECE_BAY, change_bay }, { PIECE_THRUST, change_thrust }, { PIECE_FOREIGN, change_text },
+  { PIECE_BAY, change_bay }, { PIECE_THRUST, change_thrust },
+  { PIECE_PLAN, change_strength }, { PIECE_PLAN, change_image }, { PIECE_PLAN, change_image_type }, { PIECE_PLAN, change_corner },
+  { PIECE_PLAN, change_no_corners }, { PIECE_PLAN, change_level }, { PIECE_PLAN, change_length }, { PIECE_PLAN, change_place },
+  { PIECE_PLAN, change_lines }, { PIECE_PLAN, change_view }, { PIECE_PLAN, change_view_id }, { PIECE_SURFACE, change_traced },
+  { PIECE_FOREIGN, change_text },
 };
 
 START_TEST (whatever_differs_in_a_copy_makes_it_another_and_leaves_the_first)

@@ -15,6 +15,7 @@ static const char *const tokens[] = {
   "<", ">", "/>", "\"", "'", "&", "&amp;", "&#0;", "&#x10FFFF;", "&lt;", "<!--", "-->", "<![CDATA[", "]]>", "<?p x?>", "<!DOCTYPE a>",
   " xmlns=\"\"", " xmlns:w=\"u\"", "<w:x/>", "<a:x/>", " id=\"wing\"", " x=\"1e308\"", " x=\"nan\"", "-", "9", "0", ".", "e", "\t", "\r\n",
   "\n", "\xc3\xbc", "\xff", "\xf0\x9f\x9b\xa9", "<note>", "</note>", "<target/>", "<mark station=\"1\"/>", "</aeroplane>", "<start x=\"0\" y=\"0\"/>",
+  "<image>AAAA</image>", "=", "<straight>", "</straight>", "<at x=\"1\" y=\"2\"/>", "<plan>", "</plan>", " traced=\"wing-view\"",
 };
 
 static void

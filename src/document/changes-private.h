@@ -1,0 +1,10 @@
+#pragma once
+#include "document/changes.h"
+
+/* What the files of changes share. */
+
+/** `takes` in the place of `old`; the same aeroplane where they are equal: the caller's history then adds no step. */
+Aeroplane *changed_to (const Aeroplane *self, const Piece *old, Piece *takes);
+/** A copy of the surface or body with all moved that was traced in the move's view; NULL when a place cannot be moved or order is lost.
+ *  The copy is equal to the piece where nothing was. */
+Piece *piece_carried (const Piece *piece, const TracedMove *move);
