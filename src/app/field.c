@@ -205,7 +205,7 @@ field_activated (TrammelField *self)
   field_apply (self);
   if (!self->typing) {
     trammel_field_refresh (self);
-    gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
+    entry_select_all (self->entry);
   }
 }
 
@@ -233,7 +233,7 @@ field_key (TrammelField *self, guint key, guint code, GdkModifierType state)
     return FALSE;
   self->typing = false;
   trammel_field_refresh (self);
-  gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
+  entry_select_all (self->entry);
   return TRUE;
 }
 
@@ -250,6 +250,7 @@ field_entry (TrammelField *self)
   gtk_widget_add_css_class (entry, "figure-entry");
   if (self->spec->kind == FIELD_TEXT) {
     gtk_widget_set_hexpand (entry, TRUE);
+    entry_show_beginning (entry);
   } else {
     gtk_editable_set_width_chars (GTK_EDITABLE (entry), 5);
     gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 6);

@@ -183,8 +183,8 @@ static void
 sheet_keys_say_tool (TrammelSheetCanvas *self)
 {
   const ToolKind *kind = self->tool->kind;
-  /* Translators: the name of a tool that a key has just chosen, and a sentence that says what it does. */
-  g_autofree char *hint = g_strdup_printf (_("%s: %s"), _(kind->name), _(kind->hint));
+  /* Translators: the name of a tool that a key has just chosen, and a sentence that says what it does: two sentences. */
+  g_autofree char *hint = g_strdup_printf (_("%s. %s"), _(kind->name), _(kind->hint));
 
   trammel_sheet_canvas_set_hint (self, hint);
 }

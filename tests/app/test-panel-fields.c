@@ -141,6 +141,41 @@ type_beside (const char *label, const char *text)
   gui_key ("Return");
 }
 
+static GtkEditable *
+name_entry (void)
+{
+  return GTK_EDITABLE (gtk_widget_get_next_sibling (find ("Name")));
+}
+
+static int
+name_is_scrolled_by (void)
+{
+  int offset;
+
+  gui_settle ();
+  g_object_get (gtk_editable_get_delegate (name_entry ()), "scroll-offset", &offset, NULL);
+  return offset;
+}
+
+/* Else its frame cuts the first letter in two. */
+START_TEST (a_long_name_is_seen_from_its_beginning)
+{
+  choose ("battery");
+  gtk_widget_grab_focus (GTK_WIDGET (name_entry ()));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_type ("Battery of two cells that lies beneath the wing, behind the speed controller");
+  ck_assert_int_gt (name_is_scrolled_by (), 0);
+  gui_key ("Return");
+  ck_assert_str_eq (battery ()->name, "Battery of two cells that lies beneath the wing, behind the speed controller");
+  ck_assert_int_eq (name_is_scrolled_by (), 0);
+  gui_key ("Tab");
+  ck_assert_int_eq (name_is_scrolled_by (), 0);
+  gui_key ("<Shift>Tab");
+  ck_assert_int_eq (name_is_scrolled_by (), 0);
+}
+END_TEST
+
 START_TEST (a_mass_stands_with_the_digits_it_was_typed_with)
 {
   choose ("battery");
@@ -266,6 +301,7 @@ main (void)
   tcase_add_test (with, a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the_cursor);
   tcase_add_test (with, a_deviation_without_a_mass_is_refused_and_makes_no_structure);
   tcase_add_test (with, how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back);
+  tcase_add_test (with, a_long_name_is_seen_from_its_beginning);
   tcase_add_test (with, a_mass_stands_with_the_digits_it_was_typed_with);
   tcase_add_test (with, what_is_not_weighed_shows_its_deviation_as_all_deviations_are_shown);
   tcase_add_test (with, what_a_section_does_can_be_typed_and_taken_back);

@@ -157,7 +157,7 @@ START_TEST (a_letter_takes_its_tool_into_the_hand_and_esc_select)
   gui_key (letters[_i].key);
   ck_assert_str_eq (tool (), letters[_i].word);
   if (!g_str_equal (letters[_i].word, "select")) {      /* which was in hand already */
-    g_autofree char *named = g_strconcat (tool_kind_find (letters[_i].word)->name, ": ", NULL);
+    g_autofree char *named = g_strconcat (tool_kind_find (letters[_i].word)->name, ". ", NULL);
 
     ck_assert (g_str_has_prefix (trammel_sheet_canvas_hint (hand_sheet ()), named));
   }
