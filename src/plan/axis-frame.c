@@ -43,3 +43,11 @@ axis_frame_paper (const AxisFrame *frame, Point own)
 {
   return point_add (frame->fore, point_add (point_scale (frame->along, own.x), point_scale (beside (frame->along, frame->side), own.y)));
 }
+
+Point
+axis_carry (const AxisCarry *carry, Point mm)
+{
+  const Point px = mapping_to_px (&carry->from, axis_frame_paper (&carry->frame_from, point_sub (mm, carry->shift_from)));
+
+  return point_add (axis_frame_own (&carry->frame_to, mapping_to_mm (&carry->to, px)), carry->shift_to);
+}

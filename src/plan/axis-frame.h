@@ -26,3 +26,15 @@ CoreStatus axis_frame_on (const Mapping *mapping, ViewAxis axis, double side, Ax
 Point axis_frame_own (const AxisFrame *frame, Point paper);
 /** From own axes to mm on the paper: the inverse, to the last digits. */
 Point axis_frame_paper (const AxisFrame *frame, Point own);
+
+/** How what was traced in a view moves when its picture is made true anew: the same pixels, other millimetres. `shift` is what the
+ *  document adds to own axes, mm, before and after. */
+typedef struct {
+  Mapping from, to;
+  AxisFrame frame_from, frame_to;
+  Point shift_from, shift_to;
+} AxisCarry;
+
+/** Where a place of an outline, mm, goes: back through the old frame and mapping to its pixel, and forth through the new ones. NAN where
+ *  either mapping has none. A straight line stays one unless a lens was undone or comes to be. */
+Point axis_carry (const AxisCarry *carry, Point mm);

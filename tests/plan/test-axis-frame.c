@@ -62,6 +62,36 @@ START_TEST (an_axis_of_one_place_or_none_makes_no_frame)
 }
 END_TEST
 
+/* What was traced in a photograph taken for a scan, put right when its corners are known: traced anew it would lie there. */
+START_TEST (what_was_traced_goes_where_it_would_be_traced_now)
+{
+  const ViewAxis axis = { { 1203.1, 307.9 }, { 907.3, 2003.7 } };
+  AxisCarry carry = { .from = plain, .to = camera (-0.011), .shift_from = { 110.3, 0 }, .shift_to = { 97.1, 2.3 } };
+
+  ck_assert_int_eq (axis_frame_on (&carry.from, axis, 1, &carry.frame_from), CORE_OK);
+  ck_assert_int_eq (axis_frame_on (&carry.to, axis, 1, &carry.frame_to), CORE_OK);
+  for (double x = 400; x < 2900; x += 371.3)
+    {
+      const Point px = { x, 0.5 * x + 203.7 };
+      const Point was = point_add (axis_frame_own (&carry.frame_from, mapping_to_mm (&carry.from, px)), carry.shift_from);
+      const Point is = point_add (axis_frame_own (&carry.frame_to, mapping_to_mm (&carry.to, px)), carry.shift_to);
+
+      assert_place (axis_carry (&carry, was), is, 1e-10, "carried");
+    }
+}
+END_TEST
+
+START_TEST (a_correction_that_changes_nothing_moves_nothing)
+{
+  const ViewAxis axis = { { 1203.1, 307.9 }, { 907.3, 2003.7 } };
+  AxisCarry carry = { .from = camera (-0.011), .to = camera (-0.011) };
+
+  ck_assert_int_eq (axis_frame_on (&carry.from, axis, -1, &carry.frame_from), CORE_OK);
+  carry.frame_to = carry.frame_from;
+  assert_place (axis_carry (&carry, (Point) { 31.7, 88.3 }), (Point) { 31.7, 88.3 }, 1e-10, "as it was");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -71,5 +101,7 @@ main (void)
   tcase_add_test (tests, starboard_is_the_positive_side_where_the_nose_is_at_the_top);
   tcase_add_test (tests, the_frame_goes_back_to_where_it_came_from);
   tcase_add_test (tests, an_axis_of_one_place_or_none_makes_no_frame);
+  tcase_add_test (tests, what_was_traced_goes_where_it_would_be_traced_now);
+  tcase_add_test (tests, a_correction_that_changes_nothing_moves_nothing);
   return run_suite (suite_create ("plan axis frame"), tests);
 }
