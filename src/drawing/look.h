@@ -9,6 +9,7 @@ typedef struct { double red, green, blue, alpha; } Colour;
 typedef struct {
   Colour sheet, graphite, construction, centre_line, band, balance, neutral, warning, selection, part_fill;
   Colour ruler_ground, grid_fine, grid_coarse, dim_text;
+  Colour plan_ink;         /* of a plan beneath the sheet, at full strength */
   bool paper;              /* nothing that only a screen has: selection, nodes, grid */
   double u;                /* 1 on screen, 0.3 on paper */
   double outline_width, selected_width, inner_width, part_width, thin_width, hatch_width, hatch_step;

@@ -1,6 +1,29 @@
 #include "drawing/sheet-draft.h"
 #include <math.h>
 
+static void
+draw_lines (SheetDraft *draft)
+{
+  sheet_draw_shapes (draft);
+  sheet_draw_centre_line (draft);
+  sheet_draw_construction (draft);
+  sheet_draw_leads (draft);
+  sheet_draw_parts (draft);
+  sheet_draw_signs (draft);
+  sheet_draw_dimensions (draft);
+}
+
+/* Everything in the plan's way, once in the sheet's colour and wider: then it stands clear of what is printed. */
+static void
+draw_halos (const SheetDraft *draft)
+{
+  const Look look = sheet_plan_halo_look (draft->look);
+  SheetDraft halo = *draft;
+
+  halo.look = &look;
+  draw_lines (&halo);
+}
+
 void
 draw_sheet (cairo_t *cr, const SheetScene *scene)
 {
@@ -14,17 +37,15 @@ draw_sheet (cairo_t *cr, const SheetScene *scene)
   cairo_clip (cr);
   look_set_source (cr, scene->look->sheet);
   cairo_paint (cr);
+  if (scene->plan)
+    sheet_plan_draw (cr, scene->look, scene->view, scene->plan);
   draft.lettering = lettering_begin (cr, scene->look);
   sheet_take_all (&draft);
   sheet_draw_grid (&draft);
+  if (scene->plan)
+    draw_halos (&draft);
   sheet_draw_datum (&draft);
-  sheet_draw_shapes (&draft);
-  sheet_draw_centre_line (&draft);
-  sheet_draw_construction (&draft);
-  sheet_draw_leads (&draft);
-  sheet_draw_parts (&draft);
-  sheet_draw_signs (&draft);
-  sheet_draw_dimensions (&draft);
+  draw_lines (&draft);
   sheet_draw_words (&draft);
   sheet_draw_nodes (&draft);
   sheet_draw_faults (&draft);

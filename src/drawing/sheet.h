@@ -3,6 +3,7 @@
 #include "document/units.h"
 #include "drawing/look.h"
 #include "drawing/selection.h"
+#include "drawing/sheet-plan.h"
 #include "drawing/view.h"
 #include "figures/figures.h"
 
@@ -25,6 +26,7 @@ typedef struct {
   const Figures *figures;        /* holds the aeroplane */
   const Selection *selection;
   const SheetOverlay *overlay;   /* may be NULL */
+  const SheetPlan *plan;         /* beneath it all; NULL: none */
   bool show_grid, show_names, show_figures;
 } SheetScene;
 
