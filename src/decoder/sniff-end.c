@@ -2,7 +2,6 @@
  * traced and measured all the same, so the frame of the file is walked first. */
 #include "decoder/sniff.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 static unsigned
@@ -150,7 +149,7 @@ static size_t
 bmp_end (const unsigned char *bytes, size_t length)
 {
   enum { HEADERS = 54 };
-  size_t rows, stride;
+  double rows, stride;
 
   if (length < 26)
     return 0;
@@ -160,9 +159,9 @@ bmp_end (const unsigned char *bytes, size_t length)
     return 0;
   if (little_endian (bytes + 30, 4) != 0)
     return length;
-  rows = (size_t) llabs ((int32_t) little_endian (bytes + 22, 4));
-  stride = (little_endian (bytes + 18, 4) * little_endian (bytes + 28, 2) + 31) / 32 * 4;
-  return length - HEADERS >= stride * rows ? length : 0;
+  rows = fabs ((double) (int32_t) little_endian (bytes + 22, 4));
+  stride = 4 * ceil ((double) little_endian (bytes + 18, 4) * (double) little_endian (bytes + 28, 2) / 32);
+  return (double) (length - HEADERS) >= stride * rows ? length : 0;
 }
 
 size_t

@@ -58,6 +58,8 @@ find_values (const Tiff *tiff, size_t directory, size_t entries, size_t tag, siz
 static bool
 pieces_are_within (const Tiff *tiff, const Values *offsets, const Values *counts)
 {
+  if (offsets->count > tiff->length || counts->count > tiff->length)
+    return false;
   if (!is_within (tiff, offsets->at, offsets->count * (size_t) offsets->size)
       || !is_within (tiff, counts->at, counts->count * (size_t) counts->size))
     return false;

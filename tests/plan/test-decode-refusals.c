@@ -6,6 +6,7 @@
 #include <string.h>
 #include <unistd.h>
 #include "support/pictures.h"
+#include "support/random.h"
 #include "support/run-suite.h"
 
 /* The status of the file cut after a part of its bytes. */
@@ -139,6 +140,26 @@ START_TEST (a_hundred_megapixels_come_reduced)
 }
 END_TEST
 
+/* Bytes changed at random, the same in every run. */
+START_TEST (whatever_becomes_of_its_bytes_the_decoder_says_so_itself)
+{
+  Random random = { 20 };
+
+  for (int i = 0; i < 40; i++)
+    {
+      Bytes files[] = { png_drawn (LOOK_PALETTE, 32, 16), jpeg_drawn (3, 6, true, 64, 32), tiff_drawn (16, 3, 32, 16), pdf_drawn (2) };
+      const int which = i % 4;
+
+      for (int changed = 0; changed < 6; changed++)
+        files[which].bytes[random_below (&random, files[which].length)] = (unsigned char) random_below (&random, 256);
+      ck_assert_int_ne (decoding_ends (file_of (files[which])), DECODE_HELPER_DIED);
+      for (int other = 0; other < 4; other++)
+        if (other != which)
+          bytes_free (files[other]);
+    }
+}
+END_TEST
+
 START_TEST (every_status_has_a_sentence_of_its_own_without_a_full_stop)
 {
   for (int status = DECODE_OK; status <= DECODE_STATUS_END; status++)
@@ -169,6 +190,7 @@ main (void)
   tcase_add_test (tests, a_header_that_claims_too_much_is_refused);
   tcase_add_test (tests, what_is_no_file_that_may_be_read_is_told);
   tcase_add_test (tests, a_hundred_megapixels_come_reduced);
+  tcase_add_test (tests, whatever_becomes_of_its_bytes_the_decoder_says_so_itself);
   tcase_add_test (tests, every_status_has_a_sentence_of_its_own_without_a_full_stop);
   return run_suite (suite_create ("plans that cannot be read"), tests);
 }

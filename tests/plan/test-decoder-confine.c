@@ -49,8 +49,8 @@ sockets_are_refused (void)
 {
   int pair[2];
 
-  return refused (socket (AF_INET, SOCK_STREAM, 0)) && refused (socket (AF_UNIX, SOCK_DGRAM, 0)) && refused (socket (AF_NETLINK, SOCK_RAW, 0))
-      && refused (socketpair (AF_UNIX, SOCK_STREAM, 0, pair));
+  return refused (socket (AF_INET, SOCK_STREAM, 0)) && refused (socket (AF_UNIX, SOCK_DGRAM, 0))
+      && refused (socket (AF_NETLINK, SOCK_RAW, 0)) && refused (socketpair (AF_UNIX, SOCK_STREAM, 0, pair));
 }
 
 static bool
@@ -82,7 +82,8 @@ static bool
 others_are_out_of_reach (void)
 {
   return refused (kill (getppid (), 0)) && refused (ptrace (PTRACE_ATTACH, getppid (), NULL, NULL))
-      && refused (syscall (SYS_tgkill, getppid (), getppid (), 0)) && refused (syscall (SYS_process_vm_readv, getppid (), NULL, 0, NULL, 0, 0))
+      && refused (syscall (SYS_tgkill, getppid (), getppid (), 0))
+      && refused (syscall (SYS_process_vm_readv, getppid (), NULL, 0, NULL, 0, 0))
       && refused (syscall (SYS_pidfd_open, getppid (), 0)) && refused (fcntl (STDOUT_FILENO, F_SETOWN, getppid ()));
 }
 
