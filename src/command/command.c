@@ -11,6 +11,7 @@ static const Subcommand subcommands[] = {
   { "report", N_("print every figure, as text or as JSON"), report_command },
   { "export", N_("write the wall sheet, the parts list or the figures to a file"), export_command },
   { "check",  N_("say whether the document and its figures are sound"), check_command },
+  { "trace",  N_("follow the printed line of a plan and print its outline"), trace_command },
 };
 
 static const Subcommand *
@@ -59,8 +60,9 @@ print_help (void)
           _("show the version"), _("Examples:"));
   printf ("  trammel report racer.trammel --units=inch\n"
           "  trammel export racer.trammel --output racer.pdf --paper a3\n"
-          "  trammel check racer.trammel\n\n%s\n",
-          _("The exit status is 0 when all is well, 1 when the document or its figures have a problem,\n"
+          "  trammel check racer.trammel\n"
+          "  trammel trace plan.pdf --through 1200,800 1900,850 2400,1000\n\n%s\n",
+          _("The exit status is 0 when all is well, 1 when the document, its figures or the picture have a problem,\n"
             "2 when the command line is wrong."));
 }
 

@@ -4,7 +4,7 @@
 /** What `trammel` gives back to the shell. */
 typedef enum {
   COMMAND_DONE = 0,
-  COMMAND_PROBLEM = 1,       /* the document or its figures have one, said on standard error as FILE:LINE: message */
+  COMMAND_PROBLEM = 1,       /* the document, its figures or the picture have one, said on standard error as FILE:LINE: message */
   COMMAND_USAGE = 2          /* the command line itself is wrong */
 } CommandStatus;
 

@@ -11,3 +11,4 @@ typedef struct {
 CommandStatus report_command (int argc, char **argv);
 CommandStatus export_command (int argc, char **argv);
 CommandStatus check_command  (int argc, char **argv);
+CommandStatus trace_command  (int argc, char **argv);

@@ -27,7 +27,7 @@ context_for (const Usage *usage, gboolean *help)
     { .long_name = "help", .short_name = 'h', .arg = G_OPTION_ARG_NONE, .arg_data = help, .description = _("show this help") },
     { .long_name = NULL }
   };
-  GOptionContext *context = g_option_context_new (_("FILE"));
+  GOptionContext *context = g_option_context_new (usage->takes_image ? _("IMAGE") : _("FILE"));
 
   g_option_context_set_help_enabled (context, FALSE);
   g_option_context_set_translation_domain (context, GETTEXT_PACKAGE);
@@ -64,9 +64,11 @@ usage_parse (const Usage *usage, int argc, char **argv, const char **file, Comma
       *status = COMMAND_DONE;
     }
   else if (argc < 2)
-    *status = usage_error (usage->word, "%s", _("Name the document: a .trammel file."));
+    *status = usage_error (usage->word, "%s", usage->takes_image ? _("Name the plan, a picture or a PDF, before the options.")
+                                                                 : _("Name the document: a .trammel file."));
   else if (argc > 2)
-    *status = usage_error (usage->word, _("One document at a time: “%s” is one too many."), argv[2]);
+    *status = usage_error (usage->word, usage->takes_image ? _("One plan at a time: “%s” is one too many.")
+                                                           : _("One document at a time: “%s” is one too many."), argv[2]);
   else
     {
       *file = argv[1];

@@ -13,6 +13,7 @@ typedef struct {
   const char *summary;          /* what it does, translated */
   const char *examples;         /* ends its help */
   const GOptionEntry *entries;  /* its options but --help */
+  bool takes_image;             /* FILE is the picture of a plan, not a document */
 } Usage;
 
 /** Reads the options of a subcommand and its one FILE.

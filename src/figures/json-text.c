@@ -91,6 +91,20 @@ json_text_number (JsonText *self, const char *name, double value)
 }
 
 void
+json_text_pair (JsonText *self, const char *name, double first, double second)
+{
+  char room[2][G_ASCII_DTOSTR_BUF_SIZE];
+
+  if (!isfinite (first) || !isfinite (second))
+    {
+      json_text_null (self, name);
+      return;
+    }
+  begin_value (self, name);
+  g_string_append_printf (self->text, "[%s, %s]", digits_of (room[0], first), digits_of (room[1], second));
+}
+
+void
 json_text_string (JsonText *self, const char *name, const char *value)
 {
   if (!value)

@@ -8,8 +8,8 @@
     ! a line of standard error
     @ out.png PNG 1754 x 1240  a file that was written: text as it is (": " before each line), pictures by kind and size
 
-Each runs in a fresh folder with a copy of documents/ and of the examples, without a display. Numbers are rounded to six
-digits that count, since the last ones differ from processor to processor. With --update the expected lines are written
+Each runs in a fresh folder with a copy of documents/, of the examples and a drawn plan bar.png, without a display.
+Numbers are rounded to six digits that count, since the last ones differ from processor to processor. With --update the expected lines are written
 anew from what the program does.
 """
 import os
@@ -21,6 +21,8 @@ import struct
 import subprocess
 import sys
 import tempfile
+
+import drawn_plan
 
 here = pathlib.Path(__file__).resolve().parent
 NUMBER = re.compile(r'-?\d+\.\d+(?:e[+-]?\d+)?|-?\d+e[+-]?\d+')
@@ -74,7 +76,7 @@ def is_sanitizers(line):
     return re.match(r'-{20,}$|Suppressions used:$|\s+count\s+bytes template$|\s+\d+\s+\d+ \S+$', line) is not None
 
 
-def one_case(program, path, update):
+def one_case(program, path, plan, update):
     text = path.read_text(encoding='utf-8').splitlines()
     head = [line for line in text if line.startswith(('#', '$'))]
     expected = [line for line in text if not line.startswith(('#', '$'))]
@@ -82,6 +84,7 @@ def one_case(program, path, update):
     with tempfile.TemporaryDirectory() as folder:
         for document in sorted([*(here / 'documents').iterdir(), *(here / '../../data/examples').glob('*.trammel')]):
             shutil.copy(document, folder)
+        shutil.copy(plan, folder)
         got = run(program, command, folder)
     if update:
         path.write_text('\n'.join(head + got) + '\n', encoding='utf-8')
@@ -96,10 +99,13 @@ def main():
     program, update = str(pathlib.Path(sys.argv[1]).resolve()), '--update' in sys.argv
     cases = sorted(here.glob('*.case'))
     failed = 0
-    for path in cases:
-        complaints = one_case(program, path, update)
-        failed += bool(complaints)
-        print('\n'.join(complaints), end='\n' if complaints else '')
+    with tempfile.TemporaryDirectory() as folder:
+        plan = pathlib.Path(folder, 'bar.png')
+        drawn_plan.write(plan)
+        for path in cases:
+            complaints = one_case(program, path, plan, update)
+            failed += bool(complaints)
+            print('\n'.join(complaints), end='\n' if complaints else '')
     print(f'{100 * (len(cases) - failed) // max(len(cases), 1)}%: Checks: {len(cases)}, Failures: {failed}, Errors: 0')
     sys.exit(1 if failed or not cases else 0)
 

@@ -1,0 +1,130 @@
+#!/usr/bin/env python3
+"""`trammel trace` keeps its contract: what it prints of a plan whose lines are known, as JSON for programs and as text."""
+import json
+import math
+import os
+import pathlib
+import subprocess
+import sys
+import tempfile
+
+import drawn_plan
+
+program = str(pathlib.Path(sys.argv[1]).resolve())
+checks, complaints = 0, []
+
+
+def check(good, complaint):
+    global checks
+    checks += 1
+    if not good:
+        complaints.append(complaint)
+
+
+def near(value, wanted, tolerance, what):
+    check(value is not None and abs(value - wanted) <= tolerance, f'{what}: {value}, wanted {wanted}')
+
+
+def trace(*words, **environment):
+    done = subprocess.run([program, 'trace', plan, *words], capture_output=True, text=True, env={**os.environ, **environment}, timeout=120)
+    check(done.returncode == 0, f'{words}: {done.stderr}')
+    return done.stdout
+
+
+def traced(*words):
+    return json.loads(trace(*words, '--json'))
+
+
+BAR = ['--through', '20,41', '120,38', '219,40']
+WING = ['--through', '21,81', '100,79', '178,82', '179,108', '100,116', '21,119']
+CENTRE_LINE = '--centre-line=20,60,20,140'
+
+
+def a_length_gives_the_scale_and_x_runs_down_from_the_first_place():
+    bar = traced('--known=20,40,220,40=50', *BAR)
+    near(bar['mm_per_px_x'], 0.25, 1e-9, 'a pixel across')
+    near(bar['mm_per_px_y'], 0.25, 1e-9, 'a pixel down')
+    check(bar['segments'][0]['kind'] == 'start' and set(bar['segments'][0]) == {'kind', 'x', 'y'}, f'start: {bar["segments"][0]}')
+    check(all(abs(x + 0.25) < 0.05 for x, y in bar['polyline_mm']), 'the bar lies one pixel above the first place')
+    ends = sorted(y for x, y in bar['polyline_mm'])
+    near(ends[0], 0, 0.2, 'where the first place is named, the bar begins')
+    near(ends[-1], 49.75, 0.2, 'the bar\'s end')
+    check(bar['area_mm2'] is None, 'no area without a centre line')
+
+
+def two_lengths_give_a_scale_each_way():
+    bar = traced('--known=20,40,220,40=50', '--known=20,40,20,100=30', *BAR)
+    near(bar['mm_per_px_x'], 0.25, 1e-9, 'a pixel across')
+    near(bar['mm_per_px_y'], 0.5, 1e-9, 'a pixel down')
+    check(bar['scale_each_way'], 'a scale each way')
+
+
+def corners_give_the_mapping_in_either_sense():
+    one = traced('--corners', '20,80', '180,80', '180,110', '20,110=40x7.5', CENTRE_LINE, *WING)
+    other = traced('--corners', '20,110', '180,110', '180,80', '20,80=40x7.5', CENTRE_LINE, *WING)
+    near(one['mm_per_px_x'], 0.25, 1e-9, 'a pixel across at the rectangle\'s middle')
+    near(one['area_mm2'], other['area_mm2'], 1e-6, 'the other sense')
+    near(one['area_mm2'], 2 * 40 * 8.75, 7, 'the area')
+
+
+def a_half_wing_comes_out_about_its_centre_line():
+    wing = traced('--mm-per-pixel=0.25', CENTRE_LINE, *WING)
+    near(wing['half_area_mm2'], 40 * (10 + 7.5) / 2, 3.5, 'half the area')
+    near(wing['area_mm2'], 2 * wing['half_area_mm2'], 1e-6, 'both halves')
+    near(wing['span_mm'], 80, 0.3, 'the span')
+    near(wing['root_chord_mm'], 10, 0.1, 'the root chord')
+    first, last = wing['segments'][0], wing['segments'][-1]
+    check(first['y'] == 0 and last['y'] == 0, 'both ends are carried to the centre line')
+    near(first['x'], 5, 0.1, 'aft of the centre line\'s forward end')
+    check(all(y > -1e-9 for x, y in wing['polyline_mm']), 'y is positive on the side traced')
+    backward = traced('--mm-per-pixel=0.25', CENTRE_LINE, '--through', *WING[:0:-1])
+    near(backward['segments'][0]['x'], first['x'], 0.02, 'clicked trailing edge first, it is turned round')
+
+
+def a_plan_drawn_the_other_way_up_has_positive_y_too():
+    wing = traced('--mm-per-pixel=0.25', '--centre-line=20,140,20,60', *WING)
+    near(max(y for x, y in wing['polyline_mm']), 40, 0.2, 'positive on the side traced')
+    near(wing['segments'][0]['x'], 5, 0.1, 'aft of the forward end at the bottom')
+
+
+def segments_have_the_document_s_attributes_and_the_polylines_are_dense():
+    wing = traced('--mm-per-pixel=0.25', CENTRE_LINE, *WING)
+    attributes = {'start': {'x', 'y'}, 'line': {'x', 'y'}, 'curve': {'x', 'y', 'x1', 'y1', 'x2', 'y2'},
+                  'arc': {'x', 'y', 'cx', 'cy', 'rx', 'ry'}}
+    for segment in wing['segments']:
+        check(set(segment) == {'kind'} | attributes[segment['kind']], f'attributes: {segment}')
+    check([s['kind'] for s in wing['segments']].count('start') == 1, 'one start')
+    mm, px = wing['polyline_mm'], wing['polyline_px']
+    check(len(mm) == len(px) > 100, 'both polylines have the same places')
+    check(all(math.dist(a, b) <= 0.5 for a, b in zip(mm, mm[1:])), 'at most half a millimetre apart')
+    for (x, y), (across, down) in zip(mm, px):
+        check(math.dist((across, down), (20 + y / 0.25, 60 + x / 0.25)) < 1e-6, f'({x}, {y}) mm is not at ({across}, {down})')
+
+
+def a_pixel_list_may_come_before_other_options_and_in_parts():
+    near(traced(*WING[:4], '--through', *WING[4:], '--mm-per-pixel', '0.25', CENTRE_LINE)['span_mm'], 80, 0.3, 'in two parts')
+
+
+def the_text_tells_what_disagrees_with_a_point_for_its_decimals():
+    text = trace('--known=20,40,220,40=50', '--known=20,42,220,42=54', *BAR, LC_ALL='C.UTF-8')
+    check('explain' in text and text.count('The known 5') == 2 and 'figure or an end is wrong' in text, f'misfit: {text}')
+    check('Pixel\'s width' in text and 'start' in text, f'scale and segments: {text}')
+    check('mm²' not in text, 'no area without a centre line')
+    check('mm²' in trace('--mm-per-pixel=0.25', CENTRE_LINE, *WING, LC_ALL='C.UTF-8'), 'area with one')
+
+
+with tempfile.TemporaryDirectory() as folder:
+    plan = str(pathlib.Path(folder, 'plan.png'))
+    drawn_plan.write(plan)
+    a_length_gives_the_scale_and_x_runs_down_from_the_first_place()
+    two_lengths_give_a_scale_each_way()
+    corners_give_the_mapping_in_either_sense()
+    a_half_wing_comes_out_about_its_centre_line()
+    a_plan_drawn_the_other_way_up_has_positive_y_too()
+    segments_have_the_document_s_attributes_and_the_polylines_are_dense()
+    a_pixel_list_may_come_before_other_options_and_in_parts()
+    the_text_tells_what_disagrees_with_a_point_for_its_decimals()
+for complaint in complaints[:30]:
+    print(complaint)
+print(f'{100 * (checks - len(complaints)) // checks}%: Checks: {checks}, Failures: {len(complaints)}, Errors: 0')
+sys.exit(1 if complaints else 0)
