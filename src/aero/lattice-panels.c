@@ -126,22 +126,22 @@ lattice_load_of_surface (const Mesh *mesh, const MeshSurface *surface, const dou
   return sum;
 }
 
-/* Rolling moment of the lift and the side force on both sides. */
+/* Rolling moment of the lift and the side force on both sides of one surface, over dynamic pressure. */
 static double
-roll_moment (const Lattice *self, const LatticeSurface surfaces[])
+roll_moment (const Lattice *self, const MeshSurface *surface)
 {
   const Mesh *mesh = &self->mesh;
   const double axis_z = mesh->strips[0].inner_z;
   double sum = 0;
 
-  for (size_t s = 0; s < mesh->strip_count; s++)
+  for (size_t s = surface->strip; s < surface->strip + surface->strip_count; s++)
     {
       const MeshStrip *strip = &mesh->strips[s];
       const double y = (strip->inner_y + strip->outer_y) / 2, z = (strip->inner_z + strip->outer_z) / 2 - axis_z;
       const double arm = y * (strip->outer_y - strip->inner_y) + z * (strip->outer_z - strip->inner_z);
 
       for (size_t i = strip->panel; i < strip->panel + strip->panel_count; i++)
-        sum -= 16 * M_PI * self->roll[i] * arm * surfaces[strip->surface].pressure_ratio;
+        sum -= 16 * M_PI * self->roll[i] * arm;
     }
   return sum;
 }
@@ -161,8 +161,8 @@ lattice_solve_panels (Lattice *self, const Question *question, Solution *solutio
       solution->surfaces[i].company = lattice_load_of_surface (mesh, &mesh->surfaces[i], self->company);
       solution->surfaces[i].alone = lattice_load_of_surface (mesh, &mesh->surfaces[i], self->alone);
       solution->surfaces[i].pitching = lattice_load_of_surface (mesh, &mesh->surfaces[i], self->pitching);
+      solution->surfaces[i].roll_moment = question->wants & LATTICE_ROLL ? roll_moment (self, &mesh->surfaces[i]) : NAN;
     }
-  solution->roll_moment = question->wants & LATTICE_ROLL ? roll_moment (self, question->surfaces) : NAN;
   solution->span_efficiency = question->wants & LATTICE_FAR_WAKE ? wake_span_efficiency (mesh, self->alone) : NAN;
   return CORE_OK;
 }

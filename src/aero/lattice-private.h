@@ -8,14 +8,14 @@
 typedef struct { double lift, moment; } Load;
 
 /* One surface at one radian: in company, and by itself; and in company while the aeroplane pitches about x = 0 at one radian
- * in the time that the stream takes for one unit of length. */
-typedef struct { Load company, alone, pitching; } Solved;
+ * in the time that the stream takes for one unit of length. roll_moment is what resists rolling, of its own; NAN unless asked for. */
+typedef struct { Load company, alone, pitching; double roll_moment; } Solved;
 
 /* What one set of panels says of the whole. */
 typedef struct {
   Solved *surfaces;
   size_t room;
-  double roll_moment, span_efficiency;
+  double span_efficiency;
 } Solution;
 
 /* What lattice_solve is asked. */

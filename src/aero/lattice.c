@@ -77,8 +77,8 @@ solution_extrapolate (const Mesh *mesh, LatticeSpacing spacing, Solution *fine, 
       load_extrapolate (&fine->surfaces[i].company, &coarse->surfaces[i].company, part);
       load_extrapolate (&fine->surfaces[i].alone, &coarse->surfaces[i].alone, own);
       load_extrapolate (&fine->surfaces[i].pitching, &coarse->surfaces[i].pitching, part);
+      fine->surfaces[i].roll_moment += part * (fine->surfaces[i].roll_moment - coarse->surfaces[i].roll_moment);
     }
-  fine->roll_moment += part * (fine->roll_moment - coarse->roll_moment);
   fine->span_efficiency += part * (fine->span_efficiency - coarse->span_efficiency);
 }
 
@@ -116,16 +116,18 @@ give_result (const Question *question, const Solution *solution, LatticeResult *
 {
   const bool pitches = question->wants & LATTICE_PITCH;
   Load sum = { 0 }, pitching = { 0 };
+  double rolling = 0;
 
   for (size_t i = 0; i < question->count; i++)
     {
       load_add (&sum, &solution->surfaces[i].company, question->surfaces[i].pressure_ratio);
       load_add (&pitching, &solution->surfaces[i].pitching, question->surfaces[i].pressure_ratio);
+      rolling += solution->surfaces[i].roll_moment * question->surfaces[i].pressure_ratio;
     }
   if (!(sum.lift > 0) || !isfinite (sum.lift) || !isfinite (sum.moment))
     return CORE_SINGULAR;
   *result = (LatticeResult) { .lift_slope = sum.lift / question->reference_area, .neutral_point_x = sum.moment / sum.lift,
-                              .roll_damping = solution->roll_moment / (question->reference_area * question->reference_span),
+                              .roll_damping = rolling / (question->reference_area * question->reference_span),
                               .span_efficiency = solution->span_efficiency,
                               .pitching_lift = pitches ? pitching.lift / question->reference_area : NAN,
                               .pitching_moment = pitches ? pitching.moment / question->reference_area : NAN };
@@ -135,8 +137,13 @@ give_result (const Question *question, const Solution *solution, LatticeResult *
 static LatticeShare
 share_of (const Question *question, const Solved *solved, size_t i, double own_area)
 {
-  LatticeShare share = { .lift_slope = solved->company.lift * question->surfaces[i].pressure_ratio / question->reference_area,
+  const double part = question->surfaces[i].pressure_ratio / question->reference_area;
+  const bool pitches = question->wants & LATTICE_PITCH;
+  LatticeShare share = { .lift_slope = solved->company.lift * part,
                          .centre_x = solved->company.moment / solved->company.lift,
+                         .roll_damping = solved->roll_moment * part / question->reference_span,
+                         .pitching_lift = pitches ? solved->pitching.lift * part : NAN,
+                         .pitching_moment = pitches ? solved->pitching.moment * part : NAN,
                          .alone_lift_slope = NAN, .alone_centre_x = NAN, .downwash_gradient = NAN };
 
   if (question->wants & LATTICE_ALONE)

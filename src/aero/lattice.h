@@ -45,6 +45,7 @@ typedef struct {
   double alone_lift_slope;      /* of the surface by itself, on its own area, per radian (NaN unless asked for) */
   double alone_centre_x;
   double downwash_gradient;     /* dε/dα: 1 - lift in company / lift alone; negative where the flow rises (NaN unless asked for) */
+  double roll_damping, pitching_lift, pitching_moment;      /* its share of the result's (NaN unless asked for) */
 } LatticeShare;
 
 typedef struct {

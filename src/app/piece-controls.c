@@ -78,8 +78,8 @@ section_name (unsigned choice)
 static void
 section_settle (Surface *next)
 {
-  next->section_slope = NAN;
-  next->lift_max = NAN;
+  next->section_slope = next->section_slope_sigma = NAN;
+  next->lift_max = next->lift_max_sigma = NAN;
 }
 
 static const SurfaceChoice role_choice = { N_("What it is"), N_("Change What It Is"), offsetof (Surface, role), ROLE_COUNT, role_name, NULL };

@@ -7,7 +7,7 @@ typedef struct { const FieldSpec *specs; size_t count; } FieldList;
 FieldList surface_shape_fields   (void);
 FieldList surface_rigging_fields (void);
 FieldList surface_tail_fields    (void);     /* arm and volume: what only a surface behind or ahead of the wing has */
-FieldList surface_section_fields (void);     /* of any but a fin; the last is the first wing's greatest lift */
+FieldList surface_section_fields (void);     /* of any but a fin; the last two are the first wing's greatest lift */
 FieldList structure_fields       (void);     /* of the selected surface or body */
 FieldList part_fields            (void);
 FieldList part_size_fields       (void);

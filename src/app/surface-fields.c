@@ -4,6 +4,7 @@
 #include <math.h>
 #include "app/length-limit.h"
 #include "document/changes.h"
+#include "figures/section-figures.h"
 
 static const SurfaceFigures *
 selected_figures (TrammelSession *session)
@@ -120,6 +121,23 @@ surface_rigging_fields (void)
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
 }
 
+/* What is reckoned with while nobody types a deviation. */
+static char *
+usual_remark (double typed, double usual)
+{
+  return isnan (typed) && isfinite (usual) ? g_strdup_printf (_("± %.2f"), usual) : NULL;
+}
+
+static char *
+pressure_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const Surface *surface = trammel_session_selected_surface (session);
+
+  if (surface == NULL || surface->role != ROLE_TAILPLANE)
+    return NULL;
+  return usual_remark (surface->pressure_ratio_sigma, section_figures_pressure_sigma (surface));
+}
+
 FieldList
 surface_tail_fields (void)
 {
@@ -130,7 +148,10 @@ surface_tail_fields (void)
       .explained = EXPLAIN_TAIL_VOLUME, .at = offsetof (SurfaceFigures, volume_coefficient) },
     { .label = N_("Dynamic-pressure ratio"), .kind = FIELD_RATIO, .value = surface_given_pressure_ratio, .change = piece_field_change,
       .optional = true, .step = N_("Change Pressure Ratio"), .at = offsetof (Surface, pressure_ratio), .least = 0.1, .most = 2,
-      .refused = N_("The ratio lies between 0.1 and 2; 0.9 is usual behind a wing.") },
+      .remark = pressure_remark, .refused = N_("The ratio lies between 0.1 and 2; 0.9 is usual behind a wing.") },
+    { .label = N_("Pressure ratio known to ±"), .kind = FIELD_RATIO, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Deviation"), .at = offsetof (Surface, pressure_ratio_sigma), .least = 0, .most = 2, .optional = true,
+      .refused = N_("The deviation of a ratio lies between 0 and 2.") },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
@@ -149,7 +170,7 @@ slope_remark (TrammelSession *session, const FieldSpec *spec)
 {
   const SurfaceFigures *figures = selected_figures (session);
 
-  return figures != NULL ? g_strdup_printf (_("± %.2f"), figures->section_slope_sigma) : NULL;
+  return figures != NULL ? usual_remark (figures->surface->section_slope_sigma, figures->section_slope_sigma) : NULL;
 }
 
 /* Typed, or for the first wing what the stall is reckoned with. */
@@ -171,9 +192,9 @@ lift_remark (TrammelSession *session, const FieldSpec *spec)
   const SurfaceFigures *figures = selected_figures (session);
   const Figures *all = trammel_session_figures (session);
 
-  if (figures == NULL || figures != all->reference || !isfinite (all->flight.lift_max_sigma))
+  if (figures == NULL || figures != all->reference)
     return NULL;
-  return g_strdup_printf (_("± %.2f"), all->flight.lift_max_sigma);
+  return usual_remark (figures->surface->lift_max_sigma, all->flight.lift_max_sigma);
 }
 
 /* In whole hundreds: no more of it is known. */
@@ -201,10 +222,16 @@ surface_section_fields (void)
       .explained = EXPLAIN_SECTION, .optional = true,
       .remark = slope_remark, .step = N_("Change Section's Slope"), .at = offsetof (Surface, section_slope), .least = 0.1, .most = 2,
       .refused = N_("The slope lies between 0.1 and 2 of thin-plate theory's; 0.8 to 1 is usual.") },
+    { .label = N_("Slope known to ±"), .kind = FIELD_RATIO, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Deviation"), .at = offsetof (Surface, section_slope_sigma), .least = 0, .most = 2, .optional = true,
+      .refused = N_("The deviation of a slope lies between 0 and 2.") },
     { .label = N_("Greatest lift coefficient"), .kind = FIELD_RATIO, .value = surface_greatest_lift, .change = piece_field_change,
       .explained = EXPLAIN_GREATEST_LIFT, .optional = true,
       .remark = lift_remark, .step = N_("Change Greatest Lift"), .at = offsetof (Surface, lift_max), .least = 0.1, .most = 5,
       .refused = N_("A greatest lift coefficient lies between 0.1 and 5; 0.6 to 1.2 is usual at this size.") },
+    { .label = N_("Lift known to ±"), .kind = FIELD_RATIO, .value = piece_field_value, .change = piece_field_change,
+      .step = N_("Change Deviation"), .at = offsetof (Surface, lift_max_sigma), .least = 0, .most = 5, .optional = true,
+      .refused = N_("The deviation of a lift coefficient lies between 0 and 5.") },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };

@@ -55,6 +55,84 @@ add_second_moments (MassSum *sum, const MassItem *item)
   sum->x_sigma += mass_item_x_variance (item, sum->x);
 }
 
+/* `part` is one over the mass of all. */
+static MassShares
+shares_of_place (const MassItem *item, double part, double arm)
+{
+  const double by_mass = arm * item->mass_sigma * part, by_place = item->mass * item->x_sigma * part;
+
+  return (MassShares) { by_mass * by_mass, by_place * by_place, 0 };
+}
+
+static double
+relative_deviation (const MassItem *item)
+{
+  return item->mass > 0 ? item->mass_sigma / item->mass : 0;
+}
+
+/* a and b are its distances from the axis. The centre moves too, but the sum about it is least there: to the first order it adds nothing. */
+static MassShares
+shares_of_inertia (const MassItem *item, double relative, double own, double a, double b)
+{
+  const double own_known = 0.1, square = a * a + b * b, place = item->x_sigma * item->x_sigma;
+  const double by_mass = own * relative + square * item->mass_sigma;
+
+  return (MassShares) { by_mass * by_mass, 4 * item->mass * item->mass * place * (square + place), own_known * own * own_known * own };
+}
+
+MassShares
+mass_item_shares (const MassItem *item, const MassSum *centre, MassQuantity quantity)
+{
+  const double x = item->x - centre->x, y = item->y - centre->y, z = item->z - centre->z, relative = relative_deviation (item);
+
+  switch (quantity)
+    {
+    case MASS_X:
+      return shares_of_place (item, 1 / centre->mass, x);
+    case MASS_Y:
+      return shares_of_place (item, 1 / centre->mass, y);
+    case MASS_Z:
+      return shares_of_place (item, 1 / centre->mass, z);
+    case MASS_ROLL:
+      return shares_of_inertia (item, relative, item->own_roll, y, z);
+    case MASS_PITCH:
+      return shares_of_inertia (item, relative, item->own_pitch, x, z);
+    default:
+      return shares_of_inertia (item, relative, item->own_yaw, x, y);
+    }
+}
+
+static double
+variance_of (MassShares shares)
+{
+  return shares.by_mass + shares.by_place + shares.by_shape;
+}
+
+/* As mass_item_shares, but what all share is reckoned once: this follows every moved part. */
+static void
+find_deviations (const MassItem items[], size_t count, MassSum *sum)
+{
+  const double part = 1 / sum->mass;
+  double across = 0, height = 0, roll = 0, pitch = 0, yaw = 0;
+
+  for (size_t i = 0; i < count; i++)
+    {
+      const MassItem *item = &items[i];
+      const double x = item->x - sum->x, y = item->y - sum->y, z = item->z - sum->z, relative = relative_deviation (item);
+
+      across += variance_of (shares_of_place (item, part, y));
+      height += variance_of (shares_of_place (item, part, z));
+      roll += variance_of (shares_of_inertia (item, relative, item->own_roll, y, z));
+      pitch += variance_of (shares_of_inertia (item, relative, item->own_pitch, x, z));
+      yaw += variance_of (shares_of_inertia (item, relative, item->own_yaw, x, y));
+    }
+  sum->y_sigma = sqrt (across);
+  sum->z_sigma = sqrt (height);
+  sum->roll_sigma = sqrt (roll);
+  sum->pitch_sigma = sqrt (pitch);
+  sum->yaw_sigma = sqrt (yaw);
+}
+
 double
 mass_item_x_variance (const MassItem *item, double centre_x)
 {
@@ -83,6 +161,7 @@ mass_sum (const MassItem items[], size_t count, MassSum *sum)
   for (size_t i = 0; i < count; i++)
     add_second_moments (&made, &items[i]);
   made.x_sigma = sqrt (made.x_sigma) / made.mass;
+  find_deviations (items, count, &made);
   *sum = made;
   return CORE_OK;
 }

@@ -37,9 +37,12 @@ static const Attribute of_surface[] = {
   { .name = "washout", .presence = PRESENCE_SHOWN, .offset = offsetof (Surface, washout), .least = -45, .most = 45, .unit = "°" },
   { .name = "thickness", .offset = offsetof (Surface, thickness), .least = 0, .most = 100, .fallback = NAN, .unit = "%" },
   { .name = "pressure-ratio", .offset = offsetof (Surface, pressure_ratio), .least = 0, .most = 2, .fallback = NAN, .unit = "" },
+  { .name = "pressure-ratio-sigma", .offset = offsetof (Surface, pressure_ratio_sigma), .least = 0, .most = 2, .fallback = NAN, .unit = "" },
   { .name = "section", .kind = VALUE_WORD, .offset = offsetof (Surface, section), .words = element_section_words },
   { .name = "section-slope", .offset = offsetof (Surface, section_slope), .least = 0.1, .most = 2, .fallback = NAN, .unit = "" },
+  { .name = "section-slope-sigma", .offset = offsetof (Surface, section_slope_sigma), .least = 0, .most = 2, .fallback = NAN, .unit = "" },
   { .name = "lift-max", .offset = offsetof (Surface, lift_max), .least = 0.1, .most = 5, .fallback = NAN, .unit = "" },
+  { .name = "lift-max-sigma", .offset = offsetof (Surface, lift_max_sigma), .least = 0, .most = 5, .fallback = NAN, .unit = "" },
   { .name = "root", .kind = VALUE_FLAG, .offset = offsetof (Surface, root_open), .words = root_words },
   { .name = "traced", .kind = VALUE_ID, .offset = offsetof (Surface, traced) },
   { .name = NULL }

@@ -68,6 +68,8 @@ typedef struct {
   SectionClass section;
   double section_slope;             /* lift slope of the section over 2π; NAN not given: by its class */
   double lift_max;                  /* greatest lift coefficient of this wing; NAN not given: by its class */
+  double pressure_ratio_sigma, section_slope_sigma, lift_max_sigma;     /* one standard deviation each, of what is given or taken; NAN
+                                                                           not given: as usual for it */
   char *traced;                     /* id of the plan's view that its outline was drawn from; NULL none. May be of none that is there */
   NamedPlace *ribs;       size_t rib_count;
   DihedralBreak *breaks;  size_t break_count;      /* rising stations */

@@ -146,6 +146,7 @@ solve (Aerodynamics *self, Lattice *lattice, const Aeroplane *aeroplane)
   self->solution = neutral_point_solve (lattice, &wanted);
   self->wing_alone = is_wing_alone (self);
   self->tail_volume = tail_volume_of (self->surfaces, self->surface_count, aerodynamics_reference (self), self->wing_area_mm2);
+  self->tail_volume_sigma = tail_volume_sigma_of (self->surfaces, self->surface_count, aerodynamics_reference (self), self->wing_area_mm2);
   aerodynamics_note (self);
 }
 

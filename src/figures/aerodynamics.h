@@ -19,7 +19,7 @@ typedef struct {
   size_t spread_count;
   Spread *spreads;               /* surfaces, then bodies */
   double wing_area_mm2;          /* of all surfaces of role wing that have one; 0 without */
-  double tail_volume;            /* tail_volume_of() */
+  double tail_volume, tail_volume_sigma;     /* tail_volume_of() */
   double nose_x, tail_x;         /* foremost and aftmost place of the bodies, without one of the outlines; NAN without any */
   GPtrArray *notes;
 } Aerodynamics;

@@ -9,9 +9,9 @@ BalanceFigures balance_figures_of (const Aeroplane *aeroplane, const Aerodynamic
                                    const NeutralPointFigures *point);
 
 /** The place of each part with a rail, in the document's order, as many as *count tells; a new array. A part left out is reckoned as
- *  if it came aboard besides the rest. NAN throughout without a target or a balance point. */
-Solution *solutions_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads,
-                        const BalanceFigures *balance, size_t *count);
+ *  if it came aboard besides the rest. NAN throughout without a target or a balance point.
+ *  figures  with masses, neutral point and balance figures filled in */
+Solution *solutions_of (const Figures *figures, const Aerodynamics *aerodynamics, const Loads *loads, size_t *count);
 
 /** Says in notes what margin, marks and rails lack or should be looked at. */
 void balance_figures_note (const Figures *figures, GPtrArray *notes);

@@ -13,7 +13,7 @@ typedef enum { REMEDY_NONE, REMEDY_WEIGH, REMEDY_MEASURE } Remedy;
 static Remedy
 remedy_for (ContributionKind kind)
 {
-  return kind == CONTRIBUTION_MASS ? REMEDY_WEIGH : kind == CONTRIBUTION_PLACE ? REMEDY_MEASURE : REMEDY_NONE;
+  return kind == CONTRIBUTION_MASS ? REMEDY_WEIGH : kind == CONTRIBUTION_PLACE || kind == CONTRIBUTION_OUTLINE ? REMEDY_MEASURE : REMEDY_NONE;
 }
 
 /* A share as a thing in a sentence; where it has a piece, “%s” is a thing itself: "the mass of the battery". */
@@ -27,6 +27,11 @@ static const char *const shares[] = {
   [CONTRIBUTION_REST]      = NC_("owed to", "what no method knows (gaps, thick edges, warped wood)"),
   [CONTRIBUTION_MASS]      = NC_("owed to", "the mass of %s"),
   [CONTRIBUTION_PLACE]     = NC_("owed to", "the place of %s"),
+  [CONTRIBUTION_SHAPE]     = NC_("owed to", "how the mass of %s is spread"),
+  [CONTRIBUTION_LATTICE]   = NC_("owed to", "the panels of the lattice"),
+  [CONTRIBUTION_OUTLINE]   = NC_("owed to", "the outline of %s"),
+  [CONTRIBUTION_GREATEST_LIFT] = NC_("owed to", "the greatest lift coefficient"),
+  [CONTRIBUTION_BALANCE_POINT] = NC_("owed to", "where it balances"),
 };
 
 char *
@@ -93,7 +98,7 @@ contributions_sentence (const Contributions *owed, const Aeroplane *aeroplane)
 
   for (size_t i = 0; i < MIN (owed->count, G_N_ELEMENTS (part)); i++)
     {
-      part[i] = owed->of[i].sigma_mm * owed->of[i].sigma_mm / owed->variance_mm2;
+      part[i] = owed->of[i].sigma * owed->of[i].sigma / owed->variance;
       text[i] = contribution_text (&owed->of[i], aeroplane);
     }
   if (part[0] >= half)

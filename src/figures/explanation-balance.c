@@ -5,6 +5,8 @@
 #include <math.h>
 #include <stdlib.h>
 #include "figures/advice-state.h"
+#include "figures/ballast-deviation.h"
+#include "figures/contribution.h"
 #include "figures/names.h"
 
 static const char *
@@ -101,8 +103,8 @@ add_rail (Reckoning *self, const Solution *solution)
 
   reckoning_length (self, _("Rail, forward end"), part->rail_from);
   reckoning_length (self, _("Rail, aft end"), part->rail_to);
-  reckoning_length (self, _("On the rail in the band, from"), solution->band_from_mm);
-  reckoning_length (self, _("On the rail in the band, to"), solution->band_to_mm);
+  reckoning_length_known (self, _("On the rail in the band, from"), solution->band_from_mm, solution->band_from_sigma_mm);
+  reckoning_length_known (self, _("On the rail in the band, to"), solution->band_to_mm, solution->band_to_sigma_mm);
 }
 
 bool
@@ -139,14 +141,18 @@ reckon_ballast_alone (Reckoning *self)
 
   if (means.solution || !(means.ballast_g > 0))
     return false;
-  const double aim = figures->balance.advised_x_mm;
+  const double aim = figures->balance.advised_x_mm, place = figures->mass.x_mm > aim ? figures->nose_x_mm : figures->tail_x_mm;
+  const BallastCase wanted = { .loads = figures->loads, .count = figures->load_count, .target_x_mm = aim, .ballast_x_mm = place,
+                               .ballast_g = means.ballast_g, .target_owed = &figures->neutral_point.owed };
+  const Contributions owed = ballast_owed (&wanted);
   reckoning_about (self, _("the whole aeroplane"));
   reckoning_by (self, _("all-up mass × (balance point − aim) / (aim − place of the ballast)"));
   reckoning_mass (self, _("All-up mass"), figures->mass.total_g);
   reckoning_length (self, _("Balance point, aft of datum"), figures->mass.x_mm);
   add_aim (self);
-  reckoning_length (self, _("Place of the ballast, aft of datum"), figures->mass.x_mm > aim ? figures->nose_x_mm : figures->tail_x_mm);
-  reckoning_gives_mass (self, means.ballast_g, NAN);
+  reckoning_length (self, _("Place of the ballast, aft of datum"), place);
+  reckoning_gives_mass (self, means.ballast_g, contribution_sigma (&owed));
+  reckoning_owes (self, &owed, NULL);
   return true;
 }
 
@@ -173,6 +179,7 @@ reckon_ballast (Reckoning *self)
     reckoning_length (self, _("Place of the part, aft of datum"), part->x);
   reckoning_length (self, _("Nearer end of the rail"), solution->x_mm < part->rail_from ? part->rail_from : part->rail_to);
   reckoning_length (self, _("Place of the ballast, aft of datum"), solution->ballast_x_mm);
-  reckoning_gives_mass (self, solution->ballast_g, NAN);
+  reckoning_gives_mass (self, solution->ballast_g, solution->ballast_sigma_g);
+  reckoning_owes (self, &solution->ballast_owed, NULL);
   return true;
 }

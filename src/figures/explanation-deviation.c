@@ -9,7 +9,7 @@
 static bool
 reckon_deviation (Reckoning *self, const Contributions *owed, double sigma)
 {
-  double variance = owed->variance_mm2;
+  double variance = owed->variance;
 
   if (!(sigma > 0))
     return false;
@@ -17,10 +17,10 @@ reckon_deviation (Reckoning *self, const Contributions *owed, double sigma)
     {
       g_autofree char *label = contribution_text (&owed->of[i], self->figures->aeroplane);
 
-      reckoning_fine_length (self, label, owed->of[i].sigma_mm);
-      variance -= owed->of[i].sigma_mm * owed->of[i].sigma_mm;
+      reckoning_fine_length (self, label, owed->of[i].sigma);
+      variance -= owed->of[i].sigma * owed->of[i].sigma;
     }
-  if (variance > 1e-9 * owed->variance_mm2)
+  if (variance > 1e-9 * owed->variance)
     reckoning_fine_length (self, _("all smaller ones together"), sqrt (variance));
   reckoning_gives_length (self, sigma, NAN);
   reckoning_owes (self, owed, NULL);

@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/contribution.h"
 #include "figures/loads.h"
 #include "figures/names.h"
 
@@ -92,16 +93,59 @@ reckon_balance_point (Reckoning *self)
   return true;
 }
 
+/* What the deviation of a quantity is made of: every load's mass, place and shape. In m or kg m², for only their proportions are told. */
+static void
+owe_to_loads (Reckoning *self, MassQuantity quantity, double sigma)
+{
+  const Figures *figures = self->figures;
+  const MassFigures *mass = &figures->mass;
+  const MassSum centre = { .mass = mass->total_g * 1e-3, .x = mass->x_mm * 1e-3, .y = mass->y_mm * 1e-3, .z = mass->z_mm * 1e-3 };
+  Contributions owed = { .count = 0 };
+
+  if (!(sigma > 0))
+    return;
+  for (size_t i = 0; i < figures->load_count; i++)
+    {
+      const MassItem item = load_figures_item (&figures->loads[i]);
+      const MassShares shares = mass_item_shares (&item, &centre, quantity);
+
+      contribution_add (&owed, CONTRIBUTION_MASS, figures->loads[i].piece, sqrt (shares.by_mass));
+      contribution_add (&owed, CONTRIBUTION_PLACE, figures->loads[i].piece, sqrt (shares.by_place));
+      contribution_add (&owed, CONTRIBUTION_SHAPE, figures->loads[i].piece, sqrt (shares.by_shape));
+    }
+  reckoning_owes (self, &owed, NULL);
+}
+
 bool
 reckon_balance_across (Reckoning *self)
 {
-  return reckon_centre (self, offsetof (LoadFigures, y_mm), self->figures->mass.y_mm, NAN);
+  const MassFigures *mass = &self->figures->mass;
+
+  if (!reckon_centre (self, offsetof (LoadFigures, y_mm), mass->y_mm, mass->y_sigma_mm))
+    return false;
+  owe_to_loads (self, MASS_Y, mass->y_sigma_mm);
+  return true;
 }
 
 bool
 reckon_balance_height (Reckoning *self)
 {
-  return reckon_centre (self, offsetof (LoadFigures, z_mm), self->figures->mass.z_mm, NAN);
+  const MassFigures *mass = &self->figures->mass;
+
+  if (!reckon_centre (self, offsetof (LoadFigures, z_mm), mass->z_mm, mass->z_sigma_mm))
+    return false;
+  owe_to_loads (self, MASS_Z, mass->z_sigma_mm);
+  return true;
+}
+
+Contributions
+reckoning_mass_owed (const Figures *figures)
+{
+  Contributions owed = { .count = 0 };
+
+  for (size_t i = 0; i < figures->load_count; i++)
+    contribution_add (&owed, CONTRIBUTION_MASS, figures->loads[i].piece, figures->loads[i].mass_sigma_g);
+  return owed;
 }
 
 static void
@@ -131,6 +175,12 @@ reckon_mass (Reckoning *self)
     }
   add_rows (self, rows, add_mass);
   reckoning_gives_mass (self, figures->mass.total_g, figures->mass.total_sigma_g);
+  if (figures->mass.total_sigma_g > 0)
+    {
+      const Contributions owed = reckoning_mass_owed (figures);
+
+      reckoning_owes (self, &owed, NULL);
+    }
   return true;
 }
 
@@ -147,18 +197,16 @@ share_of (const LoadFigures *load, double own_kgm2, double a_mm, double b_mm)
   return own_kgm2 * 1e4 + load->mass_g * (a_mm * a_mm + b_mm * b_mm) * 1e-5;
 }
 
-typedef enum { AXIS_ROLL, AXIS_PITCH, AXIS_YAW } Axis;
-
 static double
-share_about (const LoadFigures *load, const MassFigures *mass, Axis axis)
+share_about (const LoadFigures *load, const MassFigures *mass, MassQuantity axis)
 {
   const double x = load->x_mm - mass->x_mm, y = load->y_mm - mass->y_mm, z = load->z_mm - mass->z_mm;
 
   switch (axis)
     {
-    case AXIS_ROLL:
+    case MASS_ROLL:
       return share_of (load, load->own_roll_kgm2, y, z);
-    case AXIS_PITCH:
+    case MASS_PITCH:
       return share_of (load, load->own_pitch_kgm2, x, z);
     default:
       return share_of (load, load->own_yaw_kgm2, x, y);
@@ -166,7 +214,7 @@ share_about (const LoadFigures *load, const MassFigures *mass, Axis axis)
 }
 
 static bool
-reckon_inertia (Reckoning *self, Axis axis, double inertia_kgm2)
+reckon_inertia (Reckoning *self, MassQuantity axis, double inertia_kgm2, double sigma_kgm2)
 {
   const Figures *figures = self->figures;
   g_autoptr (GArray) rows = g_array_new (FALSE, FALSE, sizeof (Row));
@@ -181,24 +229,25 @@ reckon_inertia (Reckoning *self, Axis axis, double inertia_kgm2)
       g_array_append_val (rows, row);
     }
   add_rows (self, rows, add_inertia);
-  reckoning_gives_number (self, inertia_kgm2 * 1e4, NAN, 2, _("kg cm²"));
+  reckoning_gives_number (self, inertia_kgm2 * 1e4, sigma_kgm2 * 1e4, 2, _("kg cm²"));
+  owe_to_loads (self, axis, sigma_kgm2);
   return true;
 }
 
 bool
 reckon_inertia_roll (Reckoning *self)
 {
-  return reckon_inertia (self, AXIS_ROLL, self->figures->mass.inertia_roll_kgm2);
+  return reckon_inertia (self, MASS_ROLL, self->figures->mass.inertia_roll_kgm2, self->figures->mass.inertia_roll_sigma_kgm2);
 }
 
 bool
 reckon_inertia_pitch (Reckoning *self)
 {
-  return reckon_inertia (self, AXIS_PITCH, self->figures->mass.inertia_pitch_kgm2);
+  return reckon_inertia (self, MASS_PITCH, self->figures->mass.inertia_pitch_kgm2, self->figures->mass.inertia_pitch_sigma_kgm2);
 }
 
 bool
 reckon_inertia_yaw (Reckoning *self)
 {
-  return reckon_inertia (self, AXIS_YAW, self->figures->mass.inertia_yaw_kgm2);
+  return reckon_inertia (self, MASS_YAW, self->figures->mass.inertia_yaw_kgm2, self->figures->mass.inertia_yaw_sigma_kgm2);
 }

@@ -19,7 +19,8 @@ reckon_aeroplane_lift (Reckoning *self)
 
       reckoning_number (self, label, surface->company_lift_per_rad, 2, "");
     }
-  reckoning_gives_number (self, figures->motion.lift_slope_per_rad, NAN, 2, "");
+  reckoning_gives_number (self, figures->motion.lift_slope_per_rad, figures->motion.lift_slope_sigma, 2, "");
+  reckoning_owes (self, &figures->neutral_point.lift_owed, NULL);
   return true;
 }
 
@@ -32,15 +33,30 @@ add_wing (Reckoning *self)
   reckoning_area (self, _("Area of the wing S"), wing->area_mm2);
 }
 
+static void
+add_factors (Reckoning *self)
+{
+  const Figures *figures = self->figures;
+
+  for (size_t i = 0; i < figures->surface_count; i++)
+    {
+      g_autofree char *label = g_strdup_printf (_("κ of “%s”, by its section"), piece_name (&figures->surfaces[i].surface->piece));
+
+      reckoning_number (self, label, figures->surfaces[i].section_factor, 2, "");
+    }
+}
+
 bool
 reckon_roll_damping (Reckoning *self)
 {
-  const double damping = self->figures->motion.roll_damping;
+  const MotionFigures *motion = &self->figures->motion;
 
-  if (!isfinite (damping))
+  if (!isfinite (motion->roll_damping))
     return false;
   add_wing (self);
-  reckoning_gives_number (self, damping, NAN, 2, "");
+  add_factors (self);
+  reckoning_gives_number (self, motion->roll_damping, motion->roll_damping_sigma, 2, "");
+  reckoning_owes (self, &motion->roll_owed, NULL);
   return true;
 }
 
@@ -57,19 +73,22 @@ reckon_pitch_damping (Reckoning *self)
     reckoning_length (self, _("Turning about the neutral point, aft of datum"), figures->neutral_point.x_mm);
   reckoning_length (self, _("Mean chord of the wing (MAC) c"), figures->reference->planform.mac);
   reckoning_area (self, _("Area of the wing S"), figures->reference->area_mm2);
-  reckoning_gives_number (self, figures->motion.pitch_damping, NAN, 1, "");
+  add_factors (self);
+  reckoning_gives_number (self, figures->motion.pitch_damping, figures->motion.pitch_damping_sigma, 1, "");
+  reckoning_owes (self, &figures->motion.pitch_owed, NULL);
   return true;
 }
 
 bool
 reckon_span_efficiency (Reckoning *self)
 {
-  const double efficiency = self->figures->motion.span_efficiency;
+  const MotionFigures *motion = &self->figures->motion;
 
-  if (!isfinite (efficiency))
+  if (!isfinite (motion->span_efficiency))
     return false;
   add_wing (self);
-  reckoning_gives_number (self, efficiency, NAN, 2, "");
+  reckoning_gives_number (self, motion->span_efficiency, motion->span_efficiency_sigma, 2, "");
+  reckoning_owes (self, &motion->span_owed, NULL);
   return true;
 }
 

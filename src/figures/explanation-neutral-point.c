@@ -70,7 +70,8 @@ reckon_lattice (Reckoning *self)
         reckoning_number (self, label, figures->surfaces[i].section_factor, 2, "");
       }
   add_panels (self);
-  reckoning_gives_length (self, figures->neutral_point.lattice_x_mm, NAN);
+  reckoning_gives_length (self, figures->neutral_point.lattice_x_mm, figures->neutral_point.lattice_sigma_mm);
+  reckoning_owes (self, &figures->neutral_point.lattice_owed, NULL);
   return true;
 }
 
@@ -108,7 +109,9 @@ reckon_body_shift (Reckoning *self)
   add_volume (self, _("Moment of the body M′ at unit angle and pressure"), point->body_moment_mm3);
   reckoning_area (self, _("Area of the wing S"), figures->reference->area_mm2);
   reckoning_number (self, _("Lift slope of the aeroplane a, per radian"), figures->motion.lift_slope_per_rad, 2, "");
-  reckoning_gives_length (self, point->body_shift_mm, NAN);
+  const Contributions owed = stability_body_owed (point);
+  reckoning_gives_length (self, point->body_shift_mm, point->body_shift_sigma_mm);
+  reckoning_owes (self, &owed, NULL);
   return true;
 }
 
@@ -138,7 +141,9 @@ reckon_handbook (Reckoning *self)
       add_handbook_surface (self, &figures->surfaces[i]);
   reckoning_length (self, _("Shift by the sections, from the lattice"), point->section_shift_mm);
   reckoning_length (self, _("Shift by the body"), point->body_shift_mm);
-  reckoning_gives_length (self, point->handbook_x_mm, NAN);
+  const Contributions owed = stability_handbook_owed (point);
+  reckoning_gives_length (self, point->handbook_x_mm, point->handbook_sigma_mm);
+  reckoning_owes (self, &owed, NULL);
   return true;
 }
 
@@ -164,7 +169,8 @@ reckon_downwash (Reckoning *self)
   reckoning_area (self, _("Area of the wing S"), figures->reference->area_mm2);
   reckoning_area (self, _("Area of the tailplane Sₜ"), tail->area_mm2);
   reckoning_number (self, _("Pressure ratio q at the tailplane"), surface_pressure_ratio (tail->surface), 2, "");
-  reckoning_gives_number (self, figures->neutral_point.downwash_gradient, NAN, 2, "");
+  reckoning_gives_number (self, figures->neutral_point.downwash_gradient, figures->neutral_point.downwash_gradient_sigma, 2, "");
+  reckoning_owes (self, &figures->neutral_point.downwash_owed, NULL);
   return true;
 }
 

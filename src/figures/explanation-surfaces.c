@@ -4,7 +4,10 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include <stdlib.h>
+#include "figures/contribution.h"
 #include "figures/names.h"
+#include "figures/stability.h"
+#include "figures/surface-figures.h"
 
 /* The surface that it is about, whose name goes into the title; NULL unless it has an area. */
 static const SurfaceFigures *
@@ -97,7 +100,8 @@ reckon_section (Reckoning *self)
   if (!isnan (surface->surface->section_slope))
     {
       reckoning_by (self, _("as typed"));
-      reckoning_from (self, _("As typed; its deviation is common practice, no source."));
+      reckoning_from (self, isnan (surface->surface->section_slope_sigma) ? _("As typed; its deviation is common practice, no source.")
+                                                                          : _("As typed, with its deviation."));
     }
   reckoning_words (self, _("Section"), section_class_name (surface->surface->section));
   if (isfinite (surface->reynolds))
@@ -112,6 +116,7 @@ bool
 reckon_lift_slope (Reckoning *self)
 {
   const SurfaceFigures *surface = surface_of (self);
+  Contributions owed = { .count = 0 };
 
   if (!surface || !isfinite (surface->lift_slope_per_rad))
     return false;
@@ -120,7 +125,10 @@ reckon_lift_slope (Reckoning *self)
   reckoning_number (self, _("κ, what the section leaves of it"), surface->section_factor, 2, "");
   reckoning_number (self, _("Aspect ratio"), surface->planform.aspect_ratio, 2, "");
   reckoning_number (self, _("Section's slope over 2π"), surface->section_slope, 2, "");
-  reckoning_gives_number (self, surface->lift_slope_per_rad, NAN, 2, "");
+  reckoning_gives_number (self, surface->lift_slope_per_rad, surface->lift_slope_sigma, 2, "");
+  contribution_add (&owed, CONTRIBUTION_SECTION, &surface->surface->piece, surface->section_factor_sigma / surface->section_factor);
+  contribution_add (&owed, CONTRIBUTION_LATTICE, NULL, stability_lattice_lift);
+  reckoning_owes (self, &owed, NULL);
   return true;
 }
 
@@ -141,6 +149,7 @@ bool
 reckon_tail_volume (Reckoning *self)
 {
   const SurfaceFigures *surface = surface_of (self);
+  Contributions owed = { .count = 0 };
 
   if (!surface || !isfinite (surface->volume_coefficient))
     return false;
@@ -154,7 +163,10 @@ reckon_tail_volume (Reckoning *self)
     reckoning_length (self, _("Span of the wing"), wing->span);
   else
     reckoning_length (self, _("Mean chord of the wing (MAC)"), wing->mac);
-  reckoning_gives_number (self, surface->volume_coefficient, NAN, 3, "");
+  reckoning_gives_number (self, surface->volume_coefficient, surface->volume_sigma, 3, "");
+  contribution_add (&owed, CONTRIBUTION_OUTLINE, &surface->surface->piece, surface_volume_by_its_own);
+  contribution_add (&owed, CONTRIBUTION_OUTLINE, &self->figures->reference->surface->piece, surface_volume_by_the_wing);
+  reckoning_owes (self, &owed, NULL);
   return true;
 }
 

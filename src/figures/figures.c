@@ -5,6 +5,7 @@
 #include "figures/balance-figures.h"
 #include "figures/flight-figures.h"
 #include "figures/loads.h"
+#include "figures/motion-figures.h"
 #include "figures/notes.h"
 #include "figures/stability.h"
 
@@ -42,6 +43,7 @@ copy_aerodynamics (Figures *self, const Aerodynamics *made)
   self->reference = made->reference < 0 ? NULL : &self->surfaces[made->reference];
   self->wing_area_mm2 = made->wing_area_mm2;
   self->tail_volume = made->tail_volume;
+  self->tail_volume_sigma = made->tail_volume_sigma;
   self->nose_x_mm = made->nose_x;
   self->tail_x_mm = made->tail_x;
   self->control_count = made->control_count;
@@ -85,11 +87,10 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   copy_aerodynamics (self, &cache->aerodynamics);
   copy_loads (self, &cache->loads);
   self->flight = flight_figures_of (&cache->aerodynamics, &cache->loads);
-  self->neutral_point = stability_of (&cache->aerodynamics, aeroplane, self->surfaces, self->flight.stall_speed_m_s);
-  self->motion = motion_figures_of (&cache->aerodynamics, &self->neutral_point,
-                                    isnan (self->mass.x_mm) ? self->neutral_point.x_mm : self->mass.x_mm);
+  self->neutral_point = stability_of (&cache->aerodynamics, aeroplane, self->surfaces, &self->flight);
+  self->motion = motion_figures_of (&cache->aerodynamics, self->surfaces, &self->neutral_point, &self->mass);
   self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->neutral_point);
-  self->solutions = solutions_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->balance, &self->solution_count);
+  self->solutions = solutions_of (self, &cache->aerodynamics, &cache->loads, &self->solution_count);
   stability_note (self, self->notes);
   balance_figures_note (self, self->notes);
   flight_figures_note (self, self->notes);

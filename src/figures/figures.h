@@ -23,14 +23,15 @@ typedef struct {
   Planform planform;
   double quarter_mac_x_mm;
   double lift_slope_per_rad;    /* of the surface alone on its own area, with its section's slope; NAN for a fin */
-  double section_factor;        /* what its section leaves of a thin plate's lift; NAN without a solve */
+  double lift_slope_sigma;
+  double section_factor, section_factor_sigma;     /* what its section leaves of a thin plate's lift; NAN without a solve */
   double company_lift_per_rad;  /* among the others, on the reference's area, section and pressure ratio counted; NAN likewise */
   double company_lift_x_mm;     /* where that acts */
   double downwash_gradient;     /* at this surface; negative where the flow rises */
-  double reynolds;              /* of its MAC at the stalling speed; NAN without one */
+  double reynolds, reynolds_sigma;      /* of its MAC at the stalling speed; NAN without one */
   double section_slope, section_slope_sigma;   /* the section's lift slope over 2π and its deviation: given, or by its class */
   double tail_arm_mm;           /* quarter MAC of the reference wing to its own, signed; NAN for the reference */
-  double volume_coefficient;
+  double volume_coefficient, volume_sigma;
   double area_mm2;              /* = planform.area */
 } SurfaceFigures;
 
@@ -44,18 +45,24 @@ typedef enum {
   CONTRIBUTION_METHODS,         /* lattice and handbook do not agree */
   CONTRIBUTION_REST,            /* what no method here knows */
   CONTRIBUTION_MASS, CONTRIBUTION_PLACE,       /* of a part or structure */
+  CONTRIBUTION_SHAPE,           /* how the mass of a part or structure lies about its own middle */
+  CONTRIBUTION_LATTICE,         /* how near the lattice's panels come to their own limit */
+  CONTRIBUTION_OUTLINE,         /* how well a surface is traced */
+  CONTRIBUTION_GREATEST_LIFT,
+  CONTRIBUTION_BALANCE_POINT,   /* where it lies, of what turns about it */
 } ContributionKind;
 
-/** One share: what it alone would move the point by, one standard deviation, mm. */
-typedef struct { ContributionKind kind; const Piece *piece; double sigma_mm; } Contribution;
+/** One share: what it alone would move the figure by, one standard deviation, in the figure's unit (mm of a point). */
+typedef struct { ContributionKind kind; const Piece *piece; double sigma; } Contribution;
 enum { CONTRIBUTIONS_KEPT = 8 };
 /** The greatest shares of one deviation, falling; the variance is of all of them. */
-typedef struct { Contribution of[CONTRIBUTIONS_KEPT]; size_t count; double variance_mm2; } Contributions;
+typedef struct { Contribution of[CONTRIBUTIONS_KEPT]; size_t count; double variance; } Contributions;
 
 /** One thing aboard that weighs something: where its middle is, with deviations, and its inertia about that. */
 typedef struct {
   const Piece *piece;
-  double mass_g, mass_sigma_g, x_mm, y_mm, z_mm, x_sigma_mm;      /* x_sigma 0 where it is not known */
+  double mass_g, mass_sigma_g, x_mm, y_mm, z_mm, x_sigma_mm;      /* x_sigma 0 where it is not known;
+                                                                             across and in height it is taken as well */
   double own_roll_kgm2, own_pitch_kgm2, own_yaw_kgm2;
 } LoadFigures;
 
@@ -64,6 +71,7 @@ typedef struct {
   double inertia_roll_kgm2, inertia_pitch_kgm2, inertia_yaw_kgm2;
   double total_sigma_g;         /* one standard deviation of the total */
   Contributions owed;           /* what x_sigma_mm is made of */
+  double y_sigma_mm, z_sigma_mm, inertia_roll_sigma_kgm2, inertia_pitch_sigma_kgm2, inertia_yaw_sigma_kgm2;
 } MassFigures;
 
 typedef struct {
@@ -80,6 +88,9 @@ typedef struct {
   double nose_flow;             /* cross flow at the foremost point over that of free flow */
   double sigma_mm;
   Contributions owed;           /* what sigma_mm is made of */
+  double lattice_sigma_mm, handbook_sigma_mm, body_shift_sigma_mm, downwash_gradient_sigma, lift_slope_sigma;
+  double body_own_sigma_mm;     /* of body_shift_sigma_mm what is not the lift slope's */
+  Contributions lattice_owed, downwash_owed, lift_owed;        /* what these are made of */
   bool wing_alone;              /* the aeroplane has no second horizontal surface and is not tailless */
   CoreStatus status;            /* CORE_OK when there is a neutral point, else what stood in the way; CORE_NO_AREA when it is withheld */
   const Surface *at_fault[2];   /* the surface that stood in the way, or the two together; NULL where none can be named */
@@ -103,18 +114,21 @@ typedef struct {
   double ballast_g, ballast_x_mm;
   double band_from_mm, band_to_mm;
   double x_sigma_mm;            /* one standard deviation of x_mm, by the masses and the neutral point */
+  double band_from_sigma_mm, band_to_sigma_mm;      /* likewise; 0 where the rail ends before the limit does */
+  double ballast_sigma_g;       /* 0 where none is needed */
+  Contributions ballast_owed;   /* what it is made of */
 } Solution;
 
 typedef struct {
   double wing_loading_g_dm2, cube_loading_kg_m3, stall_speed_m_s, pitch_speed_m_s, reynolds_mac;
   double lift_max;              /* the greatest lift coefficient that the stall is reckoned with */
-  double lift_max_sigma, wing_loading_sigma_g_dm2, stall_speed_sigma_m_s;
+  double lift_max_sigma, wing_loading_sigma_g_dm2, stall_speed_sigma_m_s, cube_loading_sigma_kg_m3, reynolds_mac_sigma;
 } FlightFigures;
 
 /** How a wing carries its lift: at a station the section's lift coefficient over the wing's own, untwisted. */
 typedef struct { double station_mm, lift_ratio; } SpanLoading;
 
-/** How the lattice says it answers to being turned, and how it carries its lift; thin plates. */
+/** How the lattice says it answers to being turned, the sections counted, and how it carries its lift. */
 typedef struct {
   double lift_slope_per_rad;    /* of the aeroplane on the reference area, the sections' slopes counted */
   double roll_damping;          /* dC_l / d(p b / 2V), of all horizontal surfaces */
@@ -123,6 +137,8 @@ typedef struct {
   double first_stall_station_mm;/* where the reference wing's section carries the greatest lift coefficient, flat; NAN without */
   double first_stall_ratio;     /* that coefficient over the wing's own */
   GArray *loading;              /* of SpanLoading, the reference wing's, root to tip; NULL without a neutral point */
+  double lift_slope_sigma, roll_damping_sigma, pitch_damping_sigma, span_efficiency_sigma;
+  Contributions roll_owed, pitch_owed, span_owed;       /* what these are made of; the lift slope's is the neutral point's lift_owed */
 } MotionFigures;
 
 typedef struct {
@@ -146,6 +162,7 @@ typedef struct Figures {
   MotionFigures motion;
   ControlFigures *controls;  size_t control_count;
   double wing_area_mm2;         /* of all surfaces of role wing */
+  double tail_volume_sigma;
   double tail_volume;           /* of all tailplanes on all wings' area and the reference's MAC; NAN without, or with a foreplane */
   double nose_x_mm, tail_x_mm;  /* foremost and aftmost place of the bodies, without one of the outlines: where ballast goes */
   const Piece *weigh_first[2];  /* parts or structures to which the balance point's deviation owes most; NULL without */

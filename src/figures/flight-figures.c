@@ -14,9 +14,13 @@ static const double given_lift_sigma = 0.05;
 static Spreading
 greatest_lift_at (const Surface *wing, double reynolds)
 {
-  if (!isnan (wing->lift_max))
-    return (Spreading) { wing->lift_max, given_lift_sigma };
-  return section_greatest_lift (wing->section, reynolds);
+  Spreading lift = { wing->lift_max, given_lift_sigma };
+
+  if (isnan (wing->lift_max))
+    lift = section_greatest_lift (wing->section, reynolds);
+  if (!isnan (wing->lift_max_sigma))
+    lift.sigma = wing->lift_max_sigma;
+  return lift;
 }
 
 /* Speed, Reynolds number and lift hang on each other; each round takes the difference to a fifth or less, since speed goes with
@@ -40,7 +44,7 @@ find_stall (FlightFigures *made, double mass, double area, const SurfaceFigures 
   made->lift_max_sigma = lift.sigma;
 }
 
-/* To the first order: speed goes with the root of mass over lift. */
+/* To the first order: speed goes with the root of mass over lift. Areas are taken as drawn. */
 static void
 find_deviations (FlightFigures *made, const MassFigures *mass)
 {
@@ -48,12 +52,14 @@ find_deviations (FlightFigures *made, const MassFigures *mass)
 
   made->wing_loading_sigma_g_dm2 = made->wing_loading_g_dm2 * of_mass;
   made->stall_speed_sigma_m_s = made->stall_speed_m_s * hypot (of_mass, of_lift) / 2;
+  made->cube_loading_sigma_kg_m3 = made->cube_loading_kg_m3 * of_mass;
+  made->reynolds_mac_sigma = made->reynolds_mac * hypot (of_mass, of_lift) / 2;
 }
 
 FlightFigures
 flight_figures_of (const Aerodynamics *aerodynamics, const Loads *loads)
 {
-  FlightFigures made = { NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN };
+  FlightFigures made = { NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN };
   const SurfaceFigures *reference = aerodynamics_reference (aerodynamics);
   const double grams = loads->figures.total_g;
 

@@ -20,6 +20,14 @@ structure_mass_deviation (const Structure *structure)
 }
 
 MassItem
+load_figures_item (const LoadFigures *load)
+{
+  return (MassItem) { .mass = load->mass_g * kilogram, .mass_sigma = load->mass_sigma_g * kilogram, .x_sigma = load->x_sigma_mm * metre,
+                      .x = load->x_mm * metre, .y = load->y_mm * metre, .z = load->z_mm * metre, .own_roll = load->own_roll_kgm2,
+                      .own_pitch = load->own_pitch_kgm2, .own_yaw = load->own_yaw_kgm2 };
+}
+
+MassItem
 load_of_part (const Part *part)
 {
   const double x_sigma = isnan (part->x_sigma) ? part_class_place_sigma (part->class_name) : part->x_sigma;

@@ -103,12 +103,22 @@ strip_unknown_deviations (MassItem items[], size_t count)
 }
 
 static void
+take_deviations (MassFigures *figures, const MassSum *sum)
+{
+  figures->y_sigma_mm = sum->y_sigma * 1e3;
+  figures->z_sigma_mm = sum->z_sigma * 1e3;
+  figures->inertia_roll_sigma_kgm2 = sum->roll_sigma;
+  figures->inertia_pitch_sigma_kgm2 = sum->pitch_sigma;
+  figures->inertia_yaw_sigma_kgm2 = sum->yaw_sigma;
+}
+
+static void
 add_up (Loads *self)
 {
   const bool known = strip_unknown_deviations (self->items, self->count);
   const double total = self->figures.total_g;
 
-  self->figures = (MassFigures) { total, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, { .count = 0 } };
+  self->figures = (MassFigures) { total, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, { .count = 0 }, NAN, NAN, NAN, NAN, NAN };
   if (self->status == CORE_OK)
     self->status = mass_sum (self->items, self->count, &self->sum);
   if (self->status != CORE_OK)
@@ -117,8 +127,11 @@ add_up (Loads *self)
     .total_g = total, .x_mm = self->sum.x * 1e3, .y_mm = self->sum.y * 1e3, .z_mm = self->sum.z * 1e3,
     .x_sigma_mm = known ? self->sum.x_sigma * 1e3 : NAN,
     .inertia_roll_kgm2 = self->sum.roll, .inertia_pitch_kgm2 = self->sum.pitch, .inertia_yaw_kgm2 = self->sum.yaw,
+    .y_sigma_mm = NAN, .z_sigma_mm = NAN, .inertia_roll_sigma_kgm2 = NAN, .inertia_pitch_sigma_kgm2 = NAN, .inertia_yaw_sigma_kgm2 = NAN,
   };
   share_deviations (self);
+  if (known)
+    take_deviations (&self->figures, &self->sum);
   if (!known)
     notes_add (self->notes, NOTE_NOTE, NULL, _("Without a wing the deviation of a structure's place is not known, nor is that of "
                                                "the balance point."));

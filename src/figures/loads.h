@@ -28,6 +28,9 @@ double part_mass_deviation      (const Part *part);
 /** One standard deviation of a structure's mass, in grams: as stated, else 18 % of it (common practice, no source). */
 double structure_mass_deviation (const Structure *structure);
 
+/** A load of the figures as a mass again. */
+MassItem load_figures_item (const LoadFigures *load);
+
 /** A part as a mass: a box at its place, deviations as stated or typical of its class. */
 MassItem load_of_part (const Part *part);
 

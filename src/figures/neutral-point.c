@@ -103,7 +103,8 @@ fill_shares (NeutralPointSolution *made, const NeutralPointCase *wanted, const C
   for (size_t i = 0; i < company->count; i++)
     made->shares[i] = (LiftShare) { .surface = (size_t) (company->figures[i] - wanted->surfaces), .lift = company->shares[i].lift_slope,
                                     .centre_x = company->shares[i].centre_x, .own_slope = company->shares[i].alone_lift_slope,
-                                    .downwash_gradient = company->shares[i].downwash_gradient };
+                                    .downwash_gradient = company->shares[i].downwash_gradient, .roll_damping = company->shares[i].roll_damping,
+                                    .pitching_lift = company->shares[i].pitching_lift, .pitching_moment = company->shares[i].pitching_moment };
 }
 
 static GArray *

@@ -10,6 +10,7 @@ typedef struct {
   double centre_x;              /* where it acts, mm */
   double own_slope;             /* alone, on its own area */
   double downwash_gradient;
+  double roll_damping, pitching_lift, pitching_moment;      /* as of LatticeShare; mm, mm² */
 } LiftShare;
 
 /** What one solve of an aeroplane's surfaces and bodies gave: all that outlines and rigging decide. */

@@ -148,9 +148,9 @@ static const ReckoningWords words[EXPLAIN_COUNT] = {
   [EXPLAIN_AEROPLANE_LIFT] = {
     N_("Lift slope of the aeroplane, per radian"), N_("Σ κL of all surfaces, on the area of the first wing"), lattice, thin },
   [EXPLAIN_ROLL_DAMPING] = {
-    N_("Damping in roll"), N_("dC_l / d(p b / 2V), C_l = moment / (½ ρ V² S b)"), lattice, thin },
+    N_("Damping in roll"), N_("Σ κ dC_l / d(p b / 2V), C_l = moment / (½ ρ V² S b)"), lattice, thin },
   [EXPLAIN_PITCH_DAMPING] = {
-    N_("Damping in pitch"), N_("dC_m / d(q c / 2V), C_m = moment / (½ ρ V² S c)"),
+    N_("Damping in pitch"), N_("Σ κ dC_m / d(q c / 2V), C_m = moment / (½ ρ V² S c)"),
     N_("Vortex lattice; definition after Etkin and Reid, Dynamics of Flight, 3rd ed., section 5.4."),
     N_("It is that of steady turning: what the downwash's delay adds is not in it. Thin surfaces at small angles.") },
   [EXPLAIN_SPAN_EFFICIENCY] = {

@@ -6,6 +6,29 @@
 #include "figures/contribution.h"
 #include "figures/contribution-sentence.h"
 
+char *
+reckoning_deviating (char *figure, char *sigma, char *nothing, char *plain)
+{
+  char *text;
+
+  if (g_str_equal (sigma, "–") || g_str_equal (sigma, nothing))
+    text = g_strdup (plain);
+  else
+    /* TRANSLATORS: a figure with one standard deviation: "151 ± 4 mm" */
+    text = g_strdup_printf (_("%s ± %s"), figure, sigma);
+  g_free (figure);
+  g_free (sigma);
+  g_free (nothing);
+  g_free (plain);
+  return text;
+}
+
+static char *
+length_text (Units units, double mm, double sigma)
+{
+  return reckoning_deviating (units_length_figure (units, mm), units_length (units, sigma), units_length (units, 0), units_length (units, mm));
+}
+
 void
 reckoning_pair (Reckoning *self, const char *label, char *takes, double value, double second)
 {
@@ -35,6 +58,13 @@ reckoning_length (Reckoning *self, const char *label, double mm)
 {
   if (isfinite (mm))
     reckoning_pair (self, label, units_length (self->units, mm), mm, NAN);
+}
+
+void
+reckoning_length_known (Reckoning *self, const char *label, double mm, double sigma)
+{
+  if (isfinite (mm))
+    reckoning_pair (self, label, length_text (self->units, mm, sigma), mm, NAN);
 }
 
 void
@@ -83,30 +113,10 @@ reckoning_gives (Reckoning *self, char *takes, double value)
   self->made->value = value;
 }
 
-char *
-reckoning_deviating (char *figure, char *sigma, char *nothing, char *plain)
-{
-  char *text;
-
-  if (g_str_equal (sigma, "–") || g_str_equal (sigma, nothing))
-    text = g_strdup (plain);
-  else
-    /* TRANSLATORS: a figure with one standard deviation: "151 ± 4 mm" */
-    text = g_strdup_printf (_("%s ± %s"), figure, sigma);
-  g_free (figure);
-  g_free (sigma);
-  g_free (nothing);
-  g_free (plain);
-  return text;
-}
-
 void
 reckoning_gives_length (Reckoning *self, double mm, double sigma)
 {
-  char *text = reckoning_deviating (units_length_figure (self->units, mm), units_length (self->units, sigma), units_length (self->units, 0),
-                                    units_length (self->units, mm));
-
-  reckoning_gives (self, text, mm);
+  reckoning_gives (self, length_text (self->units, mm, sigma), mm);
 }
 
 void

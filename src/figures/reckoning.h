@@ -15,6 +15,8 @@ typedef bool (*Reckon) (Reckoning *self);
 
 /* One more input. Labels and words are lent. A number that is not finite adds nothing. */
 void reckoning_length  (Reckoning *self, const char *label, double mm);           /* mm, shown in the person's unit */
+/** The same with one deviation; NAN or too small to be shown: without. */
+void reckoning_length_known (Reckoning *self, const char *label, double mm, double sigma);
 /** mm, shown with a decimal (an inch with three), for what is less than a deviation. */
 void reckoning_fine_length (Reckoning *self, const char *label, double mm);
 void reckoning_mass    (Reckoning *self, const char *label, double grams);        /* grams, shown in the person's unit */
@@ -35,6 +37,8 @@ void reckoning_gives        (Reckoning *self, char *takes, double value);
 /** A figure and its deviation as one text: "151 ± 4 mm", where the deviation bears the unit for both. `plain` instead where the deviation
  *  is not known or reads as `nothing`. All four are taken. */
 char *reckoning_deviating (char *figure, char *sigma, char *nothing, char *plain);
+/** What the deviation of the all-up mass is made of, grams. */
+Contributions reckoning_mass_owed (const Figures *figures);
 /** The sentence on what the deviation is owed to: to one list or two. */
 void reckoning_owes (Reckoning *self, const Contributions *owed, const Contributions *more);
 void reckoning_by   (Reckoning *self, const char *formula);      /* another formula than the usual one; lent */

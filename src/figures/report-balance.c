@@ -88,6 +88,26 @@ report_balance (const Figures *figures, Units units)
   return table;
 }
 
+/* "± 9 g; and more". Takes the deviation; `more` may be NULL. */
+static char *
+deviation_remark (char *takes, const char *more)
+{
+  g_autofree char *deviation = takes;
+
+  if (!deviation_is_told (deviation))
+    return g_strdup (more);
+  return more ? g_strdup_printf (_("± %s; %s"), deviation, more) : g_strdup_printf (_("± %s"), deviation);
+}
+
+/* "± 1.27 kg cm²", behind a figure whose unit stands behind both. Takes the deviation. */
+static char *
+unit_remark (char *takes, const char *unit)
+{
+  g_autofree char *deviation = takes;
+
+  return deviation_is_told (deviation) ? g_strdup_printf (_("± %s %s"), deviation, unit) : g_strdup (unit);
+}
+
 /* "−1 to −3 mm": bounds, not a figure. */
 static char *
 propeller_shift (const NeutralPointFigures *point, Units units)
@@ -103,32 +123,31 @@ report_neutral_point (const Figures *figures, Units units)
 {
   TextTable table = text_table_new (LABEL_VALUE_REMARK, REMARK_LEFT);
   const NeutralPointFigures *point = &figures->neutral_point;
+  const bool drawn = aeroplane_count (figures->aeroplane, PIECE_BODY) > 0;
 
   add (&table, _("Neutral point, aft of the datum"), units_length (units, point->x_mm),
        place_remark (point->sigma_mm, point->percent_mac, units));
   if (!isfinite (point->x_mm))
     return table;
-  add (&table, _("by the vortex lattice, without body"), units_length (units, point->lattice_x_mm), NULL);
+  add (&table, _("by the vortex lattice, without body"), units_length (units, point->lattice_x_mm),
+       deviation_remark (units_length (units, point->lattice_sigma_mm), NULL));
   if (point->section_shift_mm != 0)
     add (&table, _("of it the sections' shift"), units_length (units, point->section_shift_mm), g_strdup (_("by class and Reynolds number")));
   add (&table, _("the body's shift"), units_length (units, point->body_shift_mm),
-       g_strdup (aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by Multhopp's strips") : _("no body is drawn")));
+       deviation_remark (units_length (units, point->body_shift_sigma_mm), drawn ? _("by Multhopp's strips") : _("no body is drawn")));
   if (point->propeller_to_mm != 0)
     add (&table, _("the propeller's shift"), propeller_shift (point, units), g_strdup (_("not counted; held in the deviation")));
-  add (&table, aeroplane_count (figures->aeroplane, PIECE_BODY) ? _("by handbook formulas, with body") : _("by handbook formulas"), units_length (units, point->handbook_x_mm), NULL);
-  add (&table, _("Downwash gradient at the tailplane"), units_number (point->downwash_gradient, 2), g_strdup (_("by the lattice")));
+  add (&table, drawn ? _("by handbook formulas, with body") : _("by handbook formulas"), units_length (units, point->handbook_x_mm),
+       deviation_remark (units_length (units, point->handbook_sigma_mm), NULL));
+  add (&table, _("Downwash gradient at the tailplane"), units_number (point->downwash_gradient, 2),
+       deviation_remark (units_number (point->downwash_gradient_sigma, 2), _("by the lattice")));
   return table;
 }
 
-/* "± 9 g; and more". Takes the deviation; `more` may be NULL. */
-static char *
-deviation_remark (char *takes, const char *more)
+static void
+add_inertia (TextTable *table, const char *label, double kgm2, double sigma_kgm2)
 {
-  g_autofree char *deviation = takes;
-
-  if (g_str_equal (deviation, "–"))
-    return g_strdup (more);
-  return more ? g_strdup_printf (_("± %s; %s"), deviation, more) : g_strdup_printf (_("± %s"), deviation);
+  add (table, label, units_number (kgm2 * 1e4, 2), unit_remark (units_number (sigma_kgm2 * 1e4, 2), _("kg cm²")));
 }
 
 TextTable
@@ -140,11 +159,13 @@ report_mass (const Figures *figures, Units units)
   if (!(mass->total_g > 0))
     return table;
   add (&table, _("All-up mass"), units_mass (units, mass->total_g), deviation_remark (units_mass_deviation (units, mass->total_sigma_g), NULL));
-  add (&table, _("Balance point, to starboard"), units_length (units, mass->y_mm), NULL);
-  add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm), NULL);
-  add (&table, _("Moment of inertia in roll"), units_number (mass->inertia_roll_kgm2 * 1e4, 2), g_strdup (_("kg cm²")));
-  add (&table, _("Moment of inertia in pitch"), units_number (mass->inertia_pitch_kgm2 * 1e4, 2), g_strdup (_("kg cm²")));
-  add (&table, _("Moment of inertia in yaw"), units_number (mass->inertia_yaw_kgm2 * 1e4, 2), g_strdup (_("kg cm²")));
+  add (&table, _("Balance point, to starboard"), units_length (units, mass->y_mm),
+       deviation_remark (units_length (units, mass->y_sigma_mm), NULL));
+  add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm),
+       deviation_remark (units_length (units, mass->z_sigma_mm), NULL));
+  add_inertia (&table, _("Moment of inertia in roll"), mass->inertia_roll_kgm2, mass->inertia_roll_sigma_kgm2);
+  add_inertia (&table, _("Moment of inertia in pitch"), mass->inertia_pitch_kgm2, mass->inertia_pitch_sigma_kgm2);
+  add_inertia (&table, _("Moment of inertia in yaw"), mass->inertia_yaw_kgm2, mass->inertia_yaw_sigma_kgm2);
   return table;
 }
 
@@ -159,12 +180,14 @@ report_flight (const Figures *figures, Units units)
     return table;
   add (&table, _("Wing loading"), units_loading (units, flight->wing_loading_g_dm2),
        deviation_remark (units_loading (units, flight->wing_loading_sigma_g_dm2), _("on the area of all wings")));
-  add (&table, _("Cubic loading"), units_number (flight->cube_loading_kg_m3, 1), g_strdup (_("kg/m³")));
+  add (&table, _("Cubic loading"), units_number (flight->cube_loading_kg_m3, 1),
+       unit_remark (units_number (flight->cube_loading_sigma_kg_m3, 1), _("kg/m³")));
   add (&table, _("Stalling speed"), units_speed (units, flight->stall_speed_m_s),
        deviation_remark (units_speed (units, flight->stall_speed_sigma_m_s), NULL));
   add (&table, _("Greatest lift coefficient"), units_number (flight->lift_max, 2),
        deviation_remark (units_number (flight->lift_max_sigma, 2), isnan (wing->lift_max) ? _("by the section's class") : _("as given")));
-  add (&table, _("Reynolds number there"), units_number (round (flight->reynolds_mac / 1000) * 1000, 0), g_strdup (_("of the mean chord")));
+  add (&table, _("Reynolds number there"), units_number (round (flight->reynolds_mac / 1000) * 1000, 0),
+       deviation_remark (units_number (round (flight->reynolds_mac_sigma / 1000) * 1000, 0), _("of the mean chord")));
   add (&table, _("Pitch speed"), units_speed (units, flight->pitch_speed_m_s), NULL);
   return table;
 }
@@ -188,10 +211,14 @@ report_motion (const Figures *figures, Units units)
 
   if (!isfinite (motion->lift_slope_per_rad))
     return table;
-  add (&table, _("Lift slope of the aeroplane"), units_number (motion->lift_slope_per_rad, 2), g_strdup (_("per radian, on the reference area")));
-  add (&table, _("Damping in roll"), units_number (motion->roll_damping, 2), g_strdup (_("per unit of p b / 2V, thin plates")));
-  add (&table, _("Damping in pitch"), units_number (motion->pitch_damping, 1), g_strdup (_("per unit of q c / 2V, thin plates")));
-  add (&table, _("Span efficiency of the wing"), units_number (motion->span_efficiency, 2), g_strdup (_("without the friction's share")));
+  add (&table, _("Lift slope of the aeroplane"), units_number (motion->lift_slope_per_rad, 2),
+       deviation_remark (units_number (motion->lift_slope_sigma, 2), _("per radian, on the reference area")));
+  add (&table, _("Damping in roll"), units_number (motion->roll_damping, 2),
+       deviation_remark (units_number (motion->roll_damping_sigma, 2), _("per unit of p b / 2V")));
+  add (&table, _("Damping in pitch"), units_number (motion->pitch_damping, 1),
+       deviation_remark (units_number (motion->pitch_damping_sigma, 1), _("per unit of q c / 2V")));
+  add (&table, _("Span efficiency of the wing"), units_number (motion->span_efficiency, 2),
+       deviation_remark (units_number (motion->span_efficiency_sigma, 2), _("without the friction's share")));
   add_first_stall (&table, motion, units);
   return table;
 }

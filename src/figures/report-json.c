@@ -27,6 +27,9 @@ write_surface (JsonText *json, const SurfaceFigures *surface)
   json_text_number (json, "reynolds", surface->reynolds);
   json_text_number (json, "section_slope_ratio", surface->section_slope);
   json_text_number (json, "section_slope_sigma", surface->section_slope_sigma);
+  json_text_number (json, "lift_slope_sigma_per_rad", surface->lift_slope_sigma);
+  json_text_number (json, "volume_sigma", surface->volume_sigma);
+  json_text_number (json, "reynolds_sigma", surface->reynolds_sigma);
   json_text_close_object (json);
 }
 
@@ -66,7 +69,7 @@ write_owed (JsonText *json, const Contributions *owed)
       json_text_open_object (json, NULL);
       json_text_string (json, "what", contribution_word (owed->of[i].kind));
       json_text_string (json, "of", owed->of[i].piece ? owed->of[i].piece->id : NULL);
-      json_text_number (json, "sigma_mm", owed->of[i].sigma_mm);
+      json_text_number (json, "sigma_mm", owed->of[i].sigma);
       json_text_close_object (json);
     }
   json_text_close_array (json);
@@ -86,6 +89,11 @@ write_mass (JsonText *json, const MassFigures *mass)
   json_text_number (json, "inertia_yaw_kgm2", mass->inertia_yaw_kgm2);
   json_text_number (json, "total_sigma_g", mass->total_sigma_g);
   write_owed (json, &mass->owed);
+  json_text_number (json, "y_sigma_mm", mass->y_sigma_mm);
+  json_text_number (json, "z_sigma_mm", mass->z_sigma_mm);
+  json_text_number (json, "inertia_roll_sigma_kgm2", mass->inertia_roll_sigma_kgm2);
+  json_text_number (json, "inertia_pitch_sigma_kgm2", mass->inertia_pitch_sigma_kgm2);
+  json_text_number (json, "inertia_yaw_sigma_kgm2", mass->inertia_yaw_sigma_kgm2);
   json_text_close_object (json);
 }
 
@@ -105,6 +113,10 @@ write_neutral_point (JsonText *json, const NeutralPointFigures *point)
   json_text_number (json, "propeller_from_mm", point->propeller_from_mm);
   json_text_number (json, "propeller_to_mm", point->propeller_to_mm);
   write_owed (json, &point->owed);
+  json_text_number (json, "lattice_sigma_mm", point->lattice_sigma_mm);
+  json_text_number (json, "handbook_sigma_mm", point->handbook_sigma_mm);
+  json_text_number (json, "body_shift_sigma_mm", point->body_shift_sigma_mm);
+  json_text_number (json, "downwash_gradient_sigma", point->downwash_gradient_sigma);
   json_text_close_object (json);
 }
 
@@ -185,6 +197,9 @@ write_solution (JsonText *json, const Solution *solution)
   json_text_number (json, "band_from_mm", solution->band_from_mm);
   json_text_number (json, "band_to_mm", solution->band_to_mm);
   json_text_number (json, "x_sigma_mm", solution->x_sigma_mm);
+  json_text_number (json, "band_from_sigma_mm", solution->band_from_sigma_mm);
+  json_text_number (json, "band_to_sigma_mm", solution->band_to_sigma_mm);
+  json_text_number (json, "ballast_sigma_g", solution->ballast_sigma_g);
   json_text_close_object (json);
 }
 
@@ -210,6 +225,8 @@ write_flight (JsonText *json, const FlightFigures *flight)
   json_text_number (json, "lift_max_sigma", flight->lift_max_sigma);
   json_text_number (json, "wing_loading_sigma_g_dm2", flight->wing_loading_sigma_g_dm2);
   json_text_number (json, "stall_speed_sigma_m_s", flight->stall_speed_sigma_m_s);
+  json_text_number (json, "cube_loading_sigma_kg_m3", flight->cube_loading_sigma_kg_m3);
+  json_text_number (json, "reynolds_mac_sigma", flight->reynolds_mac_sigma);
   json_text_close_object (json);
 }
 
@@ -238,6 +255,10 @@ write_motion (JsonText *json, const MotionFigures *motion)
   json_text_number (json, "first_stall_station_mm", motion->first_stall_station_mm);
   json_text_number (json, "first_stall_ratio", motion->first_stall_ratio);
   write_loading (json, motion->loading);
+  json_text_number (json, "lift_slope_sigma_per_rad", motion->lift_slope_sigma);
+  json_text_number (json, "roll_damping_sigma", motion->roll_damping_sigma);
+  json_text_number (json, "pitch_damping_sigma", motion->pitch_damping_sigma);
+  json_text_number (json, "span_efficiency_sigma", motion->span_efficiency_sigma);
   json_text_close_object (json);
 }
 

@@ -26,20 +26,45 @@ static char *cell_mac     (const SurfaceFigures *s, Units u) { return units_leng
 static char *cell_station (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac_station); }
 static char *cell_edge    (const SurfaceFigures *s, Units u) { return units_length (u, s->planform.mac_leading_edge_x); }
 static char *cell_quarter (const SurfaceFigures *s, Units u) { return units_length (u, s->quarter_mac_x_mm); }
-static char *cell_slope   (const SurfaceFigures *s, Units u) { return units_number (s->lift_slope_per_rad, 2); }
+
+/* "4.46 ± 0.35"; takes both. */
+static char *
+deviating (char *figure, char *deviation)
+{
+  g_autofree char *of = figure, *sigma = deviation;
+
+  return deviation_is_told (sigma) ? g_strdup_printf (_("%s ± %s"), of, sigma) : g_strdup (of);
+}
+
+static char *
+cell_slope (const SurfaceFigures *surface, Units units)
+{
+  return deviating (units_number (surface->lift_slope_per_rad, 2), units_number (surface->lift_slope_sigma, 2));
+}
+
 /* In whole hundreds: no more of it is known. */
-static char *cell_reynolds (const SurfaceFigures *s, Units u) { return units_number (round (s->reynolds / 100) * 100, 0); }
+static char *
+cell_reynolds (const SurfaceFigures *surface, Units units)
+{
+  return deviating (units_number (round (surface->reynolds / 100) * 100, 0), units_number (round (surface->reynolds_sigma / 100) * 100, 0));
+}
+
 static char *cell_section (const SurfaceFigures *s, Units u) { return g_strdup (section_class_name (s->surface->section)); }
 static char *
 cell_section_slope (const SurfaceFigures *surface, Units units)
 {
-  g_autofree char *slope = units_number (surface->section_slope, 2), *sigma = units_number (surface->section_slope_sigma, 2);
-
-  return surface_is_horizontal (surface->surface) ? g_strdup_printf (_("%s ± %s"), slope, sigma) : g_strdup ("–");
+  if (!surface_is_horizontal (surface->surface))
+    return g_strdup ("–");
+  return deviating (units_number (surface->section_slope, 2), units_number (surface->section_slope_sigma, 2));
 }
 
 static char *cell_arm     (const SurfaceFigures *s, Units u) { return units_length (u, s->tail_arm_mm); }
-static char *cell_volume  (const SurfaceFigures *s, Units u) { return units_number (s->volume_coefficient, 3); }
+
+static char *
+cell_volume (const SurfaceFigures *surface, Units units)
+{
+  return deviating (units_number (surface->volume_coefficient, 3), units_number (surface->volume_sigma, 3));
+}
 
 static const struct { const char *label; SurfaceCell cell; } surface_rows[] = {
   { N_("Role"), cell_role },
@@ -173,10 +198,19 @@ reach_text (const Solution *solution, Units units)
   if (solution->reachable)
     return g_strdup (_("reached"));
   const bool nose = solution->ballast_x_mm < solution->part->rail_from;
-  g_autofree char *ballast = units_mass (units, solution->ballast_g);
+  g_autofree char *ballast = mass_with_deviation (solution->ballast_g, solution->ballast_sigma_g, units);
   if (isnan (solution->ballast_g))
     return g_strdup (_("beyond the rail"));
   return g_strdup_printf (nose ? _("beyond; %s at the nose") : _("beyond; %s at the tail"), ballast);
+}
+
+/* "103 ± 41 mm" */
+static char *
+place_text (const Solution *solution, Units units)
+{
+  if (isnan (solution->x_sigma_mm))
+    return units_length (units, solution->x_mm);
+  return deviating (units_length_figure (units, solution->x_mm), units_length (units, solution->x_sigma_mm));
 }
 
 static char *
@@ -187,6 +221,21 @@ range_text (double from_mm, double to_mm, Units units)
   if (isnan (from_mm))
     return g_strdup ("–");
   return g_strdup_printf (_("%s to %s"), from, to);
+}
+
+/* "88 ± 41 to 134 mm": an end that is the rail's own has no deviation. */
+static char *
+band_text (const Solution *solution, Units units)
+{
+  const double from_sigma = solution->band_from_sigma_mm, to_sigma = solution->band_to_sigma_mm;
+  g_autofree char *from = units_length_figure (units, solution->band_from_mm), *to = units_length_figure (units, solution->band_to_mm);
+  g_autofree char *least = from_sigma > 0 ? deviating (g_steal_pointer (&from), units_length_figure (units, from_sigma)) : g_steal_pointer (&from);
+  g_autofree char *most = to_sigma > 0 ? deviating (g_steal_pointer (&to), units_length (units, to_sigma))
+                                       : units_length (units, solution->band_to_mm);
+
+  if (isnan (solution->band_from_mm))
+    return g_strdup ("–");
+  return g_strdup_printf (_("%s to %s"), least, most);
 }
 
 TextTable
@@ -203,8 +252,8 @@ report_solutions (const Figures *figures, Units units)
 
       text_table_cell (&table, g_strdup (piece_name (&solution->part->piece)));
       text_table_cell (&table, units_length (units, solution->part->x));
-      text_table_cell (&table, units_length (units, solution->x_mm));
-      text_table_cell (&table, range_text (solution->band_from_mm, solution->band_to_mm, units));
+      text_table_cell (&table, place_text (solution, units));
+      text_table_cell (&table, band_text (solution, units));
       text_table_cell (&table, range_text (solution->part->rail_from, solution->part->rail_to, units));
       text_table_cell (&table, reach_text (solution, units));
     }

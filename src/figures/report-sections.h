@@ -1,7 +1,15 @@
 #pragma once
+#include <string.h>
 #include "document/units.h"
 #include "figures/figures.h"
 #include "figures/text-table.h"
+
+/** Whether a deviation so printed tells anything: not "–", and not "0.00", which would claim too much. */
+static inline bool
+deviation_is_told (const char *text)
+{
+  return strpbrk (text, "123456789") != NULL;
+}
 
 /* The sections of the report for people, each a table, the caller's until it is printed; empty where there is nothing to say. A figure
  * that cannot be had is "–". */

@@ -2,6 +2,8 @@
 
 #include <math.h>
 #include "balance/slide.h"
+#include "figures/ballast-deviation.h"
+#include "figures/contribution.h"
 
 static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
 
@@ -32,10 +34,42 @@ place_deviation (const SlideCase *wanted, const SurfaceFigures *reference, const
   return balance->static_margin_sigma_percent / 100 * reference->planform.mac * wanted->total_mass / wanted->part_mass;
 }
 
-static Solution
-solution_for (const Part *part, const Aerodynamics *aerodynamics, const Loads *loads, const BalanceFigures *balance)
+/* An end of the band that is the rail's own is known. */
+static void
+fill_band (Solution *made, const SlideCase *wanted, const SlideAnswer *answer)
 {
-  Solution made = { part, NAN, false, NAN, NAN, NAN, NAN, NAN };
+  made->band_from_mm = answer->band_from / metre;
+  made->band_to_mm = answer->band_to / metre;
+  if (isnan (answer->band_from))
+    return;
+  made->band_from_sigma_mm = answer->band_from > wanted->rail_from ? made->x_sigma_mm : 0;
+  made->band_to_sigma_mm = answer->band_to < wanted->rail_to ? made->x_sigma_mm : 0;
+}
+
+static void
+fill_ballast (Solution *made, const Figures *figures, const SlideAnswer *answer)
+{
+  const Part *part = made->part;
+
+  made->ballast_g = answer->ballast / kilogram;
+  made->ballast_x_mm = answer->ballast_x / metre;
+  made->ballast_sigma_g = isnan (answer->ballast) ? NAN : 0;
+  if (!(made->ballast_g > 0))
+    return;
+  const BallastCase wanted = { .loads = figures->loads, .count = figures->load_count, .part = part,
+                               .part_x_mm = made->x_mm < part->rail_from ? part->rail_from : part->rail_to,
+                               .target_x_mm = figures->balance.advised_x_mm, .ballast_x_mm = made->ballast_x_mm,
+                               .ballast_g = made->ballast_g, .target_owed = &figures->neutral_point.owed };
+  made->ballast_owed = ballast_owed (&wanted);
+  made->ballast_sigma_g = contribution_sigma (&made->ballast_owed);
+}
+
+static Solution
+solution_for (const Part *part, const Figures *figures, const Aerodynamics *aerodynamics, const Loads *loads)
+{
+  const BalanceFigures *balance = &figures->balance;
+  Solution made = { .part = part, .x_mm = NAN, .ballast_g = NAN, .ballast_x_mm = NAN, .band_from_mm = NAN, .band_to_mm = NAN, .x_sigma_mm = NAN,
+                    .band_from_sigma_mm = NAN, .band_to_sigma_mm = NAN, .ballast_sigma_g = NAN };
   SlideCase wanted;
   SlideAnswer answer;
 
@@ -44,16 +78,18 @@ solution_for (const Part *part, const Aerodynamics *aerodynamics, const Loads *l
   wanted = case_of (part, aerodynamics, loads, balance);
   if (slide_solve (&wanted, &answer) != CORE_OK && isnan (answer.x))
     return made;
-  return (Solution) { .part = part, .x_mm = answer.x / metre, .reachable = answer.reachable,
-                      .ballast_g = answer.ballast / kilogram, .ballast_x_mm = answer.ballast_x / metre,
-                      .band_from_mm = answer.band_from / metre, .band_to_mm = answer.band_to / metre,
-                      .x_sigma_mm = place_deviation (&wanted, aerodynamics_reference (aerodynamics), balance) };
+  made.x_mm = answer.x / metre;
+  made.reachable = answer.reachable;
+  made.x_sigma_mm = place_deviation (&wanted, aerodynamics_reference (aerodynamics), balance);
+  fill_band (&made, &wanted, &answer);
+  fill_ballast (&made, figures, &answer);
+  return made;
 }
 
 Solution *
-solutions_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, const Loads *loads, const BalanceFigures *balance,
-              size_t *count)
+solutions_of (const Figures *figures, const Aerodynamics *aerodynamics, const Loads *loads, size_t *count)
 {
+  const Aeroplane *aeroplane = figures->aeroplane;
   const size_t all = aeroplane_piece_count (aeroplane);
   Solution *made = g_new (Solution, aeroplane_count (aeroplane, PIECE_PART));
   size_t met = 0;
@@ -64,7 +100,7 @@ solutions_of (const Aeroplane *aeroplane, const Aerodynamics *aerodynamics, cons
       const Part *part = (const Part *) piece;
 
       if (piece->kind == PIECE_PART && part->has_rail)
-        made[met++] = solution_for (part, aerodynamics, loads, balance);
+        made[met++] = solution_for (part, figures, aerodynamics, loads);
     }
   *count = met;
   return made;

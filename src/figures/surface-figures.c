@@ -7,6 +7,7 @@
 #include "document/units.h"
 #include "figures/names.h"
 #include "figures/notes.h"
+#include "figures/outline-tolerance.h"
 
 PlanformSides
 surface_sides (const Surface *surface)
@@ -21,7 +22,8 @@ surface_figures_alone (const Surface *surface)
 {
   const Planform none = { NAN, NAN, NAN, NAN, NAN, NAN, NAN };
   SurfaceFigures made = { .surface = surface, .planform = none, .quarter_mac_x_mm = NAN, .lift_slope_per_rad = NAN,
-                          .section_factor = NAN, .company_lift_per_rad = NAN, .company_lift_x_mm = NAN, .downwash_gradient = NAN,
+                          .lift_slope_sigma = NAN, .section_factor = NAN, .section_factor_sigma = NAN, .volume_sigma = NAN,
+                          .company_lift_per_rad = NAN, .company_lift_x_mm = NAN, .downwash_gradient = NAN,
                           .tail_arm_mm = NAN, .volume_coefficient = NAN, .area_mm2 = NAN };
   CoreStatus measured;
 
@@ -45,6 +47,7 @@ surface_figures_refer (SurfaceFigures *figures, const SurfaceFigures *reference)
 
   figures->tail_arm_mm = figures->quarter_mac_x_mm - reference->quarter_mac_x_mm;
   figures->volume_coefficient = handbook_tail_volume (figures->area_mm2, figures->tail_arm_mm, wing->area, length);
+  figures->volume_sigma = fabs (figures->volume_coefficient) * hypot (surface_volume_by_its_own, surface_volume_by_the_wing) * outline_tolerance;
 }
 
 double

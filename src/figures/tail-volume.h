@@ -9,3 +9,6 @@ static const double tail_volume_wanted = 0.30;
  *  biplane too. NAN without a tailplane that has an area, or with a foreplane, for which no band holds.
  *  wing_area  of all surfaces of role wing, mm² */
 double tail_volume_of (const SurfaceFigures surfaces[], size_t count, const SurfaceFigures *reference, double wing_area);
+
+/** One standard deviation of it by how well outlines are traced; several wings as if they were one. NAN likewise. */
+double tail_volume_sigma_of (const SurfaceFigures surfaces[], size_t count, const SurfaceFigures *reference, double wing_area);

@@ -157,11 +157,35 @@ START_TEST (no_more_stations_are_written_than_there_is_room_for)
 }
 END_TEST
 
+/* What a section takes from a surface's damping it can only take from its own share. */
+START_TEST (the_surfaces_shares_of_a_damping_make_the_whole)
+{
+  Outline *wing = wing_trapezium ((Trapezium) { 500, 0, 120, 20, 80 }), *tail = wing_trapezium ((Trapezium) { 180, 400, 70, 410, 50 });
+  const LatticeSurface surfaces[2] = { { .outline = wing, .pressure_ratio = 1 }, { .outline = tail, .z = 20, .pressure_ratio = 0.9 } };
+  const Planform planform = planform_of (wing);
+  Lattice *lattice = lattice_new ();
+  LatticeShare shares[2];
+  LatticeResult result;
+
+  ck_assert_int_eq (lattice_solve (lattice, surfaces, 2, lattice_default_options (), LATTICE_PITCH | LATTICE_ROLL, planform.area, planform.span,
+                                   shares, &result), CORE_OK);
+  ck_assert_double_eq_tol (shares[0].roll_damping + shares[1].roll_damping, result.roll_damping, 1e-12);
+  ck_assert_double_eq_tol (shares[0].pitching_lift + shares[1].pitching_lift, result.pitching_lift, 1e-9 * fabs (result.pitching_lift));
+  ck_assert_double_eq_tol (shares[0].pitching_moment + shares[1].pitching_moment, result.pitching_moment, 1e-9 * fabs (result.pitching_moment));
+  ck_assert_double_lt (shares[0].roll_damping, shares[1].roll_damping);
+  ck_assert_double_lt (shares[1].roll_damping, 0);
+  lattice_free (lattice);
+  outline_unref (wing);
+  outline_unref (tail);
+}
+END_TEST
+
 int
 main (void)
 {
   TCase *tests = tcase_create ("lattice motion");
 
+  tcase_add_test (tests, the_surfaces_shares_of_a_damping_make_the_whole);
   tcase_add_test (tests, a_long_wings_damping_in_pitch_is_the_aerofoils);
   tcase_add_test (tests, a_tails_damping_in_pitch_is_the_handbooks);
   tcase_add_test (tests, damping_in_pitch_does_not_depend_on_the_datum);

@@ -30,7 +30,11 @@ any_surface (void)
   made->dihedral = 4.1;
   made->section = SECTION_CURVED_PLATE;
   made->section_slope = 0.91;
+  made->section_slope_sigma = 0.021;
   made->lift_max = 1.13;
+  made->lift_max_sigma = 0.044;
+  made->pressure_ratio = 0.87;
+  made->pressure_ratio_sigma = 0.017;
   made->traced = g_strdup ("wing-view");
   made->ribs = g_new0 (NamedPlace, 2);
   made->rib_count = 2;

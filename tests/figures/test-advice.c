@@ -357,7 +357,7 @@ START_TEST (where_little_is_known_advice_solution_and_report_name_one_place)
   const double advised = figures->neutral_point.x_mm - margin / 100 * figures->reference->planform.mac;
   const Solution *solution = figures_solution (figures, "battery");
   const AdviceMeans means = advice_means_of (figures);
-  g_autofree char *report = report_text (figures, metric), *place = units_length (metric, solution->x_mm);
+  g_autofree char *report = report_text (figures, metric), *place = units_length_figure (metric, solution->x_mm);
   g_autoptr (Aeroplane) moved = change_part_place (aeroplane, "battery", advice_place_x_mm (solution), solution->part->y, solution->part->z);
   g_autoptr (Figures) after = figures_once (moved);
 

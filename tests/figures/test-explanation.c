@@ -55,6 +55,30 @@ START_TEST (every_figure_has_formula_inputs_source_and_limits)
 }
 END_TEST
 
+/* Whatever says “±” says what that is owed to; what the panel's buttons open is the same. */
+START_TEST (every_deviation_is_owed_to_something)
+{
+  static const ExplainedFigure without[] = { EXPLAIN_SECTION, EXPLAIN_GREATEST_LIFT };       /* read off a table, or typed */
+  static const ExplainedFigure with[] = { EXPLAIN_BALANCE_HEIGHT, EXPLAIN_BALLAST, EXPLAIN_LATTICE, EXPLAIN_BODY_SHIFT, EXPLAIN_HANDBOOK,
+                                          EXPLAIN_DOWNWASH, EXPLAIN_LIFT_SLOPE, EXPLAIN_TAIL_VOLUME, EXPLAIN_REYNOLDS, EXPLAIN_INERTIA_ROLL,
+                                          EXPLAIN_INERTIA_PITCH, EXPLAIN_INERTIA_YAW, EXPLAIN_CUBIC_LOADING, EXPLAIN_STALL_SPEED,
+                                          EXPLAIN_AEROPLANE_LIFT, EXPLAIN_ROLL_DAMPING, EXPLAIN_PITCH_DAMPING, EXPLAIN_SPAN_EFFICIENCY };
+  g_autoptr (Figures) figures = figures_taking (racer_with_a_short_rail ());
+  g_autoptr (GPtrArray) all = explanations_of (figures, metric);
+  bool owed[EXPLAIN_COUNT] = { false };
+
+  for (guint i = 0; i < all->len; i++)
+    {
+      const Explanation *one = g_ptr_array_index (all, i);
+
+      ck_assert_msg (!strstr (one->result, "±") || one->owed || one->what == without[0] || one->what == without[1], "“%s”", one->title);
+      owed[one->what] |= one->owed != NULL;
+    }
+  for (size_t i = 0; i < G_N_ELEMENTS (with); i++)
+    ck_assert_msg (owed[with[i]], "figure %d is owed to nothing", with[i]);
+}
+END_TEST
+
 /* Where a figure is not there its explanation is not either, and none speaks of what is missing. */
 START_TEST (nothing_is_explained_that_cannot_be_had)
 {
@@ -177,9 +201,9 @@ START_TEST (joined_deviations_keep_the_greatest_of_both_and_all_of_the_variance)
     contribution_add (i % 2 ? &one : &other, CONTRIBUTION_REST, NULL, i + 1);
   const Contributions all = contributions_joined (&one, &other);
   ck_assert_uint_eq (all.count, CONTRIBUTIONS_KEPT);
-  ck_assert_double_eq (all.of[0].sigma_mm, 16);
-  ck_assert_double_eq (all.of[CONTRIBUTIONS_KEPT - 1].sigma_mm, 9);
-  ck_assert_double_eq (all.variance_mm2, 16 * 17 * 33 / 6.0);
+  ck_assert_double_eq (all.of[0].sigma, 16);
+  ck_assert_double_eq (all.of[CONTRIBUTIONS_KEPT - 1].sigma, 9);
+  ck_assert_double_eq (all.variance, 16 * 17 * 33 / 6.0);
 }
 END_TEST
 
@@ -215,6 +239,7 @@ main (void)
 {
   TCase *tests = tcase_create ("explanation");
 
+  tcase_add_test (tests, every_deviation_is_owed_to_something);
   tcase_add_loop_test (tests, every_figure_has_formula_inputs_source_and_limits, 0, 2);
   tcase_add_loop_test (tests, nothing_is_explained_that_cannot_be_had, 0, ODD_AEROPLANES);
   tcase_add_test (tests, an_empty_aeroplane_has_nothing_to_explain);

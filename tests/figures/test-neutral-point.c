@@ -225,7 +225,7 @@ START_TEST (without_a_body_its_unknown_shift_is_held_in_the_deviation)
 
   for (size_t i = 0; i < owed->count; i++)
     if (owed->of[i].kind == CONTRIBUTION_BODY)
-      body = owed->of[i].sigma_mm;
+      body = owed->of[i].sigma;
   ck_assert_double_eq_tol (body, 2.5, 1e-9);
 }
 END_TEST

@@ -30,14 +30,22 @@ static const Reasons reasons[] = {
   { "surfaces.mac_leading_edge_x_mm", { FAULTS } },
   { "surfaces.quarter_mac_x_mm", { FAULTS } },
   { "surfaces.lift_slope_per_rad", { FAULTS, { NO_WING, "point cannot be found" } } },
+  { "surfaces.lift_slope_sigma_per_rad", { FAULTS, { NO_WING, "point cannot be found" } } },
   { "surfaces.tail_arm_mm", { FAULTS, { NO_WING } } },
   { "surfaces.volume_coefficient", { FAULTS, { NO_WING } } },
+  { "surfaces.volume_sigma", { FAULTS, { NO_WING } } },
   { "surfaces.reynolds", { FAULTS, { NO_WING }, { "no masses yet" } } },
+  { "surfaces.reynolds_sigma", { FAULTS, { NO_WING }, NO_MASS } },
   { "reference", { { NO_WING } } },
   { "mass.x_mm", { NO_MASS } },
   { "mass.y_mm", { NO_MASS } },
   { "mass.z_mm", { NO_MASS } },
   { "mass.x_sigma_mm", { NO_MASS, { "Without a wing the deviation" } } },
+  { "mass.y_sigma_mm", { NO_MASS, { "Without a wing the deviation" } } },
+  { "mass.z_sigma_mm", { NO_MASS, { "Without a wing the deviation" } } },
+  { "mass.inertia_roll_sigma_kgm2", { NO_MASS, { "Without a wing the deviation" } } },
+  { "mass.inertia_pitch_sigma_kgm2", { NO_MASS, { "Without a wing the deviation" } } },
+  { "mass.inertia_yaw_sigma_kgm2", { NO_MASS, { "Without a wing the deviation" } } },
   { "mass.total_sigma_g", { NO_MASS } },
   { "mass.inertia_roll_kgm2", { NO_MASS } },
   { "mass.inertia_pitch_kgm2", { NO_MASS } },
@@ -45,9 +53,13 @@ static const Reasons reasons[] = {
   { "neutral_point.x_mm", { NO_POINT } },
   { "neutral_point.percent_mac", { NO_POINT } },
   { "neutral_point.lattice_x_mm", { NO_POINT } },
+  { "neutral_point.lattice_sigma_mm", { NO_POINT } },
   { "neutral_point.handbook_x_mm", { NO_POINT, { "handbook's formulas do not hold" } } },
+  { "neutral_point.handbook_sigma_mm", { NO_POINT, { "handbook's formulas do not hold" } } },
   { "neutral_point.body_shift_mm", { NO_POINT, { "no usable outline from above" } } },
+  { "neutral_point.body_shift_sigma_mm", { NO_POINT, { "no usable outline from above" } } },
   { "neutral_point.downwash_gradient", { NO_POINT } },
+  { "neutral_point.downwash_gradient_sigma", { NO_POINT } },
   { "neutral_point.sigma_mm", { NO_POINT } },
   { "neutral_point.section_shift_mm", { NO_POINT } },
   { "neutral_point.propeller_from_mm", { NO_POINT } },
@@ -66,9 +78,12 @@ static const Reasons reasons[] = {
   { "solutions.x_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing" } } },
   { "solutions.reachable", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing" } } },
   { "solutions.ballast_g", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "no ballast makes up for the rail of “%s”" } } },
+  { "solutions.ballast_sigma_g", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "no ballast makes up for the rail of “%s”" } } },
   { "solutions.ballast_x_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "no ballast makes up for the rail of “%s”" } } },
   { "solutions.band_from_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "The rail of “%s” ends too far" } } },
   { "solutions.band_to_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "The rail of “%s” ends too far" } } },
+  { "solutions.band_from_sigma_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "The rail of “%s” ends too far" } } },
+  { "solutions.band_to_sigma_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "The rail of “%s” ends too far" } } },
   { "solutions.x_sigma_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "Without a wing the deviation" } } },
   { "flight.wing_loading_g_dm2", { { NO_WING }, { "no masses yet" } } },
   { "flight.cube_loading_kg_m3", { { NO_WING }, { "no masses yet" } } },
@@ -78,11 +93,17 @@ static const Reasons reasons[] = {
   { "flight.lift_max", { { NO_WING }, { "no masses yet" } } },
   { "flight.lift_max_sigma", { { NO_WING }, { "no masses yet" } } },
   { "flight.wing_loading_sigma_g_dm2", { NO_MASS, { NO_WING } } },
+  { "flight.cube_loading_sigma_kg_m3", { NO_MASS, { NO_WING } } },
   { "flight.stall_speed_sigma_m_s", { NO_MASS, { NO_WING } } },
+  { "flight.reynolds_mac_sigma", { NO_MASS, { NO_WING } } },
   { "motion.lift_slope_per_rad", { NO_POINT } },
+  { "motion.lift_slope_sigma_per_rad", { NO_POINT } },
   { "motion.roll_damping", { NO_POINT } },
+  { "motion.roll_damping_sigma", { NO_POINT } },
   { "motion.pitch_damping", { NO_POINT } },
+  { "motion.pitch_damping_sigma", { NO_POINT } },
   { "motion.span_efficiency", { NO_POINT } },
+  { "motion.span_efficiency_sigma", { NO_POINT } },
   { "motion.first_stall_station_mm", { NO_POINT } },
   { "motion.first_stall_ratio", { NO_POINT } },
   { "controls.area_mm2", { FAULTS, { "of “%s” begins and ends at one station" } } },
@@ -126,11 +147,11 @@ is_null_by_nature (const Walk *walk, const char *path)
 
   if (g_str_equal (path, "name") || g_str_has_suffix (path, "owed_to.of"))
     return true;
-  if (g_str_equal (path, "surfaces.lift_slope_per_rad"))
+  if (g_str_has_prefix (path, "surfaces.lift_slope_"))
     return figures_of_surface (walk->figures, id)->surface->role == ROLE_FIN;
-  if (g_str_equal (path, "surfaces.tail_arm_mm") || g_str_equal (path, "surfaces.volume_coefficient"))
+  if (g_str_equal (path, "surfaces.tail_arm_mm") || g_str_has_prefix (path, "surfaces.volume_"))
     return figures_of_surface (walk->figures, id) == walk->figures->reference;
-  if (g_str_equal (path, "neutral_point.downwash_gradient"))
+  if (g_str_has_prefix (path, "neutral_point.downwash_gradient"))
     return !has_tailplane (walk->figures);
   if (g_str_equal (path, "parts.rail_from_mm") || g_str_equal (path, "parts.rail_to_mm"))
     return !aeroplane_part_by_id (walk->figures->aeroplane, id)->has_rail;

@@ -220,7 +220,8 @@ START_TEST (the_text_shows_small_masses_their_deviations_and_inertia_as_finely_a
   g_autoptr (Figures) figures = figures_once (aeroplane);
   g_autofree char *text = report_text (figures, (Units) { LENGTH_MM, MASS_G });
   g_autofree char *ounces = report_text (figures, (Units) { LENGTH_INCH, MASS_OZ });
-  g_autofree char *inertia = g_strdup_printf ("%.2f  kg cm²", 1e4 * figures->mass.inertia_yaw_kgm2);
+  g_autofree char *inertia = g_strdup_printf ("%.2f  ± %.2f kg cm²", 1e4 * figures->mass.inertia_yaw_kgm2,
+                                              1e4 * figures->mass.inertia_yaw_sigma_kgm2);
 
   assert_has (text, "4.5\u00a0g ± 0.1");
   assert_has (text, "1.25\u00a0kg ± 40\u00a0g");

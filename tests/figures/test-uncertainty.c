@@ -1,82 +1,9 @@
-#include <check.h>
-#include <math.h>
-#include "support/aeroplanes.h"
-#include "support/figures-once.h"
-#include "support/random.h"
+#include "drawn.h"
 #include "support/run-suite.h"
-#include "support/shapes.h"
 
 /* The deviations that the figures state, against many aeroplanes drawn at random with the same deviations of their inputs. */
 
 enum { MASS_DRAWS = 4000, LIFT_DRAWS = 600 };
-
-/* Of standard normal distribution: Box and Muller, Annals of Mathematical Statistics 29 (1958), 610. */
-static double
-random_normal (Random *random)
-{
-  const double radius = sqrt (-2 * log (1 - random_between (random, 0, 1)));
-
-  return radius * cos (random_between (random, 0, 2 * M_PI));
-}
-
-/* Mean and deviation of what was drawn so far: Welford, Technometrics 4 (1962), 419. */
-typedef struct { int count; double mean, squares; } Drawn;
-
-static void
-drawn_add (Drawn *self, double value)
-{
-  const double off = value - self->mean;
-
-  self->mean += off / ++self->count;
-  self->squares += off * (value - self->mean);
-}
-
-static double
-drawn_sigma (const Drawn *self)
-{
-  return sqrt (self->squares / (self->count - 1));
-}
-
-/* Every part with its mass and place drawn. */
-static Aeroplane *
-with_parts_drawn (const Aeroplane *sound, Random *random)
-{
-  Aeroplane *made = aeroplane_ref ((Aeroplane *) sound);
-
-  for (size_t i = 0; i < aeroplane_count (sound, PIECE_PART); i++)
-    {
-      const Part *part = aeroplane_part (sound, i);
-      Part *drawn = (Part *) piece_dup (&part->piece);
-      Aeroplane *next;
-
-      drawn->mass += part->mass_sigma * random_normal (random);
-      drawn->x += part->x_sigma * random_normal (random);
-      next = aeroplane_with_replaced (made, &part->piece, &drawn->piece);
-      aeroplane_unref (made);
-      made = next;
-    }
-  return made;
-}
-
-/* A dozen parts and nothing else that weighs, each with deviations of its own. */
-static Aeroplane *
-parts_alone (void)
-{
-  Aeroplane *made = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 640, 110));
-
-  for (int i = 0; i < 12; i++)
-    {
-      g_autofree char *id = g_strdup_printf ("part-%d", i);
-      Part *part = part_new (id, "other");
-
-      part->mass = 4 + 2.5 * i;
-      part->x = 20 + 35 * ((7 * i) % 12);
-      part->mass_sigma = (0.04 + 0.01 * (i % 5)) * part->mass;
-      part->x_sigma = 1 + i % 4;
-      made = with_piece (made, part);
-    }
-  return made;
-}
 
 START_TEST (the_balance_points_deviation_is_that_of_many_aeroplanes)
 {
@@ -101,31 +28,6 @@ START_TEST (the_balance_points_deviation_is_that_of_many_aeroplanes)
   ck_assert_double_eq_tol (drawn_sigma (&loading), stated->flight.wing_loading_sigma_g_dm2, 0.04 * stated->flight.wing_loading_sigma_g_dm2);
 }
 END_TEST
-
-/* Both surfaces with the section's slope stated, so that it can be drawn; its deviation is then 0.03, that of a stated pressure ratio too. */
-static Aeroplane *
-tailed (double wing_slope, double tail_slope, double tail_pressure)
-{
-  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (100, 640, 110));
-  Surface *tail = surface_new ("tail", ROLE_TAILPLANE, rectangle (420, 240, 55));
-
-  wing->section_slope = wing_slope;
-  tail->section_slope = tail_slope;
-  tail->pressure_ratio = tail_pressure;
-  tail->z = 20;
-  return with_piece (with_piece (aeroplane_new (), wing), tail);
-}
-
-static double
-owed_to (const Contributions *owed, unsigned kinds)
-{
-  double variance = 0;
-
-  for (size_t i = 0; i < owed->count; i++)
-    if (kinds & 1u << owed->of[i].kind)
-      variance += owed->of[i].sigma_mm * owed->of[i].sigma_mm;
-  return sqrt (variance);
-}
 
 START_TEST (the_neutral_points_deviation_by_sections_and_pressure_is_that_of_many_aeroplanes)
 {
@@ -159,7 +61,7 @@ START_TEST (the_margins_deviation_is_that_of_both_points)
   ck_assert_double_eq_tol (figures->balance.static_margin_sigma_percent * figures->reference->planform.mac / 100,
                            hypot (figures->neutral_point.sigma_mm, figures->mass.x_sigma_mm), 1e-9);
   ck_assert_double_eq_tol (figures->balance.marks[0].sigma_mm, figures->neutral_point.sigma_mm, 1e-12);
-  ck_assert_double_eq_tol (sqrt (figures->mass.owed.variance_mm2), figures->mass.x_sigma_mm, 1e-9);
+  ck_assert_double_eq_tol (sqrt (figures->mass.owed.variance), figures->mass.x_sigma_mm, 1e-9);
 }
 END_TEST
 
@@ -282,9 +184,50 @@ START_TEST (the_greatest_shares_are_kept_in_order)
 
   ck_assert_uint_eq (owed->count, CONTRIBUTIONS_KEPT);
   for (size_t i = 1; i < owed->count; i++)
-    ck_assert_double_le (owed->of[i].sigma_mm, owed->of[i - 1].sigma_mm);
-  ck_assert_double_lt (owed_to (owed, ~0u), sqrt (owed->variance_mm2));
+    ck_assert_double_le (owed->of[i].sigma, owed->of[i - 1].sigma);
+  ck_assert_double_lt (owed_to (owed, ~0u), sqrt (owed->variance));
   ck_assert_ptr_nonnull (owed->of[0].piece);
+}
+END_TEST
+
+/* Who has measured says how well. */
+START_TEST (a_typed_deviation_is_the_one_that_counts)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (100, 640, 110)), *tail = surface_new ("tail", ROLE_TAILPLANE, rectangle (420, 240, 55));
+
+  wing->section_slope = 0.9, wing->section_slope_sigma = 0.011;
+  wing->lift_max = 1.1, wing->lift_max_sigma = 0.17;
+  tail->section_slope_sigma = 0.2;                /* of the class's own slope */
+  tail->pressure_ratio_sigma = 0.3;
+  g_autoptr (Aeroplane) usual = with_part (with_piece (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 640, 110)),
+                                                       surface_new ("tail", ROLE_TAILPLANE, rectangle (420, 240, 55))), "lead", 100, 130);
+  g_autoptr (Aeroplane) typed = with_part (with_piece (with_piece (aeroplane_new (), wing), tail), "lead", 100, 130);
+  g_autoptr (Figures) figures = figures_once (typed);
+  g_autoptr (Figures) before = figures_once (usual);
+  const unsigned pressure = 1u << CONTRIBUTION_PRESSURE;
+
+  ck_assert_double_eq (figures->surfaces[0].section_slope_sigma, 0.011);
+  ck_assert_double_eq (figures->surfaces[1].section_slope_sigma, 0.2);
+  ck_assert_double_eq (figures->flight.lift_max_sigma, 0.17);
+  ck_assert_double_gt (owed_to (&figures->neutral_point.owed, pressure), 5 * owed_to (&before->neutral_point.owed, pressure));
+}
+END_TEST
+
+/* Polhamus' factor takes from the damping what it takes from the lift. */
+START_TEST (dampings_count_the_sections)
+{
+  Surface *thin = surface_new ("wing", ROLE_WING, rectangle (100, 640, 110)), *thick = surface_new ("wing", ROLE_WING, rectangle (100, 640, 110));
+
+  thick->section_slope = 0.8;
+  g_autoptr (Aeroplane) plain = with_part (with_piece (aeroplane_new (), thin), "lead", 100, 140);
+  g_autoptr (Aeroplane) counted = with_part (with_piece (aeroplane_new (), thick), "lead", 100, 140);
+  g_autoptr (Figures) one = figures_once (plain);
+  g_autoptr (Figures) other = figures_once (counted);
+  const double left = other->surfaces[0].section_factor;
+
+  ck_assert_double_lt (left, 0.9);
+  ck_assert_double_eq_tol (other->motion.roll_damping, left * one->motion.roll_damping, 1e-12);
+  ck_assert_double_eq_tol (other->motion.pitch_damping, left * one->motion.pitch_damping, 1e-12);
 }
 END_TEST
 
@@ -304,5 +247,7 @@ main (void)
   tcase_add_test (tests, what_is_measured_is_known_better);
   tcase_add_test (tests, a_stated_section_is_known_better_than_none);
   tcase_add_test (tests, the_greatest_shares_are_kept_in_order);
+  tcase_add_test (tests, a_typed_deviation_is_the_one_that_counts);
+  tcase_add_test (tests, dampings_count_the_sections);
   return run_suite (suite_create ("uncertainty"), tests);
 }
