@@ -1,25 +1,21 @@
 #include "support/pictures.h"
 
 #include <cairo-pdf.h>
-#include <stdlib.h>
-#include <string.h>
+#include <stdio.h>
 
 static cairo_status_t
-append (void *closure, const unsigned char *data, unsigned length)
+append (void *file, const unsigned char *data, unsigned length)
 {
-  Bytes *bytes = closure;
-
-  bytes->bytes = realloc (bytes->bytes, bytes->length + length);
-  memcpy (bytes->bytes + bytes->length, data, length);
-  bytes->length += length;
-  return CAIRO_STATUS_SUCCESS;
+  return fwrite (data, 1, length, file) == length ? CAIRO_STATUS_SUCCESS : CAIRO_STATUS_WRITE_ERROR;
 }
 
 Bytes
 pdf_drawn (int pages)
 {
-  Bytes bytes = { NULL, 0 };
-  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (append, &bytes, 100, 50);
+  char *bytes;
+  size_t length;
+  FILE *file = open_memstream (&bytes, &length);
+  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (append, file, 100, 50);
   cairo_t *cr = cairo_create (surface);
 
   for (int page = 1; page <= pages; page++)
@@ -32,7 +28,8 @@ pdf_drawn (int pages)
   cairo_destroy (cr);
   cairo_surface_finish (surface);
   cairo_surface_destroy (surface);
-  return bytes;
+  fclose (file);
+  return (Bytes) { (unsigned char *) bytes, length };
 }
 
 /* Its keys are of the standard's algorithms 3.2 to 3.4 for 40 bits (PDF Reference 1.4, section 3.5), user "lock", owner "owner". */
