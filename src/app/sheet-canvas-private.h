@@ -6,6 +6,9 @@
 struct _TrammelSheetCanvas {
   GtkWidget parent;
   TrammelSession *session;
+  TrammelPlanStore *plans;
+  SheetPlan plan_shown;         /* what the scene lends */
+  SheetPlanCopy plan_copy;      /* of the plan as it was painted last */
   TrammelPointerPlate *plate;
   TrammelSheetField *field;
 

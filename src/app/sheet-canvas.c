@@ -24,6 +24,7 @@ trammel_sheet_canvas_dispose (GObject *object)
   g_clear_pointer (&self->tool, tool_free);
   g_clear_pointer (&self->nudge, grip_free);
   g_clear_object (&self->glide);
+  g_clear_object (&self->plans);
   g_clear_object (&self->session);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
@@ -35,6 +36,7 @@ trammel_sheet_canvas_finalize (GObject *object)
 {
   TrammelSheetCanvas *self = TRAMMEL_SHEET_CANVAS (object);
 
+  sheet_plan_copy_clear (&self->plan_copy);
   outline_spot_clear (&self->spot);
   g_free (self->part_class);
   g_free (self->hint);
@@ -172,11 +174,13 @@ trammel_sheet_canvas_new (TrammelSession *session)
   TrammelSheetCanvas *self = g_object_new (TRAMMEL_TYPE_SHEET_CANVAS, NULL);
 
   self->session = g_object_ref (session);
+  self->plans = trammel_plan_store_new (session);
   self->tool = tool_new ("select", self);
   g_signal_connect_object (session, "changed", G_CALLBACK (sheet_canvas_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "state-changed", G_CALLBACK (sheet_canvas_stepped), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (sheet_canvas_selection_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->plans, "changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
   theme_follow (GTK_WIDGET (self));
   sheet_canvas_add_pointer (self);
   sheet_canvas_add_keys (self);
@@ -197,6 +201,12 @@ trammel_sheet_canvas_session (TrammelSheetCanvas *self)
   return self->session;
 }
 
+TrammelPlanStore *
+trammel_sheet_canvas_plan_store (TrammelSheetCanvas *self)
+{
+  return self->plans;
+}
+
 TrammelPointerPlate *
 trammel_sheet_canvas_plate (TrammelSheetCanvas *self)
 {
@@ -207,19 +217,6 @@ TrammelSheetField *
 trammel_sheet_canvas_field (TrammelSheetCanvas *self)
 {
   return self->field;
-}
-
-SheetScene
-trammel_sheet_canvas_scene (TrammelSheetCanvas *self)
-{
-  TrammelSettings *settings = trammel_session_settings (self->session);
-
-  return (SheetScene) {
-    .look = &self->look, .units = trammel_session_units (self->session), .view = &self->view,
-    .figures = trammel_session_figures (self->session), .selection = trammel_session_selection (self->session), .overlay = &self->overlay,
-    .show_grid = trammel_settings_flag (settings, SHOW_GRID), .show_names = trammel_settings_flag (settings, SHOW_NAMES),
-    .show_figures = trammel_settings_flag (settings, SHOW_FIGURES),
-  };
 }
 
 SheetOverlay *

@@ -1,6 +1,7 @@
 #pragma once
 #include <gtk/gtk.h>
 #include "app/node-edit.h"
+#include "app/plan-store.h"
 #include "app/session.h"
 #include "drawing/hit.h"
 
@@ -26,6 +27,8 @@ TrammelSheetCanvas *trammel_sheet_canvas_new (TrammelSession *session);
 void trammel_sheet_canvas_set_floating (TrammelSheetCanvas *self, TrammelPointerPlate *plate, TrammelSheetField *field);
 
 TrammelSession      *trammel_sheet_canvas_session (TrammelSheetCanvas *self);
+/** The plans beneath the sheet; never NULL, lent. */
+TrammelPlanStore    *trammel_sheet_canvas_plan_store (TrammelSheetCanvas *self);
 TrammelPointerPlate *trammel_sheet_canvas_plate   (TrammelSheetCanvas *self);
 TrammelSheetField   *trammel_sheet_canvas_field   (TrammelSheetCanvas *self);
 
@@ -43,7 +46,7 @@ double     trammel_sheet_canvas_true_scale     (TrammelSheetCanvas *self);
 /** Pans so that the selection is seen; nothing when it is already. */
 void       trammel_sheet_canvas_reveal_selection (TrammelSheetCanvas *self);
 
-/** What draw_sheet and sheet_hit want; all lent, for this moment. */
+/** What draw_sheet and sheet_hit want; all lent, for this moment (sheet-scene.c). */
 SheetScene    trammel_sheet_canvas_scene   (TrammelSheetCanvas *self);
 /** What tools draw over the sheet. Write, then trammel_sheet_canvas_refresh. */
 SheetOverlay *trammel_sheet_canvas_overlay (TrammelSheetCanvas *self);

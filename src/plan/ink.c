@@ -154,6 +154,23 @@ ink_new (const Raster *raster, InkGoesOn goes_on, void *data, Ink **made)
 }
 
 Ink *
+ink_of_channel (const Raster *raster, int channel)
+{
+  const int channels = raster_channels (raster), offset = channels == 3 ? channel : 0;
+  Ink *self = ink_blank (raster);
+
+  for (int y = 0; self && y < self->height; y++)
+    {
+      const unsigned char *from = raster_row (raster, y) + offset;
+      unsigned char *to = self->pixels + (size_t) y * (size_t) self->width;
+
+      for (int x = 0; x < self->width; x++, from += channels)
+        to[x] = *from ? *from : 1;
+    }
+  return self;
+}
+
+Ink *
 ink_ref (const Ink *self)
 {
   Ink *mine = (Ink *) self;

@@ -24,6 +24,10 @@ typedef bool (*InkGoesOn) (double done, void *data);
  *  memory    a byte a pixel, and while it works no more than a thousandth besides
  *  cost      about 10 ns a pixel */
 CoreStatus ink_new (const Raster *raster, InkGoesOn goes_on, void *data, Ink **made);
+/** One channel of a picture as it is, its paper with it: 1 for black (0 is what lies beyond a picture's edge) to 255.
+ *  channel  0 to 2: red, green, blue; of a grey picture each is the same
+ *  returns  one reference, the caller's; NULL without memory */
+Ink *ink_of_channel (const Raster *raster, int channel);
 Ink *ink_ref   (const Ink *self);
 void ink_unref (Ink *self);                                /* NULL is fine */
 
