@@ -107,9 +107,13 @@ typedef struct {
   MarkFigures *marks;  size_t mark_count;      /* of the document's marks; of a usual station when it has none */
 } BalanceFigures;
 
+/** What one part with a rail does for the aim itself, whatever is advised. */
+typedef struct { double x_mm; bool reachable; double ballast_g, ballast_x_mm; } AimSolution;
+
 /** Where one part with a rail must be, so that all balances at the advised place. */
 typedef struct {
   const Part *part;
+  AimSolution at_aim;           /* the same as below where the aim is what is advised */
   double x_mm;  bool reachable;
   double ballast_g, ballast_x_mm;
   double band_from_mm, band_to_mm;

@@ -187,15 +187,16 @@ write_solution (JsonText *json, const Solution *solution)
 {
   json_text_open_object (json, NULL);
   json_text_string (json, "part", solution->part->piece.id);
-  json_text_number (json, "x_mm", solution->x_mm);
-  if (isnan (solution->x_mm))
+  json_text_number (json, "x_mm", solution->at_aim.x_mm);
+  if (isnan (solution->at_aim.x_mm))
     json_text_null (json, "reachable");
   else
-    json_text_bool (json, "reachable", solution->reachable);
-  json_text_number (json, "ballast_g", solution->ballast_g);
-  json_text_number (json, "ballast_x_mm", solution->ballast_x_mm);
+    json_text_bool (json, "reachable", solution->at_aim.reachable);
+  json_text_number (json, "ballast_g", solution->at_aim.ballast_g);
+  json_text_number (json, "ballast_x_mm", solution->at_aim.ballast_x_mm);
   json_text_number (json, "band_from_mm", solution->band_from_mm);
   json_text_number (json, "band_to_mm", solution->band_to_mm);
+  json_text_number (json, "advised_x_mm", solution->x_mm);
   json_text_number (json, "x_sigma_mm", solution->x_sigma_mm);
   json_text_number (json, "band_from_sigma_mm", solution->band_from_sigma_mm);
   json_text_number (json, "band_to_sigma_mm", solution->band_to_sigma_mm);

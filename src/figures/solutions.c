@@ -64,11 +64,33 @@ fill_ballast (Solution *made, const Figures *figures, const SlideAnswer *answer)
   made->ballast_sigma_g = contribution_sigma (&made->ballast_owed);
 }
 
+static AimSolution
+aim_solution_of (const SlideAnswer *answer)
+{
+  return (AimSolution) { .x_mm = answer->x / metre, .reachable = answer->reachable, .ballast_g = answer->ballast / kilogram,
+                         .ballast_x_mm = answer->ballast_x / metre };
+}
+
+/* The aim is mostly what is advised, and solved for already. */
+static AimSolution
+solve_for_aim (SlideCase wanted, const BalanceFigures *balance, const SlideAnswer *advised)
+{
+  SlideAnswer answer;
+
+  if (balance->advised_x_mm == balance->target_x_mm)
+    return aim_solution_of (advised);
+  wanted.target_x = balance->target_x_mm * metre;
+  if (slide_solve (&wanted, &answer) != CORE_OK && isnan (answer.x))
+    return (AimSolution) { NAN, false, NAN, NAN };
+  return aim_solution_of (&answer);
+}
+
 static Solution
 solution_for (const Part *part, const Figures *figures, const Aerodynamics *aerodynamics, const Loads *loads)
 {
   const BalanceFigures *balance = &figures->balance;
-  Solution made = { .part = part, .x_mm = NAN, .ballast_g = NAN, .ballast_x_mm = NAN, .band_from_mm = NAN, .band_to_mm = NAN, .x_sigma_mm = NAN,
+  Solution made = { .part = part, .at_aim = { NAN, false, NAN, NAN },
+                    .x_mm = NAN, .ballast_g = NAN, .ballast_x_mm = NAN, .band_from_mm = NAN, .band_to_mm = NAN, .x_sigma_mm = NAN,
                     .band_from_sigma_mm = NAN, .band_to_sigma_mm = NAN, .ballast_sigma_g = NAN };
   SlideCase wanted;
   SlideAnswer answer;
@@ -78,6 +100,7 @@ solution_for (const Part *part, const Figures *figures, const Aerodynamics *aero
   wanted = case_of (part, aerodynamics, loads, balance);
   if (slide_solve (&wanted, &answer) != CORE_OK && isnan (answer.x))
     return made;
+  made.at_aim = solve_for_aim (wanted, balance, &answer);
   made.x_mm = answer.x / metre;
   made.reachable = answer.reachable;
   made.x_sigma_mm = place_deviation (&wanted, aerodynamics_reference (aerodynamics), balance);

@@ -360,7 +360,10 @@ START_TEST (where_little_is_known_advice_solution_and_report_name_one_place)
   g_autofree char *report = report_text (figures, metric), *place = units_length_figure (metric, solution->x_mm);
   g_autoptr (Aeroplane) moved = change_part_place (aeroplane, "battery", advice_place_x_mm (solution), solution->part->y, solution->part->z);
   g_autoptr (Figures) after = figures_once (moved);
+  g_autoptr (Aeroplane) aimed = change_part_place (aeroplane, "battery", solution->at_aim.x_mm, solution->part->y, solution->part->z);
+  g_autoptr (Figures) at_aim = figures_once (aimed);
 
+  ck_assert_double_eq_tol (at_aim->mass.x_mm, balance->target_x_mm, 1e-9);
   ck_assert_double_eq_tol (balance->advised_x_mm, advised, 1e-9);
   ck_assert_double_lt (balance->advised_x_mm, balance->target_x_mm - 0.5);
   ck_assert_double_eq_tol (after->mass.x_mm, advised, 1e-9);

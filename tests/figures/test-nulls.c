@@ -76,6 +76,7 @@ static const Reasons reasons[] = {
   { "balance.marks.aft_mm", { { "does not meet the wing" } } },
   { "balance.marks.sigma_mm", { { "does not meet the wing" } } },
   { "solutions.x_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing" } } },
+  { "solutions.advised_x_mm", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing" } } },
   { "solutions.reachable", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing" } } },
   { "solutions.ballast_g", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "no ballast makes up for the rail of “%s”" } } },
   { "solutions.ballast_sigma_g", { NO_POINT, NO_MASS, { ALONE, "“%s” weighs nothing", "no ballast makes up for the rail of “%s”" } } },
@@ -155,7 +156,7 @@ is_null_by_nature (const Walk *walk, const char *path)
     return !has_tailplane (walk->figures);
   if (g_str_equal (path, "parts.rail_from_mm") || g_str_equal (path, "parts.rail_to_mm"))
     return !aeroplane_part_by_id (walk->figures->aeroplane, id)->has_rail;
-  return g_str_equal (path, "solutions.ballast_x_mm") && figures_solution (walk->figures, id)->reachable;
+  return g_str_equal (path, "solutions.ballast_x_mm") && figures_solution (walk->figures, id)->at_aim.reachable;
 }
 
 /* What a note calls the row's thing: a part by its name, all else by its id. */
