@@ -1,0 +1,112 @@
+#include "document/brought-dxf.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include <string.h>
+
+bool
+dxf_next (DxfWalk *self)
+{
+  char *lines[2];
+  char *end;
+
+  if (self->pushed_back)
+    {
+      self->pushed_back = false;
+      return true;
+    }
+  for (int i = 0; i < 2; i++)
+    {
+      if (!self->rest)
+        return false;
+      lines[i] = self->rest;
+      self->rest = strchr (self->rest, '\n');
+      if (self->rest)
+        *self->rest++ = '\0';
+      g_strstrip (lines[i]);
+      self->line++;
+    }
+  self->group = (DxfGroup) { (int) g_ascii_strtoll (lines[0], &end, 10), lines[1] };
+  if (end == lines[0] || *end != '\0')
+    self->broken = true;
+  return !self->broken;
+}
+
+void
+dxf_push_back (DxfWalk *self)
+{
+  self->pushed_back = true;
+}
+
+double
+dxf_number (const DxfGroup *group)
+{
+  char *end;
+  const double value = g_ascii_strtod (group->text, &end);
+
+  return end != group->text && *end == '\0' ? value : NAN;
+}
+
+/* $INSUNITS of the header, mm: 1 inches, 2 feet, 4 millimetres, 5 centimetres, 6 metres. */
+static double
+unit_of (int number)
+{
+  switch (number)
+    {
+    case 1:  return 25.4;
+    case 2:  return 304.8;
+    case 4:  return 1;
+    case 5:  return 10;
+    case 6:  return 1000;
+    default: return NAN;
+    }
+}
+
+/* Reads one section, whose name has just come; entities are drawn, the header is asked for the unit, the rest is skipped. */
+static void
+read_section (DxfWalk *walk, BroughtLines *lines, double *unit)
+{
+  const bool header = strcmp (walk->group.text, "HEADER") == 0, entities = strcmp (walk->group.text, "ENTITIES") == 0;
+  bool asked = false;
+
+  while (dxf_next (walk) && !(walk->group.code == 0 && strcmp (walk->group.text, "ENDSEC") == 0))
+    {
+      if (header && walk->group.code == 9)
+        asked = strcmp (walk->group.text, "$INSUNITS") == 0;
+      else if (header && asked && walk->group.code == 70)
+        *unit = unit_of ((int) dxf_number (&walk->group));
+      if (!entities || walk->group.code != 0)
+        continue;
+      DxfEntity entity;
+      g_autofree char *kind = g_strdup (walk->group.text);
+      dxf_entity_init (&entity);
+      dxf_entity_read (&entity, walk, kind);
+      if (!dxf_entity_draw (&entity, kind, lines))
+        lines->left_out++;
+      dxf_entity_clear (&entity);
+    }
+}
+
+Brought *
+brought_read_dxf (const char *data, size_t length, const char *name, GError **error)
+{
+  g_autofree char *text = g_strndup (data, length);
+  DxfWalk walk = { .rest = text };
+  BroughtLines lines;
+  double unit = NAN;
+
+  brought_lines_init (&lines);
+  while (dxf_next (&walk) && !(walk.group.code == 0 && strcmp (walk.group.text, "EOF") == 0))
+    if (walk.group.code == 2)
+      read_section (&walk, &lines, &unit);
+  if (walk.broken)
+    {
+      g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_FOREIGN,
+                   _("%s:%u: this DXF is broken here; save it again as ASCII DXF of release 12."), name, walk.line - 1);
+      brought_lines_clear (&lines);
+      return NULL;
+    }
+  brought_lines_join (&lines, 0.01 / (unit > 0 ? unit : 1));
+  return brought_lines_finish (&lines, unit > 0 ? unit : 1, unit > 0, name, error);
+}

@@ -1,0 +1,20 @@
+#pragma once
+#include "document/brought-lines.h"
+
+/* Private to the document room. */
+
+/** An affine map: x' = a x + c y + e, y' = b x + d y + f, as SVG's matrix(a b c d e f). */
+typedef struct { double a, b, c, d, e, f; } SvgMatrix;
+
+/** What a `transform` attribute says, after `outer`; the outer alone for NULL. false where it cannot be read.
+ *  source  SVG 1.1, section 7.6 */
+bool svg_matrix_read (const char *text, const SvgMatrix *outer, SvgMatrix *made);
+/** The place, on our sheet's axes: SVG's y runs down the page as our x does, its x to the right as our y. */
+Point svg_matrix_place (const SvgMatrix *self, double x, double y);
+
+/** Adds what a path's `d` attribute draws. false where it cannot be read; what came before is kept, as SVG asks.
+ *  source  SVG 1.1, section 8.3 and its appendix F.6 (arcs) */
+bool svg_path_add (BroughtLines *lines, const char *text, const SvgMatrix *matrix, const char *name);
+
+/** Reads one number, skipping blanks and a comma before it. */
+bool svg_number (const char **at, double *value);
