@@ -15,6 +15,8 @@ static const Pass PASSES[] = { { 2.0, 0.06, 1, 25, false }, { 1.6, 0, 0.5, 12, f
 enum { PASS_COUNT = sizeof PASSES / sizeof *PASSES, LEAST_STRIDE = 4, MOST_STRIDE = 24 };
 /* Where a line's width and usual strength are looked for, mm from the run; the smoothing of a path before it is a spine, mm. */
 static const double NEAR = 0.7, SMOOTHING = 1.5;
+/* How much more a turn costs where the present line is to be kept to. */
+static const double HOLDING = 3;
 /* mm: over five of these a line is as faint or as fresh as it is. */
 static const double STRETCH = 4;
 
@@ -52,8 +54,9 @@ find_path (const Work *work, const Pass *pass, const Corridor *corridor, const f
 {
   const int stride = (int) fmin (fmax (round (work->options->px_per_mm), LEAST_STRIDE), MOST_STRIDE);
   LeastPathPull *pulls = malloc (work->click_count * sizeof *pulls);
-  const LeastPathOptions options = { .stride = stride, .steepest = stride, .turning = pass->turning * corridor->pitch / stride,
-                                     .pulls = pulls, .pull_count = work->click_count };
+  const double turning = pass->turning * (work->options->holds_on ? HOLDING : 1);
+  const LeastPathOptions options = { .stride = stride, .steepest = stride, .turning = turning * corridor->pitch / stride,
+                                     .pulls = pulls, .pull_count = work->click_count - work->options->holds_on };
 
   for (size_t i = 0; pulls && i < work->click_count; i++)
     pulls[i] = pull_of (work, corridor, work->clicks[i]);

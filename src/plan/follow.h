@@ -1,4 +1,5 @@
 #pragma once
+#include <stdbool.h>
 #include <stddef.h>
 #include "plan/ink.h"
 
@@ -13,6 +14,7 @@ typedef struct {
 typedef struct {
   double px_per_mm;    /* about; the corridor's width and the length of letters follow it */
   double click_sigma;  /* px: how far off the line a click usually is, one standard deviation */
+  bool holds_on;       /* keeps to the present line: the last place clicked says only about how far, and turns cost three times as much */
   InkGoesOn goes_on;   /* may be NULL */
   void *data;
 } FollowOptions;

@@ -121,13 +121,45 @@ fit_about_ellipse (const DrawnRun *run, Point *places, double tolerance, const H
   return status;
 }
 
+/* Forth along the top to the after end and back below: a fit that begins where it ends would have nothing between its ends. */
+static CoreStatus
+fit_round (const DrawnRun *run, Point *places, double tolerance, Outline **outline)
+{
+  FittedCurve above = { .count = 0 }, below = { .count = 0 };
+  size_t aft = 0;
+
+  for (size_t i = 1; i < run->count; i++)
+    if (places[i].x > places[aft].x)
+      aft = i;
+  if (aft < 2 || aft + 3 > run->count)
+    return CORE_OUT_OF_RANGE;
+  CoreStatus status = fit_part (run, places, 0, aft, tolerance, &above);
+  if (!status)
+    status = fit_part (run, places, aft, run->count - 1, tolerance, &below);
+  Segment *segments = status ? NULL : malloc ((above.count + below.count) * sizeof *segments);
+  if (!status && !segments)
+    status = CORE_NO_MEMORY;
+  if (!status)
+    {
+      memcpy (segments, above.segments, above.count * sizeof *segments);
+      memcpy (segments + above.count, below.segments, below.count * sizeof *segments);
+      status = outline_new (above.start, segments, above.count + below.count, NULL, outline);
+    }
+  free (segments);
+  fitted_curve_clear (&above);
+  fitted_curve_clear (&below);
+  return status;
+}
+
 CoreStatus
-trace_fit (const DrawnRun *run, Point *places, double tolerance, Outline **outline)
+trace_fit (const DrawnRun *run, Point *places, bool half, double tolerance, Outline **outline)
 {
   const CurveFitOptions options = options_for (tolerance);
   HalfEllipse ellipse;
   FittedCurve fitted;
 
+  if (!half)
+    return fit_round (run, places, tolerance, outline);
   if (find_ellipse (run, tolerance, &ellipse) && !fit_about_ellipse (run, places, tolerance, &ellipse, outline))
     return CORE_OK;
   CoreStatus status = curve_fit (run, &options, &fitted);

@@ -5,6 +5,7 @@
 #include <string.h>
 #include "plan/trace-ends.h"
 #include "plan/trace-fit.h"
+#include "plan/trace-run.h"
 #include "plan/wiggles.h"
 
 /* mm */
@@ -46,22 +47,31 @@ mm_per_px (const TraceRequest *request)
   return mm / px;
 }
 
-/* Follows in the ink's own pixels, which may be fewer than the file's; what comes back is in the file's. */
-static CoreStatus
-follow (const Ink *ink, const TraceRequest *request, double mm_a_px, FollowedLine *line)
+/* Whether it was clicked the way an outline runs. */
+static bool
+runs_forward (const TraceRequest *request, const FollowedLine *line)
 {
-  const double reduced = ink_reduced (ink);
-  const FollowOptions options = { .px_per_mm = 1 / (mm_a_px * reduced), .click_sigma = request->click_sigma / reduced,
-                                  .goes_on = request->goes_on, .data = request->data };
-  Point *clicks = malloc (request->click_count * sizeof *clicks);
+  double area = 0;
 
-  for (size_t i = 0; clicks && i < request->click_count; i++)
-    clicks[i] = point_scale (request->clicks[i], 1 / reduced);
-  const CoreStatus status = clicks ? follow_line (ink, clicks, request->click_count, &options, line) : CORE_NO_MEMORY;
-  for (size_t i = 0; !status && i < line->count; i++)
-    line->places[i] = point_scale (line->places[i], reduced);
-  free (clicks);
-  return status;
+  if (!request->goes_round)
+    return to_own (request, line->places[0]).x <= to_own (request, line->places[line->count - 1]).x;
+  for (size_t i = 1; i < line->count; i++)
+    {
+      const Point from = to_own (request, line->places[i - 1]), to = to_own (request, line->places[i]);
+      area += from.x * to.y - to.x * from.y;
+    }
+  return area <= 0;
+}
+
+static void
+finish_ends (const TraceRequest *request, Measured *made)
+{
+  const size_t last = made->count - 1;
+
+  if (request->goes_round)
+    made->places[0] = made->places[last] = point_mix (made->places[0], made->places[last], 0.5);
+  else if (request->ends_on_axis)
+    made->count = carry_ends_to_station (made->places, made->weights, made->count, request->root);
 }
 
 static CoreStatus
@@ -74,7 +84,7 @@ measure (const FollowedLine *line, const TraceRequest *request, Measured *made)
   *made = self;
   if (!self.places || !self.weights || !self.along)
     return CORE_NO_MEMORY;
-  const bool forward = to_own (request, line->places[0]).x <= to_own (request, line->places[last]).x;
+  const bool forward = runs_forward (request, line);
   for (size_t i = 0; i <= last; i++)
     {
       const size_t from = forward ? i : last - i;
@@ -83,8 +93,7 @@ measure (const FollowedLine *line, const TraceRequest *request, Measured *made)
       if (!point_is_finite (self.places[i]))
         return CORE_OUT_OF_RANGE;
     }
-  if (request->ends_on_axis)
-    made->count = carry_ends_to_axis (made->places, made->weights, made->count);
+  finish_ends (request, made);
   drawn_run_lengths (made->places, made->count, made->along);
   const DrawnRun run = { .places = made->places, .weights = made->weights, .along = made->along, .count = made->count };
   return distrust_wiggles (&run, made->weights) ? CORE_OK : CORE_NO_MEMORY;
@@ -145,13 +154,13 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
 
   if (!(trace.mm_per_px > 0) || !isfinite (trace.mm_per_px))
     return CORE_OUT_OF_RANGE;
-  CoreStatus status = follow (ink, request, trace.mm_per_px, &line);
+  CoreStatus status = trace_run (ink, request, trace.mm_per_px, &line);
   if (!status)
     status = measure (&line, request, &measured);
   const DrawnRun run = { .places = measured.places, .weights = measured.weights, .along = measured.along, .count = measured.count };
   const double tolerance = isnan (request->tolerance) ? fmax (TOLERANCE, trace.mm_per_px / 2) : request->tolerance;
   if (!status)
-    status = trace_fit (&run, measured.places, tolerance, &trace.outline);
+    status = trace_fit (&run, measured.places, !request->goes_round, tolerance, &trace.outline);
   if (!status)
     status = draw_polyline (request, &trace);
   if (!status)

@@ -10,7 +10,10 @@ typedef struct {
   const Point *clicks;       /* the file's px, along the printed line, from one end of the outline to the other */
   size_t click_count;
   double click_sigma;        /* the file's px, one standard deviation */
-  bool ends_on_axis;         /* both ends are carried to y = 0 */
+  const bool *drawn;         /* click_count - 1 of them: the stretch to the next click is straight, by hand; NULL: all are followed */
+  bool ends_on_axis;         /* both ends are carried to y = root */
+  double root;               /* mm; 0: the axis itself, else the station of a root that stands off it */
+  bool goes_round;           /* it ends where it began and goes round the axis (a body from the side): above it first */
   double tolerance;          /* mm; NAN: 0.07 mm or half a pixel, whichever is more */
   InkGoesOn goes_on;         /* may be NULL */
   void *data;
