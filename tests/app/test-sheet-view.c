@@ -209,7 +209,7 @@ START_TEST (the_status_line_says_where_the_pointer_is_and_what_the_tool_does)
   hand_move ((Point) { 60, 0 });
   gui_await (GTK_WIDGET (hand_window ()), "on the centre line");
   gui_key ("d");
-  gui_await (GTK_WIDGET (hand_window ()), "Click two points to measure between them. Shift measures straight along or across.");
+  gui_await (GTK_WIDGET (hand_window ()), "Dimension. Click two points to measure between them. Shift measures straight along or across.");
 }
 END_TEST
 
