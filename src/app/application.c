@@ -3,6 +3,7 @@
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
 #include "app/help-window.h"
+#include "app/plan-kind.h"
 #include "app/window.h"
 #include "document/data-path.h"
 #include "document/reader.h"
@@ -42,10 +43,14 @@ application_free_window (TrammelApplication *self)
   return trammel_window_new (GTK_APPLICATION (self), self->settings);
 }
 
-/* Where a sentence is read: the window in front. */
+/* Where a sentence is read, or a plan laid down: the window in front. */
 static TrammelWindow *
 application_front_window (TrammelApplication *self)
 {
+  GtkWindow *front = gtk_application_get_active_window (GTK_APPLICATION (self));
+
+  if (front != NULL && TRAMMEL_IS_WINDOW (front) && gtk_widget_get_visible (GTK_WIDGET (front)))
+    return TRAMMEL_WINDOW (front);
   for (GList *each = gtk_application_get_windows (GTK_APPLICATION (self)); each != NULL; each = each->next)
     if (TRAMMEL_IS_WINDOW (each->data) && gtk_widget_get_visible (each->data))
       return each->data;
@@ -62,11 +67,16 @@ application_window_of (TrammelApplication *self, const char *path)
   return NULL;
 }
 
+/* A document wants a window of its own; a plan goes beneath the sheet in front. */
 static void
 application_open_path (TrammelApplication *self, const char *path)
 {
   GtkWindow *already = application_window_of (self, path);
 
+  if (!g_str_has_suffix (path, ".trammel") && plan_kind_of_file (path)) {
+    trammel_window_open_plan (application_front_window (self), path);
+    return;
+  }
   if (already == NULL)
     trammel_window_open_file (application_free_window (self), path);
   else

@@ -9,6 +9,7 @@ G_DEFINE_QUARK (document-io-error-quark, document_io_error)
 typedef struct {
   char *path;
   Aeroplane *aeroplane;        /* to write, or what was read */
+  PlanBeside *beside;          /* what is to be copied beside it; NULL: nothing */
   bool has_known;
   FileStamp known, stamp;
 } Job;
@@ -20,6 +21,7 @@ job_free (gpointer data)
 
   g_free (job->path);
   aeroplane_unref (job->aeroplane);
+  plan_beside_free (job->beside);
   g_free (job);
 }
 
@@ -103,16 +105,19 @@ write_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
     return;
   }
   job->stamp = file_stamp_of (job->path);
+  plan_beside_copy (job->beside, job->path);
   g_task_return_boolean (task, TRUE);
 }
 
 void
-document_write_async (const Aeroplane *aeroplane, const char *path, const FileStamp *known, GAsyncReadyCallback done, gpointer data)
+document_write_async (const Aeroplane *aeroplane, const char *path, const FileStamp *known, PlanBeside *takes_beside,
+                      GAsyncReadyCallback done, gpointer data)
 {
   Job *job = g_new0 (Job, 1);
 
   job->path = g_strdup (path);
   job->aeroplane = aeroplane_ref (aeroplane);
+  job->beside = takes_beside;
   job->has_known = known != NULL;
   if (known != NULL)
     job->known = *known;
@@ -132,6 +137,12 @@ const char *
 document_write_path (GAsyncResult *result)
 {
   return result_job (result)->path;
+}
+
+const PlanBeside *
+document_write_beside (GAsyncResult *result)
+{
+  return result_job (result)->beside;
 }
 
 const Aeroplane *

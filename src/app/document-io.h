@@ -1,6 +1,7 @@
 #pragma once
 #include <gio/gio.h>
 #include "app/file-stamp.h"
+#include "app/plan-beside.h"
 #include "document/aeroplane.h"
 
 /** Reading and saving documents away from the main thread, so that a slow disk never holds the window. */
@@ -14,11 +15,13 @@ void       document_read_async  (const char *path, GAsyncReadyCallback done, gpo
 /** The aeroplane, or NULL and the reader's first sentence. `stamp` is set to the file that was read. */
 Aeroplane *document_read_finish (GAsyncResult *result, FileStamp *stamp, GError **error);
 
-/** Saves an aeroplane to `path`; where `known` is given and the file is no longer that one, nothing is written (DOCUMENT_IO_ERROR_CHANGED). */
-void             document_write_async     (const Aeroplane *aeroplane, const char *path, const FileStamp *known,
+/** Saves an aeroplane to `path`; where `known` is given and the file is no longer that one, nothing is written (DOCUMENT_IO_ERROR_CHANGED).
+ *  What `takes_beside` asks for is copied beside it then. */
+void             document_write_async     (const Aeroplane *aeroplane, const char *path, const FileStamp *known, PlanBeside *takes_beside,
                                            GAsyncReadyCallback done, gpointer data);
 bool             document_write_finish    (GAsyncResult *result, FileStamp *stamp, GError **error);
 /** What a result of either is about. Lent. */
 const char      *document_write_path      (GAsyncResult *result);
 const Aeroplane *document_write_aeroplane (GAsyncResult *result);
+const PlanBeside *document_write_beside   (GAsyncResult *result);
 const char      *document_read_path       (GAsyncResult *result);

@@ -2,6 +2,7 @@
 #include "app/file-chooser.h"
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
+#include "app/plan-kind.h"
 
 /* One question under way: kept until it is answered. */
 typedef struct {
@@ -108,28 +109,53 @@ question_ask (Question *question)
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (question->chooser));
 }
 
+/* Files of this ending (NULL: none), and of others (without the dot). */
 static void
-question_filter (Question *question, const char *kind, const char *ending)
+question_filter (Question *question, const char *kind, const char *ending, const char *const *others)
 {
   g_autoptr (GtkFileFilter) filter = gtk_file_filter_new ();
 
   gtk_file_filter_set_name (filter, kind);
-  gtk_file_filter_add_suffix (filter, ending + 1);
+  if (ending != NULL)
+    gtk_file_filter_add_suffix (filter, ending + 1);
+  for (size_t i = 0; others != NULL && others[i] != NULL; i++)
+    gtk_file_filter_add_suffix (filter, others[i]);
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (question->chooser), filter);
+}
+
+static void
+question_filter_all (Question *question)
+{
+  g_autoptr (GtkFileFilter) all = gtk_file_filter_new ();
+
+  gtk_file_filter_set_name (all, _("All files"));
+  gtk_file_filter_add_pattern (all, "*");
+  gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (question->chooser), all);
 }
 
 void
 file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data)
 {
   Question *question = question_new (parent, _("Open"), GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"));
-  g_autoptr (GtkFileFilter) all = gtk_file_filter_new ();
 
   question->chosen = chosen;
   question->data = data;
-  question_filter (question, _("Trammel documents"), ".trammel");
-  gtk_file_filter_set_name (all, _("All files"));
-  gtk_file_filter_add_pattern (all, "*");
-  gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (question->chooser), all);
+  question_filter (question, _("Documents and plans"), ".trammel", plan_kind_endings ());
+  question_filter (question, _("Trammel documents"), ".trammel", NULL);
+  question_filter (question, _("Plans: pictures and PDFs"), NULL, plan_kind_endings ());
+  question_filter_all (question);
+  question_ask (question);
+}
+
+void
+file_chooser_open_plan (GtkWindow *parent, const char *heading, FileChosen chosen, gpointer data)
+{
+  Question *question = question_new (parent, heading, GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"));
+
+  question->chosen = chosen;
+  question->data = data;
+  question_filter (question, _("Plans: pictures and PDFs"), NULL, plan_kind_endings ());
+  question_filter_all (question);
   question_ask (question);
 }
 
@@ -156,7 +182,7 @@ file_chooser_save (GtkWindow *parent, const SaveChoice *choice)
   question->chosen = choice->chosen;
   question->refused = choice->refused;
   question->data = choice->data;
-  question_filter (question, choice->kind, choice->ending);
+  question_filter (question, choice->kind, choice->ending, NULL);
   question_propose (question, choice);
   question_ask (question);
 }

@@ -5,8 +5,10 @@
 typedef void (*FileChosen)  (const char *path, gpointer data);
 typedef void (*FileRefused) (gpointer data);
 
-/** Asks for a document to open, over `parent`. `data` is the parent itself. */
+/** Asks for a document or a plan to open, over `parent`. `data` is the parent itself. */
 void file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data);
+/** The same for a picture or a PDF, under that heading. */
+void file_chooser_open_plan (GtkWindow *parent, const char *heading, FileChosen chosen, gpointer data);
 
 /** What is to be saved, and how the chooser speaks of it. */
 typedef struct {

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/group.h"
+#include "app/plan-fault.h"
 #include "document/part-class.h"
 
 /* A list longer than this helps nobody and would cost the window its speed; the rest is chosen on the sheet. */
@@ -135,6 +136,13 @@ list_add_part (GPtrArray *lines, TrammelSession *session, const Part *part)
 }
 
 static void
+list_add_plan (GPtrArray *lines, const Plan *plan)
+{
+  list_add (lines, &(ListLine) { .words = plan_title (plan), .remark = g_strdup (plan->shown == PLAN_HIDDEN ? _("hidden") : _("plan")),
+                                 .id = g_strdup (plan->piece.id), .node = -1 });
+}
+
+static void
 list_add_point (GPtrArray *lines, const char *words, double x_mm, SheetPoint point, Units units)
 {
   g_autofree char *aft = units_length (units, x_mm);
@@ -159,6 +167,9 @@ list_lines (TrammelSession *session)
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART) && lines->len < most_rows; i++)
     if (aeroplane_part (aeroplane, i)->piece.id != NULL)
       list_add_part (lines, session, aeroplane_part (aeroplane, i));
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PLAN) && lines->len < most_rows; i++)
+    if (aeroplane_plan (aeroplane, i)->piece.id != NULL)
+      list_add_plan (lines, aeroplane_plan (aeroplane, i));
   list_add_point (lines, _("Balance point"), figures->mass.x_mm, SHEET_POINT_BALANCE, trammel_session_units (session));
   list_add_point (lines, _("Neutral point"), figures->neutral_point.x_mm, SHEET_POINT_NEUTRAL, trammel_session_units (session));
   return lines;

@@ -13,6 +13,7 @@
 struct _TrammelPanel {
   GtkWidget parent;
   TrammelSession *session;
+  TrammelPlanStore *plans;      /* NULL: none are known of */
   GtkWidget *column;
   GtkWidget *answer, *switcher, *stack, *foot;
   GtkWidget *selection_button, *findings_button, *badge;
@@ -63,6 +64,8 @@ panel_need_selection (GtkWidget *panel)
   if (self->selection != NULL)
     return;
   self->selection = trammel_selection_page_new (self->session);
+  if (self->plans != NULL)
+    trammel_selection_page_set_plan_store (TRAMMEL_SELECTION_PAGE (self->selection), self->plans);
   gtk_box_append (GTK_BOX (self->page), self->selection);
   gtk_box_append (GTK_BOX (self->page), trammel_object_list_new (self->session));
 }
@@ -199,6 +202,7 @@ trammel_panel_dispose (GObject *object)
   TrammelPanel *self = TRAMMEL_PANEL (object);
 
   g_clear_pointer (&self->column, gtk_widget_unparent);
+  g_clear_object (&self->plans);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (trammel_panel_parent_class)->dispose (object);
 }
@@ -248,6 +252,14 @@ trammel_panel_new (TrammelSession *session)
   panel_show_count (self);
   first_frame_then (GTK_WIDGET (self), panel_need_selection);
   return GTK_WIDGET (self);
+}
+
+void
+trammel_panel_set_plan_store (TrammelPanel *self, TrammelPlanStore *store)
+{
+  g_set_object (&self->plans, store);
+  if (self->selection != NULL)
+    trammel_selection_page_set_plan_store (TRAMMEL_SELECTION_PAGE (self->selection), store);
 }
 
 void

@@ -1,6 +1,6 @@
 #pragma once
 #include <gtk/gtk.h>
-#include "app/session.h"
+#include "app/plan-store.h"
 
 G_BEGIN_DECLS
 
@@ -10,6 +10,8 @@ G_DECLARE_FINAL_TYPE (TrammelPanel, trammel_panel, TRAMMEL, PANEL, GtkWidget)
 /** The side panel: the answer on top, then the groups that follow the selection, with a list of real widgets that mirrors the sheet.
  *  Signals: "part-class-chosen" (const char *word): the person picked what the Part tool puts. */
 GtkWidget *trammel_panel_new (TrammelSession *session);
+/** The plans beneath the sheet; without them the panel says nothing of plans. */
+void       trammel_panel_set_plan_store (TrammelPanel *self, TrammelPlanStore *store);
 /** Puts the keyboard into the first field of the selection; `text` (may be "") replaces what stands there: typing begins. */
 void       trammel_panel_edit_first (TrammelPanel *self, const char *text);
 /** Opens the fields of "Start from Numbers" for a new surface. */

@@ -40,8 +40,10 @@ piece_edit_removed (const Aeroplane *aeroplane, const Selection *selection)
   if (selection->control != NULL)
     return piece_edit_without_control (aeroplane, selection->ids[0], selection->control);
   for (char **id = selection->ids; id != NULL && *id != NULL; id++) {
-    const Piece *piece = aeroplane_find (left != NULL ? left : aeroplane, *id);
-    Aeroplane *next = piece != NULL ? aeroplane_without_dependents (left != NULL ? left : aeroplane, piece) : NULL;
+    const Aeroplane *before = left != NULL ? left : aeroplane;
+    const Piece *piece = aeroplane_find (before, *id);
+    Aeroplane *next = piece == NULL ? NULL : piece->kind == PIECE_PLAN ? change_plan_removed (before, *id)
+                      : aeroplane_without_dependents (before, piece);
 
     if (next == NULL)
       continue;
@@ -64,6 +66,8 @@ piece_edit_name (const Aeroplane *aeroplane, const char *id)
     return g_dgettext (GETTEXT_PACKAGE, class->name);
   if (part != NULL)
     return _("Part");
+  if (aeroplane_plan_by_id (aeroplane, id) != NULL)
+    return _("Plan");
   return surface != NULL ? surface_role_name (surface->role) : _("Body");
 }
 

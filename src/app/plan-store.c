@@ -1,33 +1,8 @@
 #include "trammel-config.h"
-#include "app/plan-store.h"
+#include "app/plan-store-private.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/plan-fault.h"
-#include "app/plan-reckoned.h"
-#include "document/changes.h"
-
-struct _TrammelPlanStore {
-  GObject parent;
-  TrammelSession *session;
-  char *plan_id, *view_id;      /* chosen; NULL: what comes first */
-  bool whole;                   /* chosen: no view */
-  Plan *seen;                   /* in hand when "changed" was last emitted */
-
-  Plan *held;                   /* whose picture this is, or whose there is none of; NULL: nobody's */
-  char *held_path;              /* the document's when it was looked for */
-  PlanPicture picture;
-  bool stopped;                 /* by hand: it is not begun again by itself */
-
-  PlanLoading *loading;
-  Plan *coming;                 /* whose picture is being decoded */
-  bool coming_scanned;          /* with its true colours; also of the one that came */
-  double progress;
-
-  char *fault;
-  PlanReckoned reckoned;
-  GHashTable *elsewhere;        /* checksum → path */
-  bool adding;
-};
 
 G_DEFINE_FINAL_TYPE (TrammelPlanStore, trammel_plan_store, G_TYPE_OBJECT)
 
@@ -44,11 +19,16 @@ store_set (Plan **place, const Plan *plan)
     piece_unref (&before->piece);
 }
 
+void
+plan_store_hold (TrammelPlanStore *self, const Plan *plan)
+{
+  store_set (&self->held, plan);
+}
+
 static void
 store_end_loading (TrammelPlanStore *self)
 {
   g_clear_pointer (&self->loading, plan_loading_stop);
-  store_set (&self->coming, NULL);
   self->progress = NAN;
 }
 
@@ -142,19 +122,6 @@ store_drop_colours (TrammelPlanStore *self)
   self->coming_scanned = self->coming_scanned && self->loading != NULL;
 }
 
-/* A picture that was found beside its document can be copied from there when the document is saved elsewhere. */
-static void
-store_remember_place (TrammelPlanStore *self, const Plan *plan)
-{
-  g_autofree char *folder = self->held_path != NULL ? g_path_get_dirname (self->held_path) : NULL;
-
-  if (folder == NULL || plan->file == NULL || plan->checksum == NULL || trammel_plan_store_elsewhere (self, plan) != NULL)
-    return;
-  g_autofree char *path = g_build_filename (folder, plan->file, NULL);
-
-  trammel_plan_store_set_elsewhere (self, plan->checksum, path);
-}
-
 static void
 store_loaded (PlanPicture *picture, gpointer data)
 {
@@ -166,8 +133,6 @@ store_loaded (PlanPicture *picture, gpointer data)
   g_free (self->fault);
   self->fault = plan_fault (self->held, &self->picture);
   self->loading = NULL;
-  if (self->picture.ink != NULL && self->picture.file == PLAN_FILE_SOUND)
-    store_remember_place (self, self->held);
   store_end_loading (self);
   g_signal_emit (self, signals[PROGRESS], 0);
   g_signal_emit (self, signals[CHANGED], 0);
@@ -182,8 +147,8 @@ store_came_further (double done, gpointer data)
   g_signal_emit (self, signals[PROGRESS], 0);
 }
 
-static void
-store_let_go (TrammelPlanStore *self)
+void
+plan_store_let_go (TrammelPlanStore *self)
 {
   store_end_loading (self);
   plan_picture_clear (&self->picture);
@@ -200,7 +165,7 @@ store_begin (TrammelPlanStore *self, const Plan *plan, bool scanned)
                               .elsewhere = trammel_plan_store_elsewhere (self, plan), .scanned = scanned };
 
   if (self->held == NULL || !same_picture (self->held, plan))
-    store_let_go (self);
+    plan_store_let_go (self);
   store_end_loading (self);
   store_set (&self->held, plan);
   g_free (self->held_path);
@@ -208,7 +173,6 @@ store_begin (TrammelPlanStore *self, const Plan *plan, bool scanned)
   self->coming_scanned = scanned;
   self->progress = 0;
   self->stopped = false;
-  store_set (&self->coming, plan);
   self->loading = plan_loading_begin (&wanted, store_loaded, store_came_further, self);
   g_signal_emit (self, signals[PROGRESS], 0);
 }
@@ -226,6 +190,17 @@ store_serves (TrammelPlanStore *self, const Plan *plan, bool scanned)
   return self->picture.ink == NULL || self->stopped || !scanned || self->coming_scanned;
 }
 
+/* Choosing a plan in the list takes it in hand. */
+static void
+store_selection_changed (TrammelPlanStore *self)
+{
+  const char *id = selection_single (trammel_session_selection (self->session));
+  const Plan *plan = id != NULL ? aeroplane_plan_by_id (trammel_session_aeroplane (self->session), id) : NULL;
+
+  if (plan != NULL && plan != trammel_plan_store_plan (self))
+    trammel_plan_store_choose (self, id, plan->view_count > 0 ? plan->views[0].id : NULL);
+}
+
 static void
 store_refresh (TrammelPlanStore *self)
 {
@@ -235,11 +210,11 @@ store_refresh (TrammelPlanStore *self)
   if (self->adding)
     return;
   if (plan == NULL)
-    store_let_go (self);
+    plan_store_let_go (self);
   else if (plan->shown != PLAN_HIDDEN && !store_serves (self, plan, scanned))
     store_begin (self, plan, scanned);
   else if (self->held != NULL && !same_picture (self->held, plan))
-    store_let_go (self);
+    plan_store_let_go (self);
   if (!scanned)
     store_drop_colours (self);
   if (plan == self->seen)
@@ -256,6 +231,7 @@ trammel_plan_store_new (TrammelSession *session)
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "changed", G_CALLBACK (store_refresh), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "state-changed", G_CALLBACK (store_refresh), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "selection-changed", G_CALLBACK (store_selection_changed), self, G_CONNECT_SWAPPED);
   store_refresh (self);
   return self;
 }
@@ -317,10 +293,16 @@ trammel_plan_store_stop (TrammelPlanStore *self)
   g_signal_emit (self, signals[CHANGED], 0);
 }
 
+bool
+trammel_plan_store_is_stopped (TrammelPlanStore *self)
+{
+  return self->stopped && self->picture.ink == NULL;
+}
+
 void
 trammel_plan_store_retry (TrammelPlanStore *self)
 {
-  store_let_go (self);
+  plan_store_let_go (self);
   store_refresh (self);
   g_signal_emit (self, signals[CHANGED], 0);
 }
@@ -361,38 +343,4 @@ trammel_plan_store_placing (TrammelPlanStore *self, Placing *placing)
   const PlanReckoned *reckoned = store_reckon (self);
 
   return reckoned != NULL && plan_reckoned_place (reckoned, trammel_plan_store_view (self), placing);
-}
-
-/* A plan that comes */
-
-void
-trammel_plan_store_add (TrammelPlanStore *self, Plan *takes, PlanPicture *picture, const char *label)
-{
-  const Aeroplane *before = trammel_session_settled (self->session);
-  Aeroplane *after;
-
-  store_let_go (self);
-  store_set (&self->held, takes);
-  self->picture = *picture;
-  *picture = (PlanPicture) { .ink = NULL };
-  self->adding = true;
-  after = change_plan_added (before, takes);
-  trammel_session_do (self->session, after, label);
-  self->adding = false;
-  const Aeroplane *now = trammel_session_aeroplane (self->session);
-  const Plan *added = aeroplane_plan (now, aeroplane_count (now, PIECE_PLAN) - 1);
-
-  trammel_plan_store_choose (self, added->piece.id, added->view_count > 0 ? added->views[0].id : NULL);
-}
-
-void
-trammel_plan_store_set_elsewhere (TrammelPlanStore *self, const char *checksum, const char *path)
-{
-  g_hash_table_replace (self->elsewhere, g_strdup (checksum), g_strdup (path));
-}
-
-const char *
-trammel_plan_store_elsewhere (TrammelPlanStore *self, const Plan *plan)
-{
-  return plan->checksum == NULL ? NULL : g_hash_table_lookup (self->elsewhere, plan->checksum);
 }

@@ -33,6 +33,8 @@ const char      *trammel_plan_store_fault    (TrammelPlanStore *self);
 double           trammel_plan_store_progress (TrammelPlanStore *self);
 /** Ends the decoding. */
 void             trammel_plan_store_stop     (TrammelPlanStore *self);
+/** Whether it was ended so, and there is no picture. */
+bool             trammel_plan_store_is_stopped (TrammelPlanStore *self);
 /** Looks for the picture anew. */
 void             trammel_plan_store_retry    (TrammelPlanStore *self);
 
@@ -44,6 +46,9 @@ bool trammel_plan_store_mapping (TrammelPlanStore *self, Mapping *mapping, Mappi
 /** Puts a plan, taken, into the document in one step of that name and takes it in hand. Its picture was decoded already: what is kept of
  *  it is taken out of `picture`. */
 void trammel_plan_store_add (TrammelPlanStore *self, Plan *takes, PlanPicture *picture, const char *label);
+
+/** Puts it in the place of the plan of that id, likewise. */
+void trammel_plan_store_replace (TrammelPlanStore *self, const char *id, Plan *takes, PlanPicture *picture, const char *label);
 
 /* Where a picture that is not within its document lies for this session: until the document is saved beside it. */
 void        trammel_plan_store_set_elsewhere (TrammelPlanStore *self, const char *checksum, const char *path);

@@ -6,11 +6,13 @@
 #include "app/node-fields.h"
 #include "app/piece-controls.h"
 #include "app/piece-fields.h"
+#include "app/plan-group.h"
 #include "app/group.h"
 
 struct _TrammelSelectionPage {
   GtkBox parent;
   TrammelSession *session;
+  TrammelPlanStore *plans;     /* beneath the sheet; NULL: none are known of */
   char *shown;                 /* what the rows were built for */
   GPtrArray *fields;           /* of TrammelField, lent */
   GPtrArray *controls;         /* of GtkWidget with a refresh of its own, lent */
@@ -74,6 +76,19 @@ page_open_methods (GtkExpander *more, GParamSpec *property, TrammelSelectionPage
   gtk_expander_set_child (more, column);
 }
 
+static bool
+page_has_plan (TrammelSelectionPage *self)
+{
+  return self->plans != NULL && trammel_plan_store_plan (self->plans) != NULL;
+}
+
+static void
+page_build_plan (TrammelSelectionPage *self)
+{
+  if (page_has_plan (self))
+    gtk_box_append (GTK_BOX (self), trammel_plan_group_new (self->session, self->plans));
+}
+
 static void
 page_build_aeroplane (TrammelSelectionPage *self)
 {
@@ -83,6 +98,7 @@ page_build_aeroplane (TrammelSelectionPage *self)
   page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields ());
   if (figures->balance.mark_count > 0)
     page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
+  page_build_plan (self);
   more = gtk_expander_new (_("How Good the Figures Are"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (more), GTK_ACCESSIBLE_PROPERTY_LABEL, _("How Good the Figures Are"), -1);
   g_signal_connect (more, "notify::expanded", G_CALLBACK (page_open_methods), self);
@@ -105,7 +121,7 @@ page_build_section (TrammelSelectionPage *self, const Surface *surface)
 
   page_add_control (self, group, _("Class"), surface_section_control (self->session));
   if (surface != aeroplane_reference_wing (trammel_session_aeroplane (self->session)))
-    fields.count -= 2;              /* the stall is reckoned with the first wing's greatest lift alone: no other decides a figure */
+    fields.count--;                 /* the stall is reckoned with the first wing's greatest lift alone: no other decides a figure */
   page_add_rows (self, group, fields);
 }
 
@@ -161,10 +177,18 @@ page_build_several (TrammelSelectionPage *self)
   gtk_box_append (GTK_BOX (self), label);
 }
 
+/* A plan that is selected is the one in hand, too. */
+static const Plan *
+page_selected_plan (TrammelSelectionPage *self)
+{
+  return aeroplane_plan_by_id (trammel_session_aeroplane (self->session), selection_single (trammel_session_selection (self->session)));
+}
+
 /* What the rows depend on: while it stays, they are only refreshed and the keyboard stays where it is. */
 static char *
-page_wanted (TrammelSession *session)
+page_wanted (TrammelSelectionPage *self)
 {
+  TrammelSession *session = self->session;
   const Selection *selection = trammel_session_selection (session);
   const Surface *surface = trammel_session_selected_surface (session);
   const Part *part = trammel_session_selected_part (session);
@@ -173,7 +197,9 @@ page_wanted (TrammelSession *session)
   if (selection->point != SHEET_POINT_NONE)
     return g_strdup_printf ("point %d", selection->point);
   if (selection_is_empty (selection) || selection->ids == NULL)
-    return g_strdup_printf ("aeroplane %zu", figures->balance.mark_count);
+    return g_strdup_printf ("aeroplane %zu %d", figures->balance.mark_count, page_has_plan (self));
+  if (page_selected_plan (self) != NULL)
+    return g_strdup_printf ("plan %d", page_has_plan (self));
   if (surface != NULL)
     return g_strdup_printf ("surface %s %d %d %d %zu %zu", surface->piece.id, surface->role, surface->root_open,
                             surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
@@ -231,6 +257,8 @@ page_build (TrammelSelectionPage *self)
     page_build_part (self, part);
   else if (trammel_session_selected_body (self->session) != NULL)
     page_build_body (self);
+  else if (page_selected_plan (self) != NULL)
+    page_build_plan (self);
   else if (selection->ids != NULL)
     page_build_several (self);
   else if (selection->point == SHEET_POINT_BALANCE)
@@ -244,7 +272,7 @@ page_build (TrammelSelectionPage *self)
 static void
 page_follow (TrammelSelectionPage *self)
 {
-  g_autofree char *wanted = page_wanted (self->session);
+  g_autofree char *wanted = page_wanted (self);
 
   if (g_strcmp0 (wanted, self->shown) != 0) {
     GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
@@ -291,6 +319,7 @@ trammel_selection_page_dispose (GObject *object)
   g_clear_pointer (&self->fields, g_ptr_array_unref);
   g_clear_pointer (&self->controls, g_ptr_array_unref);
   g_clear_pointer (&self->shown, g_free);
+  g_clear_object (&self->plans);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (trammel_selection_page_parent_class)->dispose (object);
 }
@@ -308,6 +337,13 @@ trammel_selection_page_init (TrammelSelectionPage *self)
   gtk_box_set_spacing (GTK_BOX (self), 18);
   self->fields = g_ptr_array_new ();
   self->controls = g_ptr_array_new ();
+}
+
+void
+trammel_selection_page_set_plan_store (TrammelSelectionPage *self, TrammelPlanStore *store)
+{
+  g_set_object (&self->plans, store);
+  page_follow (self);
 }
 
 GtkWidget *

@@ -1,6 +1,6 @@
 #pragma once
 #include <gtk/gtk.h>
-#include "app/session.h"
+#include "app/plan-store.h"
 
 G_BEGIN_DECLS
 
@@ -9,6 +9,8 @@ G_DECLARE_FINAL_TYPE (TrammelSelectionPage, trammel_selection_page, TRAMMEL, SEL
 
 /** The groups of rows that follow what is selected; rebuilt when that changes, refreshed when the aeroplane does. */
 GtkWidget *trammel_selection_page_new        (TrammelSession *session);
+/** The plans beneath the sheet, whose group is shown while nothing else is selected. */
+void       trammel_selection_page_set_plan_store (TrammelSelectionPage *self, TrammelPlanStore *store);
 /** Puts the keyboard into the first field; `text` (may be "") begins the typing. */
 void       trammel_selection_page_edit_first (TrammelSelectionPage *self, const char *text);
 

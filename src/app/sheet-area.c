@@ -285,6 +285,20 @@ trammel_sheet_area_fit (TrammelSheetArea *self)
   trammel_sheet_canvas_fit (self->sheet, false);
 }
 
+TrammelPlanStore *
+trammel_sheet_area_plan_store (TrammelSheetArea *self)
+{
+  return trammel_sheet_canvas_plan_store (self->sheet);
+}
+
+void
+trammel_sheet_area_show_plan (TrammelSheetArea *self)
+{
+  if (trammel_sheet_canvas_has_plan_alone (self->sheet))
+    trammel_sheet_canvas_fit (self->sheet, false);
+  trammel_sheet_area_focus (self);
+}
+
 void
 trammel_sheet_area_focus (TrammelSheetArea *self)
 {

@@ -1,6 +1,6 @@
 #pragma once
 #include <gtk/gtk.h>
-#include "app/session.h"
+#include "app/plan-store.h"
 
 G_BEGIN_DECLS
 
@@ -21,6 +21,10 @@ const char *trammel_sheet_area_tool     (TrammelSheetArea *self);
 /** The class of parts that the Part tool puts; the panel chooses it. */
 void        trammel_sheet_area_set_part_class (TrammelSheetArea *self, const char *class_name);
 void        trammel_sheet_area_fit      (TrammelSheetArea *self);
+/** The plans beneath the sheet; lent. */
+TrammelPlanStore *trammel_sheet_area_plan_store (TrammelSheetArea *self);
+/** Brings the plan in hand into view where nothing else is drawn. */
+void        trammel_sheet_area_show_plan (TrammelSheetArea *self);
 void        trammel_sheet_area_focus    (TrammelSheetArea *self);
 /** Puts the keyboard on the tool in hand; false when it cannot be. And whether it is there. */
 bool        trammel_sheet_area_focus_tools      (TrammelSheetArea *self);

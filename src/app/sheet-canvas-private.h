@@ -50,6 +50,11 @@ void sheet_canvas_ask_frame    (TrammelSheetCanvas *self);      /* hands on the 
 void sheet_canvas_stop_nudging (TrammelSheetCanvas *self);      /* settles what the arrow keys moved */
 void sheet_canvas_flush        (TrammelSheetCanvas *self);      /* hands on the pointer now */
 void sheet_canvas_keep_in_view (TrammelSheetCanvas *self);      /* after a change: sheet-zoom.c */
+/** What the sheet looks like now. */
+Look sheet_canvas_look         (TrammelSheetCanvas *self);
+/** Whether a fitted sheet may be fitted again by itself: not while somebody draws over a plan. */
+bool sheet_canvas_may_refit    (TrammelSheetCanvas *self);
+void sheet_canvas_plan_changed (TrammelSheetCanvas *self);      /* its picture came, or lies elsewhere */
 void sheet_canvas_emit_view    (TrammelSheetCanvas *self);
 void sheet_canvas_emit_pointer (TrammelSheetCanvas *self);
 void sheet_canvas_menu_by_key  (TrammelSheetCanvas *self);      /* for what is selected, at its place */

@@ -52,7 +52,7 @@ trammel_sheet_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   Ruler ruler;
   cairo_t *cr;
 
-  self->look = theme_look (widget);
+  self->look = sheet_canvas_look (self);
   self->overlay.focus = gtk_widget_has_focus (widget) && gtk_window_get_focus_visible (GTK_WINDOW (gtk_widget_get_root (widget)));
   scene = trammel_sheet_canvas_scene (self);
   ruler = (Ruler) { .look = &self->look, .units = scene.units, .view = &self->view,
@@ -77,7 +77,7 @@ trammel_sheet_canvas_size_allocate (GtkWidget *widget, int width, int height, in
     return;
   self->view.width = width;
   self->view.height = height;
-  if (self->fits && !self->pressed)
+  if (self->fits && !self->pressed && sheet_canvas_may_refit (self))
     trammel_sheet_canvas_fit (self, false);
   else
     sheet_canvas_emit_view (self);
@@ -180,7 +180,7 @@ trammel_sheet_canvas_new (TrammelSession *session)
   g_signal_connect_object (session, "state-changed", G_CALLBACK (sheet_canvas_stepped), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (sheet_canvas_selection_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->plans, "changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->plans, "changed", G_CALLBACK (sheet_canvas_plan_changed), self, G_CONNECT_SWAPPED);
   theme_follow (GTK_WIDGET (self));
   sheet_canvas_add_pointer (self);
   sheet_canvas_add_keys (self);

@@ -39,6 +39,8 @@ void       trammel_sheet_canvas_zoom           (TrammelSheetCanvas *self, double
 void       trammel_sheet_canvas_zoom_middle    (TrammelSheetCanvas *self, double factor);
 void       trammel_sheet_canvas_pan            (TrammelSheetCanvas *self, double dx, double dy);                /* px */
 void       trammel_sheet_canvas_fit            (TrammelSheetCanvas *self, bool glide);
+/** Whether there is a plan to be seen, and nothing drawn over it yet: then the whole sheet is the plan. */
+bool       trammel_sheet_canvas_has_plan_alone (TrammelSheetCanvas *self);
 void       trammel_sheet_canvas_fit_selection  (TrammelSheetCanvas *self);
 void       trammel_sheet_canvas_true_size      (TrammelSheetCanvas *self);
 /** px of the screen that are 1 mm of it, as the monitor says; 96 to the inch where it says nothing. */

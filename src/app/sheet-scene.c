@@ -1,4 +1,5 @@
 #include "app/sheet-canvas-private.h"
+#include "app/theme.h"
 
 /* The plan in hand, where there is something of it to be seen. */
 static bool
@@ -14,6 +15,29 @@ scene_plan (TrammelSheetCanvas *self, SheetPlan *shown)
   for (int i = 0; i < 3 && plan->shown == PLAN_SCANNED; i++)
     shown->scanned[i] = trammel_plan_store_scanned (self->plans, i);
   return trammel_plan_store_placing (self->plans, &shown->placing);
+}
+
+Look
+sheet_canvas_look (TrammelSheetCanvas *self)
+{
+  const Plan *plan = trammel_plan_store_plan (self->plans);
+  const bool scan = plan != NULL && plan->shown == PLAN_SCANNED && trammel_plan_store_scanned (self->plans, 0) != NULL;
+
+  return scan ? theme_look_over_scan (GTK_WIDGET (self)) : theme_look (GTK_WIDGET (self));
+}
+
+bool
+sheet_canvas_may_refit (TrammelSheetCanvas *self)
+{
+  return trammel_sheet_canvas_scene (self).plan == NULL || trammel_sheet_canvas_has_plan_alone (self);
+}
+
+void
+sheet_canvas_plan_changed (TrammelSheetCanvas *self)
+{
+  if (self->fits && !self->pressed && !self->tool->kind->draws && trammel_sheet_canvas_has_plan_alone (self))
+    trammel_sheet_canvas_fit (self, false);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
 SheetScene

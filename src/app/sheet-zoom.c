@@ -1,4 +1,5 @@
 #include "app/sheet-canvas-private.h"
+#include "drawing/sheet-places.h"
 
 static const double fit_margin = 24, select_margin = 80;   /* px */
 static const guint glide_ms = 160;
@@ -88,10 +89,50 @@ sheet_zoom_glide (TrammelSheetCanvas *self, SheetView to)
   adw_animation_play (self->glide);
 }
 
+static bool
+sheet_zoom_is_bare (TrammelSheetCanvas *self)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
+
+  return aeroplane_count (aeroplane, PIECE_SURFACE) == 0 && aeroplane_count (aeroplane, PIECE_BODY) == 0
+         && aeroplane_count (aeroplane, PIECE_PART) == 0;
+}
+
+bool
+trammel_sheet_canvas_has_plan_alone (TrammelSheetCanvas *self)
+{
+  return sheet_zoom_is_bare (self) && trammel_sheet_canvas_scene (self).plan != NULL;
+}
+
+/* The whole picture, as it lies. */
+static Box
+sheet_zoom_plan (TrammelSheetCanvas *self)
+{
+  const SheetPlan *plan = trammel_sheet_canvas_scene (self).plan;
+  const Ink *ink = ink_levels_ink (plan->ink);
+  const double width = ink_width (ink) * ink_reduced (ink), height = ink_height (ink) * ink_reduced (ink);
+  Box box = box_empty ();
+
+  for (int i = 0; i < 4; i++) {
+    const Point corner = placing_sheet (&plan->placing, (Point) { i % 2 == 0 ? 0 : width, i < 2 ? 0 : height });
+
+    if (point_is_finite (corner))
+      box = box_with (box, corner);
+  }
+  return box;
+}
+
+/* All that is drawn; a plan with nothing drawn over it yet. */
+static Box
+sheet_zoom_extent (TrammelSheetCanvas *self)
+{
+  return trammel_sheet_canvas_has_plan_alone (self) ? sheet_zoom_plan (self) : sheet_extent (trammel_session_figures (self->session));
+}
+
 void
 trammel_sheet_canvas_fit (TrammelSheetCanvas *self, bool glide)
 {
-  const SheetView to = view_fitted (&self->view, sheet_extent (trammel_session_figures (self->session)), fit_margin);
+  const SheetView to = view_fitted (&self->view, sheet_zoom_extent (self), fit_margin);
 
   if (glide)
     sheet_zoom_glide (self, to);
@@ -190,7 +231,7 @@ sheet_canvas_keep_in_view (TrammelSheetCanvas *self)
   self->previewed = previewing;
   if (previewing)
     return;
-  self->extent = sheet_extent (trammel_session_figures (self->session));
+  self->extent = sheet_zoom_extent (self);
   if (!seen && !self->tool->kind->draws && sheet_zoom_shows (&self->view, before) && !sheet_zoom_shows (&self->view, self->extent))
     trammel_sheet_canvas_fit (self, true);
 }

@@ -31,7 +31,8 @@ start_page_new (void)
   gtk_widget_set_margin_bottom (heading, 12);
   gtk_widget_set_margin_top (example, 12);
   gtk_box_append (GTK_BOX (page), heading);
-  gtk_box_append (GTK_BOX (page), start_button (_("Start from _Numbers…"), "win.start-from-numbers", "suggested-action"));
+  gtk_box_append (GTK_BOX (page), start_button (_("Open a _Plan…"), "win.open-plan", "suggested-action"));
+  gtk_box_append (GTK_BOX (page), start_button (_("Start from _Numbers…"), "win.start-from-numbers", NULL));
   gtk_box_append (GTK_BOX (page), start_button (_("_Draw an Outline"), "win.draw-outline", NULL));
   gtk_box_append (GTK_BOX (page), start_button (_("Empty _Sheet"), "win.empty-sheet", NULL));
   gtk_box_append (GTK_BOX (page), example);

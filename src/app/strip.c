@@ -1,8 +1,9 @@
 #include "app/strip.h"
+#include <math.h>
 
 struct _TrammelStrip {
   GtkWidget parent;
-  GtkWidget *revealer, *sentence, *buttons[2];
+  GtkWidget *revealer, *sentence, *buttons[2], *progress;
   char *actions[2];
 };
 
@@ -42,6 +43,7 @@ strip_answer (TrammelStrip *self, GtkWidget *button)
 static GtkWidget *
 strip_build_row (TrammelStrip *self)
 {
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
 
   self->sentence = gtk_label_new (NULL);
@@ -56,7 +58,12 @@ strip_build_row (TrammelStrip *self)
     g_signal_connect_swapped (self->buttons[i], "clicked", G_CALLBACK (strip_answer), self);
     gtk_box_append (GTK_BOX (row), self->buttons[i]);
   }
-  return row;
+  self->progress = gtk_progress_bar_new ();
+  gtk_widget_add_css_class (self->progress, "osd");
+  gtk_widget_set_visible (self->progress, FALSE);
+  gtk_box_append (GTK_BOX (column), row);
+  gtk_box_append (GTK_BOX (column), self->progress);
+  return column;
 }
 
 static void
@@ -101,9 +108,21 @@ trammel_strip_show (TrammelStrip *self, const char *sentence, StripButton first,
   gtk_label_set_text (GTK_LABEL (self->sentence), sentence);
   strip_set_button (self, 0, first);
   strip_set_button (self, 1, second);
+  trammel_strip_set_progress (self, NAN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, sentence, -1);
   gtk_widget_set_visible (GTK_WIDGET (self), TRUE);
   gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), TRUE);
+}
+
+void
+trammel_strip_set_progress (TrammelStrip *self, double done)
+{
+  gtk_widget_set_visible (self->progress, !isnan (done));
+  if (isnan (done))
+    return;
+  gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (self->progress), CLAMP (done, 0, 1));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->progress), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  gtk_label_get_text (GTK_LABEL (self->sentence)), -1);
 }
 
 void

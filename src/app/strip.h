@@ -15,6 +15,8 @@ typedef struct { const char *label, *action; } StripButton;
 
 /** Shows the sentence with its buttons, the suggested one first. */
 void trammel_strip_show (TrammelStrip *self, const char *sentence, StripButton first, StripButton second);
+/** A bar under what is said now, 0 to 1; NAN takes it away, as the next sentence does. */
+void trammel_strip_set_progress (TrammelStrip *self, double done);
 void trammel_strip_hide (TrammelStrip *self);
 /** What it says now; NULL when it is hidden. */
 const char *trammel_strip_sentence (TrammelStrip *self);

@@ -19,15 +19,25 @@ theme_text_factor (GtkWidget *widget)
   return CLAMP (px / usual_font_px, 0.7, 3);
 }
 
-Look
-theme_look (GtkWidget *widget)
+static Look
+theme_look_of (GtkWidget *widget, gboolean dark)
 {
-  AdwStyleManager *style = adw_style_manager_get_default ();
-  const gboolean dark = adw_style_manager_get_dark (style);
-  const gboolean contrast = adw_style_manager_get_high_contrast (style);
+  const gboolean contrast = adw_style_manager_get_high_contrast (adw_style_manager_get_default ());
 
   return look_for_screen (dark ? (contrast ? LOOK_DARK_CONTRAST : LOOK_DARK) : (contrast ? LOOK_LIGHT_CONTRAST : LOOK_LIGHT),
                           theme_text_factor (widget));
+}
+
+Look
+theme_look (GtkWidget *widget)
+{
+  return theme_look_of (widget, adw_style_manager_get_dark (adw_style_manager_get_default ()));
+}
+
+Look
+theme_look_over_scan (GtkWidget *widget)
+{
+  return theme_look_of (widget, FALSE);
 }
 
 void

@@ -191,8 +191,40 @@ paste_opened (GObject *clipboard, GAsyncResult *result, gpointer window)
 }
 
 static void
+picture_arrived (GObject *clipboard, GAsyncResult *result, gpointer window)
+{
+  g_autoptr (TrammelWindow) self = window;
+  g_autoptr (GdkTexture) texture = gdk_clipboard_read_texture_finish (GDK_CLIPBOARD (clipboard), result, NULL);
+
+  if (window_is_gone (self))
+    return;
+  if (texture == NULL)
+    trammel_window_toast (self, _("The copied picture cannot be read"), NULL, NULL);
+  else
+    window_paste_plan (self, texture);
+}
+
+/* A picture becomes a plan; text comes first, since what is copied here travels as text. */
+static bool
+holds_only_a_picture (GdkClipboard *clipboard)
+{
+  GdkContentFormats *formats = gdk_clipboard_get_formats (clipboard);
+
+  for (size_t i = 0; fragment_types[i] != NULL; i++)
+    if (gdk_content_formats_contain_mime_type (formats, fragment_types[i]))
+      return false;
+  return gdk_content_formats_contain_gtype (formats, GDK_TYPE_TEXTURE) || gdk_content_formats_contain_mime_type (formats, "image/png");
+}
+
+static void
 paste (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
+  GdkClipboard *clipboard = gtk_widget_get_clipboard (window);
+
+  if (holds_only_a_picture (clipboard)) {
+    gdk_clipboard_read_texture_async (clipboard, NULL, picture_arrived, g_object_ref (window));
+    return;
+  }
   gdk_clipboard_read_async (gtk_widget_get_clipboard (window), fragment_types, G_PRIORITY_DEFAULT, NULL, paste_opened, g_object_ref (window));
 }
 

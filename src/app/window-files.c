@@ -3,6 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include "app/document-io.h"
 #include "app/file-chooser.h"
+#include "app/plan-beside.h"
+#include "app/plan-kind.h"
 #include "app/recent.h"
 
 /* The file that the session stands for */
@@ -121,7 +123,10 @@ file_chosen (const char *path, gpointer window)
   g_autoptr (GFile) file = g_file_new_for_path (path);
   GFile *files[] = { file };
 
-  g_application_open (G_APPLICATION (gtk_window_get_application (window)), files, 1, "");
+  if (!g_str_has_suffix (path, ".trammel") && plan_kind_of_file (path))
+    trammel_window_open_plan (window, path);
+  else
+    g_application_open (G_APPLICATION (gtk_window_get_application (window)), files, 1, "");
 }
 
 static void
@@ -174,12 +179,26 @@ keep_mine (GSimpleAction *action, GVariant *parameter, gpointer window)
 
 /* Saving */
 
+/* Plans too large to travel within the document were copied beside it. */
+static void
+window_say_beside (TrammelWindow *self, const PlanBeside *beside)
+{
+  bool failed;
+  g_autofree char *word = plan_beside_word (beside, &failed);
+
+  if (word != NULL && failed)
+    trammel_window_tell (self, word);
+  else if (word != NULL)
+    trammel_window_toast (self, word, NULL, NULL);
+}
+
 static void
 window_saved (TrammelWindow *self, GAsyncResult *result, const FileStamp *stamp)
 {
   const char *path = document_write_path (result);
 
   trammel_session_mark_saved_as (self->session, document_write_aeroplane (result), path);
+  window_say_beside (self, document_write_beside (result));
   window_watch (self, path, stamp);
   recent_add (path);
   if (self->close_when_saved)
@@ -219,7 +238,10 @@ window_save_to (TrammelWindow *self, const char *path, const FileStamp *known)
   gtk_root_set_focus (GTK_ROOT (self), NULL);
   gtk_root_set_focus (GTK_ROOT (self), focus);
   self->saving = true;
-  document_write_async (trammel_session_settled (self->session), path, known, save_arrived, g_object_ref (self));
+  document_write_async (trammel_session_settled (self->session), path, known,
+                        plan_beside_new (trammel_sheet_area_plan_store (TRAMMEL_SHEET_AREA (self->area)),
+                                         trammel_session_settled (self->session), trammel_session_path (self->session)),
+                        save_arrived, g_object_ref (self));
 }
 
 static void
@@ -267,7 +289,19 @@ save_as (GSimpleAction *action, GVariant *parameter, gpointer window)
   window_save_as (window);
 }
 
-/* A document dropped anywhere on the window */
+/* Documents and plans dropped anywhere on the window */
+
+/* A plan goes beneath the sheet that it was dropped on. */
+static bool
+dropped_plan (TrammelWindow *self, GFile *file)
+{
+  g_autofree char *path = g_file_get_path (file);
+
+  if (path == NULL || g_str_has_suffix (path, ".trammel") || !plan_kind_of_file (path))
+    return false;
+  trammel_window_open_plan (self, path);
+  return true;
+}
 
 static gboolean
 files_dropped (GtkDropTarget *target, const GValue *value, double x, double y, gpointer window)
@@ -275,11 +309,11 @@ files_dropped (GtkDropTarget *target, const GValue *value, double x, double y, g
   g_autoptr (GPtrArray) files = g_ptr_array_new ();
 
   for (GSList *each = g_value_get_boxed (value); each != NULL; each = each->next)
-    g_ptr_array_add (files, each->data);
-  if (files->len == 0)
-    return FALSE;
-  g_application_open (G_APPLICATION (gtk_window_get_application (window)), (GFile **) files->pdata, (int) files->len, "");
-  return TRUE;
+    if (!dropped_plan (window, each->data))
+      g_ptr_array_add (files, each->data);
+  if (files->len > 0)
+    g_application_open (G_APPLICATION (gtk_window_get_application (window)), (GFile **) files->pdata, (int) files->len, "");
+  return g_value_get_boxed (value) != NULL;
 }
 
 void

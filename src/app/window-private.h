@@ -2,6 +2,7 @@
 /* What the files window*.c share, and nobody else. */
 #include "app/file-watch.h"
 #include "app/panel.h"
+#include "app/plan-opening.h"
 #include "app/recorder.h"
 #include "app/sheet-area.h"
 #include "app/strip.h"
@@ -28,6 +29,13 @@ struct _TrammelWindow {
   GtkWidget *area, *panel, *start_page;
   bool start_page_dismissed;
   AdwToast *undo_toast;           /* offers to undo the last step; gone with the next */
+
+  PlanOpening *plan_opening;      /* a plan that is being opened; NULL */
+  GQueue plans_waiting;           /* paths of those behind it */
+  char *plan_busy;                /* what the strip says while one is read; NULL: none is */
+  double plan_done;               /* how far that is, 0 to 1 */
+  guint plan_timer;               /* will say so; 0 once said or done */
+  char *plan_fault;               /* what was said of the plan in hand; NULL nothing */
 
   FileWatch *watch;               /* of the session's path; NULL without one */
   bool opening, saving;           /* under way */
@@ -67,6 +75,10 @@ void window_with_panel         (TrammelWindow *self, PanelAct act, const char *t
 void window_view_fit           (TrammelWindow *self, int width, int height);
 /* window-clipboard.c */
 void window_clipboard_begin    (TrammelWindow *self);
+/* window-plans.c: plans on their way in, and what is wrong with the one in hand */
+void window_plans_begin        (TrammelWindow *self);
+void window_plans_end          (TrammelWindow *self);
+void window_paste_plan         (TrammelWindow *self, GdkTexture *texture);
 /* window-files.c */
 void window_files_begin        (TrammelWindow *self);
 void window_save               (TrammelWindow *self);

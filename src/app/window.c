@@ -12,6 +12,7 @@ trammel_window_dispose (GObject *object)
 {
   TrammelWindow *self = TRAMMEL_WINDOW (object);
 
+  window_plans_end (self);
   g_clear_pointer (&self->watch, file_watch_free);
   g_clear_pointer (&self->recorder, recorder_leave);
   g_clear_handle_id (&self->fitting, g_source_remove);
@@ -143,6 +144,7 @@ window_lay_table (TrammelWindow *self)
 {
   self->area = trammel_sheet_area_new (self->session);
   self->panel = trammel_panel_new (self->session);
+  trammel_panel_set_plan_store (TRAMMEL_PANEL (self->panel), trammel_sheet_area_plan_store (TRAMMEL_SHEET_AREA (self->area)));
   self->start_page = start_page_new ();
   gtk_overlay_set_child (self->table, self->area);
   gtk_overlay_add_overlay (self->table, self->start_page);
@@ -163,6 +165,7 @@ trammel_window_new (GtkApplication *application, TrammelSettings *settings)
   window_view_begin (self);
   window_clipboard_begin (self);
   window_files_begin (self);
+  window_plans_begin (self);
   window_recovery_begin (self);
   window_strip_begin (self);
   window_closing_begin (self);

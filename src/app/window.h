@@ -18,6 +18,9 @@ bool trammel_window_is_untouched (TrammelWindow *self);
  *  reason stands in the strip and nothing else changes. A window that is not shown yet is shown when the document has been read; when it
  *  cannot be, it goes, and the reason stands in the strip of the window in front. */
 void trammel_window_open_file (TrammelWindow *self, const char *path);
+/** Opens a picture or a page as a plan beneath the sheet, in one undo step; several come one after the other. When it cannot be had, the
+ *  reason stands in the strip and nothing else changes. */
+void trammel_window_open_plan (TrammelWindow *self, const char *path);
 /** Starts with that aeroplane, not yet saved anywhere: an example. */
 void trammel_window_open_copy (TrammelWindow *self, Aeroplane *takes);
 
