@@ -21,6 +21,18 @@ Aeroplane *change_part_aboard     (const Aeroplane *self, const char *id, bool a
 /** Puts the mark of that number at x, mm aft of the datum; adds the first when there is none. NULL when there is no such mark. */
 Aeroplane *change_mark_station    (const Aeroplane *self, size_t mark, double station);
 
+/* Ribs of a surface and formers of a body, named and counted on. */
+
+/** The name that the next rib (station) or former has: that of the greatest number so far, one more; R1 or F1 where there is none. A new
+ *  string. The piece is a surface or a body. */
+char      *named_place_next           (const Piece *piece);
+/** Adds a rib at station `place` to a surface, or a former at x to a body, mm, with that name. */
+Aeroplane *change_named_place_added   (const Aeroplane *self, const char *id, double place);
+/** Moves the first of that name there, mm; NULL when there is none. */
+Aeroplane *change_named_place_moved   (const Aeroplane *self, const char *id, const char *name, double place);
+/** Takes the first of that name out; NULL when there is none. */
+Aeroplane *change_named_place_removed (const Aeroplane *self, const char *id, const char *name);
+
 /* The plan beneath the sketch. */
 
 /** Adds a plan, taken, behind the last piece. It and its views get ids where they have none, or one that somebody else has. */

@@ -46,3 +46,22 @@ kept_follow_outline (Piece *piece, InnerKind inner, const Outline *old, const Ou
         }
     }
 }
+
+void
+kept_follow_removed (Piece *piece, InnerKind inner, size_t index)
+{
+  for (size_t i = 0; i < piece->kept_count; i++)
+    {
+      Kept *kept = &piece->kept[i];
+
+      if (kept->inner != inner || kept->index < index)
+        continue;
+      if (kept->index == index)
+        {
+          g_clear_pointer (&kept->attributes, g_free);
+          g_clear_pointer (&kept->inside, g_free);
+        }
+      else
+        kept->index--;
+    }
+}

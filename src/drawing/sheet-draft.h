@@ -39,6 +39,7 @@ void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where t
 void sheet_draw_dimensions (SheetDraft *draft);   /* and takes their figures' places */
 void sheet_draw_faults  (SheetDraft *draft);      /* loose ends, crossings */
 void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips of the one thing selected; not on paper */
+void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their names, while they are being put */
 void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
 
 /** Takes the places of everything that a word must not cover. */

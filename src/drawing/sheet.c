@@ -47,6 +47,8 @@ draw_sheet (cairo_t *cr, const SheetScene *scene)
   sheet_draw_datum (&draft);
   draw_lines (&draft);
   sheet_draw_words (&draft);
+  if (scene->overlay && scene->overlay->named_places)
+    sheet_draw_named_places (&draft);
   sheet_draw_nodes (&draft);
   sheet_draw_faults (&draft);
   sheet_draw_overlay (&draft);

@@ -16,6 +16,7 @@ typedef struct {
   bool focus;                    /* the sheet has the keyboard: ring around the selection */
   Point cursor; bool has_cursor; /* the key cursor of drawing tools, mm */
   double dimension_from_x, dimension_from_y, dimension_to_x, dimension_to_y; bool has_dimension;   /* being measured, mm */
+  bool named_places;             /* ribs and formers are being put: shown with their names */
   const Part *part_ghost;        /* a part about to be put, at its place; NULL */
 } SheetOverlay;
 
