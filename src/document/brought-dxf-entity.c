@@ -6,17 +6,26 @@
 
 static const double DEGREE = M_PI / 180;
 
-/* DXF's x runs to the right and its y up the page. */
+/* DXF's x runs to the right and its y up the page; on a plane that faces away from us x runs to the left. */
 static Point
-place (double x, double y)
+place (const DxfEntity *self, double x, double y)
 {
-  return (Point) { -y, x };
+  return (Point) { -y, self->from_behind ? -x : x };
+}
+
+static int
+flags_of (const DxfEntity *self, int code)
+{
+  const double value = self->number[code];
+
+  return value >= 0 && value < 65536 ? (int) value : 0;
 }
 
 void
 dxf_entity_init (DxfEntity *self)
 {
   self->layer[0] = '\0';
+  self->from_behind = false;
   for (size_t i = 0; i < G_N_ELEMENTS (self->number); i++)
     self->number[i] = NAN;
   self->x = g_array_new (FALSE, FALSE, sizeof (double));
@@ -62,13 +71,20 @@ take_group (DxfEntity *self, const DxfGroup *group, bool spline)
     g_array_append_val (self->weights, value);
 }
 
-/* A POLYLINE's vertices are entities of their own, up to SEQEND. Its own group 10 is no vertex. */
+static void
+keep_vertices (DxfEntity *self, guint count)
+{
+  g_array_set_size (self->x, count);
+  g_array_set_size (self->y, count);
+  g_array_set_size (self->bulge, count);
+}
+
+/* A POLYLINE's vertices are entities of their own, up to SEQEND. Its own group 10 is no vertex, and a vertex of group 70 with 16 only
+ * pulls at the curve that the others have been put on. */
 static void
 read_vertices (DxfEntity *self, DxfWalk *walk)
 {
-  g_array_set_size (self->x, 0);
-  g_array_set_size (self->y, 0);
-  g_array_set_size (self->bulge, 0);
+  keep_vertices (self, 0);
   while (dxf_next (walk))
     {
       if (walk->group.code == 0 && strcmp (walk->group.text, "VERTEX") != 0)
@@ -80,7 +96,16 @@ read_vertices (DxfEntity *self, DxfWalk *walk)
       const bool of_its_own = walk->group.code == 10 || walk->group.code == 20 || walk->group.code == 42;
       if (of_its_own)
         take_group (self, &walk->group, false);
+      else if (walk->group.code == 70 && self->x->len > 0 && ((int) g_ascii_strtoll (walk->group.text, NULL, 10) & 16))
+        keep_vertices (self, self->x->len - 1);
     }
+}
+
+/* Only these are drawn on a plane of their own; lines, ellipses and splines stand in space. */
+static bool
+has_a_plane (const char *kind)
+{
+  return strcmp (kind, "ARC") == 0 || strcmp (kind, "CIRCLE") == 0 || strcmp (kind, "LWPOLYLINE") == 0 || strcmp (kind, "POLYLINE") == 0;
 }
 
 void
@@ -97,6 +122,7 @@ dxf_entity_read (DxfEntity *self, DxfWalk *walk, const char *kind)
         }
       take_group (self, &walk->group, spline);
     }
+  self->from_behind = self->number[230] < 0 && has_a_plane (kind);
   if (strcmp (kind, "POLYLINE") == 0)
     read_vertices (self, walk);
 }
@@ -105,6 +131,12 @@ static double
 nth (const GArray *array, guint i)
 {
   return g_array_index (array, double, i);
+}
+
+static Point
+vertex (const DxfEntity *self, guint i)
+{
+  return place (self, nth (self->x, i), nth (self->y, i));
 }
 
 /* From one vertex to the next: straight, or a piece of a circle whose bulge is the tangent of a quarter of its angle. */
@@ -129,15 +161,15 @@ draw_side (BroughtLines *lines, Point from, Point to, double bulge)
 static bool
 draw_polyline (const DxfEntity *self, BroughtLines *lines)
 {
-  const bool closed = !isnan (self->number[70]) && ((int) self->number[70] & 1);
+  enum { CLOSED = 1, SURFACE = 16 | 64 };      /* group 70; a surface made of corners is no line */
+  const bool closed = flags_of (self, 70) & CLOSED;
   const guint count = self->x->len;
 
-  if (count < 2)
+  if (count < 2 || (flags_of (self, 70) & SURFACE))
     return false;
-  brought_lines_begin (lines, place (nth (self->x, 0), nth (self->y, 0)), self->layer);
+  brought_lines_begin (lines, vertex (self, 0), self->layer);
   for (guint i = 1; i < count + (closed ? 1 : 0); i++)
-    draw_side (lines, place (nth (self->x, i - 1), nth (self->y, i - 1)), place (nth (self->x, i % count), nth (self->y, i % count)),
-               nth (self->bulge, i - 1));
+    draw_side (lines, vertex (self, i - 1), vertex (self, i % count), nth (self->bulge, i - 1) * (self->from_behind ? -1 : 1));
   brought_lines_end (lines);
   return true;
 }
@@ -148,17 +180,20 @@ draw_round (const DxfEntity *self, const char *kind, BroughtLines *lines)
 {
   const bool ellipse = strcmp (kind, "ELLIPSE") == 0, whole = strcmp (kind, "CIRCLE") == 0;
   const double *n = self->number;
-  const Point centre = place (n[10], n[20]);
-  const Point major = ellipse ? place (n[11], n[21]) : place (n[40], 0);
+  const Point centre = place (self, n[10], n[20]);
+  const Point major = ellipse ? place (self, n[11], n[21]) : place (self, n[40], 0);
   const double ratio = ellipse ? n[40] : 1, unit = ellipse ? 1 : DEGREE;
   const double from = whole ? 0 : (ellipse ? n[41] : n[50]) * unit, to = whole ? 2 * M_PI : (ellipse ? n[42] : n[51]) * unit;
-  const Point minor = { -major.y * ratio, major.x * ratio };
+  /* An ellipse's own axis says which way round it runs. */
+  const double left = self->from_behind || (ellipse && n[230] < 0) ? -ratio : ratio;
+  const Point minor = { -major.y * left, major.x * left };
   double sweep = fmod (to - from, 2 * M_PI);
 
   if (!point_is_finite (centre) || !point_is_finite (major) || !isfinite (ratio + from + to))
     return false;
   sweep = sweep <= 1e-9 ? sweep + 2 * M_PI : sweep;
-  brought_lines_begin (lines, point_add (centre, point_add (point_scale (major, cos (from)), point_scale (minor, sin (from)))), self->layer);
+  brought_lines_begin (lines, point_add (centre, point_add (point_scale (major, cos (from)), point_scale (minor, sin (from)))),
+                       self->layer);
   brought_lines_arc (lines, centre, major, minor, from, sweep);
   brought_lines_end (lines);
   return true;
@@ -168,7 +203,7 @@ static bool
 draw_line (const DxfEntity *self, BroughtLines *lines)
 {
   const double *n = self->number;
-  const Point from = place (n[10], n[20]), to = place (n[11], n[21]);
+  const Point from = place (self, n[10], n[20]), to = place (self, n[11], n[21]);
 
   if (!point_is_finite (from) || !point_is_finite (to))
     return false;
@@ -183,13 +218,13 @@ draw_spline (const DxfEntity *self, BroughtLines *lines)
 {
   const guint count = self->x->len;
   g_autofree Point *poles = g_new (Point, count + 1);
-  const int degree = isnan (self->number[71]) ? 3 : (int) self->number[71];
+  const int degree = flags_of (self, 71);
   const Spline spline = { .degree = degree, .poles = poles, .pole_count = count, .knots = (const double *) (gpointer) self->knots->data,
                           .knot_count = self->knots->len,
                           .weights = self->weights->len == count ? (const double *) (gpointer) self->weights->data : NULL };
 
   for (guint i = 0; i < count; i++)
-    poles[i] = place (nth (self->x, i), nth (self->y, i));
+    poles[i] = vertex (self, i);
   return spline_draw (&spline, self->layer, lines);
 }
 

@@ -5,6 +5,13 @@
 #include <math.h>
 #include <string.h>
 
+/* Groups 10 to 59 hold lengths, angles and knots, and what does not read as a number there is damage. */
+static bool
+is_measure (int code)
+{
+  return code >= 10 && code < 60;
+}
+
 bool
 dxf_next (DxfWalk *self)
 {
@@ -16,10 +23,15 @@ dxf_next (DxfWalk *self)
       self->pushed_back = false;
       return true;
     }
+  if (self->broken)
+    return false;
   for (int i = 0; i < 2; i++)
     {
-      if (!self->rest)
-        return false;
+      if (!self->rest || *self->rest == '\0')
+        {
+          self->broken = self->broken || i == 1;
+          return false;
+        }
       lines[i] = self->rest;
       self->rest = strchr (self->rest, '\n');
       if (self->rest)
@@ -28,8 +40,9 @@ dxf_next (DxfWalk *self)
       self->line++;
     }
   self->group = (DxfGroup) { (int) g_ascii_strtoll (lines[0], &end, 10), lines[1] };
-  if (end == lines[0] || *end != '\0')
-    self->broken = true;
+  const bool no_code = end == lines[0] || *end != '\0';
+  self->broken = no_code || (is_measure (self->group.code) && isnan (dxf_number (&self->group)));
+  self->line -= no_code ? 1 : 0;
   return !self->broken;
 }
 
@@ -50,9 +63,9 @@ dxf_number (const DxfGroup *group)
 
 /* $INSUNITS of the header, mm: 1 inches, 2 feet, 4 millimetres, 5 centimetres, 6 metres. */
 static double
-unit_of (int number)
+unit_of (double number)
 {
-  switch (number)
+  switch (number >= 0 && number < 100 ? (int) number : 0)
     {
     case 1:  return 25.4;
     case 2:  return 304.8;
@@ -63,19 +76,33 @@ unit_of (int number)
     }
 }
 
-/* Reads one section, whose name has just come; entities are drawn, the header is asked for the unit, the rest is skipped. */
+static bool
+is_section_end (const DxfGroup *group)
+{
+  return group->code == 0 && strcmp (group->text, "ENDSEC") == 0;
+}
+
+/* Reads one section, whose name has just come; entities are drawn, the header is asked for the unit, the rest is skipped. One without an
+ * end is half a file. */
 static void
 read_section (DxfWalk *walk, BroughtLines *lines, double *unit)
 {
   const bool header = strcmp (walk->group.text, "HEADER") == 0, entities = strcmp (walk->group.text, "ENTITIES") == 0;
   bool asked = false;
 
-  while (dxf_next (walk) && !(walk->group.code == 0 && strcmp (walk->group.text, "ENDSEC") == 0))
+  while (true)
     {
+      if (!dxf_next (walk))
+        {
+          walk->broken = true;
+          return;
+        }
+      if (is_section_end (&walk->group))
+        return;
       if (header && walk->group.code == 9)
         asked = strcmp (walk->group.text, "$INSUNITS") == 0;
       else if (header && asked && walk->group.code == 70)
-        *unit = unit_of ((int) dxf_number (&walk->group));
+        *unit = unit_of (dxf_number (&walk->group));
       if (!entities || walk->group.code != 0)
         continue;
       DxfEntity entity;
@@ -103,7 +130,7 @@ brought_read_dxf (const char *data, size_t length, const char *name, GError **er
   if (walk.broken)
     {
       g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_FOREIGN,
-                   _("%s:%u: this DXF is broken here; save it again as ASCII DXF of release 12."), name, walk.line - 1);
+                   _("%s:%u: this DXF is broken here; save it again as ASCII DXF of release 12."), name, walk.line);
       brought_lines_clear (&lines);
       return NULL;
     }

@@ -9,7 +9,7 @@ typedef struct { int code; const char *text; } DxfGroup;
 /** A walk over the groups; text is cut into lines where it lies. */
 typedef struct { char *rest; DxfGroup group; bool pushed_back, broken; guint line; } DxfWalk;
 
-/** The next group, or false at the end or where the file breaks off (broken). */
+/** The next group, or false at the end or where the file is broken (`line` is then the line that is at fault, counted from 1). */
 bool   dxf_next      (DxfWalk *self);
 /** The group at hand comes once more. */
 void   dxf_push_back (DxfWalk *self);
@@ -21,6 +21,7 @@ typedef struct {
   double number[256];              /* of each code below 256, the last one; NAN where it did not stand */
   GArray *x, *y, *bulge, *knots;   /* doubles: 10, 20 and 42 of each vertex, 40 of a spline */
   GArray *weights;                 /* 41 of a spline */
+  bool from_behind;                /* drawn on a plane that faces away: its x runs to the left */
 } DxfEntity;
 
 void dxf_entity_init  (DxfEntity *self);

@@ -8,8 +8,8 @@
 /* A place further off than ten metres is none of a model. */
 static const double FARTHEST = 10000;
 
-static void
-line_clear (gpointer data)
+void
+brought_line_clear (gpointer data)
 {
   BroughtLine *line = data;
 
@@ -22,7 +22,7 @@ brought_lines_init (BroughtLines *self)
 {
   *self = (BroughtLines) { .lines = g_array_new (FALSE, FALSE, sizeof (BroughtLine)),
                            .segments = g_array_new (FALSE, FALSE, sizeof (Segment)) };
-  g_array_set_clear_func (self->lines, line_clear);
+  g_array_set_clear_func (self->lines, brought_line_clear);
 }
 
 void
@@ -38,14 +38,14 @@ brought_lines_begin (BroughtLines *self, Point at, const char *name)
 {
   brought_lines_end (self);
   self->start = self->at = at;
-  self->name = g_strdup (name);
+  self->name = name && *name ? g_utf8_make_valid (name, -1) : NULL;
   self->under_way = true;
 }
 
 static void
 add (BroughtLines *self, Segment segment)
 {
-  if (!self->under_way || self->total >= BROUGHT_SEGMENTS_MOST)
+  if (!self->under_way || self->total > BROUGHT_SEGMENTS_MOST)
     return;
   g_array_append_val (self->segments, segment);
   self->at = segment.to;
@@ -93,9 +93,25 @@ brought_lines_arc (BroughtLines *self, Point centre, Point major, Point minor, d
 }
 
 void
+brought_lines_settle (BroughtLines *self, Point there)
+{
+  if (!self->under_way || self->segments->len == 0)
+    return;
+  g_array_index (self->segments, Segment, self->segments->len - 1).to = there;
+  self->at = there;
+}
+
+/* Whether the line under way is back where it began but for how numbers are rounded. */
+static bool
+is_back (const BroughtLines *self)
+{
+  return point_distance (self->at, self->start) <= 1e-9 * (1 + hypot (self->start.x, self->start.y));
+}
+
+void
 brought_lines_close (BroughtLines *self)
 {
-  if (self->under_way)
+  if (self->under_way && !is_back (self))
     brought_lines_line (self, self->start);
   brought_lines_end (self);
 }
@@ -105,85 +121,18 @@ brought_lines_end (BroughtLines *self)
 {
   if (self->under_way && self->segments->len > 0)
     {
-      const Segment *last = &g_array_index (self->segments, Segment, self->segments->len - 1);
+      const bool closed = is_back (self);
+      if (closed)
+        g_array_index (self->segments, Segment, self->segments->len - 1).to = self->start;
       const BroughtLine line = {
         .name = g_steal_pointer (&self->name), .start = self->start, .count = self->segments->len,
         .segments = g_memdup2 (self->segments->data, self->segments->len * sizeof (Segment)),
-        .closed = point_distance (last->to, self->start) <= 1e-9 * (1 + hypot (self->start.x, self->start.y)) };
+        .closed = closed };
       g_array_append_val (self->lines, line);
     }
   g_array_set_size (self->segments, 0);
   g_clear_pointer (&self->name, g_free);
   self->under_way = false;
-}
-
-static Point
-line_end (const BroughtLine *line)
-{
-  return line->segments[line->count - 1].to;
-}
-
-static void
-line_turn_round (BroughtLine *line)
-{
-  Segment *turned = g_new (Segment, line->count);
-  const Point end = line_end (line);
-
-  for (size_t i = 0; i < line->count; i++)
-    turned[line->count - 1 - i] = segment_reversed (i ? line->segments[i - 1].to : line->start, &line->segments[i]);
-  g_free (line->segments);
-  line->segments = turned;
-  line->start = end;
-}
-
-/* Puts `next` behind `line` where an end of it lies at the line's end. */
-static bool
-line_goes_on (BroughtLine *line, BroughtLine *next, double near)
-{
-  if (point_distance (line_end (line), next->start) > near)
-    {
-      if (point_distance (line_end (line), line_end (next)) > near)
-        return false;
-      line_turn_round (next);
-    }
-  line->segments = g_renew (Segment, line->segments, line->count + next->count);
-  memcpy (line->segments + line->count, next->segments, next->count * sizeof (Segment));
-  line->count += next->count;
-  line->closed = point_distance (line_end (line), line->start) <= near;
-  return true;
-}
-
-static bool
-join_to (BroughtLines *self, guint i, double near)
-{
-  BroughtLine *line = &g_array_index (self->lines, BroughtLine, i);
-
-  for (guint j = i + 1; j < self->lines->len && !line->closed; j++)
-    {
-      BroughtLine *next = &g_array_index (self->lines, BroughtLine, j);
-      bool joined = !next->closed && line_goes_on (line, next, near);
-      if (!joined && !next->closed && (point_distance (line->start, next->start) <= near
-                                       || point_distance (line->start, line_end (next)) <= near))
-        {
-          line_turn_round (line);
-          joined = line_goes_on (line, next, near);
-        }
-      if (joined)
-        {
-          g_array_remove_index (self->lines, j);
-          return true;
-        }
-    }
-  return false;
-}
-
-void
-brought_lines_join (BroughtLines *self, double near)
-{
-  brought_lines_end (self);
-  for (guint i = 0; i < self->lines->len; i++)
-    while (join_to (self, i, near))
-      continue;
 }
 
 double
@@ -199,9 +148,10 @@ brought_line_length (const BroughtLine *line)
 static bool
 line_scale (BroughtLine *line, double scale)
 {
-  bool sound = true;
+  bool sound;
 
   line->start = point_scale (line->start, scale);
+  sound = fabs (line->start.x) < FARTHEST && fabs (line->start.y) < FARTHEST;
   for (size_t i = 0; i < line->count; i++)
     {
       Segment *segment = &line->segments[i];
@@ -211,7 +161,7 @@ line_scale (BroughtLine *line, double scale)
       sound = sound && fabs (segment->to.x) < FARTHEST && fabs (segment->to.y) < FARTHEST && point_is_finite (segment->control1)
               && point_is_finite (segment->control2);
     }
-  return sound && point_is_finite (line->start);
+  return sound;
 }
 
 static int
@@ -233,6 +183,9 @@ brought_lines_finish (BroughtLines *self, double scale, bool unit_known, const c
     sound = line_scale (&g_array_index (self->lines, BroughtLine, i), scale) && sound;
   if (self->lines->len == 0)
     g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_EMPTY, _("%s: there is no line in this file."), name);
+  else if (self->total > BROUGHT_SEGMENTS_MOST)
+    g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_VALUE, _("%s: more than 200,000 pieces of lines; take out what is not the outline."),
+                 name);
   else if (!sound)
     g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_VALUE, _("%s: a line reaches further than 10 m; check the drawing's unit."), name);
   else

@@ -17,19 +17,24 @@ typedef struct {
 
 void brought_lines_init  (BroughtLines *self);
 void brought_lines_clear (BroughtLines *self);
-/** Ends the line under way and begins one at that place; name may be NULL. */
+/** Frees what a line holds (a BroughtLine *), not the line. */
+void brought_line_clear  (gpointer line);
+/** Ends the line under way and begins one at that place; name, in whatever bytes, may be NULL or empty: none. */
 void brought_lines_begin (BroughtLines *self, Point at, const char *name);
-/** Goes on to a place that is not where the line is already; beyond BROUGHT_SEGMENTS_MOST nothing is kept. */
+/** Goes on to a place that is not where the line is already; beyond BROUGHT_SEGMENTS_MOST nothing is kept, and
+ *  brought_lines_finish refuses. */
 void brought_lines_line  (BroughtLines *self, Point to);
 void brought_lines_curve (BroughtLines *self, Point control1, Point control2, Point to);
-/** A piece of the circle or ellipse about `centre`: the place at angle u is centre + cos u × major + sin u × minor; from `from`, where the
- *  line is, by `sweep` radians (either sign), as cubic curves within 3e-4 of its size. */
+/** A piece of the circle or ellipse about `centre`: the place at angle u is centre + cos u × major + sin u × minor; from `from`, where
+ *  the line is, by `sweep` radians (either sign), as cubic curves within 3e-4 of its size. */
 void brought_lines_arc   (BroughtLines *self, Point centre, Point major, Point minor, double from, double sweep);
+/** Says where exactly the last piece ends, when that was only reckoned. */
+void brought_lines_settle (BroughtLines *self, Point there);
 /** Goes straight back to where it began, and ends it. */
 void brought_lines_close (BroughtLines *self);
 /** Ends the line under way. */
 void brought_lines_end   (BroughtLines *self);
-/** Makes one of lines that end where others begin (within `near`), whichever way round they run. */
+/** Makes one of lines that end where others begin (within `near` > 0), whichever way round they run. */
 void brought_lines_join  (BroughtLines *self, double near);
 /** Hands over what there is, every place scaled; NULL with an error where there is nothing or a place is not finite. Clears itself. */
 Brought *brought_lines_finish (BroughtLines *self, double scale, bool unit_known, const char *name, GError **error);

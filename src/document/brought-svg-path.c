@@ -23,6 +23,10 @@ svg_number (const char **at, double *value)
     (*at)++;
   if (!g_ascii_isdigit (**at) && **at != '-' && **at != '+' && **at != '.')
     return false;
+  /* "0x10" is no number here, and not sixteen. */
+  const char *digits = *at + strspn (*at, "+-");
+  if (digits[0] == '0' && g_ascii_tolower (digits[1]) == 'x')
+    return false;
   *value = g_ascii_strtod (*at, &end);
   if (end == *at || !isfinite (*value))
     return false;
@@ -30,12 +34,18 @@ svg_number (const char **at, double *value)
   return true;
 }
 
+static void
+skip_blanks (SvgPen *pen)
+{
+  while (g_ascii_isspace (*pen->at) || *pen->at == ',')
+    pen->at++;
+}
+
 /* A single 0 or 1; what follows may stand right behind it. */
 static bool
 read_flag (SvgPen *pen, bool *flag)
 {
-  while (g_ascii_isspace (*pen->at) || *pen->at == ',')
-    pen->at++;
+  skip_blanks (pen);
   if (*pen->at != '0' && *pen->at != '1')
     return false;
   *flag = *pen->at++ == '1';
@@ -123,6 +133,7 @@ arc_to (SvgPen *pen, const double n[3], bool large, bool sweep, double x, double
   begin_if_needed (pen);
   brought_lines_arc (pen->lines, centre, point_sub (place (pen, cx + rx * c, cy + rx * s), centre),
                      point_sub (place (pen, cx - ry * s, cy + ry * c), centre), from, way);
+  brought_lines_settle (pen->lines, place (pen, x, y));
   pen->x = x;
   pen->y = y;
 }
@@ -237,26 +248,22 @@ svg_path_add (BroughtLines *lines, const char *text, const SvgMatrix *matrix, co
   char command = '\0';
   bool sound = true;
 
-  while (sound)
+  for (skip_blanks (&pen); sound && *pen.at; skip_blanks (&pen))
     {
-      while (g_ascii_isspace (*pen.at) || *pen.at == ',')
-        pen.at++;
-      if (*pen.at == '\0')
-        break;
-      if (g_ascii_isalpha (*pen.at))
+      const bool named = g_ascii_isalpha (*pen.at);
+      if (named && command == '\0' && g_ascii_toupper (*pen.at) != 'M')
+        break;                                     /* every path begins by saying where */
+      if (named)
         command = *pen.at++;
       else if (command == 'M' || command == 'm')
-        command = command == 'M' ? 'L' : 'l';
-      if (command == 'Z' || command == 'z')
-        {
-          close_part (&pen);
-          command = g_ascii_isalpha (*pen.at) || *pen.at == '\0' || g_ascii_isspace (*pen.at) || *pen.at == ',' ? '\0' : '?';
-          pen.before = 'Z';
-          continue;
-        }
-      sound = command != '\0' && draw (&pen, g_ascii_toupper (command), g_ascii_islower (command));
-      pen.before = g_ascii_toupper (command);
+        command = command == 'M' ? 'L' : 'l';      /* further pairs behind a move are lines */
+      const char kind = g_ascii_toupper (command);
+      if (kind == 'Z' && named)
+        close_part (&pen);
+      else
+        sound = command != '\0' && kind != 'Z' && draw (&pen, kind, g_ascii_islower (command));
+      pen.before = kind;
     }
   brought_lines_end (lines);
-  return sound;
+  return sound && *pen.at == '\0';
 }

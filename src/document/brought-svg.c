@@ -83,14 +83,15 @@ svg_matrix_read (const char *text, const SvgMatrix *outer, SvgMatrix *made)
   return true;
 }
 
+/* Plain text alone: one that names entities may unfold to more than any memory holds, and counts as not there. */
 static char *
 attribute (xmlNode *node, const char *name)
 {
-  xmlChar *value = xmlGetNoNsProp (node, (const xmlChar *) name);
-  char *mine = g_strdup ((const char *) value);
+  const xmlAttr *found = xmlHasProp (node, (const xmlChar *) name);
 
-  xmlFree (value);
-  return mine;
+  if (!found || found->type != XML_ATTRIBUTE_NODE || !found->children || found->children->next || found->children->type != XML_TEXT_NODE)
+    return NULL;
+  return g_strdup ((const char *) found->children->content);
 }
 
 static double
@@ -113,7 +114,8 @@ add_round (SvgReading *self, xmlNode *node, const SvgMatrix *matrix, const char 
   if (!(rx > 0) || !(ry > 0))
     return;
   brought_lines_begin (&self->lines, right, name);
-  brought_lines_arc (&self->lines, centre, point_sub (right, centre), point_sub (svg_matrix_place (matrix, cx, cy + ry), centre), 0, 2 * M_PI);
+  brought_lines_arc (&self->lines, centre, point_sub (right, centre), point_sub (svg_matrix_place (matrix, cx, cy + ry), centre), 0,
+                     2 * M_PI);
   brought_lines_close (&self->lines);
 }
 
@@ -184,11 +186,58 @@ add_shape (SvgReading *self, xmlNode *node, const SvgMatrix *matrix, const char 
   return true;
 }
 
-/* What is only kept for use elsewhere is not drawn where it stands. */
+/* The part of spare room that stands before the drawing: none, half or all of it. */
+static double
+part_before (const char *aspect, const char *least, const char *most)
+{
+  return aspect && strstr (aspect, least) ? 0 : aspect && strstr (aspect, most) ? 1 : 0.5;
+}
+
+/* How an element's view box is laid into its place of that size; one of both sizes may be NAN. false without a view box.
+ * source  SVG 1.1, section 7.8 */
+static bool
+fit_box (xmlNode *node, double wide, double high, SvgMatrix *made)
+{
+  g_autofree char *box = attribute (node, "viewBox"), *aspect = attribute (node, "preserveAspectRatio");
+  const char *at = box;
+  double n[4];
+
+  for (int i = 0; i < 4; i++)
+    if (!at || !svg_number (&at, &n[i]))
+      return false;
+  double across = wide / n[2], down = high / n[3];
+  across = isnan (across) ? down : across;
+  down = isnan (down) ? across : down;
+  if (!aspect || !strstr (aspect, "none"))
+    across = down = aspect && strstr (aspect, "slice") ? fmax (across, down) : fmin (across, down);
+  if (!(across > 0) || !(down > 0) || !isfinite (across) || !isfinite (down))
+    return false;
+  const double x = isnan (wide) ? 0 : (wide - across * n[2]) * part_before (aspect, "xMin", "xMax");
+  const double y = isnan (high) ? 0 : (high - down * n[3]) * part_before (aspect, "YMin", "YMax");
+  *made = (SvgMatrix) { across, 0, 0, down, x - n[0] * across, y - n[1] * down };
+  return true;
+}
+
+/* A drawing within the drawing. */
+static SvgMatrix
+inner_matrix (xmlNode *node, const SvgMatrix *outer)
+{
+  const SvgMatrix there = { 1, 0, 0, 1, number_of (node, "x", 0), number_of (node, "y", 0) }, moved = after (outer, there);
+  SvgMatrix box;
+
+  return fit_box (node, number_of (node, "width", NAN), number_of (node, "height", NAN), &box) ? after (&moved, box) : moved;
+}
+
+/* What is only kept for use elsewhere is not drawn where it stands, nor what is hidden. */
 static bool
 is_kept_apart (xmlNode *node)
 {
-  return is (node, "defs") || is (node, "clipPath") || is (node, "mask") || is (node, "symbol") || is (node, "pattern") || is (node, "marker");
+  g_autofree char *display = attribute (node, "display"), *style = attribute (node, "style");
+
+  if (g_strcmp0 (display, "none") == 0 || (style && (strstr (style, "display:none") || strstr (style, "display: none"))))
+    return true;
+  return is (node, "defs") || is (node, "clipPath") || is (node, "mask") || is (node, "symbol") || is (node, "pattern") || is (node,
+                                                            "marker");
 }
 
 static void
@@ -204,8 +253,13 @@ add_children (SvgReading *self, xmlNode *parent, const SvgMatrix *outer, int dep
         id[0] = '\0';
       if (!svg_matrix_read (transform, outer, &matrix))
         self->lines.left_out++;
-      else if (is (node, "g") || is (node, "a") || is (node, "svg"))
+      else if (is (node, "g") || is (node, "a") || is (node, "switch"))
         add_children (self, node, &matrix, depth + 1);
+      else if (is (node, "svg"))
+        {
+          const SvgMatrix inner = inner_matrix (node, &matrix);
+          add_children (self, node, &inner, depth + 1);
+        }
       else if (!add_shape (self, node, &matrix, id) && (is (node, "text") || is (node, "image") || is (node, "use")))
         self->lines.left_out++;
     }
@@ -232,21 +286,15 @@ length_mm (const char *text, bool *has_unit)
   return NAN;
 }
 
-/* From user units to millimetres: width and height over the view box, the smaller of the two ratios as SVG does by itself. */
+/* From user units to millimetres. */
 static SvgMatrix
 root_matrix (xmlNode *root, bool *unit_known)
 {
-  g_autofree char *width = attribute (root, "width"), *height = attribute (root, "height"), *box = attribute (root, "viewBox");
+  g_autofree char *width = attribute (root, "width"), *height = attribute (root, "height");
   const double wide = length_mm (width, unit_known), high = length_mm (height, unit_known);
-  const char *at = box;
-  double n[4];
+  SvgMatrix made;
 
-  for (int i = 0; i < 4; i++)
-    if (!at || !svg_number (&at, &n[i]))
-      return (SvgMatrix) { MM_PER_PX, 0, 0, MM_PER_PX, 0, 0 };
-  const double across = wide / n[2], down = high / n[3], scale = isnan (across) ? down : isnan (down) ? across : fmin (across, down);
-  const double used = scale > 0 && isfinite (scale) ? scale : MM_PER_PX;
-  return (SvgMatrix) { used, 0, 0, used, -n[0] * used, -n[1] * used };
+  return fit_box (root, wide, high, &made) ? made : (SvgMatrix) { MM_PER_PX, 0, 0, MM_PER_PX, 0, 0 };
 }
 
 Brought *
@@ -259,7 +307,8 @@ brought_read_svg (const char *data, size_t length, const char *name, GError **er
 
   if (!root || !is (root, "svg"))
     {
-      g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_FOREIGN, _("%s: this SVG is broken; save it again in the program that drew it."), name);
+      g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_FOREIGN, _("%s: this SVG is broken; save it again in the program that drew it."),
+                   name);
       xmlFreeDoc (document);
       return NULL;
     }

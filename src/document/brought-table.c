@@ -5,10 +5,8 @@
 #include <math.h>
 #include <string.h>
 
-static const double INCH = 25.4;
-
 /* Two numbers to a row: x aft and y out. Where a comma is the decimal sign, columns are parted by something else. */
-typedef struct { bool decimal_comma, inches, unit_known, swapped; } TableHabits;
+typedef struct { bool decimal_comma, unit_known, swapped; double mm; } TableHabits;
 
 static bool
 is_between (char c, const TableHabits *habits)
@@ -36,17 +34,46 @@ read_number (const char **at, const TableHabits *habits, double *value)
   return length > 0 && *end == '\0' && isfinite (*value);
 }
 
-/* A comma with a digit on both sides in a row that parts its columns otherwise is a decimal sign. */
+/* Whether numbers are parted by blanks alone: a digit, blanks, and again a number. */
+static bool
+is_parted_by_blanks (const char *data, size_t length)
+{
+  for (size_t i = 1; i + 1 < length; i++)
+    if (data[i] == ' ' && (data[i + 1] == '-' || g_ascii_isdigit (data[i + 1])))
+      {
+        size_t before = i;
+        while (before > 0 && data[before] == ' ')
+          before--;
+        if (g_ascii_isdigit (data[before]))
+          return true;
+      }
+  return false;
+}
+
+/* A comma with a digit on both sides in a file that parts its columns otherwise is a decimal sign. */
 static TableHabits
 find_habits (const char *data, size_t length)
 {
-  TableHabits habits = { 0 };
-  const bool parted = memchr (data, ';', length) || memchr (data, '\t', length);
+  TableHabits habits = { .mm = 1 };
+  const bool parted = memchr (data, ';', length) || memchr (data, '\t', length) || is_parted_by_blanks (data, length);
 
   for (size_t i = 1; parted && i + 1 < length; i++)
     if (data[i] == ',' && g_ascii_isdigit (data[i - 1]) && g_ascii_isdigit (data[i + 1]))
       habits.decimal_comma = true;
   return habits;
+}
+
+/* The unit that a word of the heading names, mm; 0: it names none. */
+static double
+unit_of_word (const char *word)
+{
+  static const struct { const char *word; double mm; } units[] = {
+    { "mm", 1 }, { "cm", 10 }, { "m", 1000 }, { "in", 25.4 }, { "inch", 25.4 }, { "inches", 25.4 } };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (units); i++)
+    if (strcmp (word, units[i].word) == 0)
+      return units[i].mm;
+  return 0;
 }
 
 /* A row of words: names of the columns, maybe with a unit. */
@@ -62,8 +89,9 @@ read_heading (char *row, TableHabits *habits)
       if (first && (strcmp (*word, "y") == 0 || strcmp (*word, "station") == 0))
         habits->swapped = true;
       first = first && **word == '\0';
-      habits->inches = habits->inches || strcmp (*word, "in") == 0 || strcmp (*word, "inch") == 0 || strcmp (*word, "inches") == 0;
-      habits->unit_known = habits->unit_known || habits->inches || strcmp (*word, "mm") == 0;
+      const double mm = unit_of_word (*word);
+      habits->mm = mm > 0 ? mm : habits->mm;
+      habits->unit_known = habits->unit_known || mm > 0;
     }
 }
 
@@ -88,38 +116,44 @@ set_row_error (GError **error, const char *name, guint row, const char *text)
                _("%s:%u: “%s” is not two numbers; a table has x and y in each row."), name, row, shown);
 }
 
+/* One row; false where it is neither a place nor, before the first, a heading. */
+static bool
+take_row (char *row, TableHabits *habits, BroughtLines *lines)
+{
+  Point place;
+
+  if (*row == '\0' || *row == '#')
+    return true;
+  if (!read_row (row, habits, &place))
+    {
+      if (lines->under_way || !g_ascii_isalpha (row[*row == '"']))
+        return false;
+      read_heading (row, habits);
+    }
+  else if (lines->under_way)
+    brought_lines_line (lines, place);
+  else
+    brought_lines_begin (lines, place, NULL);
+  return true;
+}
+
+static const char byte_order_mark[] = "\xEF\xBB\xBF";
+
 Brought *
 brought_read_table (const char *data, size_t length, const char *name, GError **error)
 {
   g_autofree char *text = g_strndup (data, length);
-  g_auto (GStrv) rows = g_strsplit_set (text, "\r\n", -1);
+  g_auto (GStrv) rows = g_strsplit (g_str_has_prefix (text, byte_order_mark) ? text + strlen (byte_order_mark) : text, "\n", -1);
   TableHabits habits = find_habits (data, length);
   BroughtLines lines;
-  bool begun = false;
 
   brought_lines_init (&lines);
   for (guint i = 0; rows[i]; i++)
-    {
-      char *row = g_strstrip (rows[i]);
-      Point place;
-      if (*row == '\0' || *row == '#')
-        continue;
-      if (read_row (row, &habits, &place))
-        {
-          if (begun)
-            brought_lines_line (&lines, place);
-          else
-            brought_lines_begin (&lines, place, NULL);
-          begun = true;
-        }
-      else if (!begun && g_ascii_isalpha (row[*row == '"']))
-        read_heading (row, &habits);
-      else
-        {
-          set_row_error (error, name, i + 1, row);
-          brought_lines_clear (&lines);
-          return NULL;
-        }
-    }
-  return brought_lines_finish (&lines, habits.inches ? INCH : 1, habits.unit_known, name, error);
+    if (!take_row (g_strstrip (rows[i]), &habits, &lines))
+      {
+        set_row_error (error, name, i + 1, rows[i]);
+        brought_lines_clear (&lines);
+        return NULL;
+      }
+  return brought_lines_finish (&lines, habits.mm, habits.unit_known, name, error);
 }

@@ -34,7 +34,8 @@ brought_read (const char *data, size_t length, const char *name, GError **error)
 {
   if (length > MOST_BYTES)
     {
-      g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_VALUE, _("%s: this file is larger than 16 MB; take out what is not the outline."), name);
+      g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_VALUE, _("%s: this file is larger than 16 MB; take out what is not the outline."),
+                   name);
       return NULL;
     }
   if (memchr (data, 0, length))

@@ -11,7 +11,7 @@ typedef struct {
   const double *weights;                         /* as many as poles; NULL: all the same */
 } Spline;
 
-/** Draws it as cubic curves: exactly for degrees up to 3 without weights, else through many places within a hundred-thousandth of its
- *  length. false where its numbers do not make a spline.
+/** Draws it as cubic curves: exactly for degrees up to 3 whose weights are all the same, else with the same places and slopes, within a
+ *  hundred-thousandth of its length. false where its numbers do not make a spline.
  *  source  de Boor, A Practical Guide to Splines, 1978: his algorithm for a place, Boehm's insertion of knots for the curves */
 bool spline_draw (const Spline *self, const char *name, BroughtLines *lines);
