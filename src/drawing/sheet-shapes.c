@@ -93,7 +93,7 @@ draw_surface (const SheetDraft *draft, size_t i, bool covers)
 {
   const Surface *surface = aeroplane_surface (draft->aeroplane, i);
 
-  if (covers && surface_closes (draft, i))
+  if (covers && surface_closes (draft, i) && !draft->scene->plan)
     {
       add_surface (draft, i);
       look_set_source (draft->cr, draft->look->sheet);
@@ -121,16 +121,12 @@ draw_formers (const SheetDraft *draft, const Body *body)
     }
 }
 
-/* Filled with the sheet, so that it hides what passes under it; that is then drawn broken inside it. */
+/* What passes under the body, broken inside it. */
 static void
-draw_body (const SheetDraft *draft, const Body *body)
+draw_hidden_surfaces (const SheetDraft *draft, const Body *body)
 {
   cairo_t *cr = draft->cr;
 
-  outline_path_whole (cr, draft->view, body->outline);
-  look_set_source (cr, draft->look->sheet);
-  cairo_fill (cr);
-  draw_formers (draft, body);
   cairo_save (cr);
   outline_path_whole (cr, draft->view, body->outline);
   cairo_clip (cr);
@@ -147,6 +143,23 @@ draw_body (const SheetDraft *draft, const Body *body)
         }
     }
   cairo_restore (cr);
+}
+
+/* Filled with the sheet, so that it hides what passes under it. A plan beneath must stay in sight: then nothing is hidden. */
+static void
+draw_body (const SheetDraft *draft, const Body *body)
+{
+  cairo_t *cr = draft->cr;
+
+  if (!draft->scene->plan)
+    {
+      outline_path_whole (cr, draft->view, body->outline);
+      look_set_source (cr, draft->look->sheet);
+      cairo_fill (cr);
+    }
+  draw_formers (draft, body);
+  if (!draft->scene->plan)
+    draw_hidden_surfaces (draft, body);
   outline_path_whole (cr, draft->view, body->outline);
   outline_line (draft, is_selected (draft, &body->piece));
   cairo_stroke (cr);
