@@ -11,6 +11,7 @@
 #include "command/trace-words.h"
 #include "command/usage.h"
 #include "plan/decode.h"
+#include "plan/printed-sides.h"
 
 /* px: how far a place named is usually off the line, one standard deviation. */
 static const double CLICK_SIGMA = 2;
@@ -56,7 +57,7 @@ refuse_known (const TraceWords *words, CoreStatus status)
 
 /* How the picture is made true, by whatever is known of it. */
 static CommandStatus
-make_true (const TraceWords *words, const DecodeFacts *facts, Mapping *mapping, MappingMisfit *misfit)
+make_true (const TraceWords *words, const Ink *ink, const DecodeFacts *facts, Mapping *mapping, MappingMisfit *misfit)
 {
   const double own = facts->page_width_mm / facts->width_px;
   const Knowns knowns = {
@@ -68,7 +69,7 @@ make_true (const TraceWords *words, const DecodeFacts *facts, Mapping *mapping, 
 
   if (!words->has_corners && !words->known->len && !isfinite (knowns.mm_per_px))
     return usage_error ("trace", "%s", _("This picture does not say how large it is: add --known, --corners or --mm-per-pixel."));
-  const CoreStatus status = mapping_solve (&knowns, mapping, misfit);
+  const CoreStatus status = mapping_solve_printed (ink, &knowns, NULL, NULL, mapping, misfit);
   return status ? refuse_known (words, status) : COMMAND_DONE;
 }
 
@@ -153,7 +154,7 @@ trace_image (const TraceWords *words)
   if (status)
     return status;
   if (trace_words_inside (words, facts.width_px, facts.height_px, &status))
-    status = make_true (words, &facts, &mapping, &misfit);
+    status = make_true (words, ink, &facts, &mapping, &misfit);
   if (!status)
     status = follow_and_print (words, ink, &mapping, &misfit, &facts);
   ink_unref (ink);

@@ -8,8 +8,8 @@
     ! a line of standard error
     @ out.png PNG 1754 x 1240  a file that was written: text as it is (": " before each line), pictures by kind and size
 
-Each runs in a fresh folder with a copy of documents/, of the examples and a drawn plan bar.png, without a display.
-Numbers are rounded to six digits that count, since the last ones differ from processor to processor. With --update the expected lines are written
+Each runs in a fresh folder with a copy of documents/, of the examples and a drawn plan bar.png, without a
+display. Numbers are rounded to six digits that count, since the last ones differ from processor to processor. With --update the expected lines are written
 anew from what the program does.
 """
 import os
