@@ -144,8 +144,7 @@ dimension_field_open (TrammelSheetCanvas *sheet, const Hit *dimension)
   open->hit = *dimension;
   open->hit.id = open->id = g_strdup (dimension->id);
   place = (GdkRectangle) { (int) box.min.x, (int) box.min.y, (int) (box.max.x - box.min.x), (int) (box.max.y - box.min.y) };
-  g_signal_handlers_disconnect_matched (field, G_SIGNAL_MATCH_FUNC, 0, 0, NULL, open_dimension_entered, NULL);
-  g_signal_connect_data (field, "entered", G_CALLBACK (open_dimension_entered), open, open_dimension_free, 0);
+  trammel_sheet_field_serve (field, G_CALLBACK (open_dimension_entered), open, open_dimension_free);
   trammel_sheet_field_open (field, GTK_WIDGET (sheet), &place, _(words[dimension->dimension].name));
   trammel_sheet_field_set (field, trammel_session_units (session), dimension_value (trammel_session_figures (session), dimension));
 }

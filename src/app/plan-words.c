@@ -78,6 +78,20 @@ plan_words_length_scale (TrammelPlanStore *store, size_t index)
   return g_strdup_printf (_("%s mm a pixel, %s %% off"), scale, off);
 }
 
+/* By what it shows; a second one of that is numbered. */
+static char *
+view_name (const Plan *plan, size_t index)
+{
+  unsigned number = 1;
+
+  for (size_t i = 0; i < index; i++)
+    number += plan->views[i].shows == plan->views[index].shows;
+  if (number == 1)
+    return g_strdup (view_shows_name (plan->views[index].shows));
+  /* Translators: what a view of a plan shows, and its number: "Wing 2". */
+  return g_strdup_printf (_("%s %u"), view_shows_name (plan->views[index].shows), number);
+}
+
 char **
 plan_words_views (const Plan *plan)
 {
@@ -85,6 +99,6 @@ plan_words_views (const Plan *plan)
 
   words[0] = g_strdup (_("Whole sheet"));
   for (size_t i = 0; i < plan->view_count; i++)
-    words[i + 1] = g_strdup (view_shows_name (plan->views[i].shows));
+    words[i + 1] = view_name (plan, i);
   return words;
 }

@@ -2,6 +2,7 @@
 #include "trammel-config.h"
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
+#include "app/plan-strip.h"
 #include "app/pointer-plate.h"
 #include "app/ruler-widget.h"
 #include "app/sheet-actions.h"
@@ -196,12 +197,13 @@ sheet_area_lay_grid (TrammelSheetArea *self)
   self->side = trammel_side_strip_new (self->sheet);
   gtk_grid_attach (grid, self->unit, 0, 0, 1, 1);
   gtk_grid_attach (grid, trammel_ruler_widget_new (self->sheet, GTK_ORIENTATION_HORIZONTAL), 1, 0, 1, 1);
-  gtk_grid_attach (grid, self->side_rule, 2, 0, 1, 2);
+  gtk_grid_attach (grid, self->side_rule, 2, 2, 1, 1);
   gtk_grid_attach (grid, self->side_heading, 3, 0, 1, 1);
-  gtk_grid_attach (grid, trammel_ruler_widget_new (self->sheet, GTK_ORIENTATION_VERTICAL), 0, 1, 1, 1);
-  gtk_grid_attach (grid, GTK_WIDGET (self->sheet), 1, 1, 1, 1);
-  gtk_grid_attach (grid, self->side, 3, 1, 1, 1);
-  gtk_grid_attach (grid, status, 0, 2, 4, 1);
+  gtk_grid_attach (grid, trammel_plan_strip_new (self->sheet), 0, 1, 4, 1);
+  gtk_grid_attach (grid, trammel_ruler_widget_new (self->sheet, GTK_ORIENTATION_VERTICAL), 0, 2, 1, 1);
+  gtk_grid_attach (grid, GTK_WIDGET (self->sheet), 1, 2, 1, 1);
+  gtk_grid_attach (grid, self->side, 3, 2, 1, 1);
+  gtk_grid_attach (grid, status, 0, 3, 4, 1);
 }
 
 static void

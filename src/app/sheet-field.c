@@ -9,6 +9,7 @@ struct _TrammelSheetField {
   GtkWidget *over;
   GdkRectangle place;
   bool open;
+  gulong served;
   char *refusal;      /* why what was typed does not fit; NULL: not said */
 };
 
@@ -175,6 +176,13 @@ trammel_sheet_field_set (TrammelSheetField *self, Units units, double mm)
   self->units = units;
   gtk_editable_set_text (GTK_EDITABLE (self->entry), exact);
   gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
+}
+
+void
+trammel_sheet_field_serve (TrammelSheetField *self, GCallback entered, gpointer takes, GClosureNotify destroy)
+{
+  g_clear_signal_handler (&self->served, self);
+  self->served = g_signal_connect_data (self, "entered", entered, takes, destroy, 0);
 }
 
 void

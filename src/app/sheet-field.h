@@ -13,6 +13,8 @@ GtkWidget *trammel_sheet_field_new (void);
 /** Opens it with that value, over `place` (px of `over`). `name` is what a screen reader calls it. */
 void trammel_sheet_field_open  (TrammelSheetField *self, GtkWidget *over, const GdkRectangle *place, const char *name);
 void trammel_sheet_field_set   (TrammelSheetField *self, Units units, double mm);
+/** Who is asked what is "entered" from now on: nobody else any more. `takes` goes by `destroy`, which may be NULL. */
+void trammel_sheet_field_serve (TrammelSheetField *self, GCallback entered, gpointer takes, GClosureNotify destroy);
 /** Within "entered": the sentence that will stand below. */
 void trammel_sheet_field_refuse (TrammelSheetField *self, const char *sentence);
 void trammel_sheet_field_close (TrammelSheetField *self);

@@ -6,7 +6,8 @@ const ToolKind *const *
 tool_kinds (void)
 {
   static const ToolKind *const kinds[] = {
-    &tool_select, &tool_move_sheet, &tool_outline, &tool_part, &tool_rail, &tool_former, &tool_mark, &tool_dimension, NULL,
+    &tool_select, &tool_move_sheet, &tool_outline, &tool_part, &tool_rail, &tool_former, &tool_mark, &tool_dimension, &tool_plan,
+    NULL,
   };
 
   return kinds;
@@ -38,6 +39,8 @@ tool_new (const char *word, TrammelSheetCanvas *sheet)
   self = g_malloc0 (kind->size);
   self->kind = kind;
   self->sheet = sheet;
+  if (kind->begin != NULL)
+    kind->begin (self);
   return self;
 }
 

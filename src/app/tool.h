@@ -20,6 +20,7 @@ typedef struct {
   bool draws;            /* arrows move a key cursor, Return clicks there */
   size_t size;           /* of its state, which begins with a Tool */
   bool (*is_useful) (const Aeroplane *aeroplane);        /* whether there is anything to act on; NULL: always */
+  void (*begin)   (Tool *self);                          /* taken in hand */
   void (*press)   (Tool *self, const ToolEvent *event);
   void (*click)   (Tool *self, const ToolEvent *event);
   void (*grab)    (Tool *self, const ToolEvent *from);   /* the hand begins to move; `from` is where it pressed */
@@ -51,4 +52,4 @@ Hit tool_hit (const Tool *self, const ToolEvent *event);
 /** What lies there beneath `above`, and so on round. */
 Hit tool_hit_beneath (const Tool *self, const ToolEvent *event, const Hit *above);
 
-extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_part, tool_rail, tool_former, tool_mark, tool_dimension;
+extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_part, tool_rail, tool_former, tool_mark, tool_dimension, tool_plan;

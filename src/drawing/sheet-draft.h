@@ -42,5 +42,8 @@ void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips
 void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their names, while they are being put */
 void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
 
+/** The plan about a place, mm, four times as large, in a round window in the corner away from it. There is a plan. */
+void sheet_draw_magnifier (const SheetDraft *draft, Point place);
+
 /** Takes the places of everything that a word must not cover. */
 void sheet_take_all (SheetDraft *draft);

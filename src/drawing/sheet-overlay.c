@@ -4,6 +4,7 @@
 #include "drawing/handles.h"
 #include "drawing/outline-path.h"
 #include "drawing/part-symbols.h"
+#include "drawing/sheet-plan-marks.h"
 
 static void
 proposal_line (const SheetDraft *draft)
@@ -130,6 +131,8 @@ sheet_draw_overlay (const SheetDraft *draft)
   if (!overlay)
     return;
   draw_guides (draft, overlay);
+  if (overlay->plan_marks)
+    sheet_draw_plan_marks (draft, overlay->plan_marks);
   if (overlay->draft)
     draw_unfinished (draft, overlay);
   draw_next_node (draft, overlay);
@@ -140,6 +143,8 @@ sheet_draw_overlay (const SheetDraft *draft)
   draw_rubber_band (draft, overlay->band);
   if (overlay->has_cursor)
     draw_cursor (draft, overlay->cursor);
+  if (overlay->has_magnified && draft->scene->plan)
+    sheet_draw_magnifier (draft, overlay->magnified);
   if (overlay->focus)
     {
       const Box box = sheet_selection_extent (draft->figures, draft->selection);

@@ -1,0 +1,103 @@
+#include "app/plan-edit.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "app/plan-correct.h"
+#include "app/plan-work.h"
+
+/* A usual scan: 200 dots to the inch. */
+static const double USUAL_PX_PER_MM = 8;
+
+const Plan *
+plan_edit_plan (TrammelSheetCanvas *sheet)
+{
+  return trammel_plan_store_plan (trammel_sheet_canvas_plan_store (sheet));
+}
+
+const Ink *
+plan_edit_ink (TrammelSheetCanvas *sheet)
+{
+  const InkLevels *levels = trammel_plan_store_ink (trammel_sheet_canvas_plan_store (sheet));
+
+  return levels != NULL ? ink_levels_ink (levels) : NULL;
+}
+
+double
+plan_edit_px_per_mm (TrammelSheetCanvas *sheet, Point px)
+{
+  Mapping mapping;
+  double mm;
+
+  if (!trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), &mapping, NULL, NULL))
+    return USUAL_PX_PER_MM;
+  mm = mapping_mm_per_px (&mapping, px, (Point) { 1, 0 });
+  return mm > 0 ? 1 / mm : USUAL_PX_PER_MM;
+}
+
+/* The aeroplane with the plan in hand replaced; NULL, and said, when it is refused. A picture measured since is so for good. */
+static Aeroplane *
+edit_made (TrammelSheetCanvas *sheet, Plan *takes)
+{
+  const DecodeFacts *facts = trammel_plan_store_facts (trammel_sheet_canvas_plan_store (sheet));
+  Aeroplane *made;
+
+  if (facts != NULL && isnan (takes->width)) {
+    takes->width = facts->width_px;
+    takes->height = facts->height_px;
+  }
+  made = plan_corrected (trammel_session_settled (trammel_sheet_canvas_session (sheet)), plan_edit_plan (sheet)->piece.id, takes);
+  trammel_plan_work_set_note (trammel_plan_work_of (sheet),
+                              made != NULL ? NULL : _("What was traced cannot follow there: the plan stays as it was."));
+  return made;
+}
+
+bool
+plan_edit_do (TrammelSheetCanvas *sheet, Plan *takes, const char *label)
+{
+  Aeroplane *made = takes != NULL ? edit_made (sheet, takes) : NULL;
+
+  trammel_session_do (trammel_sheet_canvas_session (sheet), made, label);
+  return made != NULL;
+}
+
+bool
+plan_edit_preview (TrammelSheetCanvas *sheet, Plan *takes)
+{
+  Aeroplane *made = takes != NULL ? edit_made (sheet, takes) : NULL;
+
+  trammel_session_preview (trammel_sheet_canvas_session (sheet), made);
+  return made != NULL;
+}
+
+bool
+plan_edit_propose (TrammelSheetCanvas *sheet, Plan *takes)
+{
+  Aeroplane *made = takes != NULL ? edit_made (sheet, takes) : NULL;
+
+  trammel_session_propose (trammel_sheet_canvas_session (sheet), made);
+  return made != NULL;
+}
+
+const char *
+plan_edit_moved_label (PlanMarkKind kind)
+{
+  switch (kind) {
+    case PLAN_MARK_LENGTH:   return _("Move Known Length");
+    case PLAN_MARK_LEVEL:    return _("Move Level Line");
+    case PLAN_MARK_CORNER:   return _("Move Corner");
+    case PLAN_MARK_STRAIGHT: return _("Move Straight Line");
+    case PLAN_MARK_AXIS:     return _("Move Axis");
+    default:                 return _("Place View");
+  }
+}
+
+const char *
+plan_edit_removed_label (PlanMarkKind kind)
+{
+  switch (kind) {
+    case PLAN_MARK_LENGTH:   return _("Remove Known Length");
+    case PLAN_MARK_LEVEL:    return _("Remove Level Line");
+    case PLAN_MARK_CORNER:   return _("Remove Rectangle");
+    case PLAN_MARK_STRAIGHT: return _("Remove Straight Line");
+    default:                 return _("Remove View");
+  }
+}

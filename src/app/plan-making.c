@@ -1,0 +1,176 @@
+#include "app/plan-making.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <string.h>
+#include "app/plan-edit.h"
+#include "app/plan-work.h"
+#include "plan/printed-sides.h"
+#include "plan/straight-run.h"
+
+/* px: how far from straight the sides of one rectangle may be when the lens is undone; as mapping_solve_printed() holds it. */
+static const double MOST_BENT_PX = 0.7;
+
+static Plan *
+plan_copy (TrammelSheetCanvas *sheet)
+{
+  return (Plan *) piece_dup (&plan_edit_plan (sheet)->piece);
+}
+
+static bool
+printed_line (TrammelSheetCanvas *sheet, Point a, Point b, StraightRun *run)
+{
+  const Ink *ink = plan_edit_ink (sheet);
+
+  return ink != NULL && straight_run (ink, a, b, plan_edit_px_per_mm (sheet, point_mix (a, b, 0.5)), run);
+}
+
+/* Rectangle */
+
+/* How long two opposite sides measure, in the mean, mm. */
+static double
+side_now (const Mapping *mapping, const Point corners[4], size_t first)
+{
+  const size_t third = first + 2, fourth = (first + 3) % 4;
+
+  return (point_distance (mapping_to_mm (mapping, corners[first]), mapping_to_mm (mapping, corners[first + 1]))
+          + point_distance (mapping_to_mm (mapping, corners[third]), mapping_to_mm (mapping, corners[fourth]))) / 2;
+}
+
+void
+plan_making_rectangle (TrammelSheetCanvas *sheet, const Point corners[4])
+{
+  Plan *plan = plan_copy (sheet);
+  Mapping mapping;
+  double sides[2];
+  bool wide;
+
+  if (!trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), &mapping, NULL, NULL)) {
+    piece_unref (&plan->piece);
+    return;
+  }
+  sides[0] = side_now (&mapping, corners, 0);
+  sides[1] = side_now (&mapping, corners, 1);
+  wide = fabs (corners[1].x - corners[0].x) + fabs (corners[2].x - corners[3].x)
+         >= fabs (corners[1].y - corners[0].y) + fabs (corners[2].y - corners[3].y);
+  plan->has_corners = true;
+  memcpy (plan->corners, corners, sizeof plan->corners);
+  plan->corners_width = round (sides[wide ? 0 : 1]);
+  plan->corners_height = round (sides[wide ? 1 : 0]);
+  plan_edit_propose (sheet, plan);
+}
+
+bool
+plan_making_is_offered (TrammelSheetCanvas *sheet)
+{
+  TrammelSession *session = trammel_sheet_canvas_session (sheet);
+  const Plan *plan = plan_edit_plan (sheet), *before;
+
+  if (plan == NULL || !plan->has_corners || !trammel_session_is_previewing (session))
+    return false;
+  before = aeroplane_plan_by_id (trammel_session_settled (session), plan->piece.id);
+  return before != NULL && (!before->has_corners || memcmp (before->corners, plan->corners, sizeof plan->corners) != 0
+                            || before->corners_width != plan->corners_width || before->corners_height != plan->corners_height);
+}
+
+/* What is printed along the rectangle's sides is straight on the paper, whatever the lens made of it, and its corners are where the sides
+ * meet. */
+static Plan *
+with_sides (TrammelSheetCanvas *sheet, const Ink *ink)
+{
+  Plan *plan = plan_copy (sheet), *before;
+  const KnownRectangle clicked = { .corners = { plan->corners[0], plan->corners[1], plan->corners[2], plan->corners[3] },
+                                   .width = plan->corners_width, .height = plan->corners_height };
+  PrintedSides sides;
+
+  if (printed_sides_find (ink, &clicked, NULL, NULL, &sides))
+    return plan;
+  memcpy (plan->corners, sides.rectangle.corners, sizeof plan->corners);
+  for (size_t i = 0; i < sides.line_count; i++) {
+    before = plan;
+    plan = plan_with_straight (before, sides.lines[i].places, sides.lines[i].count);
+    piece_unref (&before->piece);
+  }
+  return plan;
+}
+
+/* Where sides and rectangle do not agree a side was mistaken for another line. */
+static bool
+sides_agree (const Plan *plan)
+{
+  MappingMisfit misfit;
+  Mapping mapping;
+
+  return plan_mapping (plan, plan->dpi > 0, &mapping, &misfit, NULL) == CORE_OK && !(misfit.bend_after_px > MOST_BENT_PX);
+}
+
+void
+plan_making_accept (TrammelSheetCanvas *sheet)
+{
+  const Ink *ink = plan_edit_ink (sheet);
+  Plan *printed;
+
+  if (!plan_making_is_offered (sheet))
+    return;
+  printed = ink != NULL && plan_edit_plan (sheet)->straight_count == 0 ? with_sides (sheet, ink) : NULL;
+  if (printed != NULL && sides_agree (printed))
+    plan_edit_propose (sheet, printed);
+  else if (printed != NULL)
+    piece_unref (&printed->piece);
+  trammel_session_settle (trammel_sheet_canvas_session (sheet), _("Square Up"));
+}
+
+/* Lines */
+
+void
+plan_making_level (TrammelSheetCanvas *sheet, Point a, Point b, bool loose)
+{
+  Plan *plan = plan_copy (sheet);
+  StraightRun run = { .from = a, .to = b };
+
+  if (!loose)
+    printed_line (sheet, a, b, &run);
+  plan->has_level = true;
+  plan->level[0] = run.from;
+  plan->level[1] = run.to;
+  plan_edit_do (sheet, plan, _("Level the Plan"));
+}
+
+void
+plan_making_straight (TrammelSheetCanvas *sheet, const Point places[], size_t count)
+{
+  plan_edit_do (sheet, plan_with_straight (plan_edit_plan (sheet), places, count), _("Add Straight Line"));
+}
+
+/* Views */
+
+/* Side views are drawn nose to the left as a rule, and then up is to starboard of their axis; nose to the right it is the other side. */
+static bool
+points_up (TrammelSheetCanvas *sheet, Point fore, Point aft)
+{
+  Mapping mapping;
+
+  if (!trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), &mapping, NULL, NULL))
+    return true;
+  return mapping_to_mm (&mapping, aft).x >= mapping_to_mm (&mapping, fore).x;
+}
+
+void
+plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
+{
+  TrammelPlanWork *work = trammel_plan_work_of (sheet);
+  PlanView view = trammel_plan_work_next_view (work);
+  StraightRun run = { .from = fore, .to = aft };
+  const Plan *now;
+
+  if (!loose)
+    printed_line (sheet, fore, aft, &run);
+  view.fore = run.from;
+  view.aft = run.to;
+  if (view.shows == VIEW_FIN || view.shows == VIEW_BODY_SIDE)
+    view.flipped = view.flipped != !points_up (sheet, view.fore, view.aft);
+  if (!plan_edit_do (sheet, plan_with_view (plan_edit_plan (sheet), view), _("Add View")))
+    return;
+  now = plan_edit_plan (sheet);
+  trammel_plan_work_set_adds_view (work, false);
+  trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
+}

@@ -1,0 +1,16 @@
+#pragma once
+#include "app/sheet-canvas.h"
+
+/** What a finished row of clicks makes of the plan in hand, each in one step. Places are px of the file. */
+
+/** The rectangle whose corners were clicked, offered, its sides as long as they measure now. */
+void plan_making_rectangle  (TrammelSheetCanvas *sheet, const Point corners[4]);
+bool plan_making_is_offered (TrammelSheetCanvas *sheet);
+/** It is right: it stays, and with it the lines printed along its sides, which show how the lens bends. */
+void plan_making_accept     (TrammelSheetCanvas *sheet);
+/** A line level: the one printed near those two places, unless `loose`. */
+void plan_making_level      (TrammelSheetCanvas *sheet, Point a, Point b, bool loose);
+/** A line known to be straight, through three places or more. */
+void plan_making_straight   (TrammelSheetCanvas *sheet, const Point places[], size_t count);
+/** A view, its axis by two places, the forward end first: along the line printed there, unless `loose`. It comes in hand. */
+void plan_making_view       (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose);

@@ -1,0 +1,286 @@
+#include "app/plan-strip.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include "app/plan-controls.h"
+#include "app/plan-edit.h"
+#include "app/plan-misfit.h"
+#include "app/plan-work.h"
+#include "app/tool.h"
+
+struct _TrammelPlanStrip {
+  GtkWidget parent;
+  TrammelSheetCanvas *sheet;
+  TrammelPlanWork *work;
+  GtkWidget *revealer, *steps[PLAN_STEP_COUNT], *signs[PLAN_STEP_COUNT], *sentence, *open;
+  PlanControls *controls;
+  bool refreshing;
+};
+
+G_DEFINE_FINAL_TYPE (TrammelPlanStrip, trammel_plan_strip, GTK_TYPE_WIDGET)
+
+enum { SLIDE_MS = 150 };
+
+static void
+trammel_plan_strip_dispose (GObject *object)
+{
+  TrammelPlanStrip *self = TRAMMEL_PLAN_STRIP (object);
+
+  g_clear_pointer (&self->revealer, gtk_widget_unparent);
+  g_clear_pointer (&self->controls, plan_controls_free);
+  g_clear_object (&self->sheet);
+  G_OBJECT_CLASS (trammel_plan_strip_parent_class)->dispose (object);
+}
+
+static void
+trammel_plan_strip_class_init (TrammelPlanStripClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = trammel_plan_strip_dispose;
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "planstrip");
+  gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass), GTK_ACCESSIBLE_ROLE_GROUP);
+}
+
+static void
+trammel_plan_strip_init (TrammelPlanStrip *self)
+{
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Plan"), -1);
+}
+
+static const char *
+strip_step_name (PlanStep step)
+{
+  switch (step) {
+    case PLAN_STEP_LENGTH: return _("Known Length");
+    case PLAN_STEP_SQUARE: return _("Square Up");
+    case PLAN_STEP_VIEW:   return _("View");
+    default:               return _("Trace");
+  }
+}
+
+static bool
+strip_is_traced (const Aeroplane *aeroplane)
+{
+  for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++) {
+    const Piece *piece = aeroplane_piece (aeroplane, i);
+
+    if (piece->kind == PIECE_SURFACE && ((const Surface *) piece)->traced != NULL)
+      return true;
+    if (piece->kind == PIECE_BODY && (((const Body *) piece)->traced != NULL || ((const Body *) piece)->side_traced != NULL))
+      return true;
+  }
+  return false;
+}
+
+static bool
+strip_step_is_done (TrammelPlanStrip *self, const Plan *plan, PlanStep step)
+{
+  bool is_true = false;
+
+  switch (step) {
+    case PLAN_STEP_LENGTH:
+      return trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (self->sheet), NULL, NULL, &is_true) && is_true;
+    case PLAN_STEP_SQUARE: return plan->has_level || plan->has_corners;
+    case PLAN_STEP_VIEW:   return plan->view_count > 0;
+    default:               return strip_is_traced (trammel_session_aeroplane (trammel_sheet_canvas_session (self->sheet)));
+  }
+}
+
+/* What was just refused, else how well what is known agrees; NULL where there is nothing to say. */
+static char *
+strip_sentence (TrammelPlanStrip *self, const Plan *plan)
+{
+  TrammelSession *session = trammel_sheet_canvas_session (self->sheet);
+  MappingMisfit misfit;
+  bool is_true;
+  char *span;
+
+  if (plan == NULL)
+    return g_strdup (_("Open a plan to lie beneath the sheet."));
+  if (trammel_plan_work_note (self->work) != NULL)
+    return g_strdup (trammel_plan_work_note (self->work));
+  if (trammel_plan_work_step (self->work) > PLAN_STEP_SQUARE || trammel_session_is_previewing (session))
+    return NULL;
+  span = plan_misfit_span (trammel_session_aeroplane (session), plan);
+  if (span != NULL || !trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (self->sheet), NULL, &misfit, &is_true))
+    return span;
+  return plan_misfit_words (plan, &misfit, is_true, trammel_session_units (session));
+}
+
+static void
+strip_show_step (TrammelPlanStrip *self, const Plan *plan, PlanStep step)
+{
+  const bool done = plan != NULL && strip_step_is_done (self, plan, step);
+  char number[2] = { (char) ('1' + step), '\0' };
+
+  gtk_label_set_label (GTK_LABEL (self->signs[step]), done ? "✓" : number);
+  if (done)
+    gtk_widget_add_css_class (self->signs[step], "done");
+  else
+    gtk_widget_remove_css_class (self->signs[step], "done");
+  gtk_widget_set_sensitive (self->steps[step], plan != NULL && (step != PLAN_STEP_TRACE || plan->view_count > 0));
+}
+
+static bool
+strip_is_open (TrammelPlanStrip *self)
+{
+  return gtk_revealer_get_reveal_child (GTK_REVEALER (self->revealer));
+}
+
+static void
+strip_refresh (TrammelPlanStrip *self)
+{
+  const Plan *plan = plan_edit_plan (self->sheet);
+  g_autofree char *sentence = NULL;
+
+  if (!strip_is_open (self) || self->refreshing)
+    return;
+  self->refreshing = true;
+  for (int step = 0; step < PLAN_STEP_COUNT; step++)
+    strip_show_step (self, plan, (PlanStep) step);
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->steps[trammel_plan_work_step (self->work)]), TRUE);
+  sentence = strip_sentence (self, plan);
+  gtk_label_set_label (GTK_LABEL (self->sentence), sentence != NULL ? sentence : trammel_sheet_canvas_hint (self->sheet));
+  gtk_widget_set_visible (self->open, plan == NULL);
+  plan_controls_refresh (self->controls);
+  self->refreshing = false;
+}
+
+/* Tracing is the Outline tool's; the other steps are the Plan tool's. Moving the sheet between them closes nothing. */
+static void
+strip_tool_changed (TrammelPlanStrip *self)
+{
+  const ToolKind *kind = trammel_sheet_canvas_tool (self->sheet)->kind;
+  const bool traces = kind == &tool_outline && strip_is_open (self);
+  const bool open = kind == &tool_plan || traces || (kind == &tool_move_sheet && strip_is_open (self));
+
+  if (traces)
+    trammel_plan_work_set_step (self->work, PLAN_STEP_TRACE);
+  gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), open);
+  gtk_widget_set_visible (self->revealer, open || gtk_revealer_get_child_revealed (GTK_REVEALER (self->revealer)));
+  strip_refresh (self);
+}
+
+static void
+strip_slid (TrammelPlanStrip *self)
+{
+  if (!strip_is_open (self) && !gtk_revealer_get_child_revealed (GTK_REVEALER (self->revealer)))
+    gtk_widget_set_visible (self->revealer, FALSE);
+}
+
+static void
+strip_step_toggled (GtkToggleButton *button, TrammelPlanStrip *self)
+{
+  int step = 0;
+
+  if (self->refreshing || !gtk_toggle_button_get_active (button))
+    return;
+  while (step + 1 < PLAN_STEP_COUNT && self->steps[step] != GTK_WIDGET (button))
+    step++;
+  trammel_plan_work_set_step (self->work, (PlanStep) step);
+  trammel_sheet_canvas_set_tool (self->sheet, step == PLAN_STEP_TRACE ? "outline" : "plan");
+  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
+}
+
+static void
+strip_done (TrammelPlanStrip *self)
+{
+  trammel_sheet_canvas_set_tool (self->sheet, "select");
+  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
+}
+
+static GtkWidget *
+strip_step_button (TrammelPlanStrip *self, PlanStep step)
+{
+  GtkWidget *button = gtk_toggle_button_new (), *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  self->steps[step] = button;
+  self->signs[step] = gtk_label_new (NULL);
+  gtk_widget_add_css_class (self->signs[step], "sign");
+  gtk_widget_set_valign (self->signs[step], GTK_ALIGN_CENTER);
+  gtk_box_append (GTK_BOX (box), self->signs[step]);
+  gtk_box_append (GTK_BOX (box), gtk_label_new (strip_step_name (step)));
+  gtk_button_set_child (GTK_BUTTON (button), box);
+  gtk_widget_add_css_class (button, "flat");
+  gtk_widget_set_focus_on_click (button, FALSE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, strip_step_name (step), -1);
+  if (step > 0)
+    gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (button), GTK_TOGGLE_BUTTON (self->steps[0]));
+  g_signal_connect (button, "toggled", G_CALLBACK (strip_step_toggled), self);
+  return button;
+}
+
+static GtkWidget *
+strip_steps_row (TrammelPlanStrip *self)
+{
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 2), *done = gtk_button_new_with_label (_("Done"));
+
+  for (int step = 0; step < PLAN_STEP_COUNT; step++) {
+    if (step > 0)
+      gtk_box_append (GTK_BOX (row), gtk_image_new_from_icon_name ("go-next-symbolic"));
+    gtk_box_append (GTK_BOX (row), strip_step_button (self, (PlanStep) step));
+  }
+  self->open = gtk_button_new_with_label (_("Open a Plan…"));
+  gtk_widget_add_css_class (self->open, "suggested-action");
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (self->open), "win.open-plan");
+  gtk_widget_set_hexpand (self->open, TRUE);
+  gtk_widget_set_halign (self->open, GTK_ALIGN_END);
+  gtk_widget_set_halign (done, GTK_ALIGN_END);
+  gtk_widget_set_hexpand (done, TRUE);
+  g_signal_connect_swapped (done, "clicked", G_CALLBACK (strip_done), self);
+  gtk_box_append (GTK_BOX (row), self->open);
+  gtk_box_append (GTK_BOX (row), done);
+  gtk_widget_add_css_class (row, "steps");
+  return row;
+}
+
+static GtkWidget *
+strip_second_row (TrammelPlanStrip *self)
+{
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12), *controls = plan_controls_widget (self->controls);
+
+  self->sentence = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (self->sentence), 0);
+  gtk_label_set_wrap (GTK_LABEL (self->sentence), TRUE);
+  gtk_label_set_lines (GTK_LABEL (self->sentence), 2);
+  gtk_label_set_ellipsize (GTK_LABEL (self->sentence), PANGO_ELLIPSIZE_END);
+  gtk_widget_set_hexpand (self->sentence, TRUE);
+  gtk_widget_set_halign (controls, GTK_ALIGN_END);
+  gtk_box_append (GTK_BOX (row), self->sentence);
+  gtk_box_append (GTK_BOX (row), controls);
+  gtk_widget_add_css_class (row, "second");
+  return row;
+}
+
+static void
+strip_follow (TrammelPlanStrip *self)
+{
+  TrammelSession *session = trammel_sheet_canvas_session (self->sheet);
+
+  g_signal_connect_object (self->work, "changed", G_CALLBACK (strip_refresh), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "changed", G_CALLBACK (strip_refresh), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (strip_refresh), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_sheet_canvas_plan_store (self->sheet), "changed", G_CALLBACK (strip_refresh), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->sheet, "hint-changed", G_CALLBACK (strip_refresh), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->sheet, "tool-changed", G_CALLBACK (strip_tool_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->revealer, "notify::child-revealed", G_CALLBACK (strip_slid), self, G_CONNECT_SWAPPED);
+}
+
+GtkWidget *
+trammel_plan_strip_new (TrammelSheetCanvas *sheet)
+{
+  TrammelPlanStrip *self = g_object_new (TRAMMEL_TYPE_PLAN_STRIP, NULL);
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+
+  self->sheet = g_object_ref (sheet);
+  self->work = trammel_plan_work_of (sheet);
+  self->controls = plan_controls_new (sheet);
+  self->revealer = gtk_revealer_new ();
+  gtk_revealer_set_transition_duration (GTK_REVEALER (self->revealer), SLIDE_MS);
+  gtk_widget_set_visible (self->revealer, FALSE);
+  gtk_box_append (GTK_BOX (box), strip_steps_row (self));
+  gtk_box_append (GTK_BOX (box), strip_second_row (self));
+  gtk_revealer_set_child (GTK_REVEALER (self->revealer), box);
+  gtk_widget_set_parent (self->revealer, GTK_WIDGET (self));
+  strip_follow (self);
+  return GTK_WIDGET (self);
+}

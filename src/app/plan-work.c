@@ -1,0 +1,128 @@
+#include "app/plan-work.h"
+
+struct _TrammelPlanWork {
+  GObject parent;
+  PlanStep step;
+  PlanSquare way;
+  PlanView next;
+  bool adds_view;
+  char *note;
+};
+
+G_DEFINE_FINAL_TYPE (TrammelPlanWork, trammel_plan_work, G_TYPE_OBJECT)
+
+static guint changed_signal;
+static const char key[] = "trammel-plan-work";
+
+static void
+trammel_plan_work_finalize (GObject *object)
+{
+  g_free (TRAMMEL_PLAN_WORK (object)->note);
+  G_OBJECT_CLASS (trammel_plan_work_parent_class)->finalize (object);
+}
+
+static void
+trammel_plan_work_class_init (TrammelPlanWorkClass *klass)
+{
+  G_OBJECT_CLASS (klass)->finalize = trammel_plan_work_finalize;
+  changed_signal = g_signal_new ("changed", TRAMMEL_TYPE_PLAN_WORK, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+}
+
+static void
+trammel_plan_work_init (TrammelPlanWork *self)
+{
+}
+
+TrammelPlanWork *
+trammel_plan_work_of (TrammelSheetCanvas *sheet)
+{
+  TrammelPlanWork *self = g_object_get_data (G_OBJECT (sheet), key);
+
+  if (self == NULL) {
+    self = g_object_new (TRAMMEL_TYPE_PLAN_WORK, NULL);
+    g_object_set_data_full (G_OBJECT (sheet), key, self, g_object_unref);
+  }
+  return self;
+}
+
+static void
+work_changed (TrammelPlanWork *self)
+{
+  g_clear_pointer (&self->note, g_free);
+  g_signal_emit (self, changed_signal, 0);
+}
+
+PlanStep
+trammel_plan_work_step (TrammelPlanWork *self)
+{
+  return self->step;
+}
+
+void
+trammel_plan_work_set_step (TrammelPlanWork *self, PlanStep step)
+{
+  if (self->step == step)
+    return;
+  self->step = step;
+  self->adds_view = false;
+  work_changed (self);
+}
+
+PlanSquare
+trammel_plan_work_way (TrammelPlanWork *self)
+{
+  return self->way;
+}
+
+void
+trammel_plan_work_set_way (TrammelPlanWork *self, PlanSquare way)
+{
+  if (self->way == way)
+    return;
+  self->way = way;
+  work_changed (self);
+}
+
+PlanView
+trammel_plan_work_next_view (TrammelPlanWork *self)
+{
+  return self->next;
+}
+
+void
+trammel_plan_work_set_next_view (TrammelPlanWork *self, PlanView view)
+{
+  self->next = (PlanView) { .shows = view.shows, .side = view.side, .flipped = view.flipped };
+  work_changed (self);
+}
+
+bool
+trammel_plan_work_adds_view (TrammelPlanWork *self)
+{
+  return self->adds_view;
+}
+
+void
+trammel_plan_work_set_adds_view (TrammelPlanWork *self, bool adds)
+{
+  if (self->adds_view == adds)
+    return;
+  self->adds_view = adds;
+  work_changed (self);
+}
+
+const char *
+trammel_plan_work_note (TrammelPlanWork *self)
+{
+  return self->note;
+}
+
+void
+trammel_plan_work_set_note (TrammelPlanWork *self, const char *sentence)
+{
+  if (g_strcmp0 (self->note, sentence) == 0)
+    return;
+  g_free (self->note);
+  self->note = g_strdup (sentence);
+  g_signal_emit (self, changed_signal, 0);
+}

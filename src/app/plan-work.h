@@ -1,0 +1,35 @@
+#pragma once
+#include "app/sheet-canvas.h"
+#include "document/piece.h"
+
+G_BEGIN_DECLS
+
+/** The steps from a picture to an outline; each can be gone back to at any time. */
+typedef enum { PLAN_STEP_LENGTH, PLAN_STEP_SQUARE, PLAN_STEP_VIEW, PLAN_STEP_TRACE, PLAN_STEP_COUNT } PlanStep;
+/** What a hand does to square the plan up: one line level, a photograph's four corners, a line that the lens has bent. */
+typedef enum { PLAN_SQUARE_LEVEL, PLAN_SQUARE_CORNERS, PLAN_SQUARE_STRAIGHT, PLAN_SQUARE_COUNT } PlanSquare;
+
+#define TRAMMEL_TYPE_PLAN_WORK (trammel_plan_work_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelPlanWork, trammel_plan_work, TRAMMEL, PLAN_WORK, GObject)
+
+/** What is being done to the plan just now, shared by the Plan tool and its strip. No fact of the document. One signal, without
+ *  arguments: "changed". */
+
+/** The canvas's own; made when first asked for, lent as long as the canvas lives. */
+TrammelPlanWork *trammel_plan_work_of (TrammelSheetCanvas *sheet);
+
+PlanStep    trammel_plan_work_step     (TrammelPlanWork *self);
+void        trammel_plan_work_set_step (TrammelPlanWork *self, PlanStep step);
+PlanSquare  trammel_plan_work_way      (TrammelPlanWork *self);
+void        trammel_plan_work_set_way  (TrammelPlanWork *self, PlanSquare way);
+/** What the next view clicked will be: what it shows, its side, flipped. Only these count. */
+PlanView    trammel_plan_work_next_view     (TrammelPlanWork *self);
+void        trammel_plan_work_set_next_view (TrammelPlanWork *self, PlanView view);
+/** Whether the next axis is a further view's though there is one in hand. */
+bool        trammel_plan_work_adds_view     (TrammelPlanWork *self);
+void        trammel_plan_work_set_adds_view (TrammelPlanWork *self, bool adds);
+/** A sentence about what was just tried; NULL none. It goes with the next step or edit. */
+const char *trammel_plan_work_note     (TrammelPlanWork *self);
+void        trammel_plan_work_set_note (TrammelPlanWork *self, const char *sentence);
+
+G_END_DECLS
