@@ -2,13 +2,18 @@
 #include "geometry/planform.h"
 #include "geometry/shapes.h"
 
+/* Tip over root of what is known by its area alone. Common practice, no source. */
+static const double AREA_TAPER = 0.65;
+
 bool
 numbers_asks (NumbersThing thing, NumbersShape shape, Number number)
 {
   const bool body = thing == NUMBERS_BODY;
 
   switch (number) {
-  case NUMBER_ROOT_X:        return true;
+  case NUMBER_ROOT_X:        return body || shape != SHAPE_AREA || thing == NUMBERS_WING;
+  case NUMBER_AREA:          return !body && shape == SHAPE_AREA;
+  case NUMBER_ARM:           return !body && shape == SHAPE_AREA && thing != NUMBERS_WING;
   case NUMBER_LENGTH:
   case NUMBER_WIDTH:
   case NUMBER_HEIGHT:        return body;
@@ -17,7 +22,7 @@ numbers_asks (NumbersThing thing, NumbersShape shape, Number number)
   case NUMBER_BEHIND:        return !body && shape == SHAPE_ELLIPSE;
   case NUMBER_ROOT_CHORD:
   case NUMBER_TIP_CHORD:
-  case NUMBER_TIP_BACK:      return !body && shape != SHAPE_ELLIPSE;
+  case NUMBER_TIP_BACK:      return !body && (shape == SHAPE_TAPER || shape == SHAPE_CRANK);
   default:                   return !body && shape == SHAPE_CRANK;
   }
 }
@@ -26,7 +31,7 @@ numbers_asks (NumbersThing thing, NumbersShape shape, Number number)
 static bool
 is_of_either_sign (Number number)
 {
-  return number == NUMBER_ROOT_X || number == NUMBER_TIP_BACK || number == NUMBER_CRANK_BACK;
+  return number == NUMBER_ROOT_X || number == NUMBER_ARM || number == NUMBER_TIP_BACK || number == NUMBER_CRANK_BACK;
 }
 
 static bool
@@ -74,6 +79,18 @@ usual_round (double mm)
   return mm >= 100 ? 5 * round (mm / 5) : round (mm);
 }
 
+/* The wing's quarter mean chord, which arms are measured from; the datum without a wing. */
+static double
+wing_quarter_x (const Aeroplane *aeroplane)
+{
+  const Surface *wing = aeroplane_reference_wing (aeroplane);
+  Planform planform;
+
+  if (wing == NULL || planform_measure (wing->outline, wing->root_open ? PLANFORM_OPEN : PLANFORM_CARRIED, &planform) != CORE_OK)
+    return 0;
+  return planform.mac_leading_edge_x + planform.mac / 4;
+}
+
 void
 numbers_usual (const Aeroplane *aeroplane, NumbersThing thing, double values[NUMBER_COUNT])
 {
@@ -92,15 +109,32 @@ numbers_usual (const Aeroplane *aeroplane, NumbersThing thing, double values[NUM
   values[NUMBER_CRANK_BACK] = 0;
   values[NUMBER_WIDTH] = chord;
   values[NUMBER_HEIGHT] = usual_round (chord * 1.2);
+  values[NUMBER_AREA] = span * chord * (1 + AREA_TAPER) / 2;
+  values[NUMBER_ARM] = usual_round (usual[thing].x * scale + shift + chord / 4 - wing_quarter_x (aeroplane));
   values[NUMBER_ROOT_X] = usual_round (usual[thing].x * scale + shift);
 }
 
+/* The usual taper with its quarter chords in a line across, as broad as the area asks. */
 static bool
-surface_outline (NumbersThing thing, NumbersShape shape, const double v[NUMBER_COUNT], Outline **made)
+area_outline (const Aeroplane *aeroplane, NumbersThing thing, const double v[NUMBER_COUNT], Outline **made)
+{
+  const double tip = thing == NUMBERS_FIN ? v[NUMBER_SPAN] : v[NUMBER_SPAN] / 2;
+  const double root = 2 * v[NUMBER_AREA] / (v[NUMBER_SPAN] * (1 + AREA_TAPER));
+  const double front = thing == NUMBERS_WING ? v[NUMBER_ROOT_X] : wing_quarter_x (aeroplane) + v[NUMBER_ARM] - root / 4;
+  const double station[] = { 0, tip }, chord[] = { root, AREA_TAPER * root };
+  const double leading[] = { front, front + (1 - AREA_TAPER) * root / 4 };
+
+  return shape_taper (station, leading, chord, 2, made) == CORE_OK;
+}
+
+static bool
+surface_outline (const Aeroplane *aeroplane, NumbersThing thing, NumbersShape shape, const double v[NUMBER_COUNT], Outline **made)
 {
   const double tip = thing == NUMBERS_FIN ? v[NUMBER_SPAN] : v[NUMBER_SPAN] / 2;
   const double x = v[NUMBER_ROOT_X];
 
+  if (shape == SHAPE_AREA)
+    return area_outline (aeroplane, thing, v, made);
   if (shape == SHAPE_ELLIPSE)
     return shape_ellipse (x, tip, v[NUMBER_AHEAD], v[NUMBER_BEHIND], made) == CORE_OK;
   if (shape == SHAPE_TAPER) {
@@ -171,15 +205,18 @@ numbers_piece (const Aeroplane *aeroplane, NumbersThing thing, NumbersShape shap
   };
   g_autofree char *id = NULL;
   Outline *outline = NULL;
+  Surface *surface;
 
   if (thing == NUMBERS_BODY)
     return numbers_body (aeroplane, values);
-  if (!surface_outline (thing, shape, values, &outline))
+  if (!surface_outline (aeroplane, thing, shape, values, &outline))
     return NULL;
   if (outline_check (outline, NULL) != CORE_OK) {
     outline_unref (outline);
     return NULL;
   }
   id = aeroplane_free_id (aeroplane, surface_role_word (roles[thing]));
-  return &surface_new (id, roles[thing], outline)->piece;
+  surface = surface_new (id, roles[thing], outline);
+  surface->provisional = shape == SHAPE_AREA;
+  return &surface->piece;
 }

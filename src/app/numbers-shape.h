@@ -2,11 +2,14 @@
 #include "document/aeroplane.h"
 
 /** Surfaces and bodies from numbers alone, for whoever has no plan. mm. */
-typedef enum { SHAPE_ELLIPSE, SHAPE_TAPER, SHAPE_CRANK, SHAPE_COUNT } NumbersShape;
+/** SHAPE_AREA stands for what is known by area and arm alone: a usual taper, marked as provisional. */
+typedef enum { SHAPE_ELLIPSE, SHAPE_TAPER, SHAPE_CRANK, SHAPE_AREA, SHAPE_COUNT } NumbersShape;
 typedef enum { NUMBERS_WING, NUMBERS_TAILPLANE, NUMBERS_FOREPLANE, NUMBERS_FIN, NUMBERS_BODY, NUMBERS_THING_COUNT } NumbersThing;
 
 typedef enum {
+  NUMBER_AREA,             /* both halves, mm²; a fin: its one side */
   NUMBER_SPAN,             /* tip to tip; a fin's height */
+  NUMBER_ARM,              /* from the wing's quarter mean chord to its own; signed */
   NUMBER_AHEAD, NUMBER_BEHIND,             /* of the widest line: an ellipse's own semi-axes */
   NUMBER_ROOT_CHORD, NUMBER_TIP_CHORD, NUMBER_TIP_BACK,
   NUMBER_CRANK_STATION, NUMBER_CRANK_CHORD, NUMBER_CRANK_BACK,

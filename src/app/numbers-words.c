@@ -3,7 +3,9 @@
 #include <glib/gi18n-lib.h>
 
 static const char *const labels[NUMBER_COUNT] = {
+  [NUMBER_AREA]          = N_("Area"),
   [NUMBER_SPAN]          = N_("Span"),
+  [NUMBER_ARM]           = N_("Arm, from the wing's quarter chord"),
   [NUMBER_AHEAD]         = N_("Ahead of the widest line"),
   [NUMBER_BEHIND]        = N_("Behind the widest line"),
   [NUMBER_ROOT_CHORD]    = N_("Root chord"),

@@ -49,18 +49,37 @@ numbers_refuse (TrammelNumbers *self, Number number, const char *sentence)
   numbers_complain (self, sentence);
 }
 
+/* An area is typed in the unit that areas are shown in. */
+static double
+numbers_area_unit (TrammelNumbers *self)
+{
+  return trammel_session_units (self->session).length == LENGTH_INCH ? 25.4 * 25.4 : 100 * 100;
+}
+
+static bool
+numbers_parse (TrammelNumbers *self, Number number, const char *text, GError **error)
+{
+  if (number != NUMBER_AREA)
+    return units_parse_length (trammel_session_units (self->session), text, &self->values[number], error);
+  if (!units_parse_number (text, &self->values[number], error))
+    return false;
+  self->values[number] *= numbers_area_unit (self);
+  return true;
+}
+
 /* Reads one entry; the first that is not understood is complained of. */
 static bool
 numbers_read (TrammelNumbers *self, Number number)
 {
   const char *text = gtk_editable_get_text (GTK_EDITABLE (self->entries[number]));
+  const double unit = number == NUMBER_AREA ? LENGTH_LIMIT_MM : 1;      /* an area's limit is the longest length's square */
   g_autoptr (GError) error = NULL;
 
-  if (!units_parse_length (trammel_session_units (self->session), text, &self->values[number], &error)) {
+  if (!numbers_parse (self, number, text, &error)) {
     numbers_refuse (self, number, error->message);
     return false;
   }
-  if (fabs (self->values[number]) > LENGTH_LIMIT_MM) {
+  if (fabs (self->values[number]) > LENGTH_LIMIT_MM * unit) {
     g_autofree char *most = length_limit_words (trammel_session_units (self->session));
     /* Translators: %s is a length with its unit. */
     g_autofree char *sentence = g_strdup_printf (_("That is longer than %s."), most);
@@ -114,7 +133,8 @@ numbers_show_rows (TrammelNumbers *self)
   gtk_widget_set_visible (self->shape_row, numbers_thing (self) != NUMBERS_BODY);
   for (Number i = 0; i < NUMBER_COUNT; i++) {
     gtk_widget_set_visible (self->rows[i], numbers_asks (numbers_thing (self), numbers_shape (self), i));
-    gtk_label_set_text (GTK_LABEL (self->units[i]), units_length_name (trammel_session_units (self->session)));
+    gtk_label_set_text (GTK_LABEL (self->units[i]), i == NUMBER_AREA ? units_area_name (trammel_session_units (self->session))
+                                                                     : units_length_name (trammel_session_units (self->session)));
   }
   gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (gtk_widget_get_first_child (self->rows[NUMBER_SPAN]))),
                       numbers_label (numbers_thing (self), NUMBER_SPAN));
@@ -126,7 +146,8 @@ numbers_fill (TrammelNumbers *self)
   self->filling = true;
   numbers_usual (self->base, numbers_thing (self), self->values);
   for (Number i = 0; i < NUMBER_COUNT; i++) {
-    g_autofree char *text = units_length_exact (trammel_session_units (self->session), self->values[i]);
+    g_autofree char *text = i == NUMBER_AREA ? units_area_figure (trammel_session_units (self->session), self->values[i])
+                                             : units_length_exact (trammel_session_units (self->session), self->values[i]);
 
     gtk_editable_set_text (GTK_EDITABLE (self->entries[i]), text);
   }
@@ -291,7 +312,7 @@ static void
 numbers_fill_choices (TrammelNumbers *self, TrammelGroup *group)
 {
   static const char *const things[NUMBERS_THING_COUNT] = { N_("Wing"), N_("Tailplane"), N_("Foreplane"), N_("Fin"), N_("Body") };
-  static const char *const shapes[SHAPE_COUNT] = { N_("Ellipse"), N_("Straight taper"), N_("Cranked taper") };
+  static const char *const shapes[SHAPE_COUNT] = { N_("Ellipse"), N_("Straight taper"), N_("Cranked taper"), N_("By area and arm, for now") };
 
   self->thing = numbers_choice (self, things, NUMBERS_THING_COUNT, G_CALLBACK (numbers_thing_changed));
   self->shape = numbers_choice (self, shapes, SHAPE_COUNT, G_CALLBACK (numbers_shape_changed));

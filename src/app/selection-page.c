@@ -130,7 +130,8 @@ page_build_surface (TrammelSelectionPage *self, const Surface *surface)
 {
   const Surface *reference = aeroplane_reference_wing (trammel_session_aeroplane (self->session));
   GtkWidget *group = page_add_group (self, surface_role_name (surface->role),
-                                     surface->role == ROLE_FIN ? NULL : surface->root_open ? _("without the gap") : _("to the centre line"),
+                                     surface->provisional ? _("by area and arm, for now")
+                                     : surface->role == ROLE_FIN ? NULL : surface->root_open ? _("without the gap") : _("to the centre line"),
                                      surface_shape_fields ());
 
   page_add_control (self, group, _("What it is"), surface_role_control (self->session));
@@ -201,7 +202,7 @@ page_wanted (TrammelSelectionPage *self)
   if (page_selected_plan (self) != NULL)
     return g_strdup_printf ("plan %d", page_has_plan (self));
   if (surface != NULL)
-    return g_strdup_printf ("surface %s %d %d %d %zu %zu", surface->piece.id, surface->role, surface->root_open,
+    return g_strdup_printf ("surface %s %d %d %d %d %zu %zu", surface->piece.id, surface->role, surface->root_open, surface->provisional,
                             surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);
   if (part != NULL)

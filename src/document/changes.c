@@ -25,6 +25,7 @@ change_surface_outline (const Aeroplane *self, const char *id, Outline *takes)
       return NULL;
     }
   next = (Surface *) piece_dup (&old->piece);
+  next->provisional = old->provisional && outline_equal (old->outline, takes);
   kept_follow_outline (&next->piece, INNER_NODE, old->outline, takes);
   outline_unref (next->outline);
   next->outline = takes;

@@ -44,6 +44,7 @@ static const Attribute of_surface[] = {
   { .name = "lift-max", .offset = offsetof (Surface, lift_max), .least = 0.1, .most = 5, .fallback = NAN, .unit = "" },
   { .name = "lift-max-sigma", .offset = offsetof (Surface, lift_max_sigma), .least = 0, .most = 5, .fallback = NAN, .unit = "" },
   { .name = "root", .kind = VALUE_FLAG, .offset = offsetof (Surface, root_open), .words = root_words },
+  { .name = "provisional", .kind = VALUE_FLAG, .offset = offsetof (Surface, provisional), .words = yes_words },
   { .name = "traced", .kind = VALUE_ID, .offset = offsetof (Surface, traced) },
   { .name = NULL }
 };

@@ -61,6 +61,7 @@ typedef struct {
   SurfaceRole role;
   Outline *outline;                 /* right half, mm; a fin: x and height above z. May be open or crossing. Never NULL */
   bool root_open;                   /* root="open": not carried to the centre line */
+  bool provisional;                 /* its outline stands for an area at an arm, until it is drawn or traced */
   double z;                         /* of the root's leading edge */
   double dihedral, incidence, washout;
   double thickness;                 /* % of chord; NAN not given */

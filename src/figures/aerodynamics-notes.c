@@ -45,6 +45,14 @@ note_wing_alone (Aerodynamics *self)
 }
 
 static void
+note_provisional (Aerodynamics *self, const Surface *surface)
+{
+  if (surface->provisional)
+    notes_add (self->notes, NOTE_LOOK, &surface->piece,
+               _("“%s” stands for an area at an arm, for now: draw or trace its outline before wood is cut."), piece_name (&surface->piece));
+}
+
+static void
 note_body_left_out (Aerodynamics *self, const Body *body)
 {
   const char *name = piece_name (&body->piece);
@@ -140,7 +148,10 @@ void
 aerodynamics_note (Aerodynamics *self)
 {
   for (size_t i = 0; i < self->surface_count; i++)
-    surface_figures_note (&self->surfaces[i], self->notes);
+    {
+      surface_figures_note (&self->surfaces[i], self->notes);
+      note_provisional (self, self->surfaces[i].surface);
+    }
   note_bodies_outlines (self);
   note_not_reckoned (self);
   note_wing_alone (self);
