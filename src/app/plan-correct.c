@@ -20,21 +20,6 @@ side_kept (const AxisCarry *carry, double length)
   return off < 0 ? -carry->frame_to.side : carry->frame_to.side;
 }
 
-/* How what was traced in `before` moves; false where that cannot be told. */
-static bool
-view_carry (const Plan *const plans[2], const Mapping mappings[2], const PlanView *before, const PlanView *after, AxisCarry *carry)
-{
-  const double length = point_distance (mapping_to_mm (&mappings[0], before->fore), mapping_to_mm (&mappings[0], before->aft));
-  Placing from, to;
-
-  if (plan_placing (plans[0], &mappings[0], before, &from) || plan_placing (plans[1], &mappings[1], after, &to))
-    return false;
-  *carry = (AxisCarry) { .from = mappings[0], .to = mappings[1], .frame_from = from.frame, .frame_to = to.frame,
-                         .shift_from = view_shift (before), .shift_to = view_shift (after) };
-  carry->frame_to.side = side_kept (carry, length);
-  return true;
-}
-
 static bool
 is_same_frame (const AxisFrame *a, const AxisFrame *b)
 {
@@ -60,28 +45,48 @@ moves_nothing (const AxisCarry *carry)
          && carry->shift_from.x == carry->shift_to.x && carry->shift_from.y == carry->shift_to.y;
 }
 
+/* How what was traced in `before` moves; false where its axis would be nowhere. A view whose axis was nowhere before stays behind. */
+static bool
+view_carry (const Plan *const plans[2], const Mapping mappings[2], const PlanView *before, const PlanView *after, AxisCarry *carry,
+            bool *moves)
+{
+  const double length = point_distance (mapping_to_mm (&mappings[0], before->fore), mapping_to_mm (&mappings[0], before->aft));
+  Placing from, to;
+
+  *moves = false;
+  if (plan_placing (plans[0], &mappings[0], before, &from))
+    return true;
+  if (plan_placing (plans[1], &mappings[1], after, &to))
+    return false;
+  *carry = (AxisCarry) { .from = mappings[0], .to = mappings[1], .frame_from = from.frame, .frame_to = to.frame,
+                         .shift_from = view_shift (before), .shift_to = view_shift (after) };
+  carry->frame_to.side = side_kept (carry, length);
+  *moves = !moves_nothing (carry);
+  return true;
+}
+
 static Point
 carry_place (Point mm, const void *data)
 {
   return axis_carry (data, mm);
 }
 
-/* The carries of all views that both plans have and that move; how many. */
-static size_t
-carries_of (const Plan *old, const Plan *next, const Mapping mappings[2], AxisCarry carries[], TracedMove moves[])
+/* The carries of all views that both plans have and that move, and how many; false where one cannot. */
+static bool
+carries_of (const Plan *const plans[2], const Mapping mappings[2], AxisCarry carries[], TracedMove moves[], size_t *count)
 {
-  const Plan *const plans[2] = { old, next };
-  size_t count = 0;
+  for (size_t i = 0; i < plans[1]->view_count; i++) {
+    const PlanView *after = &plans[1]->views[i], *before = plan_view_by_id (plans[0], after->id);
+    bool is_moved;
 
-  for (size_t i = 0; i < next->view_count; i++) {
-    const PlanView *before = plan_view_by_id (old, next->views[i].id);
-
-    if (before == NULL || !view_carry (plans, mappings, before, &next->views[i], &carries[count]) || moves_nothing (&carries[count]))
+    if (before == NULL)
       continue;
-    moves[count] = (TracedMove) { .view = next->views[i].id, .move = carry_place, .data = &carries[count] };
-    count++;
+    if (!view_carry (plans, mappings, before, after, &carries[*count], &is_moved))
+      return false;
+    moves[*count] = (TracedMove) { .view = after->id, .move = carry_place, .data = &carries[*count] };
+    *count += is_moved;
   }
-  return count;
+  return true;
 }
 
 Aeroplane *
@@ -95,11 +100,16 @@ plan_corrected (const Aeroplane *self, const char *plan_id, Plan *takes)
 
   if (old != NULL) {
     Plan sized = *old;      /* only read: its picture may have been measured since */
+    const Plan *const plans[2] = { &sized, takes };
 
     sized.width = isnan (old->width) ? takes->width : old->width;
     sized.height = isnan (old->height) ? takes->height : old->height;
-    if (!plan_mapping (&sized, sized.dpi > 0, &mappings[0], NULL, NULL) && !plan_mapping (takes, takes->dpi > 0, &mappings[1], NULL, NULL))
-      count = carries_of (&sized, takes, mappings, carries, moves);
+    /* What was true would be so no more. */
+    if (!plan_mapping (&sized, sized.dpi > 0, &mappings[0], NULL, NULL)
+        && (plan_mapping (takes, takes->dpi > 0, &mappings[1], NULL, NULL) || !carries_of (plans, mappings, carries, moves, &count))) {
+      piece_unref (&takes->piece);
+      return NULL;
+    }
   }
   return change_plan_carrying (self, plan_id, takes, moves, count);
 }

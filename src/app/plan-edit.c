@@ -33,20 +33,30 @@ plan_edit_px_per_mm (TrammelSheetCanvas *sheet, Point px)
   return mm > 0 ? 1 / mm : USUAL_PX_PER_MM;
 }
 
+/* Why an edit is refused: what is known then is of no paper, or what was traced cannot be where it would have to. */
+static const char *
+edit_refusal (bool is_paper)
+{
+  return is_paper ? _("What was traced cannot follow there: the plan stays as it was.")
+                  : _("Nothing flat looks like that: the plan stays as it was.");
+}
+
 /* The aeroplane with the plan in hand replaced; NULL, and said, when it is refused. A picture measured since is so for good. */
 static Aeroplane *
 edit_made (TrammelSheetCanvas *sheet, Plan *takes)
 {
   const DecodeFacts *facts = trammel_plan_store_facts (trammel_sheet_canvas_plan_store (sheet));
   Aeroplane *made;
+  Mapping mapping;
+  bool is_paper;
 
   if (facts != NULL && isnan (takes->width)) {
     takes->width = facts->width_px;
     takes->height = facts->height_px;
   }
+  is_paper = plan_mapping (takes, takes->dpi > 0, &mapping, NULL, NULL) == CORE_OK;
   made = plan_corrected (trammel_session_settled (trammel_sheet_canvas_session (sheet)), plan_edit_plan (sheet)->piece.id, takes);
-  trammel_plan_work_set_note (trammel_plan_work_of (sheet),
-                              made != NULL ? NULL : _("What was traced cannot follow there: the plan stays as it was."));
+  trammel_plan_work_set_note (trammel_plan_work_of (sheet), made != NULL ? NULL : edit_refusal (is_paper));
   return made;
 }
 
