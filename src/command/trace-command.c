@@ -90,12 +90,15 @@ side_traced (const TraceWords *words, const Mapping *mapping, const AxisFrame *f
 }
 
 static CommandStatus
-find_frame (const TraceWords *words, const Mapping *mapping, AxisFrame *frame)
+find_frame (const TraceWords *words, const Ink *ink, const Mapping *mapping, AxisFrame *frame)
 {
+  const ViewAxis clicked = words->centre_line;
+  const double mm_per_px = mapping_mm_per_px (mapping, clicked.fore, point_sub (clicked.aft, clicked.fore));
+
   *frame = (AxisFrame) { .fore = mapping_to_mm (mapping, g_array_index (words->through, Point, 0)), .along = { 0, 1 }, .side = 1 };
   if (!words->has_centre_line)
     return COMMAND_DONE;
-  if (axis_frame_on (mapping, words->centre_line, 1, frame))
+  if (axis_frame_on (mapping, printed_axis (ink, clicked, 1 / mm_per_px, NULL, NULL), 1, frame))
     return usage_error ("trace", "%s", _("An end of --centre-line lies beyond what the picture shows of the paper."));
   frame->side = side_traced (words, mapping, frame);
   return COMMAND_DONE;
@@ -121,7 +124,7 @@ follow_and_print (const TraceWords *words, const Ink *ink, const Mapping *mappin
     .mapping = mapping, .clicks = (const Point *) words->through->data, .click_count = words->through->len, .click_sigma = CLICK_SIGMA,
     .ends_on_axis = words->has_centre_line, .tolerance = NAN,
   };
-  CommandStatus result = find_frame (words, mapping, &request.frame);
+  CommandStatus result = find_frame (words, ink, mapping, &request.frame);
   Trace trace;
 
   if (result)

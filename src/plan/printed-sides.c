@@ -5,14 +5,18 @@
 #include "geometry/least-squares.h"
 #include "plan/follow.h"
 
-/* Most of a side must be printed, and its places lie on one smooth curve to within so many px. */
-static const double LEAST_FOUND = 0.8, MOST_SCATTER = 0.7;
+/* Most of a side must be printed, half of an axis (a broken line), and its places lie on one smooth curve to within so many px. */
+static const double LEAST_FOUND = 0.8, LEAST_AXIS = 0.5, MOST_SCATTER = 0.7;
 /* A place counts where there is a line about as strong as usual. */
 static const double LEAST_WEIGHT = 0.5;
 /* px: no hand misses a corner by more; a line further off, as the shadow along a paper's edge, is another. */
 static const double MOST_MISSED = 1.5 * MAPPING_CLICK_PX;
 /* px: how far a side lies off its chord, a lens' bend included, one standard deviation. */
 static const double OFF_CHORD = 4;
+/* px: an axis is straight. */
+static const double MOST_BENT_AXIS = 0.6;
+/* px: how far a click on an axis is off it, one standard deviation. */
+static const double CLICK_OFF = 1;
 /* px: beyond this sides and corners are not those of one rectangle. */
 static const double MOST_BENT = 0.7;
 /* Beside the corners other lines end, and arrows: this share of a side is left out at each end. */
@@ -128,9 +132,9 @@ ends_at_its_corners (const Side *side)
 
 /* Leaves out the places that lie off the curve, the worst first, until it passes all that are left closely. */
 static size_t
-fit_side (Side *side, Point places[], size_t count)
+fit_side (Side *side, double share, Point places[], size_t count)
 {
-  const size_t least = (size_t) ceil (LEAST_FOUND * SIDE_PLACES);
+  const size_t least = (size_t) ceil (share * SIDE_PLACES);
 
   while (count >= least && fit_cubic (side, places, count))
     {
@@ -157,7 +161,7 @@ fit_side (Side *side, Point places[], size_t count)
 }
 
 static CoreStatus
-find_side (const Ink *ink, Side *side, const FollowOptions *options, Point places[SIDE_PLACES], size_t *count)
+find_side (const Ink *ink, Side *side, double share, const FollowOptions *options, Point places[SIDE_PLACES], size_t *count)
 {
   const double reduced = ink_reduced (ink);
   Point chord[CHORD_PIECES + 1];
@@ -172,12 +176,24 @@ find_side (const Ink *ink, Side *side, const FollowOptions *options, Point place
     line.places[i] = point_scale (line.places[i], reduced);
   double *offs = malloc (line.count * sizeof *offs);
   if (offs)
-    *count = fit_side (side, places, medians (side, &line, offs, places));
+    *count = fit_side (side, share, places, medians (side, &line, offs, places));
   else
     status = CORE_NO_MEMORY;
   free (offs);
   followed_line_clear (&line);
   return status;
+}
+
+/* The straight line closest to the places. */
+static void
+fit_line (Side *side, const Point places[], size_t count)
+{
+  LeastSquares sums;
+
+  least_squares_begin (&sums, 2);
+  for (size_t i = 0; i < count; i++)
+    least_squares_add (&sums, (double[]) { 1, side_t (side, places[i]) }, side_off (side, places[i]), 1);
+  least_squares_solve (&sums, side->factors, NULL);
 }
 
 /* Where the sides before and behind a corner meet, by the tangents at the places nearest to it, again and again. */
@@ -214,7 +230,7 @@ printed_sides_find (const Ink *ink, const KnownRectangle *clicked, InkGoesOn goe
       if (!(px > 0))
         return CORE_SINGULAR;
       sides[i] = side_between (a, b);
-      const CoreStatus status = find_side (ink, &sides[i], &options, made->places[i], &count);
+      const CoreStatus status = find_side (ink, &sides[i], LEAST_FOUND, &options, made->places[i], &count);
       if (status)
         return status;
       if (sides[i].found)
@@ -250,4 +266,23 @@ mapping_solve_printed (const Ink *ink, const Knowns *knowns, InkGoesOn goes_on, 
   if (misfit)
     *misfit = found;
   return CORE_OK;
+}
+
+ViewAxis
+printed_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, InkGoesOn goes_on, void *data)
+{
+  const FollowOptions options = { .px_per_mm = px_per_mm / ink_reduced (ink), .click_sigma = CLICK_OFF / ink_reduced (ink),
+                                  .goes_on = goes_on, .data = data };
+  Side side = side_between (clicked.fore, clicked.aft);
+  Point places[SIDE_PLACES];
+  size_t count;
+
+  if (!(point_distance (clicked.fore, clicked.aft) > 0) || find_side (ink, &side, LEAST_AXIS, &options, places, &count) || !side.found)
+    return clicked;
+  side.factors[2] = side.factors[3] = 0;
+  fit_line (&side, places, count);
+  for (size_t i = 0; i < count; i++)
+    if (point_distance (places[i], side_at (&side, side_t (&side, places[i]))) > MOST_BENT_AXIS)
+      return clicked;
+  return (ViewAxis) { side_at (&side, 0), side_at (&side, 1) };
 }

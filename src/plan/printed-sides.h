@@ -1,4 +1,5 @@
 #pragma once
+#include "plan/axis-frame.h"
 #include "plan/ink.h"
 #include "plan/mapping.h"
 
@@ -29,3 +30,9 @@ CoreStatus printed_sides_find (const Ink *ink, const KnownRectangle *clicked, In
  *  returns  as mapping_solve; CORE_CANCELLED */
 CoreStatus mapping_solve_printed (const Ink *ink, const Knowns *knowns, InkGoesOn goes_on, void *data, Mapping *mapping,
                                   MappingMisfit *misfit);
+
+/** A view's axis laid upon the line that is printed along it, where there is one within what a hand misses (MAPPING_CLICK_PX and a half
+ *  of it at either end): a tail's root chord is short, and a click beside its end turns the whole outline. Else, and where it cannot be
+ *  looked for, as it was clicked.
+ *  px_per_mm  of the file, about */
+ViewAxis printed_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, InkGoesOn goes_on, void *data);

@@ -135,6 +135,47 @@ START_TEST (straight_lines_that_are_given_are_taken_in_place_of_the_sides)
 }
 END_TEST
 
+/* How much the axis lies askew of the true one, px at the end that is worse. */
+static double
+axis_off (ViewAxis axis, ViewAxis true_axis)
+{
+  const Point way = point_sub (true_axis.aft, true_axis.fore), fore = point_sub (axis.fore, true_axis.fore);
+  const Point aft = point_sub (axis.aft, true_axis.fore);
+  const double length = hypot (way.x, way.y);
+
+  return fmax (fabs (fore.x * way.y - fore.y * way.x), fabs (aft.x * way.y - aft.y * way.x)) / length;
+}
+
+START_TEST (an_axis_lies_down_on_the_centre_line_printed_there)
+{
+  Stage stage;
+
+  stage_set (&stage, &flat);
+  const ViewAxis true_axis = stage.sheet.axis;
+  const ViewAxis clicked = { point_add (true_axis.fore, (Point) { 1.5, 0.4 }), point_add (true_axis.aft, (Point) { -1.5, -0.7 }) };
+  const ViewAxis printed = printed_axis (stage.ink, clicked, stage.sheet.px_per_mm, NULL, NULL);
+  ck_assert_double_gt (axis_off (clicked, true_axis), 1.2);
+  ck_assert_double_lt (axis_off (printed, true_axis), 0.2);
+  ck_assert_double_lt (point_distance (printed.fore, clicked.fore), 2.3);
+  stage_clear (&stage);
+}
+END_TEST
+
+START_TEST (an_axis_with_no_line_within_a_click_stays_where_it_is)
+{
+  const Point aside[] = { { 6, 0 }, { 30, 0 }, { -9, 0 } };
+  Stage stage;
+
+  stage_set (&stage, &flat);
+  const ViewAxis clicked = { point_add (stage.sheet.axis.fore, aside[_i]), point_add (stage.sheet.axis.aft, aside[_i]) };
+  const ViewAxis stays = printed_axis (stage.ink, clicked, stage.sheet.px_per_mm, NULL, NULL);
+  ck_assert_mem_eq (&stays, &clicked, sizeof clicked);
+  const ViewAxis nowhere = { clicked.fore, clicked.fore }, still = printed_axis (stage.ink, nowhere, stage.sheet.px_per_mm, NULL, NULL);
+  ck_assert_mem_eq (&still, &nowhere, sizeof nowhere);
+  stage_clear (&stage);
+}
+END_TEST
+
 static bool
 never (double done, void *data)
 {
@@ -165,6 +206,8 @@ main (void)
   tcase_set_timeout (tests, 120);
   tcase_add_test (tests, a_printed_frame_tells_the_lens_and_where_its_corners_are);
   tcase_add_loop_test (tests, corners_go_to_where_the_sides_meet_to_a_fifth_of_a_pixel, 0, 2);
+  tcase_add_test (tests, an_axis_lies_down_on_the_centre_line_printed_there);
+  tcase_add_loop_test (tests, an_axis_with_no_line_within_a_click_stays_where_it_is, 0, 3);
   tcase_add_test (tests, a_scan_gets_no_lens);
   tcase_add_test (tests, the_paper_s_own_edges_do_no_harm);
   tcase_add_test (tests, straight_lines_that_are_given_are_taken_in_place_of_the_sides);
