@@ -116,6 +116,7 @@ chooser_grid (Chooser *self)
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->grid), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Pages"), -1);
   g_signal_connect_swapped (self->grid, "activate", G_CALLBACK (chooser_open), self);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->grid);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Pages"), -1);
   gtk_widget_set_vexpand (scroller, TRUE);
   return scroller;
 }

@@ -199,6 +199,7 @@ load_arrived (GObject *nothing, GAsyncResult *result, gpointer data)
   g_clear_handle_id (&self->timer, g_source_remove);
   if (g_atomic_int_get (&self->stopped) == 0)
     self->loaded (&self->picture, self->data);
+  malloc_trim (0);
   loading_unref (self);
 }
 

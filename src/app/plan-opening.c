@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/plan-opening.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "app/page-chooser.h"
 #include "app/plan-beside.h"
 #include "app/plan-fault.h"
@@ -112,7 +113,8 @@ opening_load (PlanOpening *self, int page)
   PlanWanted wanted = { .document_path = trammel_session_path (session), .elsewhere = self->source.path };
 
   self->plan = plan_source_plan (&self->source, page, file);
-  self->plan->name = g_strdup (self->name);
+  /* Translators: the name of a PDF, and one of its pages. */
+  self->plan->name = page > 0 ? g_strdup_printf (_("%s, page %d"), self->name, page) : g_strdup (self->name);
   wanted.plan = self->plan;
   if (file != NULL) {
     g_autofree char *within = wanted.document_path != NULL ? plan_file_within (wanted.document_path, self->source.path) : NULL;
@@ -164,6 +166,7 @@ opening_examined (GObject *nothing, GAsyncResult *result, gpointer data)
     const PageChoice choice = { .file = plan_source_open (&self->source), .pages = self->source.facts.pages, .name = self->name,
                                 .units = trammel_session_units (trammel_window_session (self->window)),
                                 .chosen = opening_page_chosen, .data = self };
+    self->progress (self, NAN, self->window);
     g_set_weak_pointer (&self->chooser, page_chooser_present (GTK_WINDOW (self->window), &choice));
   } else
     opening_load (self, 0);

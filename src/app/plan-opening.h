@@ -13,7 +13,7 @@ typedef struct {
   const char *replaces;     /* id of the plan that gets this picture; NULL: it is a new plan */
 } PlanToOpen;
 
-/** How far it is, 0 to 1, in the main thread a few times a second. */
+/** How far it is, 0 to 1, in the main thread a few times a second; NAN while a person is asked. */
 typedef void (*PlanOpeningProgress) (PlanOpening *self, double done, gpointer data);
 /** It is over. `fault` is what to say, a whole sentence, lent; NULL: the plan is there, or nobody wants it any more. */
 typedef void (*PlanOpeningDone)     (PlanOpening *self, const char *fault, gpointer data);

@@ -68,7 +68,14 @@ static void window_open_next_plan (TrammelWindow *self);
 static void
 opening_came_further (PlanOpening *opening, double done, gpointer window)
 {
-  busy_came_further (window, done);
+  TrammelWindow *self = window;
+
+  if (isnan (done))
+    busy_end (self);
+  else if (self->plan_busy == NULL)
+    busy_begin (self, plan_opening_name (opening));
+  else
+    busy_came_further (self, done);
 }
 
 static void

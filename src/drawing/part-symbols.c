@@ -69,7 +69,8 @@ draw_controller (const PartDraft *d)
   Look fine = *d->look;
   const double in_x = d->half_x * 0.6, in_y = d->half_y * 0.6;
 
-  fine.hatch_step = look_size (d->look, 3, 0.9);
+  /* Much enlarged its lines stand further apart: some fifty say as much as hundreds. */
+  fine.hatch_step = fmax (look_size (d->look, 3, 0.9), (in_x + in_y) / 24);
   draw_hatch (d->cr, &fine, (Box) { { d->middle.x - in_x, d->middle.y - in_y }, { d->middle.x + in_x, d->middle.y + in_y } }, d->ink);
 }
 
