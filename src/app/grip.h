@@ -10,6 +10,7 @@ typedef struct Grip Grip;
 typedef struct {
   const char *name;        /* translated */
   double value;            /* mm, or % of MAC; NAN when it cannot be had */
+  const char *said;        /* stands instead of the value; NULL: the value */
   bool percent;
   bool typed;              /* can be typed: */
   double least;            /* not below, mm */

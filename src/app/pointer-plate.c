@@ -236,6 +236,8 @@ trammel_pointer_plate_new (void)
 static char *
 plate_figure (Units units, const GripRow *row)
 {
+  if (row->said != NULL)
+    return g_strdup (row->said);
   return row->percent ? units_percent (row->value) : units_length_figure (units, row->value);
 }
 

@@ -1,6 +1,7 @@
 #include "app/sheet-actions.h"
 #include "app/sheet-command.h"
 #include "app/tool.h"
+#include "app/traced.h"
 
 static const double zoom_step = 1.25;
 
@@ -95,6 +96,18 @@ sheet_actions_segment_kind (GSimpleAction *action, GVariant *parameter, gpointer
 }
 
 static void
+sheet_actions_root_carried (GSimpleAction *action, GVariant *parameter, gpointer sheet)
+{
+  trammel_traced_set_root_open (trammel_traced_of (trammel_sheet_canvas_session (sheet)), false);
+}
+
+static void
+sheet_actions_root_open (GSimpleAction *action, GVariant *parameter, gpointer sheet)
+{
+  trammel_traced_set_root_open (trammel_traced_of (trammel_sheet_canvas_session (sheet)), true);
+}
+
+static void
 sheet_actions_tool (GSimpleAction *action, GVariant *state, gpointer sheet)
 {
   trammel_sheet_canvas_set_tool (sheet, g_variant_get_string (state, NULL));
@@ -155,6 +168,8 @@ sheet_actions_new (TrammelSheetCanvas *sheet)
     { .name = "remove-rail",   .activate = sheet_actions_remove_rail },
     { .name = "node-kind",     .activate = sheet_actions_node_kind, .parameter_type = "s" },
     { .name = "segment-kind",  .activate = sheet_actions_segment_kind, .parameter_type = "s" },
+    { .name = "root-carried",  .activate = sheet_actions_root_carried },
+    { .name = "root-open",     .activate = sheet_actions_root_open },
     { .name = "tool",          .parameter_type = "s", .state = "'select'", .change_state = sheet_actions_tool },
     { .name = "snapping",      .state = "true", .change_state = sheet_actions_snapping },
     { .name = "aboard",        .state = "false", .change_state = sheet_actions_aboard },

@@ -292,6 +292,8 @@ sheet_keys_released (GtkEventControllerKey *keys, guint keyval, guint code, GdkM
   Point direction;
 
   sheet_keys_modifier (self, keyval, false);
+  if (self->tool->kind->key_up != NULL)
+    self->tool->kind->key_up (self->tool, keyval);
   if (keyval == GDK_KEY_space)
     sheet_keys_hand (self, false);
   if (sheet_keys_arrow (keyval, &direction))

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "app/outline-sketch.h"
 #include "app/place-entry.h"
+#include "app/tracing.h"
 
 /* The outline itself is the aeroplane's from its second node on; before that the tool holds its first. */
 typedef struct {
@@ -13,6 +14,7 @@ typedef struct {
   bool pulling; Point node, handle;  /* a node being put whose handles are being pulled */
   Outline *draft;                    /* what the overlay shows */
   PlaceEntry *entry;
+  Tracing *tracing;                  /* the hand over a plan; NULL until it was there once */
 } OutlineTool;
 
 static const double centre_line_px = 6;
@@ -21,6 +23,17 @@ static TrammelSession *
 outline_session (OutlineTool *self)
 {
   return trammel_sheet_canvas_session (self->tool.sheet);
+}
+
+/* Over a plan that is clung to the printed line is followed; what was begun node by node goes on so. */
+static bool
+outline_traces (OutlineTool *self)
+{
+  if (self->begun)
+    return false;
+  if (self->tracing == NULL)
+    self->tracing = tracing_new (self->tool.sheet);
+  return tracing_applies (self->tracing);
 }
 
 static const Outline *
@@ -157,6 +170,8 @@ outline_press (Tool *tool, const ToolEvent *event)
 {
   OutlineTool *self = (OutlineTool *) tool;
 
+  if (outline_traces (self))
+    return;
   place_entry_close (&self->entry);
   outline_resume (self);
   self->node = outline_aim (self, event);
@@ -167,6 +182,10 @@ outline_click (Tool *tool, const ToolEvent *event)
 {
   OutlineTool *self = (OutlineTool *) tool;
 
+  if (outline_traces (self)) {
+    tracing_click (self->tracing, event);
+    return;
+  }
   outline_put (self, self->node, NULL);
 }
 
@@ -176,6 +195,10 @@ outline_pull (Tool *tool, const ToolEvent *event)
   OutlineTool *self = (OutlineTool *) tool;
   const bool port = event->place.y < 0 && self->node.y > 0;
 
+  if (outline_traces (self)) {
+    tracing_pull (self->tracing, event);
+    return;
+  }
   self->pulling = true;
   self->handle = (Point) { event->place.x, port ? -event->place.y : event->place.y };
   if (event->shift)
@@ -191,6 +214,10 @@ outline_drop (Tool *tool, const ToolEvent *event)
   OutlineTool *self = (OutlineTool *) tool;
   const Point arrive = point_sub (point_scale (self->node, 2), self->handle);
 
+  if (outline_traces (self)) {
+    tracing_drop (self->tracing, event);
+    return;
+  }
   if (!self->pulling)
     return;
   self->pulling = false;
@@ -201,16 +228,27 @@ static void
 outline_hover (Tool *tool, const ToolEvent *event)
 {
   OutlineTool *self = (OutlineTool *) tool;
-  const Point aim = outline_aim (self, event);
+  Point aim;
 
+  if (outline_traces (self)) {
+    tracing_hover (self->tracing, event);
+    return;
+  }
+  aim = outline_aim (self, event);
   outline_show (self, &aim);
 }
 
 static void
 outline_leave (Tool *tool)
 {
+  OutlineTool *self = (OutlineTool *) tool;
+
+  if (outline_traces (self)) {
+    tracing_leave (self->tracing);
+    return;
+  }
   trammel_sheet_canvas_clear_guides (tool->sheet);
-  outline_show ((OutlineTool *) tool, NULL);
+  outline_show (self, NULL);
 }
 
 static bool
@@ -251,11 +289,22 @@ outline_key (Tool *tool, guint keyval, GdkModifierType state)
   OutlineTool *self = (OutlineTool *) tool;
   Point place = self->begun ? outline_last (self) : (Point) { 0, 0 };
 
+  if (outline_traces (self))
+    return tracing_key (self->tracing, keyval, state);
   if (keyval == GDK_KEY_BackSpace)
     return outline_take_back (self);
   trammel_sheet_canvas_pointer (tool->sheet, &place);
   place.y = fabs (place.y);
   return place_entry_key (&self->entry, tool, keyval, state, place, outline_typed);
+}
+
+static void
+outline_key_up (Tool *tool, guint keyval)
+{
+  OutlineTool *self = (OutlineTool *) tool;
+
+  if (self->tracing != NULL)
+    tracing_key_up (self->tracing, keyval);
 }
 
 static bool
@@ -264,6 +313,8 @@ outline_cancel (Tool *tool)
   OutlineTool *self = (OutlineTool *) tool;
   const bool busy = self->begun || self->pulling;
 
+  if (outline_traces (self))
+    return tracing_cancel (self->tracing);
   if (self->pulling) {
     self->pulling = false;
     outline_show (self, NULL);
@@ -280,6 +331,8 @@ outline_changed (Tool *tool)
 
   if (self->id != NULL && outline_drawn (self) == NULL)
     g_clear_pointer (&self->id, g_free);
+  if (self->tracing != NULL)
+    tracing_changed (self->tracing);
   outline_show (self, NULL);
 }
 
@@ -290,6 +343,7 @@ outline_finish (Tool *tool)
 
   place_entry_close (&self->entry);
   g_clear_pointer (&self->draft, outline_unref);
+  tracing_free (self->tracing);
   g_free (self->id);
 }
 
@@ -297,5 +351,5 @@ const ToolKind tool_outline = {
   .word = "outline", .name = N_("Outline"), .letter = N_("O"), .cursor = "crosshair", .group = 1, .draws = true, .size = sizeof (OutlineTool),
   .hint = N_("Click along the right half: root's leading edge, tip, root's trailing edge."),
   .press = outline_press, .click = outline_click, .pull = outline_pull, .drop = outline_drop, .hover = outline_hover, .leave = outline_leave,
-  .key = outline_key, .cancel = outline_cancel, .changed = outline_changed, .finish = outline_finish,
+  .key = outline_key, .key_up = outline_key_up, .cancel = outline_cancel, .changed = outline_changed, .finish = outline_finish,
 };

@@ -29,6 +29,7 @@ typedef struct {
   void (*hover)   (Tool *self, const ToolEvent *event);
   void (*leave)   (Tool *self);                          /* the pointer has left the sheet */
   bool (*key)     (Tool *self, guint keyval, GdkModifierType state);
+  void (*key_up)  (Tool *self, guint keyval);            /* any key was let go */
   bool (*cancel)  (Tool *self);                          /* Esc; false: nothing was going on */
   void (*changed) (Tool *self);                          /* the aeroplane is another */
   void (*finish)  (Tool *self);                          /* put away; frees what the state holds */

@@ -11,6 +11,13 @@ trammel_window_tell (TrammelWindow *self, const char *sentence)
 }
 
 void
+trammel_window_ask (TrammelWindow *self, const char *sentence, StripButton first, StripButton second)
+{
+  if (!window_is_gone (self))
+    trammel_strip_show (self->strip, sentence, first, second);
+}
+
+void
 trammel_window_tell_busy (TrammelWindow *self, const char *sentence, GCancellable *cancellable)
 {
   if (window_is_gone (self))

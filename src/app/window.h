@@ -1,6 +1,7 @@
 #pragma once
 #include <adwaita.h>
 #include "app/session.h"
+#include "app/strip.h"
 
 G_BEGIN_DECLS
 
@@ -31,6 +32,9 @@ void trammel_window_offer_recovery (TrammelWindow *self);
 void trammel_window_toast (TrammelWindow *self, const char *text, const char *label, const char *action);
 /** A sentence in the strip under the header, with nothing but "Close"; what stood there before and still holds comes back after it. */
 void trammel_window_tell  (TrammelWindow *self, const char *sentence);
+
+/** A question in the same place, with an answer on each of two buttons. */
+void trammel_window_ask   (TrammelWindow *self, const char *sentence, StripButton first, StripButton second);
 
 /** Says in the strip that something takes its time, with a button that cancels it; hides that again when `cancellable` is NULL. */
 void trammel_window_tell_busy (TrammelWindow *self, const char *sentence, GCancellable *cancellable);

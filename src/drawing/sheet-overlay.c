@@ -133,6 +133,10 @@ sheet_draw_overlay (const SheetDraft *draft)
   draw_guides (draft, overlay);
   if (overlay->plan_marks)
     sheet_draw_plan_marks (draft, overlay->plan_marks);
+  if (overlay->departures)
+    sheet_draw_departures (draft, overlay->departures);
+  if (overlay->trace)
+    sheet_draw_trace (draft, overlay->trace);
   if (overlay->draft)
     draw_unfinished (draft, overlay);
   draw_next_node (draft, overlay);

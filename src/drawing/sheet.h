@@ -4,6 +4,7 @@
 #include "drawing/look.h"
 #include "drawing/selection.h"
 #include "drawing/sheet-plan.h"
+#include "drawing/sheet-trace.h"
 #include "drawing/view.h"
 #include "figures/figures.h"
 
@@ -20,6 +21,8 @@ typedef struct {
   const Part *part_ghost;        /* a part about to be put, at its place; NULL */
   const struct SheetPlanMarks *plan_marks;  /* of the plan that is being made true (sheet-plan-marks.h); NULL */
   Point magnified; bool has_magnified;      /* the plan there, mm, enlarged in a corner (sheet-magnifier.c) */
+  const SheetTrace *trace;       /* being laid over a plan; NULL */
+  const SheetDepartures *departures;        /* of the selected outline from its printed line; NULL */
 } SheetOverlay;
 
 typedef struct {

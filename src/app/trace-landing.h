@@ -1,0 +1,14 @@
+#pragma once
+#include "app/trace-ground.h"
+
+/** Where a traced outline goes on the aeroplane. Pure functions. */
+
+/** What was traced in that view, or for a body the body that is there; NULL: a new piece comes. */
+const Piece *trace_landing_piece (const Aeroplane *aeroplane, const TraceGround *ground);
+/** The aeroplane with the outline, in the view's own axes, mm: in the place of what was traced in that view, or as a new piece of what
+ *  the view shows. NULL when geometry refuses.
+ *  root_open  what stands off the centre line is left open there; NULL: as it is
+ *  id         set to the piece's, a new string */
+Aeroplane  *trace_landed (const Aeroplane *aeroplane, const TraceGround *ground, const Outline *outline, const bool *root_open, char **id);
+/** The step's name, translated: "Trace Wing". */
+const char *trace_landing_label (ViewShows shows);

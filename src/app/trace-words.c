@@ -1,0 +1,63 @@
+#include "trammel-config.h"
+#include "app/trace-words.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+/* Where more of a stretch than this shows no line, there is none; in a whole trace it is worth a word from less on. */
+static const double LOST = 0.5, GAPS = 0.15;
+
+char *
+trace_words_fine (Units units, double mm)
+{
+  const bool inch = units.length == LENGTH_INCH;
+  const double step = inch ? 0.01 : 0.1, value = inch ? mm / 25.4 : mm;
+  g_autofree char *figure = units_number (fmax (ceil (value / step - 1e-6), 1) * step, inch ? 2 : 1);
+
+  /* Translators: a figure and its unit; the blank between does not break. */
+  return g_strdup_printf (_("%s\u00a0%s"), figure, units_length_name (units));
+}
+
+char *
+trace_words_sure (Units units, const Stretch *stretch)
+{
+  g_autofree char *sure = NULL;
+
+  if (stretch == NULL || stretch->lost > LOST || isnan (stretch->sigma))
+    return g_strdup (_("Line lost: click closer together"));
+  sure = trace_words_fine (units, 2 * stretch->sigma);
+  return g_strdup_printf (_("On the line, sure to %s"), sure);
+}
+
+char *
+trace_words_done (Units units, const TraceResult *result)
+{
+  if (result->mean != NULL) {
+    g_autofree char *most = trace_words_fine (units, result->difference.most);
+    g_autofree char *station = units_length (units, result->difference.at.y);
+
+    /* Translators: two lengths; the halves of a surface drawn on both sides of the centre line. */
+    return g_strdup_printf (_("Both halves are averaged: they differ by %s at most, at station %s."), most, station);
+  }
+  if (result->lost > GAPS) {
+    g_autofree char *share = units_percent (100 * result->lost);
+
+    return g_strdup_printf (_("Along %s of the outline no line is to be seen: look at it there."), share);
+  }
+  return NULL;
+}
+
+const char *
+trace_words_fault (CoreStatus status)
+{
+  if (status == CORE_OUT_OF_RANGE)
+    return _("No printed line runs along these places: click closer together, or hold Ctrl and draw it.");
+  return _(core_status_sentence (status));
+}
+
+char *
+trace_words_root (Units units, double root)
+{
+  g_autofree char *off = units_length (units, root);
+
+  return g_strdup_printf (_("The root stands %s off the centre line: carried to it, or left open?"), off);
+}

@@ -1,0 +1,14 @@
+#pragma once
+#include "app/trace-work.h"
+#include "document/units.h"
+
+/** A length finer than the sheet's whole millimetres, rounded up to what can be stood for: "0.2 mm", "0.01 in". A new string. mm */
+char *trace_words_fine  (Units units, double mm);
+/** How sure a stretch is: one sentence. A new string. */
+char *trace_words_sure  (Units units, const Stretch *stretch);
+/** What is to be said of a trace that is done, one sentence; NULL: nothing. A new string. */
+char *trace_words_done  (Units units, const TraceResult *result);
+/** Why there is no outline, one sentence, translated. */
+const char *trace_words_fault (CoreStatus status);
+/** The question about a root that stands off the centre line. A new string. mm */
+char *trace_words_root  (Units units, double root);

@@ -1,0 +1,317 @@
+#include "trammel-config.h"
+#include "app/traced.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "app/trace-landing.h"
+#include "app/trace-telling.h"
+
+/* mm: what an outline is fitted within, unless a pixel is larger than twice that. */
+static const double USUAL_TOLERANCE = 0.07;
+
+struct _TrammelTraced {
+  GObject parent;
+  TrammelSession *session;      /* not owned: it owns this */
+  TraceOrder *order;            /* the last one that was put; NULL none */
+  char *id;                     /* of the piece that it became */
+  Outline *own;                 /* as traced, in the view's own axes */
+  Outline *standing;            /* as the document had it then */
+  Outline *halves[2];           /* starboard and port, each as the right half; NULL where not traced */
+  double tolerance;             /* NAN: the usual */
+  bool flat, open;              /* shortened; ended before it was done */
+  GCancellable *work;           /* NULL: none under way */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelTraced, trammel_traced, G_TYPE_OBJECT)
+
+typedef struct {
+  TrammelTraced *traced;
+  TraceOrder *order;
+  GWeakRef told;
+  GCancellable *work;
+  guint timer;                  /* will say that it takes its time */
+  const char *label;            /* the step's; NULL: the view's */
+  bool again;                   /* the same trace anew: nothing is asked */
+} Landing;
+
+static guint changed_signal;
+
+static void
+traced_forget (TrammelTraced *self)
+{
+  g_clear_pointer (&self->order, trace_order_unref);
+  g_clear_pointer (&self->id, g_free);
+  g_clear_pointer (&self->own, outline_unref);
+  g_clear_pointer (&self->standing, outline_unref);
+  for (int i = 0; i < 2; i++)
+    g_clear_pointer (&self->halves[i], outline_unref);
+}
+
+static void
+trammel_traced_finalize (GObject *object)
+{
+  traced_forget (TRAMMEL_TRACED (object));
+  g_clear_object (&TRAMMEL_TRACED (object)->work);
+  G_OBJECT_CLASS (trammel_traced_parent_class)->finalize (object);
+}
+
+static void
+trammel_traced_class_init (TrammelTracedClass *klass)
+{
+  G_OBJECT_CLASS (klass)->finalize = trammel_traced_finalize;
+  changed_signal = g_signal_new ("changed", TRAMMEL_TYPE_TRACED, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+}
+
+static void
+trammel_traced_init (TrammelTraced *self)
+{
+  self->tolerance = NAN;
+}
+
+TrammelTraced *
+trammel_traced_of (TrammelSession *session)
+{
+  static const char key[] = "trammel-traced";
+  TrammelTraced *self = g_object_get_data (G_OBJECT (session), key);
+
+  if (self == NULL) {
+    self = g_object_new (TRAMMEL_TYPE_TRACED, NULL);
+    self->session = session;
+    g_object_set_data_full (G_OBJECT (session), key, self, g_object_unref);
+  }
+  return self;
+}
+
+/* What stands in the document of the piece; NULL when it is gone. */
+static const Outline *
+traced_outline (TrammelTraced *self)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
+  const Surface *surface = self->id != NULL ? aeroplane_surface_by_id (aeroplane, self->id) : NULL;
+  const Body *body = self->id != NULL ? aeroplane_body_by_id (aeroplane, self->id) : NULL;
+
+  if (surface != NULL)
+    return surface->outline;
+  if (body != NULL)
+    return self->order->ground->shows == VIEW_BODY_SIDE ? body->side_outline : body->outline;
+  return NULL;
+}
+
+static bool
+traced_stands (TrammelTraced *self)
+{
+  return self->order != NULL && outline_equal (traced_outline (self), self->standing);
+}
+
+static double
+traced_shortening (TrammelTraced *self)
+{
+  const Surface *surface = self->id != NULL ? aeroplane_surface_by_id (trammel_session_aeroplane (self->session), self->id) : NULL;
+
+  return self->flat && surface != NULL ? cos (surface->dihedral * G_PI / 180) : 1;
+}
+
+/* Puts what was traced into the document once more, as it is to be now. */
+static void
+traced_put (TrammelTraced *self, const bool *root_open, const char *label)
+{
+  const double shortening = traced_shortening (self);
+  Outline *outline = NULL;
+  Aeroplane *next;
+  char *id = NULL;
+
+  if (outline_mapped (self->own, (Point) { 1, shortening }, (Point) { 0, 0 }, &outline) != CORE_OK)
+    return;
+  next = trace_landed (trammel_session_aeroplane (self->session), self->order->ground, outline, root_open, &id);
+  outline_unref (outline);
+  g_free (self->id);
+  self->id = id;
+  if (next == NULL)
+    return;
+  trammel_session_do (self->session, next, label);
+  g_clear_pointer (&self->standing, outline_unref);
+  if (traced_outline (self) != NULL)
+    self->standing = outline_ref (traced_outline (self));
+  trammel_session_select (self->session, selection_of (self->id));
+  g_signal_emit (self, changed_signal, 0);
+}
+
+static int
+half_of (const TraceOrder *order)
+{
+  const double drawn = order->ground->placing.frame.side * order->side;
+
+  return drawn > 0 ? 0 : 1;
+}
+
+static bool
+has_both_halves (const TraceOrder *order)
+{
+  return order->ground->side == VIEW_BOTH && trace_ground_is_half (order->ground);
+}
+
+/* The half traced before this one in the same view, if what came of it still stands. */
+static const Outline *
+traced_other_half (TrammelTraced *self, const TraceOrder *order)
+{
+  if (!has_both_halves (order) || !traced_stands (self) || g_strcmp0 (self->order->ground->view, order->ground->view) != 0)
+    return NULL;
+  return self->halves[1 - half_of (order)];
+}
+
+static void
+traced_take (TrammelTraced *self, const Landing *landing, const TraceResult *result)
+{
+  const int half = half_of (landing->order);
+  const Outline *other = traced_other_half (self, landing->order);
+  Outline *kept = other != NULL ? outline_ref (other) : NULL;
+  const bool flat = landing->again && self->flat;
+  const double tolerance = self->tolerance;
+
+  traced_forget (self);
+  self->order = trace_order_ref (landing->order);
+  self->own = outline_ref (result->mean != NULL ? result->mean : result->outline);
+  self->halves[half] = outline_ref (result->outline);
+  self->halves[1 - half] = kept;
+  self->flat = flat;
+  self->tolerance = landing->again ? tolerance : NAN;
+  self->open = !landing->order->ends_on_root && !landing->order->goes_round;
+  traced_put (self, NULL, landing->label != NULL ? landing->label : trace_landing_label (landing->order->ground->shows));
+}
+
+static void
+landing_free (Landing *landing)
+{
+  g_clear_handle_id (&landing->timer, g_source_remove);
+  trace_order_unref (landing->order);
+  g_weak_ref_clear (&landing->told);
+  g_object_unref (landing->work);
+  g_object_unref (landing->traced->session);
+  g_free (landing);
+}
+
+static void
+traced_arrived (const TraceResult *result, gpointer data)
+{
+  Landing *landing = data;
+  TrammelTraced *self = landing->traced;
+  g_autoptr (GtkWidget) told = g_weak_ref_get (&landing->told);
+
+  if (told != NULL && landing->timer == 0)
+    trace_telling_done (told);
+  if (self->work == landing->work)
+    g_clear_object (&self->work);
+  if (result->status == CORE_OK)
+    traced_take (self, landing, result);
+  else
+    g_signal_emit (self, changed_signal, 0);
+  if (told != NULL && !landing->again)
+    trace_telling_result (told, trammel_session_units (self->session), landing->order, result);
+  landing_free (landing);
+}
+
+static void
+traced_takes_its_time (gpointer data)
+{
+  Landing *landing = data;
+  g_autoptr (GtkWidget) told = g_weak_ref_get (&landing->told);
+
+  landing->timer = 0;
+  if (told != NULL)
+    trace_telling_busy (told, landing->work);
+}
+
+static void
+traced_begin (TrammelTraced *self, TraceOrder *order, GtkWidget *told, const char *label, bool again)
+{
+  Landing *landing = g_new0 (Landing, 1);
+
+  *landing = (Landing) { .traced = self, .order = trace_order_ref (order), .label = label, .again = again };
+  g_object_ref (self->session);           /* and this with it, until the work is done */
+  g_weak_ref_init (&landing->told, told);
+  if (self->work != NULL)
+    g_cancellable_cancel (self->work);
+  g_clear_object (&self->work);
+  self->work = g_cancellable_new ();
+  landing->work = g_object_ref (self->work);
+  landing->timer = g_timeout_add_once (TRACE_TELLING_QUIET_MS, traced_takes_its_time, landing);
+  g_signal_emit (self, changed_signal, 0);
+  trace_ask (order, traced_other_half (self, order), self->tolerance, self->work, traced_arrived, landing);
+}
+
+void
+trammel_traced_trace (TrammelTraced *self, TraceOrder *order, GtkWidget *told)
+{
+  self->tolerance = NAN;
+  traced_begin (self, order, told, NULL, false);
+}
+
+bool
+trammel_traced_is_busy (TrammelTraced *self)
+{
+  return self->work != NULL;
+}
+
+const TraceOrder *
+trammel_traced_order (TrammelTraced *self)
+{
+  return self->order;
+}
+
+bool
+trammel_traced_is_fresh (TrammelTraced *self, const Surface *surface)
+{
+  return surface != NULL && g_strcmp0 (self->id, surface->piece.id) == 0 && traced_stands (self);
+}
+
+double
+trammel_traced_tolerance (TrammelTraced *self)
+{
+  if (self->order == NULL || !isnan (self->tolerance))
+    return self->tolerance;
+  return fmax (USUAL_TOLERANCE, 0.5 / trace_ground_scale (self->order->ground, self->order->clicks[0]));
+}
+
+void
+trammel_traced_set_tolerance (TrammelTraced *self, double mm)
+{
+  if (self->order == NULL)
+    return;
+  self->tolerance = mm;
+  traced_begin (self, self->order, NULL, _("Change Tolerance"), true);
+}
+
+bool
+trammel_traced_is_flat (TrammelTraced *self)
+{
+  return self->flat;
+}
+
+void
+trammel_traced_set_flat (TrammelTraced *self, bool flat)
+{
+  if (self->flat == flat || !traced_stands (self))
+    return;
+  self->flat = flat;
+  traced_put (self, NULL, flat ? _("Shorten by the Dihedral") : _("Do Not Shorten by the Dihedral"));
+}
+
+double
+trammel_traced_root (TrammelTraced *self)
+{
+  return self->order != NULL && self->order->ends_on_root ? self->order->root : 0;
+}
+
+void
+trammel_traced_set_root_open (TrammelTraced *self, bool open)
+{
+  if (traced_stands (self))
+    traced_put (self, &open, open ? _("Leave Root Open") : _("Carry Root to the Centre Line"));
+}
+
+TraceOrder *
+trammel_traced_unfinished (TrammelTraced *self, const char *view)
+{
+  if (!self->open || !traced_stands (self) || g_strcmp0 (self->order->ground->view, view) != 0)
+    return NULL;
+  return trace_order_ref (self->order);
+}

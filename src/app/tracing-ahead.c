@@ -1,0 +1,219 @@
+#include "trammel-config.h"
+#include "app/tracing-private.h"
+#include <math.h>
+
+/* px of the screen: so near a root or the first click it is meant; how far off a line a hand clicks, one standard deviation. */
+static const double NEAR_PX = 7, CLICK_PX = 2.5;
+/* mm: what a trace must have come away from its root before it can end there; how far behind the last click the direction is taken. */
+static const double AWAY = 5, BEHIND = 12;
+enum { FEWEST_ROUND = 3 };
+
+static double
+tracing_near (Tracing *self)
+{
+  return NEAR_PX / trammel_sheet_canvas_view (self->sheet)->scale;
+}
+
+static double
+tracing_click_sigma (Tracing *self, Point px)
+{
+  const double scale = trace_ground_scale (self->ground, px);
+
+  return fmax (CLICK_PX / trammel_sheet_canvas_view (self->sheet)->scale * scale, 2);
+}
+
+/* Where a click would go */
+
+static void
+aim_at_own (Tracing *self, TraceAim *aim, Point own)
+{
+  aim->own = own;
+  aim->px = mapping_to_px (&self->ground->placing.mapping, axis_frame_paper (&self->ground->placing.frame, own));
+}
+
+static void
+aim_straight (Tracing *self, TraceAim *aim)
+{
+  const Point last = trace_ground_own (self->ground, tracing_last (self)->px), own = aim->own;
+
+  aim_at_own (self, aim, fabs (own.x - last.x) >= fabs (own.y - last.y) ? (Point) { own.x, last.y } : (Point) { last.x, own.y });
+}
+
+/* Where the first click stands: on the axis when near enough to it. */
+static double
+tracing_root (Tracing *self)
+{
+  const double y = self->clicks->len > 0 ? fabs (trace_ground_own (self->ground, tracing_click_at (self, 0)->px).y) : 0;
+
+  return y <= 1 ? 0 : y;
+}
+
+static bool
+has_left_root (Tracing *self, double root)
+{
+  double most = 0;
+
+  for (guint i = 0; i < self->clicks->len; i++)
+    most = fmax (most, fabs (trace_ground_own (self->ground, tracing_click_at (self, i)->px).y));
+  return self->clicks->len > 1 && most > root + AWAY;
+}
+
+static void
+aim_at_root (Tracing *self, TraceAim *aim)
+{
+  const double root = tracing_root (self), near = tracing_near (self);
+
+  if (fabs (fabs (aim->own.y) - root) > near)
+    return;
+  aim->ends = has_left_root (self, root);
+  if (aim->ends || self->clicks->len == 0)
+    aim_at_own (self, aim, (Point) { aim->own.x, aim->own.y < 0 ? -root : root });
+}
+
+static void
+aim_at_first (Tracing *self, TraceAim *aim)
+{
+  const Point first = self->clicks->len > 0 ? trace_ground_own (self->ground, tracing_click_at (self, 0)->px) : (Point) { NAN, NAN };
+
+  if (self->clicks->len < FEWEST_ROUND || !(point_distance (aim->own, first) <= 1.5 * tracing_near (self)))
+    return;
+  aim->ends = true;
+  aim_at_own (self, aim, first);
+}
+
+TraceAim
+tracing_aim (Tracing *self, const ToolEvent *event)
+{
+  TraceAim aim = { .px = placing_px (&self->ground->placing, event->place) };
+
+  aim.own = trace_ground_own (self->ground, aim.px);
+  aim.drawn = self->clicks->len > 0 && (event->loose || event->shift);
+  if (self->clicks->len > 0 && event->shift)
+    aim_straight (self, &aim);
+  if (event->loose || !point_is_finite (aim.px))
+    return aim;
+  if (self->ground->shows == VIEW_BODY_SIDE)
+    aim_at_first (self, &aim);
+  else
+    aim_at_root (self, &aim);
+  return aim;
+}
+
+/* The proposal */
+
+/* A place on the line a little behind the click, if the stretch that arrives there was followed. */
+static bool
+place_behind (Tracing *self, const TraceClick *click, Point *behind)
+{
+  const double back = BEHIND * trace_ground_scale (self->ground, click->px);
+
+  if (click->drawn || click->found_count == 0)
+    return false;
+  for (size_t i = click->found_count; i-- > 0;)
+    if (point_distance (click->found[i], click->px) >= back) {
+      *behind = click->found[i];
+      return true;
+    }
+  return false;
+}
+
+static StretchRequest
+request_from (Tracing *self, const TraceClick *from, Point to)
+{
+  StretchRequest request = { .from = from->px, .to = to, .click_sigma = tracing_click_sigma (self, to), .holds_on = self->holds };
+
+  request.has_behind = place_behind (self, from, &request.behind);
+  return request;
+}
+
+static void
+take_stretch (Stretch *to, const Stretch *from)
+{
+  stretch_clear (to);
+  if (from == NULL)
+    return;
+  *to = *from;
+  to->places = g_memdup2 (from->places, from->count * sizeof *from->places);
+}
+
+static void
+proposal_arrived (const Stretch *stretch, gpointer data)
+{
+  Tracing *self = data;
+  const TraceClick *last = self->sheet != NULL ? tracing_last (self) : NULL;
+
+  self->following = false;
+  if (last != NULL && last->serial == self->proposed_from && self->has_aim && !self->aim.drawn) {
+    take_stretch (&self->proposal, stretch);
+    tracing_show (self);
+  }
+  if (self->sheet != NULL && self->wanted)
+    tracing_propose (self);
+  g_rc_box_release (self);
+}
+
+void
+tracing_propose (Tracing *self)
+{
+  const TraceClick *last = tracing_last (self);
+  StretchRequest request;
+
+  self->wanted = self->following;
+  if (self->following || last == NULL || !self->has_aim || self->aim.drawn || !point_is_finite (self->aim.px)
+      || point_distance (last->px, self->aim.px) < 2)
+    return;
+  request = request_from (self, last, self->aim.px);
+  self->following = true;
+  self->proposed = self->aim;
+  self->proposed_from = last->serial;
+  stretch_ask (self->ground, &request, proposal_arrived, g_rc_box_acquire (self));
+}
+
+bool
+tracing_has_proposal (Tracing *self)
+{
+  const TraceClick *last = tracing_last (self);
+
+  return last != NULL && self->proposal.count > 0 && self->proposed_from == last->serial;
+}
+
+void
+tracing_drop_proposal (Tracing *self)
+{
+  stretch_clear (&self->proposal);
+  self->wanted = false;
+}
+
+/* What is accepted */
+
+typedef struct { Tracing *tracing; guint serial; } Find;
+
+static void
+found_arrived (const Stretch *stretch, gpointer data)
+{
+  Find *find = data;
+  Tracing *self = find->tracing;
+
+  for (guint i = 0; self->sheet != NULL && stretch != NULL && i < self->clicks->len; i++) {
+    TraceClick *click = tracing_click_at (self, i);
+
+    if (click->serial != find->serial)
+      continue;
+    g_free (click->found);
+    click->found = g_memdup2 (stretch->places, stretch->count * sizeof *stretch->places);
+    click->found_count = stretch->count;
+    tracing_show (self);
+  }
+  g_free (find);
+  g_rc_box_release (self);
+}
+
+void
+tracing_find (Tracing *self, TraceClick *from, TraceClick *to)
+{
+  const StretchRequest request = request_from (self, from, to->px);
+  Find *find = g_new (Find, 1);
+
+  *find = (Find) { .tracing = g_rc_box_acquire (self), .serial = to->serial };
+  stretch_ask (self->ground, &request, found_arrived, find);
+}

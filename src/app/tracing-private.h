@@ -1,0 +1,55 @@
+#pragma once
+#include "app/traced.h"
+#include "app/tracing.h"
+#include "drawing/sheet-trace.h"
+
+/* What the tracing's own files share. */
+
+typedef struct {
+  Point px;                  /* the file's */
+  bool drawn;                /* the stretch that arrives here was drawn by hand */
+  bool via;                  /* it came with the next one and goes with it */
+  guint serial;              /* by which a line that arrives late finds it */
+  Point *found;              /* the stretch that arrives here, px; NULL: straight */
+  size_t found_count;
+} TraceClick;
+
+/* Where a click would go. */
+typedef struct {
+  Point px, own;             /* the file's; mm in the view's own axes */
+  bool drawn;                /* straight there */
+  bool ends;                 /* and that ends it */
+} TraceAim;
+
+struct Tracing {
+  TrammelSheetCanvas *sheet;           /* NULL once freed: a line may still arrive */
+  TraceGround *ground;                 /* NULL: nothing to cling to */
+  GArray *clicks;                      /* of TraceClick */
+  TraceOrder *ordered;                 /* of the clicks, while it is traced; NULL */
+  guint serials;
+  gulong arrival;                      /* handler of the traced one's "changed" */
+
+  bool has_aim;  TraceAim aim;
+  bool holds;                          /* H is down */
+  bool pulled;                         /* this press drew by hand */
+  bool following, wanted;              /* a proposal is being looked for; the pointer has moved on since */
+  Stretch proposal;                    /* px; count 0: none */
+  TraceAim proposed;                   /* for where */
+  guint proposed_from;                 /* and from which click, by its serial */
+
+  SheetTrace shown;
+  GArray *accepted, *ahead, *dots;     /* of Point, mm: what `shown` lends */
+};
+
+/* tracing.c */
+TraceClick *tracing_last (Tracing *self);              /* NULL without */
+TraceClick *tracing_click_at (Tracing *self, guint i);
+/* tracing-ahead.c: the proposal */
+void tracing_propose      (Tracing *self);             /* for the aim, latest wins */
+bool tracing_has_proposal (Tracing *self);             /* for where the pointer is now, or about */
+void tracing_find         (Tracing *self, TraceClick *from, TraceClick *to);      /* a stretch that is accepted */
+void tracing_drop_proposal (Tracing *self);
+TraceAim tracing_aim      (Tracing *self, const ToolEvent *event);
+/* tracing-show.c */
+void tracing_show         (Tracing *self);             /* overlay, plate and hint */
+void tracing_hide         (Tracing *self);

@@ -1,0 +1,136 @@
+#include "trammel-config.h"
+#include "app/tracing-private.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "app/pointer-plate.h"
+#include "app/trace-words.h"
+
+static void
+add_px (Tracing *self, GArray *to, Point px)
+{
+  const Point place = placing_sheet (&self->ground->placing, px);
+
+  if (point_is_finite (place))
+    g_array_append_val (to, place);
+}
+
+static void
+show_accepted (Tracing *self)
+{
+  g_array_set_size (self->accepted, 0);
+  g_array_set_size (self->dots, 0);
+  for (guint i = 0; i < self->clicks->len; i++) {
+    const TraceClick *click = tracing_click_at (self, i);
+
+    for (size_t at = 0; at < click->found_count; at++)
+      add_px (self, self->accepted, click->found[at]);
+    if (click->found_count == 0)
+      add_px (self, self->accepted, click->px);
+    if (!click->via)
+      add_px (self, self->dots, click->px);
+  }
+}
+
+static void
+show_ahead (Tracing *self)
+{
+  g_array_set_size (self->ahead, 0);
+  if (!self->has_aim || self->clicks->len == 0 || self->ordered != NULL)
+    return;
+  if (self->aim.drawn) {
+    add_px (self, self->ahead, tracing_last (self)->px);
+    add_px (self, self->ahead, self->aim.px);
+  } else if (tracing_has_proposal (self))
+    for (size_t i = 0; i < self->proposal.count; i++)
+      add_px (self, self->ahead, self->proposal.places[i]);
+}
+
+static char *
+plate_sentence (Tracing *self)
+{
+  const Units units = trammel_session_units (trammel_sheet_canvas_session (self->sheet));
+
+  if (self->aim.ends)
+    return g_strdup (self->ground->shows == VIEW_BODY_SIDE ? _("Ends here, where it began")
+                     : fabs (self->aim.own.y) > 0 ? _("Ends here, at the root") : _("Ends here, on the centre line"));
+  if (self->aim.drawn)
+    return g_strdup (_("Drawn by hand"));
+  if (!tracing_has_proposal (self))
+    return self->following ? NULL : trace_words_sure (units, NULL);
+  return trace_words_sure (units, &self->proposal);
+}
+
+static void
+show_plate (Tracing *self)
+{
+  TrammelPointerPlate *plate = trammel_sheet_canvas_plate (self->sheet);
+  const bool upright = !trace_ground_is_half (self->ground);
+  g_autofree char *sentence = NULL;
+  double px[2];
+
+  if (!self->has_aim || self->clicks->len == 0 || self->ordered != NULL) {
+    trammel_pointer_plate_hide (plate);
+    return;
+  }
+  sentence = plate_sentence (self);
+  if (sentence == NULL)
+    return;                       /* the first proposal comes in a moment */
+  const GripRow rows[] = {
+    { .name = sentence, .said = "" },
+    { .name = upright ? _("Height") : _("Station"), .value = upright ? self->aim.own.y : fabs (self->aim.own.y) },
+    { .name = _("Aft of datum"), .value = self->ground->placing.x + self->aim.own.x },
+  };
+
+  trammel_pointer_plate_show (plate, trammel_session_units (trammel_sheet_canvas_session (self->sheet)), rows, G_N_ELEMENTS (rows));
+  trammel_sheet_canvas_px (GTK_WIDGET (self->sheet), placing_sheet (&self->ground->placing, self->aim.px), px);
+  trammel_pointer_plate_stand (plate, GTK_WIDGET (self->sheet), px, &(GdkRectangle) { (int) px[0], (int) px[1], 1, 1 });
+}
+
+static const char *
+tracing_hint (Tracing *self)
+{
+  if (self->ordered != NULL)
+    return _("The outline is being traced.");
+  if (self->clicks->len > 0)
+    return _("Click along the printed line. Ctrl lets go of it, H holds to it, Backspace takes a point back, Return ends.");
+  switch (self->ground->shows) {
+  case VIEW_BODY_TOP:  return _("Click the nose on the printed line, then along it to the tail.");
+  case VIEW_BODY_SIDE: return _("Click the nose on the printed line, then along the top to the tail and back below.");
+  case VIEW_FIN:       return _("Click the fin's printed outline: root's leading edge, tip, root's trailing edge.");
+  default:             return _("Click along the printed outline: root's leading edge, tip, root's trailing edge.");
+  }
+}
+
+void
+tracing_show (Tracing *self)
+{
+  SheetOverlay *overlay = trammel_sheet_canvas_overlay (self->sheet);
+
+  show_accepted (self);
+  show_ahead (self);
+  self->shown = (SheetTrace) {
+    .accepted = (const Point *) self->accepted->data, .accepted_count = self->accepted->len,
+    .proposal = (const Point *) self->ahead->data, .proposal_count = self->ahead->len,
+    .by_hand = self->aim.drawn, .lost = !self->aim.drawn && self->proposal.lost > 0.5,
+    .clicks = (const Point *) self->dots->data, .click_count = self->dots->len, .one_sided = !trace_ground_is_half (self->ground),
+    .has_aim = self->has_aim && self->ordered == NULL && !self->aim.ends, .has_ring = self->has_aim && self->ordered == NULL && self->aim.ends };
+  if (self->has_aim)
+    self->shown.aim = self->shown.ring = placing_sheet (&self->ground->placing, self->aim.px);
+  overlay->trace = &self->shown;
+  show_plate (self);
+  trammel_sheet_canvas_set_hint (self->sheet, tracing_hint (self));
+  trammel_sheet_canvas_refresh (self->sheet);
+}
+
+void
+tracing_hide (Tracing *self)
+{
+  if (trammel_sheet_canvas_overlay (self->sheet)->trace == NULL)
+    return;
+  trammel_sheet_canvas_overlay (self->sheet)->trace = NULL;
+  if (gtk_widget_get_root (GTK_WIDGET (self->sheet)) == NULL)
+    return;                       /* the window is going, and the plate may be gone */
+  trammel_pointer_plate_hide (trammel_sheet_canvas_plate (self->sheet));
+  trammel_sheet_canvas_set_hint (self->sheet, NULL);
+  trammel_sheet_canvas_refresh (self->sheet);
+}

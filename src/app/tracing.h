@@ -1,0 +1,23 @@
+#pragma once
+#include "app/tool.h"
+
+/** The Outline tool's hand over a plan: clicks along a printed line, and ahead of the last one a proposal that clings to it. Nothing of it
+ *  is in the document until it ends. */
+typedef struct Tracing Tracing;
+
+Tracing *tracing_new  (TrammelSheetCanvas *sheet);
+void     tracing_free (Tracing *self);
+
+/** Whether Outline traces here: the plan in hand has its picture and a view, and is clung to. Also while clicks are in hand. */
+bool tracing_applies (Tracing *self);
+
+/* As a tool's own functions. */
+void tracing_click   (Tracing *self, const ToolEvent *event);
+void tracing_pull    (Tracing *self, const ToolEvent *event);      /* with Ctrl held: draws by hand */
+void tracing_drop    (Tracing *self, const ToolEvent *event);
+void tracing_hover   (Tracing *self, const ToolEvent *event);
+void tracing_leave   (Tracing *self);
+bool tracing_key     (Tracing *self, guint keyval, GdkModifierType state);
+void tracing_key_up  (Tracing *self, guint keyval);
+bool tracing_cancel  (Tracing *self);
+void tracing_changed (Tracing *self);

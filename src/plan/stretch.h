@@ -1,0 +1,29 @@
+#pragma once
+#include "plan/follow.h"
+#include "plan/mapping.h"
+
+/** One stretch of a trace, from a place on the line to the pointer: what is shown before the click. */
+typedef struct {
+  const Mapping *mapping;    /* lent */
+  Point behind;              /* the file's px: a place on the line a little before `from`, so that it goes on as it comes */
+  bool has_behind;
+  Point from, to;            /* the file's px */
+  double click_sigma;        /* the file's px, one standard deviation */
+  bool holds_on;             /* keeps to the present line: `to` says only how far */
+  InkGoesOn goes_on;         /* may be NULL */
+  void *data;
+} StretchRequest;
+
+typedef struct {
+  Point *places;             /* the file's px, from the line beside `from` to the line beside `to` */
+  size_t count;
+  double lost;               /* the share of its length along which no line is to be seen, 0 to 1 */
+  double sigma;              /* mm: one standard deviation of its places across the line; NAN where hardly any was seen */
+} Stretch;
+
+/** Follows the printed line along one stretch. A long one is looked at more coarsely.
+ *  made     set on success; stretch_clear gives it back
+ *  returns  what follow_line returns; CORE_OUT_OF_RANGE where it lies beyond the picture or nowhere on the paper
+ *  cost     at 10 px a mm about 10 ms to 30 mm, 15 ms to 280 mm, 20 ms where it goes over */
+CoreStatus stretch_follow (const Ink *ink, const StretchRequest *request, Stretch *made);
+void       stretch_clear  (Stretch *self);
