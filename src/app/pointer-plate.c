@@ -244,6 +244,8 @@ plate_figure (Units units, const GripRow *row)
 void
 trammel_pointer_plate_show (TrammelPointerPlate *self, Units units, const GripRow rows[], size_t count)
 {
+  bool typed = false;
+
   plate_need_rows (self);
   self->units = units;
   self->count = count;
@@ -256,10 +258,13 @@ trammel_pointer_plate_show (TrammelPointerPlate *self, Units units, const GripRo
       g_autofree char *figure = plate_figure (units, &rows[i]);
 
       self->rows[i] = rows[i];
+      typed = typed || rows[i].typed;
       gtk_label_set_label (GTK_LABEL (self->names[i]), rows[i].name);
       gtk_label_set_label (GTK_LABEL (self->values[i]), figure);
     }
   }
+  /* What can only be read is nothing to point at: a quick hand passes through it to the sheet. */
+  gtk_widget_set_can_target (GTK_WIDGET (self), typed);
   gtk_widget_set_visible (GTK_WIDGET (self), TRUE);
 }
 

@@ -2,6 +2,7 @@
  * the test draws. */
 #include <math.h>
 #include <stdlib.h>
+#include "plan/stretch.h"
 #include "plan/sureness.h"
 #include "plan/trace.h"
 #include "support/drawn-ink.h"
@@ -204,6 +205,59 @@ START_TEST (a_clean_line_is_sure_to_a_fraction_of_a_pixel_and_a_gap_is_lost)
 }
 END_TEST
 
+/* A slightly bent edge across a sheet of 10 px a mm. */
+static Stretch
+stretch_of (double px_a_mm, double length)
+{
+  const Mapping mapping = { .h = { 1 / px_a_mm, 0, 0, 0, 1 / px_a_mm, 0, 0, 0, 1 }, .lens_radius = 2000 };
+  Point places[101];
+  const DrawnLine line = { places, 101, 0.5 * px_a_mm };
+  const int width = (int) ((length + 30) * px_a_mm), height = (int) (40 * px_a_mm);
+  Stretch stretch;
+
+  for (int i = 0; i <= 100; i++)
+    places[i] = (Point) { (5 + i * (length + 20) / 100) * px_a_mm, (20 + 3 * sin (i / 100.0 * M_PI)) * px_a_mm };
+  Ink *ink = ink_of_lines (width, height, &line, 1);
+  const StretchRequest request = { .mapping = &mapping, .behind = places[5], .has_behind = true, .from = places[10],
+                                   .to = point_add (places[90], (Point) { 0, px_a_mm }), .click_sigma = px_a_mm };
+  ck_assert_int_eq (stretch_follow (ink, &request, &stretch), CORE_OK);
+  for (size_t i = 0; i < stretch.count; i++)
+    {
+      const double along = (stretch.places[i].x / px_a_mm - 5) / (length + 20);
+      ck_assert_double_eq_tol (stretch.places[i].y / px_a_mm, 20 + 3 * sin (along * M_PI), 0.2);
+    }
+  ck_assert_double_eq_tol (stretch.places[0].x / px_a_mm, places[10].x / px_a_mm, 1.5);
+  ck_assert_double_eq_tol (stretch.places[stretch.count - 1].x / px_a_mm, places[90].x / px_a_mm, 1.5);
+  ink_unref (ink);
+  return stretch;
+}
+
+START_TEST (a_short_stretch_is_looked_at_pixel_by_pixel_a_long_one_more_coarsely_and_both_lie_on_the_line)
+{
+  Stretch near = stretch_of (10, 30), far = stretch_of (10, 180);
+
+  ck_assert_double_lt (near.lost, 0.05);
+  ck_assert_double_lt (far.lost, 0.05);
+  ck_assert_double_lt (near.sigma, 0.05);
+  ck_assert_uint_gt (near.count, 200);
+  ck_assert_uint_lt (far.count, 900);
+  stretch_clear (&near);
+  stretch_clear (&far);
+}
+END_TEST
+
+START_TEST (a_stretch_beyond_the_picture_is_refused)
+{
+  const DrawnLine line = { (Point[]) { px (10, 0), px (10, 90) }, 2, 3 };
+  const StretchRequest request = { .mapping = &paper, .from = { 2000, 2000 }, .to = { 2300, 2100 }, .click_sigma = 3 };
+  Ink *ink = ink_of_lines (WIDTH, HEIGHT, &line, 1);
+  Stretch stretch;
+
+  ck_assert_int_eq (stretch_follow (ink, &request, &stretch), CORE_OUT_OF_RANGE);
+  ink_unref (ink);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -216,5 +270,7 @@ main (void)
   tcase_add_test (tcase, a_body_from_the_side_runs_over_its_top_first_whichever_way_it_was_clicked);
   tcase_add_test (tcase, held_to_the_present_line_it_stays_there_though_the_pointer_lies_on_the_next);
   tcase_add_test (tcase, a_clean_line_is_sure_to_a_fraction_of_a_pixel_and_a_gap_is_lost);
+  tcase_add_test (tcase, a_short_stretch_is_looked_at_pixel_by_pixel_a_long_one_more_coarsely_and_both_lie_on_the_line);
+  tcase_add_test (tcase, a_stretch_beyond_the_picture_is_refused);
   return run_suite (suite, tcase);
 }

@@ -1,0 +1,292 @@
+/* A trace over a plan under a real hand. What is printed is drawn by the test, and so the truth. */
+#include <math.h>
+#include "app/tool.h"
+#include "app/traced.h"
+#include "geometry/planform.h"
+#include "support/drawn-plan.h"
+#include "support/shapes.h"
+#include "support/sheet-hand.h"
+
+/* Half an elliptical wing: root 40, 85 to the tip. */
+static Outline *
+printed_wing (void)
+{
+  return ellipse_from (0, 85, 16, 24);
+}
+
+/* Where a person clicks on it, on the sheet: beside the line, not on it. */
+static const Point clicks[] = { { 100.4, 0.3 }, { 104.4, 60 }, { 116.3, 84.4 }, { 133.3, 60 }, { 139.7, 0.2 } };
+
+static TrammelPlanStore *
+store (void)
+{
+  return trammel_sheet_canvas_plan_store (hand_sheet ());
+}
+
+static bool
+ink_is_there (gpointer data)
+{
+  return trammel_plan_store_ink (store ()) != NULL;
+}
+
+static void
+begin_on (DrawnPlan plan)
+{
+  Outline *printed = printed_wing ();
+
+  plan.outline = printed;
+  trammel_session_open (hand_session (), aeroplane_on_plan (&plan), NULL);
+  outline_unref (printed);
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.empty-sheet", NULL);
+  ck_assert (gui_wait (ink_is_there, NULL));
+  trammel_sheet_canvas_set_tool (hand_sheet (), "outline");
+  hand_look ((Point) { 120, 0 }, 3.5);
+  gui_settle ();
+}
+
+static void
+begin (void)
+{
+  begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_WING, .side = VIEW_STARBOARD });
+}
+
+static const SheetTrace *
+shown (void)
+{
+  ck_assert_ptr_nonnull (trammel_sheet_canvas_overlay (hand_sheet ())->trace);
+  return trammel_sheet_canvas_overlay (hand_sheet ())->trace;
+}
+
+static bool
+proposal_reaches (gpointer place)
+{
+  const SheetTrace *trace = trammel_sheet_canvas_overlay (hand_sheet ())->trace;
+
+  return trace != NULL && trace->proposal_count > 0
+         && point_distance (trace->proposal[trace->proposal_count - 1], *(const Point *) place) < 3;
+}
+
+static bool
+rests (gpointer data)
+{
+  return !trammel_traced_is_busy (trammel_traced_of (hand_session ()));
+}
+
+static void
+trace_with (const Point places[], size_t count, double side)
+{
+  for (size_t i = 0; i < count; i++)
+    hand_click ((Point) { places[i].x, side * places[i].y });
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+}
+
+static const Surface *
+wing (void)
+{
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 1);
+  return aeroplane_surface (hand_aeroplane (), 0);
+}
+
+static double
+area_of (const Outline *outline)
+{
+  Planform planform;
+
+  ck_assert_int_eq (planform_measure (outline, PLANFORM_CARRIED, &planform), CORE_OK);
+  return planform.area;
+}
+
+static void
+expect_printed_wing (void)
+{
+  Outline *printed = printed_wing ();
+
+  ck_assert_double_eq_tol (area_of (wing ()->outline) / area_of (printed), 1, 0.005);
+  ck_assert_double_eq_tol (outline_node (wing ()->outline, 0).x, 100, 0.3);
+  ck_assert_double_eq (outline_node (wing ()->outline, 0).y, 0);
+  outline_unref (printed);
+}
+
+START_TEST (five_clicks_trace_the_wing_within_half_a_per_cent_of_its_area)
+{
+  g_autofree char *before = NULL;
+
+  begin ();
+  before = hand_text ();
+  trace_with (clicks, 5, 1);
+  expect_printed_wing ();
+  ck_assert_int_eq (wing ()->role, ROLE_WING);
+  ck_assert_str_eq (wing ()->traced, "view");
+  ck_assert_str_eq (hand_selected (), wing ()->piece.id);
+  hand_undoes ("Trace Wing", before);
+}
+END_TEST
+
+START_TEST (ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_says_how_sure)
+{
+  Point there = { 101.9, 40 };
+
+  begin ();
+  hand_click (clicks[0]);
+  hand_move ((Point) { 103.1, 40 });
+  ck_assert (gui_wait (proposal_reaches, &there));
+  ck_assert_double_eq_tol (shown ()->proposal[shown ()->proposal_count - 1].x, 101.9, 0.3);
+  ck_assert (!shown ()->by_hand);
+  ck_assert_ptr_nonnull (hand_plate ("On the line, sure to 0.1\u00a0mm"));
+  ck_assert_str_eq (hand_plate ("Station"), "40");
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 0);
+}
+END_TEST
+
+static bool
+plate_says_lost (gpointer data)
+{
+  return hand_plate ("Line lost: click closer together") != NULL;
+}
+
+START_TEST (where_no_line_is_printed_the_plate_says_that_it_is_lost)
+{
+  begin ();
+  hand_click ((Point) { 115, 10 });
+  hand_move ((Point) { 118, 60 });
+  ck_assert (gui_wait (plate_says_lost, NULL));
+}
+END_TEST
+
+START_TEST (backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_one_before)
+{
+  begin ();
+  hand_click (clicks[0]);
+  hand_click (clicks[1]);
+  hand_click ((Point) { 118, 30 });
+  ck_assert_uint_eq (shown ()->click_count, 3);
+  gui_key ("BackSpace");
+  ck_assert_uint_eq (shown ()->click_count, 2);
+  trace_with (clicks + 2, 3, 1);
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (with_ctrl_a_stretch_lets_go_of_the_line_and_is_kept_straight)
+{
+  Outline *printed = printed_wing ();
+  size_t segment;
+  double t;
+
+  begin ();
+  hand_click (clicks[0]);
+  hand_click ((Point) { 107, 70 });
+  gui_key_down ("Control_L");
+  hand_move ((Point) { 129, 71 });
+  ck_assert (shown ()->by_hand);
+  hand_click ((Point) { 129.5, 70 });
+  gui_key_up ("Control_L");
+  trace_with (clicks + 3, 2, 1);
+  ck_assert_double_lt (outline_nearest (wing ()->outline, (Point) { 118, 70 }, &segment, &t), 0.4);
+  ck_assert_double_lt (area_of (wing ()->outline), 0.95 * area_of (printed));
+  outline_unref (printed);
+}
+END_TEST
+
+START_TEST (return_ends_it_where_the_clicks_are)
+{
+  begin ();
+  trace_with (clicks, 4, 1);
+  hand_click ((Point) { 139.4, 2.6 });
+  ck_assert (gui_wait (rests, NULL));
+  if (aeroplane_count (hand_aeroplane (), PIECE_SURFACE) == 0)
+    gui_key ("Return");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (esc_leaves_what_was_accepted_and_a_click_goes_on_with_it)
+{
+  begin ();
+  hand_click (clicks[0]);
+  hand_click (clicks[1]);
+  hand_click (clicks[2]);
+  gui_key ("Escape");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  ck_assert_int_eq (outline_check (wing ()->outline, NULL), CORE_OPEN);
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "outline");
+  trace_with (clicks + 3, 2, 1);
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (another_trace_in_the_same_view_takes_the_place_of_the_first)
+{
+  begin ();
+  trace_with (clicks, 5, 1);
+  trace_with (clicks, 5, 1);
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (a_half_drawn_at_port_comes_out_as_the_right_half)
+{
+  begin_on ((DrawnPlan) { .port = 1, .shows = VIEW_WING, .side = VIEW_PORT });
+  trace_with (clicks, 5, 1);
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (a_half_seen_from_below_comes_out_as_the_right_half)
+{
+  begin_on ((DrawnPlan) { .port = 1, .shows = VIEW_TAILPLANE, .side = VIEW_STARBOARD, .flipped = true });
+  trace_with (clicks, 5, 1);
+  expect_printed_wing ();
+  ck_assert_int_eq (wing ()->role, ROLE_TAILPLANE);
+  ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Trace Tailplane");
+}
+END_TEST
+
+START_TEST (two_halves_traced_one_after_the_other_are_averaged_and_their_difference_is_told)
+{
+  begin_on ((DrawnPlan) { .starboard = 1, .port = 1.02, .shows = VIEW_WING, .side = VIEW_BOTH });
+  trace_with (clicks, 5, 1);
+  ck_assert_double_eq_tol (outline_bounds (wing ()->outline).max.y, 85, 0.25);
+  trace_with (clicks, 5, -1);
+  ck_assert_double_eq_tol (outline_bounds (wing ()->outline).max.y, 85.85, 0.25);
+  stage_await_strip (hand_window (), "Both halves are averaged: they differ by 1.");
+}
+END_TEST
+
+START_TEST (a_root_off_the_centre_line_is_asked_about_and_may_be_left_open)
+{
+  static const Point off[] = { { 100.4, 12 }, { 104.4, 72 }, { 116.3, 96.4 }, { 133.3, 72 }, { 139.7, 12 } };
+
+  begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_WING, .side = VIEW_STARBOARD, .root = 12 });
+  trace_with (off, 5, 1);
+  stage_await_strip (hand_window (), "The root stands 12");
+  ck_assert (!wing ()->root_open);
+  gui_click (gui_await (GTK_WIDGET (hand_window ()), "Left Open"));
+  ck_assert (wing ()->root_open);
+  ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Leave Root Open");
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tcase = tcase_create ("trace");
+
+  tcase_add_test (tcase, five_clicks_trace_the_wing_within_half_a_per_cent_of_its_area);
+  tcase_add_test (tcase, ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_says_how_sure);
+  tcase_add_test (tcase, where_no_line_is_printed_the_plate_says_that_it_is_lost);
+  tcase_add_test (tcase, backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_one_before);
+  tcase_add_test (tcase, with_ctrl_a_stretch_lets_go_of_the_line_and_is_kept_straight);
+  tcase_add_test (tcase, return_ends_it_where_the_clicks_are);
+  tcase_add_test (tcase, esc_leaves_what_was_accepted_and_a_click_goes_on_with_it);
+  tcase_add_test (tcase, another_trace_in_the_same_view_takes_the_place_of_the_first);
+  tcase_add_test (tcase, a_half_drawn_at_port_comes_out_as_the_right_half);
+  tcase_add_test (tcase, a_half_seen_from_below_comes_out_as_the_right_half);
+  tcase_add_test (tcase, two_halves_traced_one_after_the_other_are_averaged_and_their_difference_is_told);
+  tcase_add_test (tcase, a_root_off_the_centre_line_is_asked_about_and_may_be_left_open);
+  return hand_run ("app trace-window", &tcase, 1);
+}
