@@ -2,6 +2,7 @@
 #include "app/page-chooser.h"
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
+#include "app/first-frame.h"
 #include "app/page-item.h"
 
 enum { THUMB_WIDTH = 170, THUMB_HEIGHT = 180, WIDTH = 640, HEIGHT = 520 };
@@ -156,6 +157,15 @@ chooser_add_keys (Chooser *self)
   gtk_widget_add_controller (self->window, keys);
 }
 
+/* There is no first page to take the keyboard before there is a grid. */
+static void
+chooser_focus (GtkWidget *window)
+{
+  Chooser *self = g_object_get_data (G_OBJECT (window), "trammel-pages");
+
+  gtk_widget_child_focus (self->grid, GTK_DIR_TAB_FORWARD);
+}
+
 GtkWidget *
 page_chooser_present (GtkWindow *parent, const PageChoice *choice)
 {
@@ -178,7 +188,7 @@ page_chooser_present (GtkWindow *parent, const PageChoice *choice)
   g_object_set_data_full (G_OBJECT (self->window), "trammel-pages", self, chooser_free);
   g_signal_connect_swapped (self->window, "close-request", G_CALLBACK (chooser_closed), self);
   gtk_window_present (GTK_WINDOW (self->window));
-  gtk_widget_grab_focus (self->grid);
+  first_frame_then (self->window, chooser_focus);
   return self->window;
 }
 

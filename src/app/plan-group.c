@@ -152,11 +152,26 @@ group_add_words (TrammelPlanGroup *self, const char *label)
   return words;
 }
 
+/* The wheel moves the panel, not what it happens to pass over. */
+static void
+leave_wheel_alone (GtkWidget *slider)
+{
+  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (slider);
+
+  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
+    g_autoptr (GtkEventController) controller = g_list_model_get_item (controllers, i);
+
+    if (GTK_IS_EVENT_CONTROLLER_SCROLL (controller))
+      gtk_event_controller_set_propagation_phase (controller, GTK_PHASE_NONE);
+  }
+}
+
 static void
 group_add_strength (TrammelPlanGroup *self)
 {
   self->strength = gtk_scale_new_with_range (GTK_ORIENTATION_HORIZONTAL, 0, 100, 5);
   gtk_widget_set_size_request (self->strength, 140, -1);
+  leave_wheel_alone (self->strength);
   g_signal_connect_swapped (self->strength, "value-changed", G_CALLBACK (strength_moved), self);
   trammel_group_add_control (TRAMMEL_GROUP (self->group), _("Strength"), self->strength);
 }

@@ -148,7 +148,7 @@ window_paste_plan (TrammelWindow *self, GdkTexture *texture)
 static void
 plan_chosen (const char *path, gpointer window)
 {
-  window_open_plan_now (window, &(PlanToOpen) { .path = path });
+  trammel_window_open_plan (window, path);
 }
 
 static void
