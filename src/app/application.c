@@ -2,6 +2,7 @@
 #include "app/application.h"
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
+#include "app/brought-io.h"
 #include "app/help-window.h"
 #include "app/plan-kind.h"
 #include "app/window.h"
@@ -75,6 +76,10 @@ application_open_path (TrammelApplication *self, const char *path)
 
   if (!g_str_has_suffix (path, ".trammel") && plan_kind_of_file (path)) {
     trammel_window_open_plan (application_front_window (self), path);
+    return;
+  }
+  if (brought_io_takes (path)) {
+    trammel_window_bring (application_front_window (self), path);
     return;
   }
   if (already == NULL)

@@ -2,6 +2,7 @@
 #include "app/file-chooser.h"
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
+#include "app/brought-io.h"
 #include "app/plan-kind.h"
 
 /* One question under way: kept until it is answered. */
@@ -155,6 +156,18 @@ file_chooser_open_plan (GtkWindow *parent, const char *heading, FileChosen chose
   question->chosen = chosen;
   question->data = data;
   question_filter (question, _("Plans: pictures and PDFs"), NULL, plan_kind_endings ());
+  question_filter_all (question);
+  question_ask (question);
+}
+
+void
+file_chooser_open_outline (GtkWindow *parent, FileChosen chosen, gpointer data)
+{
+  Question *question = question_new (parent, _("Bring In Outline"), GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"));
+
+  question->chosen = chosen;
+  question->data = data;
+  question_filter (question, _("Outlines: SVG, DXF and tables of points"), NULL, brought_io_endings ());
   question_filter_all (question);
   question_ask (question);
 }

@@ -9,6 +9,8 @@ typedef void (*FileRefused) (gpointer data);
 void file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data);
 /** The same for a picture or a PDF, under that heading. */
 void file_chooser_open_plan (GtkWindow *parent, const char *heading, FileChosen chosen, gpointer data);
+/** The same for a drawing or a table of points that holds outlines. */
+void file_chooser_open_outline (GtkWindow *parent, FileChosen chosen, gpointer data);
 
 /** What is to be saved, and how the chooser speaks of it. */
 typedef struct {

@@ -148,7 +148,11 @@ window_paste (TrammelWindow *self, GBytes *bytes)
   Selection pasted;
   Aeroplane *next;
 
-  next = fragment == NULL ? NULL : fragment_pasted (trammel_session_aeroplane (self->session), fragment, &pasted);
+  if (fragment == NULL) {
+    window_bring_text (self, bytes);
+    return;
+  }
+  next = fragment_pasted (trammel_session_aeroplane (self->session), fragment, &pasted);
   if (next == NULL) {
     trammel_window_toast (self, _("What was copied is no part of an aeroplane"), NULL, NULL);
     return;

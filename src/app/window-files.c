@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/window-private.h"
 #include <glib/gi18n-lib.h>
+#include "app/brought-io.h"
 #include "app/document-io.h"
 #include "app/file-chooser.h"
 #include "app/plan-beside.h"
@@ -125,6 +126,8 @@ file_chosen (const char *path, gpointer window)
 
   if (!g_str_has_suffix (path, ".trammel") && plan_kind_of_file (path))
     trammel_window_open_plan (window, path);
+  else if (brought_io_takes (path))
+    trammel_window_bring (window, path);
   else
     g_application_open (G_APPLICATION (gtk_window_get_application (window)), files, 1, "");
 }
@@ -291,15 +294,20 @@ save_as (GSimpleAction *action, GVariant *parameter, gpointer window)
 
 /* Documents and plans dropped anywhere on the window */
 
-/* A plan goes beneath the sheet that it was dropped on. */
+/* A plan goes beneath the sheet that it was dropped on, an outline upon it. */
 static bool
-dropped_plan (TrammelWindow *self, GFile *file)
+dropped_upon (TrammelWindow *self, GFile *file)
 {
   g_autofree char *path = g_file_get_path (file);
 
-  if (path == NULL || g_str_has_suffix (path, ".trammel") || !plan_kind_of_file (path))
+  if (path == NULL || g_str_has_suffix (path, ".trammel"))
     return false;
-  trammel_window_open_plan (self, path);
+  if (plan_kind_of_file (path))
+    trammel_window_open_plan (self, path);
+  else if (brought_io_takes (path))
+    trammel_window_bring (self, path);
+  else
+    return false;
   return true;
 }
 
@@ -309,7 +317,7 @@ files_dropped (GtkDropTarget *target, const GValue *value, double x, double y, g
   g_autoptr (GPtrArray) files = g_ptr_array_new ();
 
   for (GSList *each = g_value_get_boxed (value); each != NULL; each = each->next)
-    if (!dropped_plan (window, each->data))
+    if (!dropped_upon (window, each->data))
       g_ptr_array_add (files, each->data);
   if (files->len > 0)
     g_application_open (G_APPLICATION (gtk_window_get_application (window)), (GFile **) files->pdata, (int) files->len, "");

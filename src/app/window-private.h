@@ -37,6 +37,8 @@ struct _TrammelWindow {
   guint plan_timer;               /* will say so; 0 once said or done */
   char *plan_fault;               /* what was said of the plan in hand; NULL nothing */
 
+  GtkWidget *brought;             /* strip of an outline drawn elsewhere; NULL before the first */
+
   FileWatch *watch;               /* of the session's path; NULL without one */
   bool opening, saving;           /* under way */
   bool close_when_saved;
@@ -79,6 +81,10 @@ void window_clipboard_begin    (TrammelWindow *self);
 void window_plans_begin        (TrammelWindow *self);
 void window_plans_end          (TrammelWindow *self);
 void window_paste_plan         (TrammelWindow *self, GdkTexture *texture);
+/* window-brought.c: outlines drawn elsewhere */
+void window_brought_begin      (TrammelWindow *self);
+/** Offers what a clipboard's table or drawing holds; a word where it is none. */
+void window_bring_text         (TrammelWindow *self, GBytes *text);
 /* window-files.c */
 void window_files_begin        (TrammelWindow *self);
 void window_save               (TrammelWindow *self);

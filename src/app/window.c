@@ -166,6 +166,7 @@ trammel_window_new (GtkApplication *application, TrammelSettings *settings)
   window_clipboard_begin (self);
   window_files_begin (self);
   window_plans_begin (self);
+  window_brought_begin (self);
   window_recovery_begin (self);
   window_strip_begin (self);
   window_closing_begin (self);

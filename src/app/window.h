@@ -22,6 +22,9 @@ void trammel_window_open_file (TrammelWindow *self, const char *path);
 /** Opens a picture or a page as a plan beneath the sheet, in one undo step; several come one after the other. When it cannot be had, the
  *  reason stands in the strip and nothing else changes. */
 void trammel_window_open_plan (TrammelWindow *self, const char *path);
+/** Offers the outlines of a drawing or a table of points in a strip under the header. When it cannot be read, the reason stands in the
+ *  strip and nothing changes. */
+void trammel_window_bring (TrammelWindow *self, const char *path);
 /** Starts with that aeroplane, not yet saved anywhere: an example. */
 void trammel_window_open_copy (TrammelWindow *self, Aeroplane *takes);
 

@@ -192,7 +192,7 @@ brought_lines_finish (BroughtLines *self, double scale, bool unit_known, const c
     {
       g_array_sort (self->lines, compare_lengths);
       made = g_new0 (Brought, 1);
-      *made = (Brought) { .count = self->lines->len, .unit_known = unit_known, .left_out = self->left_out };
+      *made = (Brought) { .count = self->lines->len, .unit_known = unit_known, .unit_mm = scale, .left_out = self->left_out };
       made->lines = (BroughtLine *) (gpointer) g_array_free (g_steal_pointer (&self->lines), FALSE);
     }
   brought_lines_clear (self);

@@ -316,5 +316,8 @@ brought_read_svg (const char *data, size_t length, const char *name, GError **er
   brought_lines_init (&self.lines);
   add_children (&self, root, &matrix, 0);
   xmlFreeDoc (document);
-  return brought_lines_finish (&self.lines, 1, unit_known, name, error);
+  Brought *made = brought_lines_finish (&self.lines, 1, unit_known, name, error);
+  if (made)
+    made->unit_mm = MM_PER_PX;
+  return made;
 }

@@ -6,7 +6,7 @@
 
 G_DEFINE_QUARK (trammel-brought-error-quark, brought_error)
 
-enum { MOST_BYTES = 16 * 1024 * 1024, LOOKED_AT = 4096 };
+enum { LOOKED_AT = 4096 };
 
 /* What stands first tells the kind: an angle bracket, or a DXF's group code 0 (or a comment's, 999) with SECTION behind it. */
 static bool
@@ -32,7 +32,7 @@ looks_like_svg (const char *data, size_t length)
 Brought *
 brought_read (const char *data, size_t length, const char *name, GError **error)
 {
-  if (length > MOST_BYTES)
+  if (length > BROUGHT_BYTES_MOST)
     {
       g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_VALUE, _("%s: this file is larger than 16 MB; take out what is not the outline."),
                    name);

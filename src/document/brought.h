@@ -25,9 +25,13 @@ typedef struct {
 typedef struct {
   BroughtLine *lines;        /* the longest first */
   size_t count;              /* >= 1 */
-  bool unit_known;           /* the file says what its numbers are in; else they were taken as millimetres (SVG: 96 to the inch) */
+  bool unit_known;           /* the file says what its numbers are in */
+  double unit_mm;            /* what one of its numbers was taken for, mm: where the file does not say, 1 (SVG: 25.4 / 96, as CSS has it) */
   size_t left_out;           /* things in it that are no lines: text, pictures, hatching */
 } Brought;
+
+/** The largest file that is read, bytes. */
+#define BROUGHT_BYTES_MOST (16 * 1024 * 1024)
 
 /** Reads a file by what it holds. `name` stands for it in messages. Nothing outside the data is looked up; limits: 16 MB, 200,000 segments.
  *  NULL with a BroughtError whose message says what, where and what to do. */

@@ -130,11 +130,11 @@ keep_one_stretch (Run *run, IsKept is_kept, double y)
 }
 
 static CoreStatus
-take_closed (Run *run, double *root, HalfOutline *made)
+take_closed (Run *run, bool half_only, double *root, HalfOutline *made)
 {
   const double middle = (run->box.min.y + run->box.max.y) / 2;
 
-  if (is_symmetrical (run, middle, &made->asymmetry))
+  if (!half_only && is_symmetrical (run, middle, &made->asymmetry))
     {
       CoreStatus status = run_cut_at_station (run, middle);
       made->drawn = HALF_DRAWN_WHOLE;
@@ -200,7 +200,7 @@ half_outline_make (const DrawnLine *line, HalfOutline *made)
   CoreStatus status = run_begin (&run, line);
 
   if (!status)
-    status = run.closed ? take_closed (&run, &root, &found) : take_open (&run, &root, &found);
+    status = run.closed ? take_closed (&run, line->half_only, &root, &found) : take_open (&run, &root, &found);
   if (!status)
     status = finish (&run, root, &found);
   run_clear (&run);

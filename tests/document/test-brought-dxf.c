@@ -408,6 +408,7 @@ START_TEST (insunits_says_what_a_number_is_in)
 
   ck_assert_double_eq_tol (brought_line_length (&read->lines[0]), units[_i].mm, 1e-9);
   ck_assert_int_eq (read->unit_known, units[_i].known);
+  ck_assert_double_eq (read->unit_mm, units[_i].mm);
   brought_free (read);
 }
 END_TEST

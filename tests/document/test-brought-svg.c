@@ -250,6 +250,7 @@ START_TEST (a_drawing_comes_in_at_its_true_size)
 
   assert_near (read->lines[0].start, sizes[_i].y, sizes[_i].x, 1e-9);
   ck_assert_int_eq (read->unit_known, sizes[_i].known);
+  ck_assert_double_eq (read->unit_mm, 25.4 / 96);
   brought_free (read);
 }
 END_TEST

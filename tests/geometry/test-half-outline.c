@@ -222,6 +222,24 @@ START_TEST (of_a_whole_the_starboard_half_is_taken_exactly)
 END_TEST
 
 /* The port tip's chord is 2 mm longer, and what is longer by grows evenly from the middle to the tip; looked at as far as 47.5 of 48. */
+START_TEST (a_rectangle_is_a_whole_unless_it_is_said_to_be_a_half)
+{
+  const Drawn drawn = { { 0, -100 }, { segment_line ((Point) { 0, 100 }), segment_line ((Point) { 50, 100 }), segment_line ((Point) { 50, -100 }),
+    segment_line ((Point) { 0, -100 }) }, 4 };
+  DrawnLine line = line_of (&drawn);
+  HalfOutline both = half_of (&line), half;
+
+  line.half_only = true;
+  half = half_of (&line);
+  ck_assert_int_eq (both.drawn, HALF_DRAWN_WHOLE);
+  ck_assert_double_eq (outline_bounds (both.outline).max.y, 100);
+  ck_assert_int_eq (half.drawn, HALF_DRAWN_WITH_ROOT);
+  ck_assert_double_eq (outline_bounds (half.outline).max.y, 200);
+  outline_unref (both.outline);
+  outline_unref (half.outline);
+}
+END_TEST
+
 START_TEST (how_far_a_whole_is_from_symmetrical_is_told)
 {
   const Drawn drawn = { root_leading, { segment_line ((Point) { 30, 300 }), segment_line ((Point) { 100, 300 }), segment_line (root_trailing),
@@ -420,6 +438,7 @@ main (void)
   tcase_add_test (tests, a_root_drawn_in_pieces_and_not_quite_straight_is_one);
   tcase_add_test (tests, of_two_straight_ends_the_longer_is_the_root);
   tcase_add_loop_test (tests, of_a_whole_the_starboard_half_is_taken_exactly, 0, 3);
+  tcase_add_test (tests, a_rectangle_is_a_whole_unless_it_is_said_to_be_a_half);
   tcase_add_test (tests, how_far_a_whole_is_from_symmetrical_is_told);
   tcase_add_test (tests, a_closed_line_that_is_neither_is_refused);
   tcase_add_test (tests, a_circle_of_curves_is_cut_at_its_middle);
