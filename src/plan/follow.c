@@ -5,6 +5,7 @@
 #include "plan/least-path.h"
 #include "plan/line-centre.h"
 #include "plan/line-strength.h"
+#include "plan/sharpen.h"
 #include "plan/through-clicks.h"
 
 /* A corridor's half width and rows, mm and px: wide about what the clicks promise, then twice about what was found. A turn of a radian
@@ -142,7 +143,7 @@ follow_passes (const Work *work, FollowedLine *made)
       if (status)
         return status;
     }
-  return CORE_OK;
+  return sharpen_corners (work->ink, options->px_per_mm, made);
 }
 
 CoreStatus

@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
+#include "geometry/stretch.h"
 
 /* What holds still while the path is looked for. */
 typedef struct {
@@ -11,12 +12,14 @@ typedef struct {
   const LeastPathOptions *options;
   int rows, slopes;             /* slopes: 2 steepest + 1 */
   size_t nodes;
+  double *bends;                /* of each node: how far the spine itself turns there, in rows a node */
   float *cost;                  /* rows × slopes: of the best way that arrives so */
   float *turned;                /* the same, when the slope has changed to the one that leaves */
   signed char *came;            /* nodes × rows × slopes: the slope it arrived with, of the one that leaves */
 } Search;
 
 static const float NEVER = 1e30f;
+enum { MOST_SLOPES = 127 };
 /* A click pulls this much at one sigma. */
 static const double PULL = 0.5;
 /* A pull grows no further: nobody clicks without meaning it, but a click may lie on lettering. */
@@ -54,7 +57,7 @@ stretch_cost (const Search *self, size_t node, int row, int slope)
   return 1 - line * line;
 }
 
-/* For one row: the cheapest way to leave at each slope, by running over the slopes up and down once. */
+/* For one row: the cheapest way to leave at each slope with the spine going straight on, by running over the slopes up and down once. */
 static void
 turn (const Search *self, const float *cost, float *turned, signed char *came)
 {
@@ -78,6 +81,28 @@ turn (const Search *self, const float *cost, float *turned, signed char *came)
       }
 }
 
+/* The same where the spine turns: a path that goes straight on leaves at another slope to it. Costs rise evenly away from each slope, so
+ * that between two of them the nearer way counts. */
+static void
+turn_with_spine (const Search *self, double bend, float *turned, signed char *came)
+{
+  const float turning = (float) self->options->turning;
+  float shifted[MOST_SLOPES];
+  signed char from[MOST_SLOPES];
+
+  for (int k = 0; k < self->slopes; k++)
+    {
+      const double at = fmin (fmax (k + bend, 0), self->slopes - 1);
+      const int below = (int) at, above = below + 1 < self->slopes ? below + 1 : below;
+      const float rest = (float) (at - below), beyond = (float) fabs (k + bend - at) * turning;
+      const float lower = turned[below] + rest * turning, upper = turned[above] + (1 - rest) * turning;
+      shifted[k] = (upper < lower && above > below ? upper : lower) + beyond;
+      from[k] = upper < lower && above > below ? came[above] : came[below];
+    }
+  memcpy (turned, shifted, (size_t) self->slopes * sizeof *turned);
+  memcpy (came, from, (size_t) self->slopes);
+}
+
 static void
 step (Search *self, size_t node)
 {
@@ -85,7 +110,12 @@ step (Search *self, size_t node)
   const size_t stride = (size_t) self->options->stride;
 
   for (int row = 0; row < self->rows; row++)
-    turn (self, self->cost + row * self->slopes, self->turned + row * self->slopes, self->came + node * states + row * self->slopes);
+    {
+      float *turned = self->turned + row * self->slopes;
+      signed char *came = self->came + node * states + row * self->slopes;
+      turn (self, self->cost + row * self->slopes, turned, came);
+      turn_with_spine (self, self->bends[node], turned, came);
+    }
   for (size_t i = 0; i < states; i++)
     self->cost[i] = NEVER;
   for (int row = 0; row < self->rows; row++)
@@ -126,6 +156,21 @@ read_back (const Search *self, double *rows)
     }
 }
 
+static void
+find_bends (Search *self)
+{
+  const Corridor *corridor = self->corridor;
+  const size_t stride = (size_t) self->options->stride;
+  const double a_row = corridor->pitch / self->options->stride;      /* radians */
+
+  for (size_t node = 0; node < self->nodes; node++)
+    {
+      const Point before = corridor->across[node > 0 ? (node - 1) * stride + stride / 2 : 0];
+      const Point after = corridor->across[node * stride + stride / 2];
+      self->bends[node] = node > 0 ? atan2 (point_cross (before, after), point_dot (before, after)) / a_row : 0;
+    }
+}
+
 CoreStatus
 least_path (const Corridor *corridor, const float *strength, const LeastPathOptions *options, double *rows)
 {
@@ -137,8 +182,10 @@ least_path (const Corridor *corridor, const float *strength, const LeastPathOpti
   self.cost = malloc (states * sizeof *self.cost);
   self.turned = malloc (states * sizeof *self.turned);
   self.came = malloc (self.nodes * states + 1);
-  if (self.cost && self.turned && self.came)
+  self.bends = malloc ((self.nodes + 1) * sizeof *self.bends);
+  if (self.cost && self.turned && self.came && self.bends)
     {
+      find_bends (&self);
       for (int row = 0; row < self.rows; row++)
         for (int k = 0; k < self.slopes; k++)
           self.cost[row * self.slopes + k] = pull_at (&self, 0, (size_t) options->stride, row);
@@ -150,5 +197,6 @@ least_path (const Corridor *corridor, const float *strength, const LeastPathOpti
   free (self.cost);
   free (self.turned);
   free (self.came);
+  free (self.bends);
   return status;
 }

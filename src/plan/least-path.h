@@ -11,14 +11,15 @@ typedef struct {
 
 typedef struct {
   int stride;                 /* columns from node to node: a stretch over which strength is averaged (letters are short) */
-  int steepest;               /* rows up or down from node to node */
+  int steepest;               /* rows up or down from node to node, 63 at most */
   double turning;             /* what a change of slope by a row a node costs; a node's stretch without any line costs 1 */
   const LeastPathPull *pulls;
   size_t pull_count;
 } LeastPathOptions;
 
 /** The path along a corridor that costs least: 1 for each node's stretch without a line, less the more line there is, and `turning` for
- *  every change of slope, whether it comes at once or bit by bit. So a gap is bridged straight, a crossing line is left alone, and a
+ *  every change of direction on the paper, whether it comes at once or bit by bit, the spine's own bends counted: cutting a corner costs
+ *  what rounding it costs, and the line decides. So a gap is bridged straight, a crossing line is left alone, and a
  *  parallel line does not pay; a corner does.
  *  strength   columns × rows, 1 being a line as usual; more counts as 1
  *  rows       columns values, set on success: where the path is, in broken rows

@@ -136,6 +136,75 @@ START_TEST (what_cannot_be_followed_says_why)
 }
 END_TEST
 
+/* Down and away by `degrees`, sharp. */
+static const Point corner = { 300, 60 };
+
+static Point
+beyond_corner (double degrees, double length)
+{
+  return (Point) { corner.x + length * cos (degrees * M_PI / 180), corner.y + length * sin (degrees * M_PI / 180) };
+}
+
+static const double corners[] = { 25, 45, 76, 90, 110 };
+
+START_TEST (a_sharp_corner_is_not_cut)
+{
+  const Point end = beyond_corner (corners[_i], 160), start = { 60, 60 };
+  const DrawnLine lines[] = { { start, corner, LINE_WIDTH, 1 }, { corner, end, LINE_WIDTH, 1 } };
+  const Point clicked[] = { { 61, 61.5 }, { 180, 59 }, { 302, 59 }, { end.x + 1, end.y - 1 } };
+  const FollowOptions options = { .px_per_mm = PX_PER_MM, .click_sigma = 2 };
+  Ink *ink = drawn_ink (lines, 2, WIDTH, HEIGHT);
+  FollowedLine line;
+  double nearest = INFINITY, worst = 0;
+
+  ck_assert_int_eq (follow_line (ink, clicked, 4, &options, &line), CORE_OK);
+  for (size_t i = 0; i < line.count; i++)
+    {
+      nearest = fmin (nearest, point_distance (line.places[i], corner));
+      worst = fmax (worst, fmin (drawn_distance (line.places[i], &lines[0]), drawn_distance (line.places[i], &lines[1])));
+    }
+  ck_assert_double_lt (nearest, 1);
+  ck_assert_double_lt (worst, 1);
+  followed_line_clear (&line);
+  ink_unref (ink);
+}
+END_TEST
+
+static const double radii[] = { 2, 4, 10 };      /* mm */
+
+START_TEST (a_round_corner_is_not_made_sharp)
+{
+  enum { PIECES = 24 };
+  const double r = radii[_i] * PX_PER_MM;
+  const Point middle = { corner.x - r, corner.y + r };
+  DrawnLine lines[PIECES + 2] = { { { 60, corner.y }, { middle.x, corner.y }, LINE_WIDTH, 1 },
+                                  { { corner.x, middle.y }, { corner.x, 220 }, LINE_WIDTH, 1 } };
+  const Point clicked[] = { { 61, 61.5 }, { 150, 59 }, { middle.x + r * M_SQRT1_2 + 1, middle.y - r * M_SQRT1_2 }, { 301, 219 } };
+  const FollowOptions options = { .px_per_mm = PX_PER_MM, .click_sigma = 2 };
+  FollowedLine line;
+  double worst = 0;
+
+  for (int i = 0; i < PIECES; i++)
+    {
+      const double a = M_PI / 2 * i / PIECES, b = M_PI / 2 * (i + 1) / PIECES;
+      lines[i + 2] = (DrawnLine) { { middle.x + r * sin (a), middle.y - r * cos (a) }, { middle.x + r * sin (b), middle.y - r * cos (b) },
+                                   LINE_WIDTH, 1 };
+    }
+  Ink *ink = drawn_ink (lines, PIECES + 2, WIDTH, HEIGHT);
+  ck_assert_int_eq (follow_line (ink, clicked, 4, &options, &line), CORE_OK);
+  for (size_t i = 0; i < line.count; i++)
+    {
+      double off = INFINITY;
+      for (int j = 0; j < PIECES + 2; j++)
+        off = fmin (off, drawn_distance (line.places[i], &lines[j]));
+      worst = fmax (worst, off);
+    }
+  ck_assert_double_lt (worst, 1.6);      /* a fifth of a millimetre */
+  followed_line_clear (&line);
+  ink_unref (ink);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -147,6 +216,8 @@ main (void)
   tcase_add_test (tests, ribs_that_cross_do_not_lead_away);
   tcase_add_test (tests, the_line_beside_is_not_taken_even_at_a_gap);
   tcase_add_test (tests, blank_paper_is_followed_but_not_trusted);
+  tcase_add_loop_test (tests, a_sharp_corner_is_not_cut, 0, sizeof corners / sizeof *corners);
+  tcase_add_loop_test (tests, a_round_corner_is_not_made_sharp, 0, sizeof radii / sizeof *radii);
   tcase_add_test (tests, what_cannot_be_followed_says_why);
   return run_suite (suite, tests);
 }

@@ -134,8 +134,8 @@ assert_figures (const Outline *got, const Outline *wanted, double leading_edge, 
                  one.mac_leading_edge_x - other.mac_leading_edge_x);
 }
 
-/* Sheets whose corners are bends of edges, or which have none. */
-static const int cornered[] = { 0, 1, 2, 5, 6, 7, 8 };
+/* All but the cut-out whose corner lies where its line is broken away. */
+static const int cornered[] = { 0, 1, 2, 4, 5, 6, 7, 8, 9 };
 
 /* How far the corner is from the nearest one in the outline, mm; the ends are none. */
 static double
