@@ -298,7 +298,8 @@ plan_key (Tool *tool, guint keyval, GdkModifierType state)
 
   if (plan_tool_nudge (self, keyval, state))
     return true;
-  if (state & (GDK_CONTROL_MASK | GDK_ALT_MASK))
+  /* A Shift on its way to an arrow ends nothing. */
+  if ((state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) || (keyval >= GDK_KEY_Shift_L && keyval <= GDK_KEY_Hyper_R))
     return false;
   plan_tool_end_nudge (self, true);
   switch (keyval) {
@@ -342,6 +343,8 @@ plan_changed (Tool *tool)
     g_clear_handle_id (&self->nudging, g_source_remove);
   if (plan_tool_is_asking (self) && plan_tool_pending (self) == PLAN_PENDING_LENGTH)
     self->click_count = 0;      /* it was typed */
+  /* The picture may have moved away from under the pointer. */
+  self->aims = self->aims && self->drags;
   plan_tool_show (self);
 }
 

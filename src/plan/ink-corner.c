@@ -2,37 +2,59 @@
 
 #include <math.h>
 
-/* Ink pixels: half of a window. A line of a drawing is 2 to 5 wide as scanned. */
-enum { HALF_WINDOW = 7, STEP = 3, MOST_REACH = 90, PASSES = 6 };
-/* Of the two eigenvalues of a window's gradients the smaller over the larger: 1 where edges run every way alike, 0 on a straight line. The
- * end of a line has a short edge against two long ones. */
-static const double LEAST_ROUND = 0.06;
-/* Mean squared gradient, in shades a pixel, of what counts as printed. */
+/* Ink pixels: half of a window; and how far apart a line's middle and the paper beside it are. A line of a drawing is 2 to 5 wide as
+ * scanned. */
+enum { HALF_WINDOW = 7, BESIDE = 3, STEP = 3, MOST_REACH = 90, PASSES = 6 };
+/* Mean squared slope or ridge, in shades, of what counts as printed. */
 static const double LEAST_CONTRAST = 60;
 
-/* Gradients of a window, summed: the matrix, and the matrix times the place of each. */
+/* What a place says of a line through it: a vector across the line, as long as the line is plain there. */
+typedef Point (*Across) (const Ink *ink, int x, int y);
+/* Lines by their ridges cross where their middles do; the end of one has only edges. Of the two eigenvalues of a window the smaller over the
+ * larger, at least: 1 where lines run every way alike, 0 along a straight one; an end has a short edge against two long ones. */
+typedef struct { Across across; Point middle; double least_round; } Kind;
+
+/* A window's vectors, summed: the matrix, and the matrix times the place of each. */
 typedef struct { double xx, xy, yy, x, y, weight; } Window;
 
-/* Half pixels off: between the four pixels that it is taken from, so that a line of one pixel has edges. */
+/* Between the four pixels that it is taken from, so that a line of one pixel has edges. */
 static Point
-gradient_at (const Ink *ink, int x, int y)
+edge_across (const Ink *ink, int x, int y)
 {
+  if (x + 1 >= ink_width (ink) || y + 1 >= ink_height (ink))
+    return (Point) { 0, 0 };
   const unsigned char *up = ink_row (ink, y), *down = ink_row (ink, y + 1);
 
   return (Point) { (up[x + 1] - up[x] + down[x + 1] - down[x]) / 2.0, (down[x] - up[x] + down[x + 1] - up[x + 1]) / 2.0 };
 }
 
-/* About a place, ink pixels; nearer gradients weigh more. */
+/* The way in which the ink bends down most on both sides, as long as it does. */
+static Point
+ridge_across (const Ink *ink, int x, int y)
+{
+  if (x < BESIDE || y < BESIDE || x + BESIDE >= ink_width (ink) || y + BESIDE >= ink_height (ink))
+    return (Point) { 0, 0 };
+  const unsigned char *up = ink_row (ink, y - BESIDE), *row = ink_row (ink, y), *down = ink_row (ink, y + BESIDE);
+  const double xx = row[x + BESIDE] - 2.0 * row[x] + row[x - BESIDE], yy = down[x] - 2.0 * row[x] + up[x];
+  const double xy = (down[x + BESIDE] - down[x - BESIDE] - up[x + BESIDE] + up[x - BESIDE]) / 4.0;
+  const double half = (xx + yy) / 2, root = hypot ((xx - yy) / 2, xy), bend = half - root, turn = atan2 (-2 * xy, yy - xx) / 2;
+
+  return bend < 0 ? (Point) { -bend * cos (turn), -bend * sin (turn) } : (Point) { 0, 0 };
+}
+
+static const Kind RIDGES = { ridge_across, { 0.5, 0.5 }, 0.2 }, EDGES = { edge_across, { 1, 1 }, 0.06 };
+
+/* About a place, ink pixels; what is nearer weighs more. */
 static Window
-window_at (const Ink *ink, Point middle)
+window_at (const Ink *ink, const Kind *kind, Point middle)
 {
   const int left = (int) floor (middle.x) - HALF_WINDOW, top = (int) floor (middle.y) - HALF_WINDOW;
   Window sum = { 0 };
 
-  for (int y = top < 0 ? 0 : top; y <= top + 2 * HALF_WINDOW && y + 1 < ink_height (ink); y++)
-    for (int x = left < 0 ? 0 : left; x <= left + 2 * HALF_WINDOW && x + 1 < ink_width (ink); x++)
+  for (int y = top < 0 ? 0 : top; y <= top + 2 * HALF_WINDOW && y < ink_height (ink); y++)
+    for (int x = left < 0 ? 0 : left; x <= left + 2 * HALF_WINDOW && x < ink_width (ink); x++)
       {
-        const Point at = { x + 1 - middle.x, y + 1 - middle.y }, g = gradient_at (ink, x, y);
+        const Point at = { x + kind->middle.x - middle.x, y + kind->middle.y - middle.y }, g = kind->across (ink, x, y);
         const double off = (at.x * at.x + at.y * at.y) / (HALF_WINDOW * HALF_WINDOW), weight = off < 1 ? (1 - off) * (1 - off) : 0;
         const double along = g.x * at.x + g.y * at.y;
 
@@ -48,17 +70,17 @@ window_at (const Ink *ink, Point middle)
 
 /* How much of a corner the window holds; 0 where it holds none. */
 static double
-cornerness (const Window *sum)
+cornerness (const Kind *kind, const Window *sum)
 {
   const double half = (sum->xx + sum->yy) / 2, root = hypot ((sum->xx - sum->yy) / 2, sum->xy);
   const double small = half - root, large = half + root;
 
-  return sum->weight > 0 && large > LEAST_CONTRAST * sum->weight && small > LEAST_ROUND * large ? small / sum->weight : 0;
+  return sum->weight > 0 && large > LEAST_CONTRAST * sum->weight && small > kind->least_round * large ? small / sum->weight : 0;
 }
 
-/* The place nearest all edges of the window about `middle`, as a way from there. */
+/* The place nearest all lines of the window, as a way from its middle. */
 static Point
-nearest_edges (const Window *sum)
+nearest_lines (const Window *sum)
 {
   const double determinant = sum->xx * sum->yy - sum->xy * sum->xy;
 
@@ -67,14 +89,14 @@ nearest_edges (const Window *sum)
 
 /* From a window onto the corner within it; false when it runs away. */
 static bool
-settle (const Ink *ink, Point *at)
+settle (const Ink *ink, const Kind *kind, Point *at)
 {
   const Point from = *at;
 
   for (int pass = 0; pass < PASSES; pass++)
     {
-      const Window sum = window_at (ink, *at);
-      const Point step = cornerness (&sum) > 0 ? nearest_edges (&sum) : (Point) { NAN, NAN };
+      const Window sum = window_at (ink, kind, *at);
+      const Point step = cornerness (kind, &sum) > 0 ? nearest_lines (&sum) : (Point) { NAN, NAN };
 
       if (!point_is_finite (step) || hypot (step.x, step.y) > HALF_WINDOW)
         return false;
@@ -87,7 +109,7 @@ settle (const Ink *ink, Point *at)
 
 /* The best window about `near`; further ones count less. */
 static double
-best_window (const Ink *ink, Point near, double reach, Point *best)
+best_window (const Ink *ink, const Kind *kind, Point near, double reach, Point *best)
 {
   double most = 0;
 
@@ -96,8 +118,8 @@ best_window (const Ink *ink, Point near, double reach, Point *best)
       {
         const Point at = { near.x + x, near.y + y };
         const double off = hypot (x, y) / reach;
-        const Window sum = off <= 1 ? window_at (ink, at) : (Window) { 0 };
-        const double worth = cornerness (&sum) * (1 - 0.7 * off);
+        const Window sum = off <= 1 ? window_at (ink, kind, at) : (Window) { 0 };
+        const double worth = cornerness (kind, &sum) * (1 - 0.7 * off);
 
         if (worth > most)
           {
@@ -108,16 +130,26 @@ best_window (const Ink *ink, Point near, double reach, Point *best)
   return most;
 }
 
+static bool
+find (const Ink *ink, const Kind *kind, Point near, double reach, Point *found)
+{
+  Point at = near;
+
+  if (best_window (ink, kind, near, reach, &at) <= 0 || !settle (ink, kind, &at) || point_distance (at, near) > reach)
+    return false;
+  *found = at;
+  return true;
+}
+
 bool
 ink_corner (const Ink *ink, Point near, double reach, Point *found)
 {
   const double reduced = ink_reduced (ink), within = fmin (reach / reduced, MOST_REACH);
   const Point middle = point_scale (near, 1 / reduced);
-  Point at = middle;
+  Point at;
 
-  if (!point_is_finite (near) || !(reach > 0) || best_window (ink, middle, within, &at) <= 0 || !settle (ink, &at))
-    return false;
-  if (point_distance (at, middle) > within)
+  if (!point_is_finite (near) || !(reach > 0)
+      || (!find (ink, &RIDGES, middle, within, &at) && !find (ink, &EDGES, middle, within, &at)))
     return false;
   *found = point_scale (at, reduced);
   return true;

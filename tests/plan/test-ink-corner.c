@@ -35,12 +35,22 @@ START_TEST (a_crossing_is_found_from_six_pixels_off)
 }
 END_TEST
 
-START_TEST (a_corner_is_found_within_its_lines)
+START_TEST (a_corner_is_found_where_the_middles_of_its_lines_meet)
 {
   Point place;
 
   ck_assert (found (corner, 2, (Point) { 44, 27 }, 10, &place));
-  assert_near (place, (Point) { 40.25, 30.5 }, 1.5);      /* half the width: outer edges are longer than inner ones */
+  assert_near (place, (Point) { 40.25, 30.5 }, 0.4);
+}
+END_TEST
+
+START_TEST (where_a_line_ends_on_another_the_middles_of_both_meet)
+{
+  const DrawnLine lines[] = { { { 60.3, 20 }, { 60.3, 90 }, 3, 1 }, { { 60.3, 50.7 }, { 110, 50.7 }, 3, 1 } };
+  Point place;
+
+  ck_assert (found (lines, 2, (Point) { 64, 46 }, 10, &place));
+  assert_near (place, (Point) { 60.3, 50.7 }, 0.4);
 }
 END_TEST
 
@@ -97,7 +107,8 @@ main (void)
   TCase *tests = tcase_create ("corners of printed lines");
 
   tcase_add_loop_test (tests, a_crossing_is_found_from_six_pixels_off, 0, 4);
-  tcase_add_test (tests, a_corner_is_found_within_its_lines);
+  tcase_add_test (tests, a_corner_is_found_where_the_middles_of_its_lines_meet);
+  tcase_add_test (tests, where_a_line_ends_on_another_the_middles_of_both_meet);
   tcase_add_test (tests, the_end_of_a_line_is_found_on_its_middle);
   tcase_add_test (tests, a_line_that_goes_on_straight_and_bare_paper_have_none);
   tcase_add_test (tests, what_lies_beyond_reach_is_not_taken);
