@@ -94,25 +94,34 @@ offer_measure (Offer *self, const Brought *brought, const OfferChoice *choice)
 
 /* Where it goes */
 
+/* The selected one, else one that lacks this view, else the first. */
 static const Body *
-body_for (const Aeroplane *aeroplane, const char *selected, ViewShows shows)
+body_for (const Aeroplane *aeroplane, const char *selected, const OfferChoice *choice)
 {
-  const Body *body = aeroplane_body_by_id (aeroplane, selected);
+  const Body *body = selected == NULL ? NULL : aeroplane_body_by_id (aeroplane, selected), *first = NULL;
 
   for (size_t i = 0; body == NULL && i < aeroplane_count (aeroplane, PIECE_BODY); i++) {
     const Body *each = (const Body *) aeroplane_nth (aeroplane, PIECE_BODY, i);
-    if ((shows == VIEW_BODY_TOP ? each->outline : each->side_outline) == NULL)
+    if ((choice->shows == VIEW_BODY_TOP ? each->outline : each->side_outline) == NULL)
       body = each;
+    first = first != NULL ? first : each;
   }
-  return body;
+  return choice->another ? NULL : body != NULL ? body : first;
 }
 
 static const Surface *
-surface_for (const Aeroplane *aeroplane, const char *selected, ViewShows shows)
+surface_for (const Aeroplane *aeroplane, const char *selected, const OfferChoice *choice)
 {
-  const Surface *surface = aeroplane_surface_by_id (aeroplane, selected);
+  const Surface *surface = selected == NULL ? NULL : aeroplane_surface_by_id (aeroplane, selected);
 
-  return surface != NULL && surface->role == roles[shows] ? surface : NULL;
+  if (choice->another)
+    return NULL;
+  if (surface != NULL && surface->role == roles[choice->shows])
+    return surface;
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
+    if (aeroplane_surface (aeroplane, i)->role == roles[choice->shows])
+      return aeroplane_surface (aeroplane, i);
+  return NULL;
 }
 
 static Outline *
@@ -171,8 +180,8 @@ put_surface (const Aeroplane *aeroplane, const Surface *there, ViewShows shows, 
 Offer
 offer_make (const Brought *brought, const Aeroplane *aeroplane, const char *selected, const OfferChoice *choice)
 {
-  const Body *body = is_body (choice->shows) ? body_for (aeroplane, selected, choice->shows) : NULL;
-  const Surface *surface = is_body (choice->shows) ? NULL : surface_for (aeroplane, selected, choice->shows);
+  const Body *body = is_body (choice->shows) ? body_for (aeroplane, selected, choice) : NULL;
+  const Surface *surface = is_body (choice->shows) ? NULL : surface_for (aeroplane, selected, choice);
   Offer offer = { .status = OFFER_NOTHING };
   Outline *outline = NULL;
 
@@ -273,7 +282,7 @@ has_role (const Aeroplane *aeroplane, SurfaceRole role)
 static ViewShows
 missing (const Aeroplane *aeroplane, const char *selected)
 {
-  const Surface *surface = aeroplane_surface_by_id (aeroplane, selected);
+  const Surface *surface = selected == NULL ? NULL : aeroplane_surface_by_id (aeroplane, selected);
   const Body *body = aeroplane_count (aeroplane, PIECE_BODY) > 0 ? (const Body *) aeroplane_nth (aeroplane, PIECE_BODY, 0) : NULL;
 
   for (ViewShows shows = VIEW_WING; surface != NULL && shows <= VIEW_FIN; shows++)
@@ -285,7 +294,9 @@ missing (const Aeroplane *aeroplane, const char *selected)
     return VIEW_TAILPLANE;
   if (!has_role (aeroplane, ROLE_FIN))
     return VIEW_FIN;
-  return body != NULL && body->outline != NULL ? VIEW_BODY_SIDE : VIEW_BODY_TOP;
+  if (body == NULL || body->outline == NULL)
+    return VIEW_BODY_TOP;
+  return body->side_outline == NULL ? VIEW_BODY_SIDE : VIEW_WING;
 }
 
 OfferChoice

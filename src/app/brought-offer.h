@@ -11,6 +11,7 @@ typedef struct {
   size_t line;                /* of brought->lines */
   int quarter_turns;          /* clockwise, 0 to 3 */
   bool mirrored, half_only;   /* as a DrawnLine's */
+  bool another;               /* beside one of its kind, not in its place */
   double unit_mm;             /* what one of the file's numbers stands for */
 } OfferChoice;
 
@@ -39,7 +40,7 @@ OfferChoice offer_first (const Brought *brought, const Aeroplane *aeroplane, con
 /** Lays the chosen line as it fits the chosen thing best: wings lie across, bodies along, fins and side views are drawn upright with their
  *  nose to the left; in the order of the sheet where nothing fits. */
 void        offer_lay   (const Brought *brought, OfferChoice *choice);
-/** What comes of a choice: a new piece where such a one usually stands, or the outline of the selected piece of that kind, whose foremost
- *  place stays; a body's view is put beside its other. */
+/** What comes of a choice: the outline of the selected piece of that kind, else of the first, whose foremost place stays; a new piece where
+ *  such a one usually stands when there is none or another is wanted. A body's view is put beside its other. */
 Offer       offer_make  (const Brought *brought, const Aeroplane *aeroplane, const char *selected, const OfferChoice *choice);
 void        offer_clear (Offer *self);

@@ -8,7 +8,7 @@
 struct _TrammelBroughtStrip {
   GtkWidget parent;
   TrammelSession *session;
-  GtkWidget *revealer, *shows, *line, *next_line, *unit, *half_only, *use, *note;
+  GtkWidget *revealer, *shows, *line, *next_line, *unit, *half_only, *another, *use, *note;
   Brought *brought;              /* on offer; NULL: nothing is */
   Aeroplane *base;               /* what the outline is added to */
   const Aeroplane *proposed;     /* what we last put on the sheet; never looked into */
@@ -65,6 +65,7 @@ strip_say (TrammelBroughtStrip *self, const Offer *offer)
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->revealer), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, note, -1);
   gtk_widget_set_sensitive (self->use, offer->next != NULL);
   gtk_widget_set_sensitive (self->next_line, self->brought->count > 1);
+  gtk_widget_set_visible (self->another, offer->replaces || self->choice.another);
   gtk_widget_set_visible (self->half_only, brought_words_asks_for_half (&self->choice, offer));
 }
 
@@ -99,6 +100,7 @@ strip_fill (TrammelBroughtStrip *self)
   self->filling = true;
   gtk_drop_down_set_selected (GTK_DROP_DOWN (self->shows), self->choice.shows);
   gtk_check_button_set_active (GTK_CHECK_BUTTON (self->half_only), self->choice.half_only);
+  gtk_check_button_set_active (GTK_CHECK_BUTTON (self->another), self->choice.another);
   self->filling = false;
 }
 
@@ -108,7 +110,9 @@ strip_shows_chosen (TrammelBroughtStrip *self)
   if (self->filling || self->brought == NULL)
     return;
   self->choice.shows = (ViewShows) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->shows));
+  self->choice.another = false;
   offer_lay (self->brought, &self->choice);
+  strip_fill (self);
   strip_propose (self);
 }
 
@@ -133,11 +137,12 @@ strip_unit_chosen (TrammelBroughtStrip *self)
 }
 
 static void
-strip_half_chosen (TrammelBroughtStrip *self)
+strip_checks_changed (TrammelBroughtStrip *self)
 {
   if (self->filling || self->brought == NULL)
     return;
   self->choice.half_only = gtk_check_button_get_active (GTK_CHECK_BUTTON (self->half_only));
+  self->choice.another = gtk_check_button_get_active (GTK_CHECK_BUTTON (self->another));
   strip_propose (self);
 }
 
@@ -234,11 +239,14 @@ strip_build_controls (TrammelBroughtStrip *self, GtkBox *row)
   gtk_widget_set_hexpand (self->line, TRUE);
   self->next_line = button (self, _("_Next Line"), strip_next_line);
   self->half_only = gtk_check_button_new_with_mnemonic (_("One _Half Only"));
-  g_signal_connect_swapped (self->half_only, "notify::active", G_CALLBACK (strip_half_chosen), self);
+  g_signal_connect_swapped (self->half_only, "notify::active", G_CALLBACK (strip_checks_changed), self);
+  self->another = gtk_check_button_new_with_mnemonic (_("As _Another"));
+  g_signal_connect_swapped (self->another, "notify::active", G_CALLBACK (strip_checks_changed), self);
   self->use = button (self, _("_Use This"), strip_use);
   gtk_widget_add_css_class (self->use, "suggested-action");
   gtk_box_append (row, self->shows);
   gtk_box_append (row, self->line);
+  gtk_box_append (row, self->another);
   gtk_box_append (row, self->half_only);
   gtk_box_append (row, self->unit);
   gtk_box_append (row, self->next_line);
@@ -252,7 +260,7 @@ strip_build_controls (TrammelBroughtStrip *self, GtkBox *row)
 static GtkWidget *
 strip_build (TrammelBroughtStrip *self)
 {
-  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *inner = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *inner = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8), *scrolled = gtk_scrolled_window_new ();
 
   strip_build_controls (self, GTK_BOX (row));
@@ -263,6 +271,7 @@ strip_build (TrammelBroughtStrip *self)
   gtk_label_set_wrap (GTK_LABEL (self->note), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->note), 0);
   gtk_widget_add_css_class (self->note, "dim-label");
+  gtk_widget_add_css_class (self->note, "caption");
   gtk_box_append (GTK_BOX (inner), scrolled);
   gtk_box_append (GTK_BOX (inner), self->note);
   gtk_box_append (GTK_BOX (column), inner);

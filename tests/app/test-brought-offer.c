@@ -36,8 +36,9 @@ aeroplane_with (const char *inside)
   return made;
 }
 
-static const char old_wing[] = "<surface id=\"wing\" role=\"wing\" z=\"9\"><outline><start x=\"61\" y=\"0\"/><line x=\"83\" y=\"287\"/><line x=\"149\" y=\"291\"/>"
-  "<line x=\"158\" y=\"0\"/></outline></surface>";
+#define OLD_WING "<surface id=\"wing\" role=\"wing\" z=\"9\"><outline><start x=\"61\" y=\"0\"/><line x=\"83\" y=\"287\"/><line x=\"149\" y=\"291\"/>" \
+  "<line x=\"158\" y=\"0\"/></outline></surface>"
+static const char old_wing[] = OLD_WING;
 static const char old_body[] = "<body id=\"pod\"><outline><start x=\"20\" y=\"0\"/><line x=\"100\" y=\"30\"/><line x=\"400\" y=\"0\"/></outline></body>";
 
 START_TEST (the_first_line_that_fits_is_offered_and_a_border_is_none)
@@ -54,10 +55,18 @@ START_TEST (the_first_line_that_fits_is_offered_and_a_border_is_none)
 }
 END_TEST
 
+#define ANY_OUTLINE "<outline><start x=\"300\" y=\"0\"/><line x=\"310\" y=\"90\"/><line x=\"350\" y=\"0\"/></outline>"
+#define TAIL "<surface id=\"tail\" role=\"tailplane\">" ANY_OUTLINE "</surface>"
+#define OLD_FIN "<surface id=\"fin\" role=\"fin\">" ANY_OUTLINE "</surface>"
+#define SIDE "<side-outline><start x=\"20\" y=\"0\"/><line x=\"100\" y=\"30\"/><line x=\"400\" y=\"0\"/><line x=\"100\" y=\"-20\"/></side-outline>"
 static const struct { const char *because, *there, *selected; ViewShows shows; } missing[] = {
   { "nothing is there", "", NULL, VIEW_WING },
   { "a wing is there", old_wing, NULL, VIEW_TAILPLANE },
   { "a wing is selected", old_wing, "wing", VIEW_WING },
+  { "the tail is there too", OLD_WING TAIL, NULL, VIEW_FIN },
+  { "and a fin", OLD_WING TAIL OLD_FIN, NULL, VIEW_BODY_TOP },
+  { "and a body from above", OLD_WING TAIL OLD_FIN "<body id=\"pod\">" ANY_OUTLINE "</body>", NULL, VIEW_BODY_SIDE },
+  { "nothing is missing", OLD_WING TAIL OLD_FIN "<body id=\"pod\">" ANY_OUTLINE SIDE "</body>", NULL, VIEW_WING },
 };
 
 START_TEST (what_is_missing_or_selected_is_what_a_line_is_taken_for)
@@ -125,6 +134,25 @@ START_TEST (the_selected_wing_gets_the_outline_and_stays_where_it_is)
   ck_assert_double_eq (outline_node (wing->outline, 0).x, 61);
   ck_assert_double_eq (wing->z, 9);
   ck_assert_double_eq_tol (outline_bounds (wing->outline).max.y, 320, 1e-9);
+  offer_clear (&offer);
+  brought_free (brought);
+}
+END_TEST
+
+START_TEST (the_only_wing_gets_it_too_unless_another_is_wanted)
+{
+  Brought *brought = drawing (DRAWING (WING));
+  g_autoptr (Aeroplane) there = aeroplane_with (OLD_WING TAIL);
+  OfferChoice choice = { .shows = VIEW_WING, .unit_mm = brought->unit_mm };
+  Offer offer = offer_make (brought, there, NULL, &choice);
+
+  ck_assert (offer.replaces);
+  ck_assert_str_eq (offer.id, "wing");
+  offer_clear (&offer);
+  choice.another = true;
+  offer = offer_make (brought, there, NULL, &choice);
+  ck_assert (!offer.replaces);
+  ck_assert_uint_eq (aeroplane_count (offer.next, PIECE_SURFACE), 3);
   offer_clear (&offer);
   brought_free (brought);
 }
@@ -247,6 +275,7 @@ main (void)
   tcase_add_test (tests, a_round_line_lies_across_as_a_wing_and_along_as_a_body);
   tcase_add_test (tests, a_new_wing_stands_where_one_usually_does_with_its_half);
   tcase_add_test (tests, the_selected_wing_gets_the_outline_and_stays_where_it_is);
+  tcase_add_test (tests, the_only_wing_gets_it_too_unless_another_is_wanted);
   tcase_add_test (tests, a_fin_stands_upright);
   tcase_add_test (tests, a_side_view_is_put_beside_the_body_that_lacks_one);
   tcase_add_test (tests, inches_are_25_4_times_as_large);
