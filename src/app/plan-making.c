@@ -174,3 +174,41 @@ plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
   trammel_plan_work_set_adds_view (work, false);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
 }
+
+static const PlanView *
+side_view (const Plan *plan)
+{
+  for (size_t i = 0; i < plan->view_count; i++)
+    if (plan->views[i].shows == VIEW_BODY_SIDE)
+      return &plan->views[i];
+  return NULL;
+}
+
+bool
+plan_making_begin_place (TrammelSheetCanvas *sheet)
+{
+  TrammelPlanStore *plans = trammel_sheet_canvas_plan_store (sheet);
+  const PlanView *view = trammel_plan_store_view (plans), *side = view != NULL ? side_view (plan_edit_plan (sheet)) : NULL;
+
+  if (side == NULL || view->shows == VIEW_BODY_SIDE)
+    return false;
+  trammel_plan_work_set_places (trammel_plan_work_of (sheet), view->id);
+  trammel_plan_store_choose (plans, plan_edit_plan (sheet)->piece.id, side->id);
+  return true;
+}
+
+void
+plan_making_place (TrammelSheetCanvas *sheet, const Point *px)
+{
+  TrammelPlanStore *plans = trammel_sheet_canvas_plan_store (sheet);
+  g_autofree char *id = g_strdup (trammel_plan_work_places (trammel_plan_work_of (sheet)));
+  Plan *plan = plan_copy (sheet);
+  Placing placing;
+
+  trammel_plan_work_set_places (trammel_plan_work_of (sheet), NULL);
+  for (size_t i = 0; px != NULL && i < plan->view_count && trammel_plan_store_placing (plans, &placing); i++)
+    if (g_strcmp0 (plan->views[i].id, id) == 0)
+      plan->views[i].x = placing_sheet (&placing, *px).x;
+  plan_edit_do (sheet, plan, plan_edit_moved_label (PLAN_MARK_STANDS));
+  trammel_plan_store_choose (plans, plan_edit_plan (sheet)->piece.id, id);
+}

@@ -2,13 +2,14 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/plan-edit.h"
+#include "app/plan-making.h"
 #include "app/plan-words.h"
 #include "app/plan-work.h"
 
 struct PlanViews {
   TrammelSheetCanvas *sheet;
   TrammelPlanWork *work;
-  GtkWidget *box, *which, *is, *shows, *side, *flipped, *add, *remove;
+  GtkWidget *box, *which, *is, *shows, *side, *flipped, *place, *add, *remove;
   char *listed;             /* the names that `which` lists, one behind the other */
   bool refreshing;
 };
@@ -94,6 +95,13 @@ views_add (PlanViews *self)
 }
 
 static void
+views_place (PlanViews *self)
+{
+  plan_making_begin_place (self->sheet);
+  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
+}
+
+static void
 views_remove (PlanViews *self)
 {
   const Plan *plan = plan_edit_plan (self->sheet);
@@ -170,6 +178,7 @@ plan_views_new (TrammelSheetCanvas *sheet)
   gtk_widget_set_tooltip_text (self->flipped, _("Drawn from below, or nose to the right"));
   g_signal_connect_swapped (self->flipped, "toggled", G_CALLBACK (views_changed), self);
   gtk_box_append (GTK_BOX (self->box), self->flipped);
+  self->place = views_button (self, "trammel-side-place-symbolic", _("Click Its Place in the Side View"), G_CALLBACK (views_place));
   self->add = views_button (self, "list-add-symbolic", _("Add View"), G_CALLBACK (views_add));
   self->remove = views_button (self, "list-remove-symbolic", _("Remove View"), G_CALLBACK (views_remove));
   return self;
@@ -186,6 +195,16 @@ GtkWidget *
 plan_views_widget (PlanViews *self)
 {
   return self->box;
+}
+
+static bool
+views_can_place (const Plan *plan, const PlanView *in_hand)
+{
+  bool side = false;
+
+  for (size_t i = 0; i < plan->view_count; i++)
+    side = side || plan->views[i].shows == VIEW_BODY_SIDE;
+  return side && in_hand != NULL && in_hand->shows != VIEW_BODY_SIDE;
 }
 
 static void
@@ -224,6 +243,7 @@ plan_views_refresh (PlanViews *self)
   gtk_widget_set_visible (self->which, plan->view_count > 1 || (plan->view_count > 0 && !there));
   gtk_widget_set_visible (self->is, gtk_widget_get_visible (self->which));
   gtk_widget_set_visible (self->side, shown.shows != VIEW_FIN && shown.shows != VIEW_BODY_SIDE);
+  gtk_widget_set_visible (self->place, there && views_can_place (plan, in_hand));
   gtk_widget_set_visible (self->add, there);
   gtk_widget_set_visible (self->remove, there);
   self->refreshing = false;

@@ -6,7 +6,7 @@ struct _TrammelPlanWork {
   PlanSquare way;
   PlanView next;
   bool adds_view;
-  char *note;
+  char *places, *note;
 };
 
 G_DEFINE_FINAL_TYPE (TrammelPlanWork, trammel_plan_work, G_TYPE_OBJECT)
@@ -17,6 +17,7 @@ static const char key[] = "trammel-plan-work";
 static void
 trammel_plan_work_finalize (GObject *object)
 {
+  g_free (TRAMMEL_PLAN_WORK (object)->places);
   g_free (TRAMMEL_PLAN_WORK (object)->note);
   G_OBJECT_CLASS (trammel_plan_work_parent_class)->finalize (object);
 }
@@ -65,6 +66,7 @@ trammel_plan_work_set_step (TrammelPlanWork *self, PlanStep step)
     return;
   self->step = step;
   self->adds_view = false;
+  g_clear_pointer (&self->places, g_free);
   work_changed (self);
 }
 
@@ -108,6 +110,26 @@ trammel_plan_work_set_adds_view (TrammelPlanWork *self, bool adds)
   if (self->adds_view == adds)
     return;
   self->adds_view = adds;
+  work_changed (self);
+}
+
+const char *
+trammel_plan_work_places (TrammelPlanWork *self)
+{
+  return self->places;
+}
+
+void
+trammel_plan_work_set_places (TrammelPlanWork *self, const char *view_id)
+{
+  char *id = g_strdup (view_id);
+
+  if (g_strcmp0 (self->places, id) == 0) {
+    g_free (id);
+    return;
+  }
+  g_free (self->places);
+  self->places = id;
   work_changed (self);
 }
 

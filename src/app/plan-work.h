@@ -28,6 +28,9 @@ void        trammel_plan_work_set_next_view (TrammelPlanWork *self, PlanView vie
 /** Whether the next axis is a further view's though there is one in hand. */
 bool        trammel_plan_work_adds_view     (TrammelPlanWork *self);
 void        trammel_plan_work_set_adds_view (TrammelPlanWork *self, bool adds);
+/** The id of the view whose place is clicked next, in the side view; NULL none. */
+const char *trammel_plan_work_places     (TrammelPlanWork *self);
+void        trammel_plan_work_set_places (TrammelPlanWork *self, const char *view_id);
 /** A sentence about what was just tried; NULL none. It goes with the next step or edit. */
 const char *trammel_plan_work_note     (TrammelPlanWork *self);
 void        trammel_plan_work_set_note (TrammelPlanWork *self, const char *sentence);

@@ -22,6 +22,8 @@ plan_tool_wanted (PlanTool *self)
         default:                  return PLAN_PENDING_MOST - 1;
       }
     case PLAN_STEP_VIEW:
+      if (trammel_plan_work_places (self->work) != NULL)
+        return 1;
       return plan_tool_view (self, &view) && !trammel_plan_work_adds_view (self->work) ? 0 : 2;
     default:
       return 0;
@@ -76,6 +78,10 @@ complete (PlanTool *self)
     return;
   }
   self->click_count = 0;
+  if (trammel_plan_work_places (self->work) != NULL) {
+    plan_making_place (sheet, &clicks[0]);
+    return;
+  }
   switch (plan_tool_pending (self)) {
     case PLAN_PENDING_LEVEL:   plan_making_level (sheet, clicks[0], clicks[1], self->loose); break;
     case PLAN_PENDING_AXIS:    plan_making_view (sheet, clicks[0], clicks[1], self->loose); break;

@@ -31,6 +31,8 @@ square_sentence (PlanTool *self)
 static const char *
 view_sentence (PlanTool *self)
 {
+  if (trammel_plan_work_places (self->work) != NULL)
+    return _("Click where the forward end of the view's axis stands, in the side view.");
   if (plan_tool_wanted (self) == 0)
     return _("Drag the plan along to where this view stands on the aeroplane.");
   return self->click_count == 0 ? _("Click the forward end of this view's axis.") : _("Click the after end of its axis.");

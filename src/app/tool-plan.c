@@ -168,7 +168,7 @@ plan_press (Tool *tool, const ToolEvent *event)
   plan_tool_drop_unasked (self);
   self->drags = false;
   plan_tool_show (self);
-  self->pressed = self->click_count == 0
+  self->pressed = self->click_count == 0 && trammel_plan_work_places (self->work) == NULL
                   ? plan_marks_hit (&self->marks, trammel_sheet_canvas_view (tool->sheet), (Point) { event->x, event->y }, catch_px)
                   : (PlanMark) { .kind = PLAN_MARK_NONE };
 }
@@ -256,7 +256,7 @@ plan_tool_aims_at (PlanTool *self, const ToolEvent *event)
   /* The lens is centred in the picture. */
   if (!(px.x >= 0 && px.y >= 0 && px.x <= 2 * mapping.lens_centre.x && px.y <= 2 * mapping.lens_centre.y))
     return false;
-  return self->click_count > 0
+  return self->click_count > 0 || trammel_plan_work_places (self->work) != NULL
          || plan_marks_hit (&self->marks, trammel_sheet_canvas_view (self->tool.sheet), screen, MARK_PX).kind == PLAN_MARK_NONE;
 }
 
@@ -319,7 +319,7 @@ plan_cancel (Tool *tool)
   PlanTool *self = (PlanTool *) tool;
   TrammelSession *session = trammel_sheet_canvas_session (tool->sheet);
   const bool busy = self->click_count > 0 || self->draft != NULL || self->nudging != 0 || trammel_session_is_previewing (session);
-  const bool chose = self->chosen.kind != PLAN_MARK_NONE;
+  const bool chose = self->chosen.kind != PLAN_MARK_NONE, places = trammel_plan_work_places (self->work) != NULL;
 
   plan_tool_end_nudge (self, false);
   plan_tool_clear_draft (self);
@@ -329,8 +329,10 @@ plan_cancel (Tool *tool)
     self->chosen.kind = PLAN_MARK_NONE;
   if (trammel_session_is_previewing (session))
     trammel_session_abandon (session);
+  if (places)
+    plan_making_place (tool->sheet, NULL);
   plan_tool_show (self);
-  return busy || chose;
+  return busy || chose || places;
 }
 
 /* What has been clicked stays clicked, whatever else was done or undone; a drag of what is gone ends. */

@@ -4,6 +4,7 @@
 #include "app/plan-work.h"
 #include "app/sheet-field.h"
 #include "app/tool.h"
+#include "document/plan-marks.h"
 #include "drawing/plan-placing.h"
 #include "support/sheet-hand.h"
 
@@ -568,6 +569,45 @@ START_TEST (the_place_of_a_view_is_typed_and_nudged)
 }
 END_TEST
 
+static Plan *
+plan_with_a_side_view (void)
+{
+  Plan *made = new_plan (false), *one, *both;
+
+  one = plan_with_view (made, (PlanView) { .shows = VIEW_BODY_SIDE, .fore = { 200, 402 }, .aft = { 1000, 410 }, .x = 10 });
+  both = plan_with_view (one, (PlanView) { .shows = VIEW_WING, .fore = upright_from, .aft = upright_to });
+  piece_unref (&made->piece);
+  piece_unref (&one->piece);
+  both->views[0].id = g_strdup ("side");
+  both->views[1].id = g_strdup ("wing-view");
+  return both;
+}
+
+START_TEST (the_place_of_a_view_is_clicked_in_the_side_view)
+{
+  Point forward;
+
+  begin_with (plan_with_a_side_view ());
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
+  step ("View");
+  gui_click (gui_await (strip (), "Click Its Place in the Side View"));
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "side");
+  hand_look ((Point) { 100, 0 }, 2);
+  forward = on_sheet ((Point) { 500, 390 });
+  hand_click (forward);
+  ck_assert_double_eq_tol (plan ()->views[1].x, forward.x, 0.5);
+  ck_assert_double_eq (plan ()->views[0].x, 10);
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "wing-view");
+  undoes ("Place View", before_it);
+  /* Esc leaves it where it is. */
+  gui_click (gui_await (strip (), "Click Its Place in the Side View"));
+  gui_key ("Escape");
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "wing-view");
+  ck_assert (aeroplane_equal (hand_aeroplane (), before_it));
+}
+END_TEST
+
 /* The strip */
 
 static bool
@@ -615,6 +655,7 @@ main (void)
   tcase_add_test (views, a_length_corrected_carries_the_traced_wing_along);
   tcase_add_test (views, one_drag_along_the_body_drops_a_view_into_its_place);
   tcase_add_test (views, the_place_of_a_view_is_typed_and_nudged);
+  tcase_add_test (views, the_place_of_a_view_is_clicked_in_the_side_view);
   tcase_add_test (views, trace_takes_the_outline_tool_and_done_shuts_the_strip);
   return hand_run ("plan made true", cases, G_N_ELEMENTS (cases));
 }
