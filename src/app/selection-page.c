@@ -8,6 +8,7 @@
 #include "app/piece-fields.h"
 #include "app/plan-group.h"
 #include "app/group.h"
+#include "app/traced-group.h"
 
 struct _TrammelSelectionPage {
   GtkBox parent;
@@ -135,6 +136,8 @@ page_build_surface (TrammelSelectionPage *self, const Surface *surface)
                                      surface_shape_fields ());
 
   page_add_control (self, group, _("What it is"), surface_role_control (self->session));
+  if (surface->traced != NULL)
+    gtk_box_append (GTK_BOX (self), traced_group_new (self->session));
   if (surface != reference)
     page_add_group (self, _("As a Tail"), NULL, surface_tail_fields ());
   page_add_group (self, _("Rigging"), NULL, surface_rigging_fields ());
@@ -202,7 +205,8 @@ page_wanted (TrammelSelectionPage *self)
   if (page_selected_plan (self) != NULL)
     return g_strdup_printf ("plan %d", page_has_plan (self));
   if (surface != NULL)
-    return g_strdup_printf ("surface %s %d %d %d %d %zu %zu", surface->piece.id, surface->role, surface->root_open, surface->provisional,
+    return g_strdup_printf ("surface %s %s %d %d %d %d %zu %zu", surface->piece.id, surface->traced != NULL ? surface->traced : "",
+                            surface->role, surface->root_open, surface->provisional,
                             surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);
   if (part != NULL)

@@ -1,6 +1,7 @@
 #include "app/sheet-canvas-private.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/comparing.h"
 #include "app/grip.h"
 #include "app/pull.h"
 #include "app/theme.h"
@@ -175,6 +176,7 @@ trammel_sheet_canvas_new (TrammelSession *session)
 
   self->session = g_object_ref (session);
   self->plans = trammel_plan_store_new (session);
+  trammel_comparing_watch (trammel_comparing_of (session), self);
   self->tool = tool_new ("select", self);
   g_signal_connect_object (session, "changed", G_CALLBACK (sheet_canvas_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "state-changed", G_CALLBACK (sheet_canvas_stepped), self, G_CONNECT_SWAPPED);

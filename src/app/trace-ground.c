@@ -11,7 +11,7 @@ trace_ground_new (TrammelPlanStore *store)
   TraceGround *self;
   Placing placing;
 
-  if (plan == NULL || view == NULL || view->id == NULL || ink == NULL || !plan->cling || plan->shown == PLAN_HIDDEN
+  if (plan == NULL || view == NULL || view->id == NULL || ink == NULL || plan->shown == PLAN_HIDDEN
       || !trammel_plan_store_placing (store, &placing))
     return NULL;
   self = g_new0 (TraceGround, 1);

@@ -13,7 +13,7 @@ typedef struct {
   double z;                  /* where its axis stands, mm up */
 } TraceGround;
 
-/** NULL while there is nothing to cling to: no plan, no picture yet, no view, a plan that is hidden or has "Cling to the Line" off. */
+/** NULL while there is no line to be seen: no plan, no picture yet, no view, or a plan that is hidden. */
 TraceGround *trace_ground_new   (TrammelPlanStore *store);
 TraceGround *trace_ground_ref   (TraceGround *self);
 void         trace_ground_unref (TraceGround *self);      /* NULL is fine */

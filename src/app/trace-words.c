@@ -61,3 +61,19 @@ trace_words_root (Units units, double root)
 
   return g_strdup_printf (_("The root stands %s off the centre line: carried to it, or left open?"), off);
 }
+
+char *
+trace_words_compared (Units units, const Comparison *comparison)
+{
+  g_autofree char *within = NULL, *most = NULL, *station = NULL;
+
+  if (comparison == NULL)
+    return NULL;
+  if (comparison->seen < LOST || isnan (comparison->most))
+    return g_strdup (_("Hardly any printed line is to be seen along the outline."));
+  within = trace_words_fine (units, comparison->within);
+  most = trace_words_fine (units, comparison->most);
+  station = units_length (units, comparison->most_at.y);
+  /* Translators: two lengths and a station; how far the outline lies off the printed line, nineteen places of twenty and the worst. */
+  return g_strdup_printf (_("The outline keeps to the line within %s, most %s at station %s."), within, most, station);
+}

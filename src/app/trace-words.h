@@ -1,6 +1,7 @@
 #pragma once
 #include "app/trace-work.h"
 #include "document/units.h"
+#include "plan/compare.h"
 
 /** A length finer than the sheet's whole millimetres, rounded up to what can be stood for: "0.2 mm", "0.01 in". A new string. mm */
 char *trace_words_fine  (Units units, double mm);
@@ -12,3 +13,5 @@ char *trace_words_done  (Units units, const TraceResult *result);
 const char *trace_words_fault (CoreStatus status);
 /** The question about a root that stands off the centre line. A new string. mm */
 char *trace_words_root  (Units units, double root);
+/** How an outline lies over its line: one sentence; NULL when there is none to compare. A new string. */
+char *trace_words_compared (Units units, const Comparison *comparison);

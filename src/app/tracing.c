@@ -40,7 +40,9 @@ tracing_forget (Tracing *self)
 static bool
 tracing_look (Tracing *self)
 {
-  TraceGround *ground = trace_ground_new (trammel_sheet_canvas_plan_store (self->sheet));
+  TrammelPlanStore *store = trammel_sheet_canvas_plan_store (self->sheet);
+  const Plan *plan = trammel_plan_store_plan (store);
+  TraceGround *ground = plan != NULL && plan->cling ? trace_ground_new (store) : NULL;
 
   if (self->ground != NULL && (ground == NULL || g_strcmp0 (self->ground->view, ground->view) != 0))
     tracing_forget (self);

@@ -42,7 +42,7 @@ void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips
 void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their names, while they are being put */
 void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
 void sheet_draw_trace      (const SheetDraft *draft, const SheetTrace *trace);             /* what was found, and ahead of it the proposal */
-void sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departures);   /* bars across where an outline leaves its line */
+void sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departures);   /* bars across where it is far off its line */
 
 /** The plan about a place, mm, four times as large, in a round window in the corner away from it. There is a plan. */
 void sheet_draw_magnifier (const SheetDraft *draft, Point place);

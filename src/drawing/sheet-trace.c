@@ -4,8 +4,8 @@
 
 /* px: the corridor that the proposal is looked for in, as drawn; its wash. */
 static const double CORRIDOR = 17, WASH = 0.16, HALO = 4, DOT = 2.6, RING = 9;
-/* px: from bar to bar; half a bar's length where the line is kept, and the least beyond it. */
-static const double BARS_APART = 7, KEPT = 2.5, LEAST_BAR = 6;
+/* px: from bar to bar; how far a bar stands out on the line's side at least, and on the other. */
+static const double BARS_APART = 7, LEAST_BAR = 6, BACK = 2.5;
 
 static void
 add_run (const SheetDraft *draft, const Point places[], size_t count, double side)
@@ -121,27 +121,21 @@ sheet_draw_trace (const SheetDraft *draft, const SheetTrace *trace)
   cairo_restore (draft->cr);
 }
 
-/* Across the outline towards the printed line. */
+/* Across the outline to the printed line, and a little to the other side. */
 static void
 draw_departure (const SheetDraft *draft, const SheetDeparture *spot)
 {
   const Point at = view_to_screen (draft->view, spot->drawn), to = view_to_screen (draft->view, spot->printed);
   const double length = point_distance (at, to);
   const Point way = length > 0 ? point_scale (point_sub (to, at), 1 / length) : (Point) { 0, 0 };
+  const Point end = point_add (at, point_scale (way, fmax (length, LEAST_BAR)));
 
-  if (spot->far_off)
-    {
-      cairo_set_line_width (draft->cr, 2 * draft->look->selected_width + HALO);
-      look_set_source (draft->cr, halo_of (draft->look));
-      line_stroke (draft->cr, at, point_add (at, point_scale (way, fmax (length, LEAST_BAR))));
-      cairo_set_line_width (draft->cr, 1.5 * draft->look->selected_width);
-      look_set_source (draft->cr, draft->look->warning);
-      line_stroke (draft->cr, point_sub (at, point_scale (way, KEPT)), point_add (at, point_scale (way, fmax (length, LEAST_BAR))));
-      return;
-    }
-  cairo_set_line_width (draft->cr, draft->look->thin_width);
-  look_set_source (draft->cr, draft->look->selection);
-  line_stroke (draft->cr, point_sub (at, point_scale (way, KEPT)), point_add (at, point_scale (way, fmax (length, KEPT))));
+  cairo_set_line_width (draft->cr, 2 * draft->look->selected_width + HALO);
+  look_set_source (draft->cr, halo_of (draft->look));
+  line_stroke (draft->cr, at, end);
+  cairo_set_line_width (draft->cr, 1.5 * draft->look->selected_width);
+  look_set_source (draft->cr, draft->look->warning);
+  line_stroke (draft->cr, point_sub (at, point_scale (way, BACK)), end);
 }
 
 void
@@ -155,7 +149,7 @@ sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departure
     {
       const Point at = view_to_screen (draft->view, departures->spots[i].drawn);
 
-      if (point_distance (at, last) < BARS_APART)
+      if (!departures->spots[i].far_off || point_distance (at, last) < BARS_APART)
         continue;
       draw_departure (draft, &departures->spots[i]);
       last = at;

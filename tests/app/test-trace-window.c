@@ -1,7 +1,9 @@
 /* A trace over a plan under a real hand. What is printed is drawn by the test, and so the truth. */
 #include <math.h>
+#include "app/comparing.h"
 #include "app/tool.h"
 #include "app/traced.h"
+#include "document/changes.h"
 #include "geometry/planform.h"
 #include "support/drawn-plan.h"
 #include "support/shapes.h"
@@ -271,6 +273,106 @@ START_TEST (a_root_off_the_centre_line_is_asked_about_and_may_be_left_open)
 }
 END_TEST
 
+static const Comparison *
+comparison (void)
+{
+  return trammel_comparing_result (trammel_comparing_of (hand_session ()));
+}
+
+static bool
+is_compared (gpointer within)
+{
+  return comparison () != NULL && (comparison ()->most < 0.4) == *(bool *) within;
+}
+
+START_TEST (a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_off_it)
+{
+  bool near = true, off = false;
+  Point tip;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  ck_assert (gui_wait (is_compared, &near));
+  ck_assert_double_lt (comparison ()->within, 0.2);
+  trammel_sheet_canvas_set_tool (hand_sheet (), "select");
+  tip = outline_node (wing ()->outline, 1);
+  hand_drag (tip, (Point) { tip.x, tip.y + 2 });
+  ck_assert (gui_wait (is_compared, &off));
+  ck_assert_double_gt (comparison ()->most, 1.2);
+  ck_assert_double_lt (comparison ()->most, 2.1);
+  ck_assert_double_gt (comparison ()->most_at.y, 60);
+  ck_assert_ptr_nonnull (trammel_sheet_canvas_overlay (hand_sheet ())->departures);
+}
+END_TEST
+
+START_TEST (another_tolerance_traces_again_in_a_step_of_its_own)
+{
+  g_autofree char *before = NULL;
+  TrammelTraced *traced = NULL;
+
+  begin ();
+  traced = trammel_traced_of (hand_session ());
+  hand_click (clicks[0]);
+  hand_click (clicks[1]);
+  gui_key_down ("Control_L");
+  hand_click (clicks[3]);
+  gui_key_up ("Control_L");
+  trace_with (clicks + 4, 1, 1);
+  before = hand_text ();
+  ck_assert (trammel_traced_is_fresh (traced, wing ()));
+  ck_assert_double_eq_tol (trammel_traced_tolerance (traced), 0.125, 0.01);        /* half a pixel of a quarter of a millimetre */
+  trammel_traced_set_tolerance (traced, 1.5);
+  ck_assert (gui_wait (rests, NULL));
+  ck_assert_double_eq (trammel_traced_tolerance (traced), 1.5);
+  hand_undoes ("Change Tolerance", before);
+}
+END_TEST
+
+static Aeroplane *
+with_dihedral (double degrees)
+{
+  Surface *next = (Surface *) piece_dup (&wing ()->piece);
+
+  next->dihedral = degrees;
+  return aeroplane_with_replaced (hand_aeroplane (), &wing ()->piece, &next->piece);
+}
+
+START_TEST (a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen)
+{
+  double flat_span;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  trammel_session_do (hand_session (), with_dihedral (8), "Change Dihedral");
+  flat_span = outline_bounds (wing ()->outline).max.y;
+  trammel_traced_set_flat (trammel_traced_of (hand_session ()), true);
+  ck_assert_double_eq_tol (outline_bounds (wing ()->outline).max.y, flat_span * cos (8 * G_PI / 180), 1e-6);
+  ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Shorten by the Dihedral");
+  trammel_session_undo (hand_session ());
+  ck_assert_double_eq (outline_bounds (wing ()->outline).max.y, flat_span);
+}
+END_TEST
+
+START_TEST (while_h_is_held_the_pointer_says_only_how_far)
+{
+  Point there = { 101.9, 40 };
+
+  begin ();
+  hand_click (clicks[0]);
+  hand_click ((Point) { 100.5, 15 });
+  gui_key_down ("h");
+  hand_move ((Point) { 104.5, 40 });
+  ck_assert (gui_wait (proposal_reaches, &there));
+  ck_assert_double_eq_tol (shown ()->proposal[shown ()->proposal_count - 1].x, 101.9, 0.4);
+  hand_click ((Point) { 104.5, 40 });
+  gui_key_up ("h");
+  ck_assert_uint_eq (shown ()->click_count, 3);
+  ck_assert_double_eq_tol (shown ()->clicks[2].x, 101.9, 0.4);
+  gui_key ("BackSpace");
+  ck_assert_uint_eq (shown ()->click_count, 2);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -288,5 +390,9 @@ main (void)
   tcase_add_test (tcase, a_half_seen_from_below_comes_out_as_the_right_half);
   tcase_add_test (tcase, two_halves_traced_one_after_the_other_are_averaged_and_their_difference_is_told);
   tcase_add_test (tcase, a_root_off_the_centre_line_is_asked_about_and_may_be_left_open);
+  tcase_add_test (tcase, a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_off_it);
+  tcase_add_test (tcase, another_tolerance_traces_again_in_a_step_of_its_own);
+  tcase_add_test (tcase, a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen);
+  tcase_add_test (tcase, while_h_is_held_the_pointer_says_only_how_far);
   return hand_run ("app trace-window", &tcase, 1);
 }

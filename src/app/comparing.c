@@ -1,0 +1,260 @@
+#include "trammel-config.h"
+#include "app/comparing.h"
+#include <math.h>
+#include "app/trace-ground.h"
+#include "app/traced.h"
+
+/* mm: half a printed line's width; less than this off the middle is still on it. */
+static const double ON_THE_LINE = 0.25;
+
+struct _TrammelComparing {
+  GObject parent;
+  TrammelSession *session;          /* not owned: it owns this */
+  TrammelSheetCanvas *sheet;        /* weak */
+  Comparison comparison;            /* spots NULL: none */
+  Point shift;                      /* from the view's own axes to the sheet, mm */
+  Outline *outline;                 /* compared, or being compared; NULL */
+  char *view;
+  const InkLevels *ink;             /* only to be told apart from another */
+  Placing placing;
+  GCancellable *work;               /* NULL: none under way */
+  guint idle;
+  SheetDeparture *spots;
+  SheetDepartures departures;
+};
+
+G_DEFINE_FINAL_TYPE (TrammelComparing, trammel_comparing, G_TYPE_OBJECT)
+
+typedef struct {
+  TraceGround *ground;
+  Outline *own;
+  bool half;
+  GCancellable *cancellable;
+  CoreStatus status;
+  Comparison comparison;
+} CompareWork;
+
+static guint changed_signal;
+
+static void
+comparing_drop (TrammelComparing *self)
+{
+  if (self->work != NULL)
+    g_cancellable_cancel (self->work);
+  g_clear_object (&self->work);
+  comparison_clear (&self->comparison);
+  g_clear_pointer (&self->spots, g_free);
+  self->departures = (SheetDepartures) { .count = 0 };
+  if (self->sheet != NULL)
+    trammel_sheet_canvas_overlay (self->sheet)->departures = NULL;
+}
+
+static void
+comparing_forget (TrammelComparing *self)
+{
+  comparing_drop (self);
+  g_clear_pointer (&self->outline, outline_unref);
+  g_clear_pointer (&self->view, g_free);
+  self->ink = NULL;
+}
+
+static void
+trammel_comparing_finalize (GObject *object)
+{
+  TrammelComparing *self = TRAMMEL_COMPARING (object);
+
+  g_clear_handle_id (&self->idle, g_source_remove);
+  g_clear_weak_pointer (&self->sheet);
+  comparing_forget (self);
+  G_OBJECT_CLASS (trammel_comparing_parent_class)->finalize (object);
+}
+
+static void
+trammel_comparing_class_init (TrammelComparingClass *klass)
+{
+  G_OBJECT_CLASS (klass)->finalize = trammel_comparing_finalize;
+  changed_signal = g_signal_new ("changed", TRAMMEL_TYPE_COMPARING, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+}
+
+static void
+trammel_comparing_init (TrammelComparing *self)
+{
+}
+
+/* The session is going; a worker may still hold on to this. */
+static void
+comparing_let_go (gpointer data)
+{
+  TrammelComparing *self = data;
+
+  comparing_forget (self);
+  g_clear_handle_id (&self->idle, g_source_remove);
+  self->session = NULL;
+  g_object_unref (self);
+}
+
+TrammelComparing *
+trammel_comparing_of (TrammelSession *session)
+{
+  static const char key[] = "trammel-comparing";
+  TrammelComparing *self = g_object_get_data (G_OBJECT (session), key);
+
+  if (self == NULL) {
+    self = g_object_new (TRAMMEL_TYPE_COMPARING, NULL);
+    self->session = session;
+    g_object_set_data_full (G_OBJECT (session), key, self, comparing_let_go);
+  }
+  return self;
+}
+
+/* In the worker */
+
+static void
+compare_work_free (gpointer data)
+{
+  CompareWork *work = data;
+
+  trace_ground_unref (work->ground);
+  outline_unref (work->own);
+  g_object_unref (work->cancellable);
+  comparison_clear (&work->comparison);
+  g_free (work);
+}
+
+static bool
+compare_goes_on (double done, void *data)
+{
+  return !g_cancellable_is_cancelled (data);
+}
+
+static void
+compare_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
+{
+  CompareWork *work = data;
+  const CompareRequest request = { .mapping = &work->ground->placing.mapping, .frame = work->ground->placing.frame, .outline = work->own,
+                                   .half = work->half, .goes_on = compare_goes_on, .data = work->cancellable };
+
+  work->status = compare_outline (ink_levels_ink (work->ground->ink), &request, &work->comparison);
+  g_task_return_boolean (task, TRUE);
+}
+
+/* On the sheet */
+
+static void
+comparing_show (TrammelComparing *self)
+{
+  const double limit = fmax (ON_THE_LINE, trammel_traced_tolerance (trammel_traced_of (self->session)));
+  const Comparison *comparison = &self->comparison;
+
+  self->spots = g_new (SheetDeparture, comparison->count + 1);
+  for (size_t i = 0; i < comparison->count; i++)
+    self->spots[i] = (SheetDeparture) { .drawn = point_add (comparison->spots[i].drawn, self->shift),
+                                        .printed = point_add (comparison->spots[i].printed, self->shift),
+                                        .far_off = comparison->spots[i].off > limit };
+  self->departures = (SheetDepartures) { self->spots, comparison->count };
+  if (self->sheet != NULL) {
+    trammel_sheet_canvas_overlay (self->sheet)->departures = &self->departures;
+    trammel_sheet_canvas_refresh (self->sheet);
+  }
+}
+
+/* Another tool begins with nothing over the sheet. */
+static void
+comparing_show_again (TrammelComparing *self)
+{
+  if (self->sheet != NULL && self->comparison.spots != NULL)
+    trammel_sheet_canvas_overlay (self->sheet)->departures = &self->departures;
+}
+
+static void
+compare_arrived (GObject *source, GAsyncResult *result, gpointer data)
+{
+  TrammelComparing *self = TRAMMEL_COMPARING (source);
+  CompareWork *work = g_task_get_task_data (G_TASK (result));
+
+  if (self->work != work->cancellable)
+    return;
+  g_clear_object (&self->work);
+  if (work->status == CORE_OK) {
+    self->comparison = work->comparison;
+    work->comparison = (Comparison) { .count = 0 };
+    comparing_show (self);
+  }
+  g_signal_emit (self, changed_signal, 0);
+}
+
+static void
+comparing_begin (TrammelComparing *self, TraceGround *ground, const Surface *surface)
+{
+  CompareWork *work;
+  g_autoptr (GTask) task = NULL;
+  Outline *own = NULL;
+
+  self->shift = (Point) { ground->placing.x, 0 };
+  if (outline_mapped (surface->outline, (Point) { 1, 1 }, point_scale (self->shift, -1), &own) != CORE_OK)
+    return;
+  self->work = g_cancellable_new ();
+  work = g_new0 (CompareWork, 1);
+  *work = (CompareWork) { .ground = trace_ground_ref (ground), .own = own, .half = true, .cancellable = g_object_ref (self->work) };
+  task = g_task_new (self, NULL, compare_arrived, NULL);
+  g_task_set_task_data (task, work, compare_work_free);
+  g_task_run_in_thread (task, compare_in_thread);
+}
+
+static bool
+comparing_holds (TrammelComparing *self, const TraceGround *ground, const Surface *surface)
+{
+  return outline_equal (self->outline, surface->outline) && g_strcmp0 (self->view, ground->view) == 0 && self->ink == ground->ink
+         && memcmp (&self->placing, &ground->placing, sizeof self->placing) == 0;
+}
+
+/* While a hand pulls, what it pulls is compared when it rests. */
+static gboolean
+comparing_look (gpointer data)
+{
+  TrammelComparing *self = data;
+  const Surface *surface = trammel_session_selected_surface (self->session);
+  TraceGround *ground = self->sheet != NULL ? trace_ground_new (trammel_sheet_canvas_plan_store (self->sheet)) : NULL;
+  const bool had = self->comparison.spots != NULL;
+
+  self->idle = 0;
+  if (ground == NULL || surface == NULL || g_strcmp0 (surface->traced, ground->view) != 0) {
+    comparing_forget (self);
+    if (had)
+      g_signal_emit (self, changed_signal, 0);
+  } else if (!comparing_holds (self, ground, surface)) {
+    comparing_forget (self);
+    self->outline = outline_ref (surface->outline);
+    self->view = g_strdup (ground->view);
+    self->ink = ground->ink;
+    self->placing = ground->placing;
+    comparing_begin (self, ground, surface);
+  }
+  trace_ground_unref (ground);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+comparing_ask (TrammelComparing *self)
+{
+  enum { REST_MS = 60 };
+
+  if (self->idle == 0)
+    self->idle = g_timeout_add (REST_MS, comparing_look, self);
+}
+
+void
+trammel_comparing_watch (TrammelComparing *self, TrammelSheetCanvas *sheet)
+{
+  g_set_weak_pointer (&self->sheet, sheet);
+  g_signal_connect_object (self->session, "changed", G_CALLBACK (comparing_ask), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->session, "selection-changed", G_CALLBACK (comparing_ask), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sheet, "tool-changed", G_CALLBACK (comparing_show_again), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_sheet_canvas_plan_store (sheet), "changed", G_CALLBACK (comparing_ask), self, G_CONNECT_SWAPPED);
+}
+
+const Comparison *
+trammel_comparing_result (TrammelComparing *self)
+{
+  return self->comparison.spots != NULL ? &self->comparison : NULL;
+}
