@@ -59,7 +59,6 @@ strip_build_row (TrammelStrip *self)
     gtk_box_append (GTK_BOX (row), self->buttons[i]);
   }
   self->progress = gtk_progress_bar_new ();
-  gtk_widget_add_css_class (self->progress, "osd");
   gtk_widget_set_visible (self->progress, FALSE);
   gtk_box_append (GTK_BOX (column), row);
   gtk_box_append (GTK_BOX (column), self->progress);

@@ -220,11 +220,26 @@ holds_only_a_picture (GdkClipboard *clipboard)
   return gdk_content_formats_contain_gtype (formats, GDK_TYPE_TEXTURE) || gdk_content_formats_contain_mime_type (formats, "image/png");
 }
 
+/* Files copied in a file manager: plans are opened as if they had been dropped. */
+static void
+files_arrived (GObject *clipboard, GAsyncResult *result, gpointer window)
+{
+  g_autoptr (TrammelWindow) self = window;
+  const GValue *value = gdk_clipboard_read_value_finish (GDK_CLIPBOARD (clipboard), result, NULL);
+
+  if (!window_is_gone (self) && (value == NULL || !window_take_files (self, g_value_get_boxed (value))))
+    trammel_window_toast (self, _("The copied files cannot be read"), NULL, NULL);
+}
+
 static void
 paste (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   GdkClipboard *clipboard = gtk_widget_get_clipboard (window);
 
+  if (gdk_content_formats_contain_gtype (gdk_clipboard_get_formats (clipboard), GDK_TYPE_FILE_LIST)) {
+    gdk_clipboard_read_value_async (clipboard, GDK_TYPE_FILE_LIST, G_PRIORITY_DEFAULT, NULL, files_arrived, g_object_ref (window));
+    return;
+  }
   if (holds_only_a_picture (clipboard)) {
     gdk_clipboard_read_texture_async (clipboard, NULL, picture_arrived, g_object_ref (window));
     return;

@@ -311,17 +311,23 @@ dropped_upon (TrammelWindow *self, GFile *file)
   return true;
 }
 
-static gboolean
-files_dropped (GtkDropTarget *target, const GValue *value, double x, double y, gpointer window)
+bool
+window_take_files (TrammelWindow *self, GSList *list)
 {
   g_autoptr (GPtrArray) files = g_ptr_array_new ();
 
-  for (GSList *each = g_value_get_boxed (value); each != NULL; each = each->next)
-    if (!dropped_upon (window, each->data))
+  for (GSList *each = list; each != NULL; each = each->next)
+    if (!dropped_upon (self, each->data))
       g_ptr_array_add (files, each->data);
   if (files->len > 0)
-    g_application_open (G_APPLICATION (gtk_window_get_application (window)), (GFile **) files->pdata, (int) files->len, "");
-  return g_value_get_boxed (value) != NULL;
+    g_application_open (G_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))), (GFile **) files->pdata, (int) files->len, "");
+  return list != NULL;
+}
+
+static gboolean
+files_dropped (GtkDropTarget *target, const GValue *value, double x, double y, gpointer window)
+{
+  return window_take_files (window, g_value_get_boxed (value));
 }
 
 void

@@ -88,6 +88,8 @@ void window_bring_text         (TrammelWindow *self, GBytes *text);
 /* window-files.c */
 void window_files_begin        (TrammelWindow *self);
 void window_save               (TrammelWindow *self);
+/** Opens files (of GFile) that were dropped or pasted here: plans beneath this sheet, documents as ever. False when there are none. */
+bool window_take_files         (TrammelWindow *self, GSList *list);
 /** Holds that document from now on, as read from the file with that stamp. */
 void window_hold               (TrammelWindow *self, Aeroplane *takes, const char *path, const FileStamp *stamp);
 /* window-recovery.c: the journal, and what it brings back */

@@ -193,7 +193,7 @@ window_is_gone (const TrammelWindow *self)
 bool
 trammel_window_is_untouched (TrammelWindow *self)
 {
-  return trammel_session_path (self->session) == NULL && trammel_session_is_saved (self->session) && !self->opening
+  return trammel_session_path (self->session) == NULL && trammel_session_is_saved (self->session) && !self->opening && self->plan_opening == NULL
          && trammel_session_undo_label (self->session) == NULL && trammel_session_redo_label (self->session) == NULL
          && aeroplane_piece_count (trammel_session_aeroplane (self->session)) == 0;
 }

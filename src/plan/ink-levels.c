@@ -137,17 +137,45 @@ level_for (const InkLevels *self, const Square *square)
   return level;
 }
 
-/* The pixels' mean by nearness, in 256ths; nothing outside. */
-static inline unsigned char
-sample (const Level *level, int x, int y)
-{
-  const int left = x >> 8, top = y >> 8, across = x & 255, down = y & 255;
+/* A row of the window through a copy, in 65536ths of its pixels. */
+typedef struct { long x, y; int step_x, step_y; } Row;
 
-  if (left < 0 || top < 0 || left + 1 >= level->width || top + 1 >= level->height)
-    return 0;
-  const unsigned char *above = level->pixels + (size_t) top * (size_t) level->width + left, *below = above + level->width;
+static bool
+is_inside (const Level *level, long x, long y)
+{
+  return x >= 0 && y >= 0 && x >> 16 < level->width - 1 && y >> 16 < level->height - 1;
+}
+
+/* The four pixels' mean by nearness, in 256ths. All four are there. */
+static inline unsigned char
+sample (const Level *level, long x, long y)
+{
+  const unsigned char *above = level->pixels + (y >> 16) * level->width + (x >> 16), *below = above + level->width;
+  const int across = (x >> 8) & 255, down = (y >> 8) & 255;
   const int upper = above[0] * (256 - across) + above[1] * across, lower = below[0] * (256 - across) + below[1] * across;
+
   return (unsigned char) ((upper * (256 - down) + lower * down + 32768) >> 16);
+}
+
+/* Straight through: where both ends are inside, all of it is. Nothing is shown outside. */
+static void
+show_row (const Level *level, Row row, int width, unsigned char *shown)
+{
+  const long end_x = row.x + (long) (width - 1) * row.step_x, end_y = row.y + (long) (width - 1) * row.step_y;
+
+  if (is_inside (level, row.x, row.y) && is_inside (level, end_x, end_y))
+    for (int i = 0; i < width; i++)
+      shown[i] = sample (level, row.x + (long) i * row.step_x, row.y + (long) i * row.step_y);
+  else
+    for (int i = 0; i < width; i++, row.x += row.step_x, row.y += row.step_y)
+      shown[i] = is_inside (level, row.x, row.y) ? sample (level, row.x, row.y) : 0;
+}
+
+/* As lround, which costs more than the pixels of a row. */
+static inline long
+nearest (double value)
+{
+  return (long) (value + (value < 0 ? -0.5 : 0.5));
 }
 
 static void
@@ -165,10 +193,8 @@ show_square (const InkLevels *self, const Square *square, int width, int height,
       const double limit = 1 << 22;
       if (!(fabs (row.x * scale) < 256 * limit) || !(fabs (row.y * scale) < 256 * limit))
         continue;
-      const int step_x = (int) lround (along.x * scale * 256), step_y = (int) lround (along.y * scale * 256);
-      long place_x = lround ((row.x * scale - 128) * 256), place_y = lround ((row.y * scale - 128) * 256);
-      for (int x = 0; x < width; x++, place_x += step_x, place_y += step_y)
-        shown[x] = sample (level, (int) (place_x >> 8), (int) (place_y >> 8));
+      show_row (level, (Row) { nearest ((row.x * scale - 128) * 256), nearest ((row.y * scale - 128) * 256),
+                               (int) nearest (along.x * scale * 256), (int) nearest (along.y * scale * 256) }, width, shown);
     }
 }
 

@@ -114,6 +114,18 @@ START_TEST (a_copied_picture_is_pasted_as_a_plan_within_the_document)
 }
 END_TEST
 
+START_TEST (a_picture_file_copied_in_a_file_manager_is_pasted_as_a_plan)
+{
+  TrammelWindow *window = stage_open (NULL);
+  g_autoptr (GdkContentProvider) content = drag_file (NULL, 0, 0, (gpointer) draw_plan ("copied.png", 320, 240));
+
+  gtk_widget_grab_focus (GTK_WIDGET (plan_canvas (window)));
+  gdk_clipboard_set_content (gtk_widget_get_clipboard (GTK_WIDGET (window)), content);
+  gui_key ("<Control>v");
+  ck_assert_str_eq (await_plan (window)->name, "copied.png");
+}
+END_TEST
+
 /* What cannot be had */
 
 START_TEST (a_broken_picture_is_one_sentence_and_the_document_stays)
@@ -296,6 +308,7 @@ main (void)
   tcase_add_test (tests, a_plan_goes_beneath_the_aeroplane_that_is_open_and_a_second_beside_the_first);
   tcase_add_test (tests, a_picture_dropped_on_the_sheet_becomes_a_plan);
   tcase_add_test (tests, a_copied_picture_is_pasted_as_a_plan_within_the_document);
+  tcase_add_test (tests, a_picture_file_copied_in_a_file_manager_is_pasted_as_a_plan);
   tcase_add_test (tests, a_broken_picture_is_one_sentence_and_the_document_stays);
   tcase_add_test (tests, a_text_that_is_called_a_picture_is_said_to_be_none);
   tcase_add_test (tests, a_large_picture_shows_how_far_it_is_and_can_be_stopped);
