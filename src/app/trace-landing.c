@@ -12,13 +12,21 @@ shows_body (ViewShows shows)
   return shows == VIEW_BODY_TOP || shows == VIEW_BODY_SIDE;
 }
 
+/* Also one that only stood for an area at an arm until now. */
 static const Piece *
-traced_surface (const Aeroplane *aeroplane, const char *view)
+traced_surface (const Aeroplane *aeroplane, const TraceGround *ground)
 {
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
-    if (g_strcmp0 (aeroplane_surface (aeroplane, i)->traced, view) == 0)
-      return &aeroplane_surface (aeroplane, i)->piece;
-  return NULL;
+  const Piece *stands_for_it = NULL;
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++) {
+    const Surface *surface = aeroplane_surface (aeroplane, i);
+
+    if (g_strcmp0 (surface->traced, ground->view) == 0)
+      return &surface->piece;
+    if (stands_for_it == NULL && surface->provisional && surface->role == roles[ground->shows])
+      stands_for_it = &surface->piece;
+  }
+  return stands_for_it;
 }
 
 /* A body's two views are of one body. */
@@ -37,7 +45,7 @@ traced_body (const Aeroplane *aeroplane, const TraceGround *ground)
 const Piece *
 trace_landing_piece (const Aeroplane *aeroplane, const TraceGround *ground)
 {
-  return shows_body (ground->shows) ? traced_body (aeroplane, ground) : traced_surface (aeroplane, ground->view);
+  return shows_body (ground->shows) ? traced_body (aeroplane, ground) : traced_surface (aeroplane, ground);
 }
 
 static Aeroplane *

@@ -3,7 +3,8 @@
 
 /** Where a traced outline goes on the aeroplane. Pure functions. */
 
-/** What was traced in that view, or for a body the body that is there; NULL: a new piece comes. */
+/** What was traced in that view; else a surface of its role that only stood for an area, or for a body the body that is there; NULL: a new
+ *  piece comes. */
 const Piece *trace_landing_piece (const Aeroplane *aeroplane, const TraceGround *ground);
 /** The aeroplane with the outline, in the view's own axes, mm: in the place of what was traced in that view, or as a new piece of what
  *  the view shows. NULL when geometry refuses.
