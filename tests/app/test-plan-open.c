@@ -4,23 +4,45 @@
 #include <cairo-pdf.h>
 #include "support/plan-stage.h"
 
-START_TEST (a_picture_opened_on_an_empty_sheet_becomes_a_plan_that_is_all_in_view)
+/* The whole picture of 600 × 400 px is in view, and fills most of it. */
+static void
+assert_all_in_view (TrammelWindow *window)
 {
-  TrammelWindow *window = stage_open (NULL);
-  const Plan *plan = open_plan (window, draw_plan ("wing.png", 600, 400));
   const SheetView *view = trammel_sheet_canvas_view (plan_canvas (window));
   Placing placing;
   Point near, far;
 
-  ck_assert_str_eq (plan->name, "wing.png");
-  ck_assert_double_eq (plan->width, 600);
-  ck_assert_double_eq (plan->height, 400);
-  ck_assert_str_eq (plan->image_type, "image/png");
   ck_assert (trammel_plan_store_placing (plan_store (window), &placing));
   near = view_to_screen (view, placing_sheet (&placing, (Point) { 0, 0 }));
   far = view_to_screen (view, placing_sheet (&placing, (Point) { 600, 400 }));
   ck_assert (near.x >= 0 && near.y >= 0 && far.x <= view->width && far.y <= view->height);
   ck_assert (far.x - near.x > 0.6 * view->width || far.y - near.y > 0.6 * view->height);
+}
+
+START_TEST (a_picture_opened_on_an_empty_sheet_becomes_a_plan_that_is_all_in_view)
+{
+  TrammelWindow *window = stage_open (NULL);
+  const Plan *plan = open_plan (window, draw_plan ("wing.png", 600, 400));
+
+  ck_assert_str_eq (plan->name, "wing.png");
+  ck_assert_double_eq (plan->width, 600);
+  ck_assert_double_eq (plan->height, 400);
+  ck_assert_str_eq (plan->image_type, "image/png");
+  assert_all_in_view (window);
+}
+END_TEST
+
+START_TEST (fit_sheet_takes_in_the_plan_where_nothing_else_is_drawn)
+{
+  TrammelWindow *window = stage_open (NULL);
+
+  open_plan (window, draw_plan ("wing.png", 600, 400));
+  for (int i = 0; i < 8; i++)
+    gui_key ("<Control>plus");
+  gui_key ("Right");
+  gui_key ("Home");
+  gui_wait_ms (300);              /* longer than the view glides */
+  assert_all_in_view (window);
 }
 END_TEST
 
@@ -303,6 +325,7 @@ main (void)
   tcase_set_timeout (tests, 240);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
   tcase_add_test (tests, a_picture_opened_on_an_empty_sheet_becomes_a_plan_that_is_all_in_view);
+  tcase_add_test (tests, fit_sheet_takes_in_the_plan_where_nothing_else_is_drawn);
   tcase_add_test (tests, opening_a_plan_is_one_step_of_that_name);
   tcase_add_test (tests, the_start_page_opens_a_plan_first_of_all);
   tcase_add_test (tests, a_plan_goes_beneath_the_aeroplane_that_is_open_and_a_second_beside_the_first);

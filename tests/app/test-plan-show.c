@@ -271,6 +271,22 @@ START_TEST (a_missing_plan_is_found_by_the_hand_that_knows_where_it_is)
 }
 END_TEST
 
+START_TEST (a_picture_that_has_changed_is_shown_and_said_to_be_another)
+{
+  const char *document = stage_path ("changed.trammel");
+  TrammelWindow *window;
+
+  draw_plan ("wing.png", 600, 400);
+  ck_assert (g_file_set_contents (document, "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\">"
+                                  "<plan id=\"p\" file=\"wing.png\" checksum=\"sha256:"
+                                  "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef\" width=\"600\" height=\"400\"/></aeroplane>",
+                                  -1, NULL));
+  window = stage_open (document);
+  await_plan (window);
+  stage_await_strip (window, "The plan wing.png has changed since it was put here.");
+}
+END_TEST
+
 START_TEST (a_picture_outside_the_documents_folder_is_not_opened)
 {
   const char *document = stage_path ("hostile.trammel");
@@ -305,6 +321,7 @@ main (void)
   tcase_add_test (tests, another_file_of_its_name_beside_the_document_is_never_replaced);
   tcase_add_test (tests, a_missing_plan_is_said_and_the_sheet_works_on);
   tcase_add_test (tests, a_missing_plan_is_found_by_the_hand_that_knows_where_it_is);
+  tcase_add_test (tests, a_picture_that_has_changed_is_shown_and_said_to_be_another);
   tcase_add_test (tests, a_picture_outside_the_documents_folder_is_not_opened);
   suite_add_tcase (suite, tests);
   return gui_run (suite);

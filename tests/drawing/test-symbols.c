@@ -103,6 +103,38 @@ START_TEST (hatching_stays_inside_its_box)
 }
 END_TEST
 
+/* A hatch wider than the window: as it is drawn when much enlarged. */
+START_TEST (the_part_of_a_hatch_that_is_seen_is_the_same_however_much_more_there_is)
+{
+  const Box seen = { { 4, 4 }, { 76, 76 } };
+  double share;
+
+  begin (_i);
+  draw_hatch (canvas.cr, &look, (Box) { { 0, 0 }, { 80, 80 } }, look.band);
+  share = canvas_share (&canvas, seen, look.band);
+  canvas_clear (&canvas);
+  begin (_i);
+  draw_hatch (canvas.cr, &look, (Box) { { -4000, -3000 }, { 5000, 6000 } }, look.band);
+  ck_assert_double_gt (share, 0.02);
+  ck_assert_double_eq_tol (canvas_share (&canvas, seen, look.band), share, 0.03);
+  canvas_clear (&canvas);
+}
+END_TEST
+
+START_TEST (lines_as_wide_as_they_stand_apart_leave_nothing_between_them)
+{
+  Look halo;
+
+  begin (_i);
+  halo = look;
+  halo.hatch_width = halo.hatch_step;
+  draw_hatch (canvas.cr, &halo, (Box) { { 20, 20 }, { 60, 60 } }, look.band);
+  ck_assert_double_eq (canvas_share (&canvas, (Box) { { 20, 20 }, { 60, 60 } }, look.band), 1);
+  assert_marked ((Box) { { 20, 20 }, { 60, 60 } }, 0.1);
+  canvas_clear (&canvas);
+}
+END_TEST
+
 START_TEST (the_band_has_firm_edges_fore_and_aft_and_none_beside)
 {
   begin (_i);
@@ -248,6 +280,8 @@ main (void)
   tcase_add_loop_test (tests, the_neutral_point_is_an_open_diamond_longer_than_wide, 0, all);
   tcase_add_loop_test (tests, the_mean_chord_has_ticks_at_its_ends_and_at_a_quarter, 0, all);
   tcase_add_loop_test (tests, hatching_stays_inside_its_box, 0, all);
+  tcase_add_loop_test (tests, the_part_of_a_hatch_that_is_seen_is_the_same_however_much_more_there_is, 0, all);
+  tcase_add_loop_test (tests, lines_as_wide_as_they_stand_apart_leave_nothing_between_them, 0, all);
   tcase_add_loop_test (tests, the_band_has_firm_edges_fore_and_aft_and_none_beside, 0, all);
   tcase_add_loop_test (tests, the_balance_mark_stands_clear_of_the_hatch, 0, all);
   tcase_add_loop_test (tests, whiskers_shorter_than_their_symbol_are_not_drawn, 0, all);
