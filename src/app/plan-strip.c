@@ -209,16 +209,30 @@ strip_step_button (TrammelPlanStrip *self, PlanStep step)
   return button;
 }
 
+/* Where the window is narrower than all that is in it, the row gives way and follows the focus. */
+static GtkWidget *
+strip_yielding (GtkWidget *row)
+{
+  GtkWidget *window = gtk_scrolled_window_new ();
+
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (window), GTK_POLICY_EXTERNAL, GTK_POLICY_NEVER);
+  gtk_scrolled_window_set_propagate_natural_width (GTK_SCROLLED_WINDOW (window), TRUE);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (window), row);
+  return window;
+}
+
 static GtkWidget *
 strip_steps_row (TrammelPlanStrip *self)
 {
-  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 2), *done = gtk_button_new_with_label (_("Done"));
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 2), *steps = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 2);
+  GtkWidget *done = gtk_button_new_with_label (_("Done"));
 
   for (int step = 0; step < PLAN_STEP_COUNT; step++) {
     if (step > 0)
-      gtk_box_append (GTK_BOX (row), gtk_image_new_from_icon_name ("go-next-symbolic"));
-    gtk_box_append (GTK_BOX (row), strip_step_button (self, (PlanStep) step));
+      gtk_box_append (GTK_BOX (steps), gtk_image_new_from_icon_name ("go-next-symbolic"));
+    gtk_box_append (GTK_BOX (steps), strip_step_button (self, (PlanStep) step));
   }
+  gtk_box_append (GTK_BOX (row), strip_yielding (steps));
   self->open = gtk_button_new_with_label (_("Open a Plan…"));
   gtk_widget_add_css_class (self->open, "suggested-action");
   gtk_actionable_set_action_name (GTK_ACTIONABLE (self->open), "win.open-plan");
@@ -236,7 +250,7 @@ strip_steps_row (TrammelPlanStrip *self)
 static GtkWidget *
 strip_second_row (TrammelPlanStrip *self)
 {
-  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12), *controls = plan_controls_widget (self->controls);
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12), *controls = strip_yielding (plan_controls_widget (self->controls));
 
   self->sentence = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->sentence), 0);

@@ -75,6 +75,15 @@ views_chosen (PlanViews *self)
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (self->sheet), plan->piece.id, number > 0 ? plan->views[number - 1].id : NULL);
 }
 
+/* Both are done with the Plan tool, wherever one was. */
+static void
+views_take_step (PlanViews *self)
+{
+  trammel_plan_work_set_step (self->work, PLAN_STEP_VIEW);
+  trammel_sheet_canvas_set_tool (self->sheet, "plan");
+  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
+}
+
 /* The next axis is clicked on the sheet as it was scanned. */
 static void
 views_add (PlanViews *self)
@@ -88,17 +97,17 @@ views_add (PlanViews *self)
     next.shows = VIEW_FIN;        /* few have one */
   next.side = next.shows == VIEW_BODY_TOP ? VIEW_BOTH : VIEW_STARBOARD;
   next.flipped = false;
+  views_take_step (self);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (self->sheet), plan->piece.id, NULL);
   trammel_plan_work_set_next_view (self->work, next);
   trammel_plan_work_set_adds_view (self->work, true);
-  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
 }
 
 static void
 views_place (PlanViews *self)
 {
+  views_take_step (self);
   plan_making_begin_place (self->sheet);
-  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
 }
 
 static void
@@ -168,8 +177,7 @@ plan_views_new (TrammelSheetCanvas *sheet)
   for (int i = 0; i < VIEW_SIDE_COUNT; i++)
     sides[i] = views_side_name ((ViewSide) i);
   self->which = views_drop_down (self, none, _("View in Hand"), G_CALLBACK (views_chosen));
-  /* Translators: stands between two lists: the view in hand, and what it shows. */
-  self->is = gtk_label_new (_("shows"));
+  self->is = gtk_label_new (NULL);
   gtk_widget_add_css_class (self->is, "dim-label");
   gtk_box_append (GTK_BOX (self->box), self->is);
   self->shows = views_drop_down (self, shows, _("What the View Shows"), G_CALLBACK (views_changed));
@@ -241,6 +249,8 @@ plan_views_refresh (PlanViews *self)
   gtk_drop_down_set_selected (GTK_DROP_DOWN (self->side), shown.side);
   gtk_check_button_set_active (GTK_CHECK_BUTTON (self->flipped), shown.flipped);
   gtk_widget_set_visible (self->which, plan->view_count > 1 || (plan->view_count > 0 && !there));
+  /* Translators: each stands between two lists: the view in hand, and what it shows; or what is in hand, and what the next view shows. */
+  gtk_label_set_label (GTK_LABEL (self->is), there ? _("shows") : _("next:"));
   gtk_widget_set_visible (self->is, gtk_widget_get_visible (self->which));
   gtk_widget_set_visible (self->side, shown.shows != VIEW_FIN && shown.shows != VIEW_BODY_SIDE);
   gtk_widget_set_visible (self->place, there && views_can_place (plan, in_hand));

@@ -623,6 +623,9 @@ START_TEST (trace_takes_the_outline_tool_and_done_shuts_the_strip)
   step ("Trace");
   ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "outline");
   ck_assert (!strip_is_shut (NULL));
+  gui_click (gui_await (strip (), "Add View"));
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "plan");
+  ck_assert_ptr_null (trammel_plan_store_view (plans ()));
   step ("Square Up");
   ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "plan");
   gui_click (gui_await (strip (), "Done"));
