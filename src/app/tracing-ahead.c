@@ -3,7 +3,7 @@
 #include <math.h>
 
 /* px of the screen: so near a root or the first click it is meant; how far off a line a hand clicks, one standard deviation. */
-static const double NEAR_PX = 7, CLICK_PX = 2.5;
+static const double NEAR_PX = 7, CLICK_PX = 1.5;
 /* mm: what a trace must have come away from its root before it can end there; how far behind the last click the direction is taken. */
 static const double AWAY = 5, BEHIND = 12;
 enum { FEWEST_ROUND = 3 };
@@ -14,7 +14,7 @@ tracing_near (Tracing *self)
   return NEAR_PX / trammel_sheet_canvas_view (self->sheet)->scale;
 }
 
-static double
+double
 tracing_click_sigma (Tracing *self, Point px)
 {
   const double scale = trace_ground_scale (self->ground, px);

@@ -49,6 +49,7 @@ void tracing_propose      (Tracing *self);             /* for the aim, latest wi
 bool tracing_has_proposal (Tracing *self);             /* for where the pointer is now, or about */
 void tracing_find         (Tracing *self, TraceClick *from, TraceClick *to);      /* a stretch that is accepted */
 void tracing_drop_proposal (Tracing *self);
+double   tracing_click_sigma (Tracing *self, Point px);      /* the file's px that a click is off, there */
 TraceAim tracing_aim      (Tracing *self, const ToolEvent *event);
 /* tracing-show.c */
 void tracing_show         (Tracing *self);             /* overlay, plate and hint */

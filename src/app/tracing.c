@@ -170,14 +170,6 @@ tracing_accept (Tracing *self)
 
 /* Ending */
 
-static double
-tracing_sigma (Tracing *self)
-{
-  const double scale = trace_ground_scale (self->ground, tracing_last (self)->px);
-
-  return fmax (2.5 / trammel_sheet_canvas_view (self->sheet)->scale * scale, 2);
-}
-
 static void
 tracing_end (Tracing *self, bool open)
 {
@@ -196,7 +188,7 @@ tracing_end (Tracing *self, bool open)
     return;
   }
   tracing_drop_proposal (self);
-  self->ordered = trace_order_new (self->ground, places, drawn, count, tracing_sigma (self), open);
+  self->ordered = trace_order_new (self->ground, places, drawn, count, tracing_click_sigma (self, places[count - 1]), open);
   tracing_show (self);
   trammel_traced_trace (trammel_traced_of (trammel_sheet_canvas_session (self->sheet)), self->ordered, GTK_WIDGET (self->sheet));
 }

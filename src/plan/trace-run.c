@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+static const double SHARP = 55 * M_PI / 180;
+
 /* Stretches of one kind that follow each other. */
 typedef struct {
   size_t from, to;            /* clicks */
@@ -29,13 +31,26 @@ is_drawn (const TraceRequest *request, size_t stretch)
   return request->drawn && request->drawn[stretch];
 }
 
+/* Whether the clicks turn sharply there. A body's blunt nose and tail are so short that one run bent about both their corners would leave
+ * them for a line ahead. */
+static bool
+is_corner (const TraceRequest *request, size_t click)
+{
+  if (!request->goes_round || click == 0)
+    return false;
+  const Point in = point_sub (request->clicks[click], request->clicks[click - 1]);
+  const Point out = point_sub (request->clicks[click + 1], request->clicks[click]);
+
+  return fabs (atan2 (in.x * out.y - in.y * out.x, in.x * out.x + in.y * out.y)) > SHARP;
+}
+
 static size_t
 find_parts (const TraceRequest *request, Part *parts)
 {
   size_t count = 0;
 
   for (size_t click = 0; click + 1 < request->click_count; click++)
-    if (count > 0 && parts[count - 1].drawn == is_drawn (request, click))
+    if (count > 0 && parts[count - 1].drawn == is_drawn (request, click) && !is_corner (request, click))
       parts[count - 1].to = click + 1;
     else
       parts[count++] = (Part) { .from = click, .to = click + 1, .drawn = is_drawn (request, click) };

@@ -160,6 +160,34 @@ START_TEST (a_body_from_the_side_runs_over_its_top_first_whichever_way_it_was_cl
 }
 END_TEST
 
+START_TEST (a_bodys_blunt_nose_is_kept_though_a_line_is_printed_ahead_of_it)
+{
+  static const Point ends[] = { { 5, 0 }, { 5, 6 }, { 30, 16 }, { 60, 12 }, { 92, 4 }, { 92, 0.5 }, { 60, -9 }, { 30, -12 }, { 5, -7.5 }, { 5, 0 } };
+  enum { COUNT = sizeof ends / sizeof *ends };
+  const Point ahead[] = { px (2, 8), px (2, 45) };
+  Point corners[COUNT], clicks[COUNT];
+
+  for (size_t i = 0; i < COUNT; i++)
+    {
+      corners[i] = px (ends[i].x, 26 + ends[i].y);
+      clicks[i] = point_add (corners[i], (Point) { i % 2 ? 2 : -2, i % 3 ? 2 : -1 });
+    }
+  const DrawnLine lines[] = { { corners, COUNT, 2.5 }, { ahead, 2, 3 } };
+  Ink *ink = ink_of_lines (WIDTH, 640, lines, 2);
+  TraceRequest request = request_for (clicks, COUNT);
+  request.frame.fore.x = px (0, 26).x / SCALE;
+  request.goes_round = true;
+  request.click_sigma = 6;
+  Trace trace = traced (ink, &request);
+  for (size_t i = 0; i < COUNT; i++)
+    ck_assert_double_lt (off_outline (&trace, ends[i].x, ends[i].y), 0.7);
+  ck_assert_double_lt (off_outline (&trace, 5, -3), 0.2);
+  ck_assert_double_gt (outline_bounds (trace.outline).min.x, 4.6);
+  trace_clear (&trace);
+  ink_unref (ink);
+}
+END_TEST
+
 /* Two lines side by side, 1.4 mm apart. */
 static Point
 followed_end (bool holds_on)
@@ -268,6 +296,7 @@ main (void)
   tcase_add_test (tcase, a_trace_all_drawn_by_hand_needs_no_line);
   tcase_add_test (tcase, the_ends_of_a_root_off_the_centre_line_stand_at_one_station);
   tcase_add_test (tcase, a_body_from_the_side_runs_over_its_top_first_whichever_way_it_was_clicked);
+  tcase_add_test (tcase, a_bodys_blunt_nose_is_kept_though_a_line_is_printed_ahead_of_it);
   tcase_add_test (tcase, held_to_the_present_line_it_stays_there_though_the_pointer_lies_on_the_next);
   tcase_add_test (tcase, a_clean_line_is_sure_to_a_fraction_of_a_pixel_and_a_gap_is_lost);
   tcase_add_test (tcase, a_short_stretch_is_looked_at_pixel_by_pixel_a_long_one_more_coarsely_and_both_lie_on_the_line);
