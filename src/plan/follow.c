@@ -14,8 +14,8 @@
 typedef struct { double half_width_mm, share_of_spacing, pitch, turning; bool centred; } Pass;
 static const Pass PASSES[] = { { 2.0, 0.06, 1, 25, false }, { 1.6, 0, 0.5, 12, false }, { 0.9, 0, 0.5, 12, true } };
 enum { PASS_COUNT = sizeof PASSES / sizeof *PASSES, LEAST_STRIDE = 4, MOST_STRIDE = 24 };
-/* Where a line's width and usual strength are looked for, mm from the run; the smoothing of a path before it is a spine, mm. */
-static const double NEAR = 0.7, SMOOTHING = 1.5;
+/* Where a line's width and usual strength are looked for, mm from the run, or in deviations of the clicks it was drawn through; the smoothing of a path before it is a spine, mm. */
+static const double NEAR = 0.7, CLICKS_OFF = 1.5, SMOOTHING = 1.5;
 /* How much more a turn costs where the present line is to be kept to. */
 static const double HOLDING = 3;
 /* mm: over five of these a line is as faint or as fresh as it is. */
@@ -87,7 +87,9 @@ read_places (const Corridor *corridor, const double *rows, int smoothing, Point 
 static CoreStatus
 follow_once (const Work *work, const Pass *pass, const Corridor *corridor, FollowedLine *made)
 {
-  const double scale = work->options->px_per_mm, near = NEAR * scale;
+  const double scale = work->options->px_per_mm;
+  /* At first the line may lie as far off as a click. */
+  const double near = pass == PASSES ? fmax (NEAR * scale, CLICKS_OFF * work->options->click_sigma) : NEAR * scale;
   float *strength = malloc (corridor->columns * (size_t) corridor_rows (corridor) * sizeof *strength);
   double *rows = malloc (corridor->columns * sizeof *rows), *weights = calloc (corridor->columns, sizeof *weights);
   Point *places = malloc (corridor->columns * sizeof *places);

@@ -6,8 +6,8 @@
 #include "geometry/curve-fit.h"
 #include "geometry/half-ellipse.h"
 
-/* mm and radians. A node looks at 2.5 mm of line each way; a corner turns by 6 degrees at least. */
-static const double WINDOW = 1.2, REACH = 2.5, LEAST_TURN = 6 * M_PI / 180;
+/* mm and radians. A node looks at 2.5 mm of line each way; a corner turns by 5.5 degrees at least. */
+static const double WINDOW = 1.2, REACH = 2.5, LEAST_TURN = 5.5 * M_PI / 180;
 /* Of the tolerance, as a rule and at the worst place: what is to count as an ellipse must be one, and not only come near. */
 static const double ELLIPTIC = 0.4, WORST = 2.5;
 /* An elliptical tip is tried from so many stations; what is smaller than the last is a rounded corner. */
