@@ -50,6 +50,11 @@ edit_made (TrammelSheetCanvas *sheet, Plan *takes)
   Mapping mapping;
   bool is_paper;
 
+  /* It may have been undone in the middle of a drag. */
+  if (plan_edit_plan (sheet) == NULL) {
+    piece_unref (&takes->piece);
+    return NULL;
+  }
   if (facts != NULL && isnan (takes->width)) {
     takes->width = facts->width_px;
     takes->height = facts->height_px;

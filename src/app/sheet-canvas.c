@@ -273,6 +273,8 @@ trammel_sheet_canvas_set_tool (TrammelSheetCanvas *self, const char *word)
   self->overlay = nothing_over;
   sheet_canvas_drop_pointer (self);
   self->tool = tool_new (word, self);
+  if (self->tool->kind->begin != NULL)
+    self->tool->kind->begin (self->tool);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), self->tool->kind->cursor);
   gtk_widget_queue_draw (GTK_WIDGET (self));
   trammel_sheet_canvas_set_hint (self, NULL);

@@ -345,6 +345,8 @@ plan_changed (Tool *tool)
     g_clear_handle_id (&self->nudging, g_source_remove);
   if (plan_tool_is_asking (self) && plan_tool_pending (self) == PLAN_PENDING_LENGTH)
     self->click_count = 0;      /* it was typed */
+  /* What is dragged is taken hold of anew by the hand's next move, in the plan as it is now. */
+  plan_tool_clear_draft (self);
   /* The picture may have moved away from under the pointer. */
   self->aims = self->aims && self->drags;
   plan_tool_show (self);
@@ -363,11 +365,17 @@ static void
 plan_begin (Tool *tool)
 {
   PlanTool *self = (PlanTool *) tool;
+  bool is_true;
 
   self->work = trammel_plan_work_of (tool->sheet);
   self->work_changed = g_signal_connect_swapped (self->work, "changed", G_CALLBACK (plan_step_changed), self);
   self->plans_changed = g_signal_connect_swapped (plan_tool_plans (self), "changed", G_CALLBACK (plan_tool_show), self);
-  if (trammel_plan_work_step (self->work) == PLAN_STEP_TRACE)
+  trammel_plan_work_set_adds_view (self->work, false);
+  trammel_plan_work_set_places (self->work, NULL);
+  /* Another document's plan, or one that was just opened, begins at the beginning. */
+  if (trammel_plan_store_mapping (plan_tool_plans (self), NULL, NULL, &is_true) && !is_true)
+    trammel_plan_work_set_step (self->work, PLAN_STEP_LENGTH);
+  else if (trammel_plan_work_step (self->work) == PLAN_STEP_TRACE)
     trammel_plan_work_set_step (self->work, PLAN_STEP_VIEW);
   plan_tool_show (self);
 }

@@ -39,8 +39,6 @@ tool_new (const char *word, TrammelSheetCanvas *sheet)
   self = g_malloc0 (kind->size);
   self->kind = kind;
   self->sheet = sheet;
-  if (kind->begin != NULL)
-    kind->begin (self);
   return self;
 }
 

@@ -20,7 +20,7 @@ typedef struct {
   bool draws;            /* arrows move a key cursor, Return clicks there */
   size_t size;           /* of its state, which begins with a Tool */
   bool (*is_useful) (const Aeroplane *aeroplane);        /* whether there is anything to act on; NULL: always */
-  void (*begin)   (Tool *self);                          /* taken in hand */
+  void (*begin)   (Tool *self);                          /* in hand: the canvas holds it already */
   void (*press)   (Tool *self, const ToolEvent *event);
   void (*click)   (Tool *self, const ToolEvent *event);
   void (*grab)    (Tool *self, const ToolEvent *from);   /* the hand begins to move; `from` is where it pressed */

@@ -10,8 +10,8 @@ static const double LEAST_CONTRAST = 60;
 
 /* What a place says of a line through it: a vector across the line, as long as the line is plain there. */
 typedef Point (*Across) (const Ink *ink, int x, int y);
-/* Lines by their ridges cross where their middles do; the end of one has only edges. Of the two eigenvalues of a window the smaller over the
- * larger, at least: 1 where lines run every way alike, 0 along a straight one; an end has a short edge against two long ones. */
+/* Lines by their ridges cross where their middles do; the end of one has only edges. Of the two eigenvalues of a window the smaller over
+ * the larger, at least: 1 where lines run every way alike, 0 along a straight one; an end has a short edge against two long ones. */
 typedef struct { Across across; Point middle; double least_round; } Kind;
 
 /* A window's vectors, summed: the matrix, and the matrix times the place of each. */

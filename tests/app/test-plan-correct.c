@@ -13,7 +13,8 @@ static const char traced[] =
   "<aeroplane xmlns='urn:trammel:aeroplane' version='1'>"
   "<surface id='wing' role='wing' traced='wing-view'><outline><start x='30' y='0'/><line x='40' y='100'/><line x='60' y='100'/>"
   "<line x='70' y='0'/></outline></surface>"
-  "<body id='body' side-traced='side-view'><side-outline><start x='0' y='0'/><line x='40' y='12'/><line x='120' y='2'/></side-outline></body>"
+  "<body id='body' side-traced='side-view'><side-outline><start x='0' y='0'/><line x='40' y='12'/><line x='120' y='2'/></side-outline>"
+  "</body>"
   "<plan id='sheet' width='1000' height='800'><length x1='100' y1='50' x2='600' y2='50' mm='100'/>"
   "<view id='wing-view' shows='wing' fore-x='200' fore-y='100' aft-x='200' aft-y='500' x='30'/>"
   "<view id='side-view' shows='body-side' fore-x='100' fore-y='600' aft-x='700' aft-y='600' z='5'/></plan></aeroplane>";
@@ -176,7 +177,8 @@ known (double across_mm, double along_mm)
 
   plan->width = plan->height = 4000;
   first = plan_with_length (plan, (Point) { 100, 100 }, (Point) { 3300, 100 }, across_mm);
-  both = along_mm > 0 ? plan_with_length (first, (Point) { 100, 100 }, (Point) { 100, 3300 }, along_mm) : (Plan *) piece_ref (&first->piece);
+  both = along_mm > 0 ? plan_with_length (first, (Point) { 100, 100 }, (Point) { 100, 3300 }, along_mm)
+                      : (Plan *) piece_ref (&first->piece);
   piece_unref (&plan->piece);
   piece_unref (&first->piece);
   return both;

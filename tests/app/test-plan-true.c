@@ -333,6 +333,18 @@ START_TEST (esc_puts_a_dragged_end_back)
 }
 END_TEST
 
+START_TEST (undone_in_the_middle_of_a_drag_a_length_is_gone)
+{
+  begin ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  set_level_length ("80");
+  hand_pull (on_sheet (level_to), on_sheet ((Point) { 1000, 250 }));
+  gui_key ("<Control>z");
+  hand_release ();
+  ck_assert (aeroplane_equal (hand_aeroplane (), before_it));
+}
+END_TEST
+
 START_TEST (the_sheet_is_not_locked_between_two_clicks)
 {
   begin ();
@@ -648,6 +660,7 @@ main (void)
   tcase_add_test (lengths, nothing_is_no_length);
   tcase_add_test (lengths, an_end_is_dragged_typed_anew_nudged_and_deleted_by_hand_and_keys);
   tcase_add_test (lengths, esc_puts_a_dragged_end_back);
+  tcase_add_test (lengths, undone_in_the_middle_of_a_drag_a_length_is_gone);
   tcase_add_test (lengths, the_sheet_is_not_locked_between_two_clicks);
   tcase_add_test (square, a_line_dragged_along_the_print_levels_the_sheet_when_it_is_let_go);
   tcase_add_test (square, four_corners_square_a_photograph_up_once_it_looks_right);

@@ -127,8 +127,8 @@ END_TEST
 
 START_TEST (there_is_nothing_at_a_mark_that_is_not_there)
 {
-  static const PlanMark none[] = { { PLAN_MARK_NONE, 0, 0 }, { PLAN_MARK_LENGTH, 2, 0 }, { PLAN_MARK_CORNER, 0, 4 }, { PLAN_MARK_STRAIGHT, 1, 4 },
-                                   { PLAN_MARK_STRAIGHT, 2, 0 }, { PLAN_MARK_AXIS, 2, 0 }, { PLAN_MARK_LEVEL, 0, 2 } };
+  static const PlanMark none[] = { { PLAN_MARK_NONE, 0, 0 }, { PLAN_MARK_LENGTH, 2, 0 }, { PLAN_MARK_CORNER, 0, 4 },
+                                   { PLAN_MARK_STRAIGHT, 1, 4 }, { PLAN_MARK_STRAIGHT, 2, 0 }, { PLAN_MARK_AXIS, 2, 0 }, { PLAN_MARK_LEVEL, 0, 2 } };
   const Plan *plan;
   g_autoptr (Aeroplane) aeroplane = marked_plan (&plan);
   Point px = { 5, 5 };
