@@ -3,7 +3,8 @@
 #include <math.h>
 #include "geometry/least-squares.h"
 
-enum { ROUNDS = 30 };
+/* Rounds at first in which all places count alike. */
+enum { ROUNDS = 40, PLAIN_ROUNDS = 8 };
 static const double SETTLED = 1e-9, LEAST_TRUST = 0.3;
 
 /* The place's distance from the ellipse to first order, positive outside, and how it goes with each of the five numbers: centre x,
@@ -57,9 +58,10 @@ is_sound (const HalfEllipse *self)
          && isfinite (self->outboard + self->centre.y);
 }
 
-/* One of Gauss–Newton's steps; how far it went, negative where there is none. */
+/* One of Gauss–Newton's steps, places further off than `usual` counting by how near they are; how far it went, negative where there is
+ * none. */
 static double
-step (const DrawnRun *run, bool held, HalfEllipse *self)
+step (const DrawnRun *run, bool held, double usual, HalfEllipse *self)
 {
   LeastSquares sums;
   double change[5], x[LEAST_SQUARES_MOST] = { 0 };
@@ -69,7 +71,7 @@ step (const DrawnRun *run, bool held, HalfEllipse *self)
     if (run->places[i].y > self->centre.y)
       {
         const double off = distance (self, run->places[i], change);
-        least_squares_add (&sums, change, -off, run->weights[i]);
+        least_squares_add (&sums, change, -off, run->weights[i] * fmin (usual / fmax (fabs (off), 1e-12), 1));
       }
   if (!least_squares_solve (&sums, x, NULL))
     return -1;
@@ -83,13 +85,13 @@ step (const DrawnRun *run, bool held, HalfEllipse *self)
 }
 
 CoreStatus
-half_ellipse_fit (const DrawnRun *run, double from, bool held, HalfEllipse *ellipse)
+half_ellipse_fit (const DrawnRun *run, double from, bool held, double usual, HalfEllipse *ellipse)
 {
   HalfEllipse self = first_guess (run, from);
   double went = INFINITY;
 
-  for (int i = 0; i < ROUNDS && is_sound (&self) && went > SETTLED * self.outboard; i++)
-    went = step (run, held, &self);
+  for (int i = 0; i < ROUNDS && is_sound (&self) && (i <= PLAIN_ROUNDS || went > SETTLED * self.outboard); i++)
+    went = step (run, held, i < PLAIN_ROUNDS ? INFINITY : usual, &self);
   if (!is_sound (&self) || went < 0 || went > 1e-4 * self.outboard)
     return CORE_OUT_OF_RANGE;
   *ellipse = self;
@@ -97,12 +99,11 @@ half_ellipse_fit (const DrawnRun *run, double from, bool held, HalfEllipse *elli
 }
 
 double
-half_ellipse_miss (const DrawnRun *run, const HalfEllipse *ellipse, double window, double *worst)
+half_ellipse_miss (const DrawnRun *run, const HalfEllipse *ellipse, double window, double most, double *beyond)
 {
   double sum = 0, weight = 0, begun = 0, squares = 0, change[5];
-  size_t count = 0, windows = 0;
+  size_t count = 0, windows = 0, far = 0;
 
-  *worst = 0;
   for (size_t i = 0; i < run->count; i++)
     {
       if (run->places[i].y > ellipse->centre.y)
@@ -115,13 +116,15 @@ half_ellipse_miss (const DrawnRun *run, const HalfEllipse *ellipse, double windo
         continue;
       if (weight > LEAST_TRUST * (double) count && count > 0)
         {
-          *worst = fmax (*worst, fabs (sum / weight));
-          squares += pow (sum / weight, 2);
+          const double miss = fmin (fabs (sum / weight), most);
+          far += miss == most;
+          squares += miss * miss;
           windows++;
         }
       begun = run->along[i];
       sum = weight = 0;
       count = 0;
     }
+  *beyond = windows > 0 ? (double) far / (double) windows : 1;
   return windows > 0 ? sqrt (squares / (double) windows) : INFINITY;
 }

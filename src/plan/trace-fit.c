@@ -8,8 +8,9 @@
 
 /* mm and radians. A node looks at 2.5 mm of line each way; a corner turns by 5.5 degrees at least. */
 static const double WINDOW = 1.2, REACH = 2.5, LEAST_TURN = 5.5 * M_PI / 180;
-/* Of the tolerance, as a rule and at the worst place: what is to count as an ellipse must be one, and not only come near. */
-static const double ELLIPTIC = 0.4, WORST = 2.5;
+/* Of the tolerance, as a rule, and where the print is at fault; and how much of the line that may be. What is to count as an ellipse must be
+ * one, and not only come near. */
+static const double ELLIPTIC = 0.35, FAR = 2.5, AT_FAULT = 0.02;
 /* An elliptical tip is tried from so many stations; what is smaller than the last is a rounded corner. */
 static const double TIP_STATIONS[] = { 0.3, 0.5, 0.65, 0.75, 0.82, 0.88, 0.92 };
 /* Of the half-span: a centre so near the axis lies on it. */
@@ -34,10 +35,10 @@ half_span (const DrawnRun *run)
 static bool
 is_elliptic (const DrawnRun *run, double from, bool held, double tolerance, HalfEllipse *ellipse)
 {
-  double worst;
+  double at_fault;
 
-  return !half_ellipse_fit (run, from, held, ellipse) && half_ellipse_miss (run, ellipse, WINDOW, &worst) <= ELLIPTIC * tolerance
-         && worst <= WORST * tolerance;
+  return !half_ellipse_fit (run, from, held, tolerance, ellipse)
+         && half_ellipse_miss (run, ellipse, WINDOW, FAR * tolerance, &at_fault) <= ELLIPTIC * tolerance && at_fault <= AT_FAULT;
 }
 
 static bool
