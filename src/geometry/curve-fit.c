@@ -80,7 +80,8 @@ longest (const Fitting *self, CurvePiece piece, bool line, double tolerance, con
 
   if (end_piece_at (self, &tried, last, end, last) && keeps_tolerance (self, &tried, line, tolerance))
     return tried;
-  end_piece_at (self, &best, low, end, last);
+  if (!end_piece_at (self, &best, low, end, last))
+    end_piece_at (self, &best, last, end, last);
   for (int i = 0; i < HALVINGS; i++)
     {
       const double middle = (low + high) / 2;
@@ -133,7 +134,9 @@ fit_between (Fitting *self, const RunPassage *begin, double first, const RunPass
       /* What would be left over is no segment of its own. */
       if (last - piece.to < SHORTEST * self->options->window)
         end_piece_at (self, &piece, last, end, last);
-      if (!(piece.to > piece.from) || !add_piece (self, &piece, straight))
+      if (!(piece.to > piece.from))
+        return CORE_OUT_OF_RANGE;
+      if (!add_piece (self, &piece, straight))
         return CORE_NO_MEMORY;
       next = (CurvePiece) { .from = piece.to, .begin = piece.end };
     }

@@ -21,6 +21,10 @@ static const double HOLDING = 3;
 /* mm: over five of these a line is as faint or as fresh as it is. */
 static const double STRETCH = 4;
 
+/* px a mm: a picture in which a line is less than a pixel or more than a hundred wide is none to follow. Of the picture: how far beyond it a
+ * click may be. */
+static const double COARSEST = 0.2, FINEST = 250, BESIDE = 1;
+
 typedef struct {
   const Ink *ink;
   const Point *clicks;
@@ -99,7 +103,7 @@ follow_once (const Work *work, const Pass *pass, const Corridor *corridor, Follo
     {
       if (isnan (made->half_width))
         made->half_width = line_sigma (corridor, near);
-      status = line_strength (corridor, made->half_width, strength);
+      status = isnan (made->half_width) ? CORE_NO_MEMORY : line_strength (corridor, made->half_width, strength);
     }
   if (!status)
     status = line_strength_even (corridor, near, (size_t) ceil (STRETCH * scale), strength);
@@ -148,20 +152,44 @@ follow_passes (const Work *work, FollowedLine *made)
   return sharpen_corners (work->ink, options->px_per_mm, made);
 }
 
+/* A click far beyond the picture is a slip, and a corridor there would only cost. */
+static bool
+is_near_picture (const Ink *ink, Point click)
+{
+  const double beside = BESIDE * fmax (ink_width (ink), ink_height (ink));
+
+  return click.x > -beside && click.y > -beside && click.x < ink_width (ink) + beside && click.y < ink_height (ink) + beside;
+}
+
+static CoreStatus
+check (const Ink *ink, const Point clicks[], size_t count, const FollowOptions *options)
+{
+  if (count < 2)
+    return CORE_TOO_FEW_NODES;
+  if (count > FOLLOW_MOST_CLICKS)
+    return CORE_TOO_MANY;
+  for (size_t i = 0; i < count; i++)
+    if (!point_is_finite (clicks[i]))
+      return CORE_NOT_FINITE;
+  for (size_t i = 0; i < count; i++)
+    if (!is_near_picture (ink, clicks[i]))
+      return CORE_OUT_OF_RANGE;
+  return options->px_per_mm >= COARSEST && options->px_per_mm <= FINEST && options->click_sigma > 0
+         && isfinite (options->click_sigma) ? CORE_OK : CORE_OUT_OF_RANGE;
+}
+
 CoreStatus
 follow_line (const Ink *ink, const Point clicks[], size_t count, const FollowOptions *options, FollowedLine *made)
 {
   Work work = { .ink = ink, .clicks = clicks, .click_count = count, .options = options };
   FollowedLine line = { .half_width = NAN };
 
-  if (count < 2)
-    return CORE_TOO_FEW_NODES;
-  for (size_t i = 0; i < count; i++)
-    if (!point_is_finite (clicks[i]))
-      return CORE_NOT_FINITE;
+  CoreStatus status = check (ink, clicks, count, options);
+  if (status)
+    return status;
   for (size_t i = 1; i < count; i++)
     work.spacing = fmax (work.spacing, point_distance (clicks[i], clicks[i - 1]));
-  CoreStatus status = through_clicks (clicks, count, &line.places, &line.count);
+  status = through_clicks (clicks, count, &line.places, &line.count);
   if (!status)
     status = follow_passes (&work, &line);
   if (status)

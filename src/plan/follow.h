@@ -19,12 +19,15 @@ typedef struct {
   void *data;
 } FollowOptions;
 
+enum { FOLLOW_MOST_CLICKS = 2000 };
+
 /** Follows the printed line that runs by the places clicked, in their order, from the first to the last. The clicks need not be on the
  *  line, nor at its corners; between two of them the line may bend, be broken, carry lettering, be crossed by others and run beside one
  *  as dark.
- *  clicks    px, two at least, no two that follow each other the same
+ *  clicks    px, two at least and FOLLOW_MOST_CLICKS at most
  *  made      set on success; followed_line_clear gives it back
- *  returns   CORE_OK; CORE_TOO_FEW_NODES; CORE_NOT_FINITE; CORE_NO_MEMORY; CORE_CANCELLED
+ *  returns   CORE_OK; CORE_TOO_FEW_NODES; CORE_TOO_MANY; CORE_NOT_FINITE; CORE_OUT_OF_RANGE for a click further beyond the picture than
+ *            it is large, or a scale at which no line is to be seen (0.2 to 250 px a mm is understood); CORE_NO_MEMORY; CORE_CANCELLED
  *  method    a smooth run through the clicks; the least-cost path in a corridor along it; again in a narrower corridor along that path;
  *            the line's middle across it by a parabola
  *  cost      about 40 µs a millimetre of line at 8 px a mm */

@@ -213,6 +213,9 @@ meeting (const Side *before, const Side *behind, Point corner)
   return point_distance (at, corner) <= 2 * MOST_MISSED ? at : corner;
 }
 
+/* px a mm: a corridor as wide as for a fine scan is wide enough, however wrong the typed size is; wider ones take their time. */
+static const double FINEST = 15;
+
 CoreStatus
 printed_sides_find (const Ink *ink, const KnownRectangle *clicked, InkGoesOn goes_on, void *data, PrintedSides *made)
 {
@@ -223,7 +226,7 @@ printed_sides_find (const Ink *ink, const KnownRectangle *clicked, InkGoesOn goe
     {
       const Point a = clicked->corners[i], b = clicked->corners[(i + 1) % 4], way = point_sub (b, a);
       const double mm = fabs (way.x) > fabs (way.y) ? clicked->width : clicked->height, px = hypot (way.x, way.y);
-      const FollowOptions options = { .px_per_mm = px / mm / ink_reduced (ink), .click_sigma = OFF_CHORD / ink_reduced (ink),
+      const FollowOptions options = { .px_per_mm = fmin (px / mm / ink_reduced (ink), FINEST), .click_sigma = OFF_CHORD / ink_reduced (ink),
                                       .goes_on = goes_on, .data = data };
       size_t count = 0;
 
@@ -271,7 +274,7 @@ mapping_solve_printed (const Ink *ink, const Knowns *knowns, InkGoesOn goes_on, 
 ViewAxis
 printed_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, InkGoesOn goes_on, void *data)
 {
-  const FollowOptions options = { .px_per_mm = px_per_mm / ink_reduced (ink), .click_sigma = CLICK_OFF / ink_reduced (ink),
+  const FollowOptions options = { .px_per_mm = fmin (px_per_mm / ink_reduced (ink), FINEST), .click_sigma = CLICK_OFF / ink_reduced (ink),
                                   .goes_on = goes_on, .data = data };
   Side side = side_between (clicked.fore, clicked.aft);
   Point places[SIDE_PLACES];

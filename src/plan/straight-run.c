@@ -13,6 +13,9 @@ static const double LEAST_SEEN = 0.5, MOST_BEND = 0.04;
 /* Ink pixels: root mean square distance from the parabola that is one line still. */
 static const double MOST_STRAY = 1.6;
 
+/* px a mm: a corridor as wide as for a fine scan is wide enough, however wrong the scale is yet; wider ones take their time. */
+static const double FINEST = 15;
+
 enum { LEAST_PLACES = 20 };
 
 /* A parabola q = c0 + c1 t + c2 t² by weighed least squares: sums of w t^k and w q t^k. */
@@ -121,13 +124,16 @@ measure (const FollowedLine *line, Point a, Point b, double reduced, StraightRun
 bool
 straight_run (const Ink *ink, Point a, Point b, double px_per_mm, StraightRun *run)
 {
-  const FollowOptions options = { .px_per_mm = px_per_mm, .click_sigma = CLICK_SIGMA };
-  const Point clicks[2] = { a, b };
+  const double reduced = ink_reduced (ink);
+  const FollowOptions options = { .px_per_mm = fmin (px_per_mm / reduced, FINEST), .click_sigma = CLICK_SIGMA / reduced };
+  const Point clicks[2] = { point_scale (a, 1 / reduced), point_scale (b, 1 / reduced) };
   FollowedLine line;
   bool found;
 
   if (!point_is_finite (a) || !point_is_finite (b) || follow_line (ink, clicks, 2, &options, &line))
     return false;
+  for (size_t i = 0; i < line.count; i++)
+    line.places[i] = point_scale (line.places[i], reduced);
   found = measure (&line, a, b, ink_reduced (ink), run);
   followed_line_clear (&line);
   return found;

@@ -109,11 +109,14 @@ fit_about_ellipse (const DrawnRun *run, Point *places, double tolerance, const H
         last--;
       if (first < 2 || last + 3 > run->count)
         return CORE_OUT_OF_RANGE;
+      const Point was[2] = { places[first], places[last] };
       places[first] = fore;
       places[last] = aft;
       status = fit_part (run, places, 0, first, tolerance, &ahead);
       if (!status)
         status = fit_part (run, places, last, run->count - 1, tolerance, &behind);
+      places[first] = was[0];
+      places[last] = was[1];
     }
   if (!status)
     status = join (&ahead, ellipse, &behind, outline);

@@ -106,7 +106,7 @@ draw_polyline (const TraceRequest *request, Trace *trace)
   size_t room = 1;
 
   for (size_t i = 0; i < outline_segment_count (outline); i++)
-    room += (size_t) ceil (1.5 * segment_length (outline_node (outline, i), outline_segment (outline, i)) / POLYLINE_STEP) + 1;
+    room += (size_t) ceil (3 * segment_length (outline_node (outline, i), outline_segment (outline, i)) / POLYLINE_STEP) + 1;
   trace->polyline = malloc (room * sizeof *trace->polyline);
   trace->polyline_px = malloc (room * sizeof *trace->polyline_px);
   if (!trace->polyline || !trace->polyline_px)
@@ -116,7 +116,7 @@ draw_polyline (const TraceRequest *request, Trace *trace)
     {
       const Point from = outline_node (outline, i);
       const Segment *segment = outline_segment (outline, i);
-      const size_t steps = (size_t) ceil (1.5 * segment_length (from, segment) / POLYLINE_STEP) + 1;
+      const size_t steps = (size_t) ceil (3 * segment_length (from, segment) / POLYLINE_STEP) + 1;
       for (size_t step = 1; step <= steps; step++)
         trace->polyline[trace->count++] = segment_at (from, segment, (double) step / (double) steps);
     }

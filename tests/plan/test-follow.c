@@ -123,7 +123,8 @@ never (double done, void *data)
 START_TEST (what_cannot_be_followed_says_why)
 {
   const DrawnLine lines[] = { { from, to, LINE_WIDTH, 1 } };
-  const Point nowhere[] = { { 30, 100 }, { NAN, 110 } };
+  const Point nowhere[] = { { 30, 100 }, { NAN, 110 } }, beyond[] = { { 30, 100 }, { 60000, 110 } };
+  const double scales[] = { 0, -1, NAN, 1e-300, 1e-4, 1e4, 1e300, INFINITY };
   const FollowOptions options = { .px_per_mm = PX_PER_MM, .click_sigma = 2 };
   const FollowOptions hasty = { .px_per_mm = PX_PER_MM, .click_sigma = 2, .goes_on = never };
   Ink *ink = drawn_ink (lines, 1, WIDTH, HEIGHT);
@@ -131,6 +132,12 @@ START_TEST (what_cannot_be_followed_says_why)
 
   ck_assert_int_eq (follow_line (ink, clicks, 1, &options, &line), CORE_TOO_FEW_NODES);
   ck_assert_int_eq (follow_line (ink, nowhere, 2, &options, &line), CORE_NOT_FINITE);
+  ck_assert_int_eq (follow_line (ink, beyond, 2, &options, &line), CORE_OUT_OF_RANGE);
+  for (size_t i = 0; i < sizeof scales / sizeof *scales; i++)
+    {
+      const FollowOptions wrong = { .px_per_mm = scales[i], .click_sigma = 2 };
+      ck_assert_int_eq (follow_line (ink, clicks, 3, &wrong, &line), CORE_OUT_OF_RANGE);
+    }
   ck_assert_int_eq (follow_line (ink, clicks, 3, &hasty, &line), CORE_CANCELLED);
   ink_unref (ink);
 }

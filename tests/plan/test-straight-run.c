@@ -41,6 +41,27 @@ START_TEST (the_line_beside_two_clicks_is_found_to_a_tenth_of_a_pixel)
 }
 END_TEST
 
+START_TEST (in_a_reduced_picture_places_are_still_the_files)
+{
+  enum { REDUCED = 3 };
+  const DrawnLine line = { { 20, 60.4 }, { 400, 72.9 }, 3, 1 };
+  unsigned char *pixels = malloc (WIDTH * HEIGHT);
+  Ink *ink;
+  StraightRun run;
+
+  for (int y = 0; y < HEIGHT; y++)
+    for (int x = 0; x < WIDTH; x++)
+      pixels[y * WIDTH + x] = (unsigned char) lround (240 - 200 * drawn_cover (&line, 1, x, y));
+  Raster *raster = raster_new (WIDTH, HEIGHT, 1, REDUCED, pixels);
+  ck_assert_int_eq (ink_new (raster, NULL, NULL, &ink), CORE_OK);
+  ck_assert (straight_run (ink, (Point) { 40 * REDUCED, 63.4 * REDUCED }, (Point) { 380 * REDUCED, 70.1 * REDUCED }, 8 * REDUCED, &run));
+  ck_assert_double_le (off_line (point_scale (run.from, 1.0 / REDUCED), line.a, line.b), 0.15);
+  ck_assert_double_le (off_line (point_scale (run.to, 1.0 / REDUCED), line.a, line.b), 0.15);
+  ink_unref (ink);
+  raster_unref (raster);
+}
+END_TEST
+
 START_TEST (a_centre_line_of_long_and_short_dashes_is_one_line)
 {
   DrawnLine dashes[32];
@@ -104,6 +125,7 @@ main (void)
 {
   TCase *tests = tcase_create ("straight lines");
 
+  tcase_add_test (tests, in_a_reduced_picture_places_are_still_the_files);
   tcase_add_test (tests, the_line_beside_two_clicks_is_found_to_a_tenth_of_a_pixel);
   tcase_add_test (tests, a_centre_line_of_long_and_short_dashes_is_one_line);
   tcase_add_test (tests, a_line_that_a_lens_bent_says_by_how_much);
