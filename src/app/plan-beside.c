@@ -59,9 +59,11 @@ plan_beside_name (TrammelSession *session, const char *path, const char *checksu
   return name;
 }
 
-void
+PlanRescaled
 plan_take_picture (Plan *plan, const Plan *from)
 {
+  const PlanRescaled rescaled = plan_rescale (plan, from->width, from->height);
+
   g_free (plan->file);
   g_free (plan->checksum);
   g_free (plan->image_type);
@@ -74,6 +76,7 @@ plan_take_picture (Plan *plan, const Plan *from)
   plan->dpi = from->dpi;
   plan->width = from->width;
   plan->height = from->height;
+  return rescaled;
 }
 
 /* Copying */

@@ -1,5 +1,6 @@
 #pragma once
 #include "app/plan-store.h"
+#include "document/plan-marks.h"
 
 /** Pictures too large to travel within their document stand beside it. One that does not yet is copied there when the document is saved. */
 
@@ -17,5 +18,5 @@ void        plan_beside_copy (PlanBeside *self, const char *document_path);
 /** What to say of it, a new string, translated: that a picture was copied, or could not be (*failed is true then); NULL: nothing. */
 char       *plan_beside_word (const PlanBeside *self, bool *failed);
 
-/** Puts the picture of one plan in the place of another's. */
-void plan_take_picture (Plan *plan, const Plan *from);
+/** Puts the picture of one plan in the place of another's, whose marks go along with its size. Whether they fit. */
+PlanRescaled plan_take_picture (Plan *plan, const Plan *from);

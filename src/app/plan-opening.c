@@ -22,6 +22,7 @@ struct PlanOpening {
   GCancellable *cancellable;
   bool examining, beside;
   int reduced;
+  PlanRescaled marks;           /* of the plan whose picture this becomes */
   PlanOpeningProgress progress;
   PlanOpeningDone done;
 };
@@ -70,7 +71,7 @@ opening_finished_plan (PlanOpening *self, const DecodeFacts *facts)
     return plan;
   /* All that is known of the old picture is kept: it may be a better scan of the same sheet, and undo brings the other back. */
   kept = (Plan *) piece_dup (&old->piece);
-  plan_take_picture (kept, plan);
+  self->marks = plan_take_picture (kept, plan);
   piece_unref (&plan->piece);
   return kept;
 }
@@ -221,4 +222,10 @@ int
 plan_opening_reduced (const PlanOpening *self)
 {
   return self->reduced;
+}
+
+PlanRescaled
+plan_opening_marks (const PlanOpening *self)
+{
+  return self->marks;
 }

@@ -1,6 +1,7 @@
 #pragma once
 #include "app/plan-store.h"
 #include "app/window.h"
+#include "document/plan-marks.h"
 
 /** A picture or page on its way to becoming a plan: looked at, its page asked for, decoded, and put into the document as one step.
  *  Nothing of the document changes before, and nothing at all when it cannot be had. */
@@ -30,3 +31,5 @@ const char  *plan_opening_name  (const PlanOpening *self);
 int          plan_opening_reduced (const PlanOpening *self);
 /** Whether its picture is to be copied beside the document when that is saved. */
 bool         plan_opening_comes_beside (const PlanOpening *self);
+/** Whether the marks of the plan that got this picture fit it. */
+PlanRescaled plan_opening_marks (const PlanOpening *self);

@@ -84,7 +84,11 @@ window_say_opened (TrammelWindow *self, PlanOpening *opening)
   const int reduced = plan_opening_reduced (opening);
   g_autofree char *text = NULL;
 
-  if (reduced > 1)
+  if (plan_opening_marks (opening) == PLAN_RESCALED_OTHER_SHAPE)
+    text = g_strdup (_("This picture has another shape than the one before, and the marks stay where they were: check the lengths."));
+  else if (plan_opening_marks (opening) == PLAN_RESCALED_UNKNOWN)
+    text = g_strdup (_("How large the picture before was is not known, and the marks stay where they were: check the lengths."));
+  else if (reduced > 1)
     /* Translators: how many pixels of a picture, across and down, are shown as one. */
     text = g_strdup_printf (_("The picture is large: %d × %d of its pixels are shown as one"), reduced, reduced);
   else if (plan_opening_comes_beside (opening))

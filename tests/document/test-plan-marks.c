@@ -140,6 +140,58 @@ START_TEST (there_is_nothing_at_a_mark_that_is_not_there)
 }
 END_TEST
 
+static Plan *
+marked_copy (double width, double height)
+{
+  const Plan *plan;
+  g_autoptr (Aeroplane) aeroplane = marked_plan (&plan);
+  Plan *copy = (Plan *) piece_dup (&plan->piece);
+
+  copy->width = width;
+  copy->height = height;
+  return copy;
+}
+
+/* Half a percent apart in height, as two scans of one sheet are. */
+START_TEST (every_mark_goes_along_to_a_finer_scan_of_the_same_sheet)
+{
+  static const PlanMarkKind kinds[] = { PLAN_MARK_LENGTH, PLAN_MARK_LEVEL, PLAN_MARK_CORNER, PLAN_MARK_STRAIGHT, PLAN_MARK_AXIS };
+  Plan *before = marked_copy (1000, 700), *plan = marked_copy (1000, 700);
+
+  ck_assert_int_eq (plan_rescale (plan, 2000, 1407), PLAN_RESCALED_FITS);
+  for (size_t i = 0; i < plan_mark_count (plan, kinds[_i]); i++)
+    {
+      Point was, is;
+
+      ck_assert (plan_mark_place (before, plan_mark_nth (before, kinds[_i], i), &was));
+      ck_assert (plan_mark_place (plan, plan_mark_nth (plan, kinds[_i], i), &is));
+      ck_assert_double_eq (is.x, 2 * was.x);
+      ck_assert_double_eq (is.y, 2 * was.y);
+    }
+  ck_assert_double_eq (plan->lengths[0].mm, 50);
+  ck_assert_double_eq (plan->corners_width, 404);
+  ck_assert_double_eq (plan->views[0].x, 12);
+  ck_assert_double_eq (plan->width, 2000);
+  plan_free (before);
+  plan_free (plan);
+}
+END_TEST
+
+START_TEST (marks_stay_where_they_were_in_a_picture_of_another_shape_or_of_no_known_size)
+{
+  static const struct { double width, height, next_width, next_height; PlanRescaled rescaled; } pairs[] = {
+    { 1000, 700, 2000, 1430, PLAN_RESCALED_OTHER_SHAPE }, { 1000, 700, 700, 1000, PLAN_RESCALED_OTHER_SHAPE },
+    { NAN, NAN, 2000, 1400, PLAN_RESCALED_UNKNOWN }, { 1000, NAN, 2000, 1400, PLAN_RESCALED_UNKNOWN },
+    { 1000, 700, NAN, NAN, PLAN_RESCALED_UNKNOWN } };
+  Plan *plan = marked_copy (pairs[_i].width, pairs[_i].height);
+
+  ck_assert_int_eq (plan_rescale (plan, pairs[_i].next_width, pairs[_i].next_height), pairs[_i].rescaled);
+  ck_assert_double_eq (plan->lengths[0].b.x, 500);
+  ck_assert_double_eq (plan->corners[1].x, 900);
+  plan_free (plan);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -149,6 +201,8 @@ main (void)
   tcase_add_test (tests, what_a_mark_is_of_is_taken_out_whole);
   tcase_add_test (tests, what_a_later_version_wrote_on_a_length_stays_on_it);
   tcase_add_test (tests, lengths_lines_and_views_come_behind_the_last);
+  tcase_add_loop_test (tests, every_mark_goes_along_to_a_finer_scan_of_the_same_sheet, 0, 5);
+  tcase_add_loop_test (tests, marks_stay_where_they_were_in_a_picture_of_another_shape_or_of_no_known_size, 0, 5);
   tcase_add_loop_test (tests, there_is_nothing_at_a_mark_that_is_not_there, 0, 7);
   return run_suite (suite_create ("plan-marks"), tests);
 }
