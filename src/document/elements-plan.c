@@ -17,7 +17,7 @@ const Attribute attributes_of_plan[] = {
   { .name = "file", .kind = VALUE_TEXT, .offset = offsetof (Plan, file) },
   { .name = "checksum", .kind = VALUE_TEXT, .offset = offsetof (Plan, checksum) },
   { .name = "page", .offset = offsetof (Plan, page), .least = 1, .most = 100000, .fallback = 1, .unit = "" },
-  { .name = "dpi", .offset = offsetof (Plan, dpi), .least = 1, .most = 100000, .fallback = NAN, .unit = "" },
+  { .name = "dpi", .offset = offsetof (Plan, dpi), .least = 1, .most = 9600, .fallback = NAN, .unit = "" },
   { .name = "width", .offset = offsetof (Plan, width), .least = 1, .most = 1e6, .fallback = NAN, .unit = "px" },
   { .name = "height", .offset = offsetof (Plan, height), .least = 1, .most = 1e6, .fallback = NAN, .unit = "px" },
   { .name = "shown", .kind = VALUE_WORD, .offset = offsetof (Plan, shown), .words = shown_words },

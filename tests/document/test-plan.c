@@ -115,6 +115,18 @@ START_TEST (a_page_is_a_whole_number)
 }
 END_TEST
 
+/* No picture is drawn finer than that. */
+START_TEST (a_plan_has_9600_pixels_an_inch_at_most)
+{
+  const char text[] = "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\"><plan id='p' dpi='9601'/></aeroplane>";
+  g_autofree char *said = complaint_of (text, strlen (text), READER_ERROR_VALUE);
+  g_autoptr (Aeroplane) read = read_elements ("<plan dpi='9600'/>");
+
+  ck_assert_ptr_nonnull (strstr (said, "dpi is “9601”"));
+  ck_assert_double_eq (plan_in (read)->dpi, 9600);
+}
+END_TEST
+
 static char *
 text_with_picture (size_t size)
 {
@@ -173,6 +185,7 @@ main (void)
   tcase_add_loop_test (tests, a_pictures_text_is_its_bytes, 0, G_N_ELEMENTS (vectors));
   tcase_add_loop_test (tests, what_cannot_be_in_a_plan_is_told, 0, G_N_ELEMENTS (refused));
   tcase_add_test (tests, a_page_is_a_whole_number);
+  tcase_add_test (tests, a_plan_has_9600_pixels_an_inch_at_most);
   tcase_add_test (tests, a_picture_of_eight_megabytes_is_kept_and_one_byte_more_is_not);
   tcase_add_test (tests, an_outline_may_be_traced_in_a_view_that_is_not_there);
   tcase_add_test (tests, plans_and_views_without_ids_get_ones_of_their_own);
