@@ -14,6 +14,7 @@ is_between (char c, const TableHabits *habits)
   return c == ';' || c == '\t' || c == ' ' || (c == ',' && !habits->decimal_comma);
 }
 
+/* A number longer than anybody writes is none, rather than two. */
 static bool
 read_number (const char **at, const TableHabits *habits, double *value)
 {
@@ -23,8 +24,10 @@ read_number (const char **at, const TableHabits *habits, double *value)
 
   while (is_between (**at, habits) || **at == '"')
     (*at)++;
-  while (**at && !is_between (**at, habits) && **at != '"' && length + 1 < sizeof text)
+  while (**at && !is_between (**at, habits) && **at != '"')
     {
+      if (length + 1 >= sizeof text)
+        return false;
       text[length++] = *(*at)++;
       if (text[length - 1] == ',')
         text[length - 1] = '.';
