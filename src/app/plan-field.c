@@ -59,7 +59,7 @@ field_refusal (const PlanField *field, Units units, double mm)
     return length_limit_place (units, mm, -LENGTH_LIMIT_MM);
   if (mm > 0)
     return length_limit_place (units, mm, 0);
-  return g_strdup (_("What is known is longer than 0."));
+  return g_strdup (_("A known length must be above zero."));
 }
 
 static const char *

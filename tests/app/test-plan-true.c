@@ -279,7 +279,7 @@ START_TEST (nothing_is_no_length)
   click_px (level_to);
   type_length ("0");
   ck_assert (field_is_open (NULL));
-  gui_await (GTK_WIDGET (trammel_sheet_canvas_field (hand_sheet ())), "What is known is longer than 0.");
+  gui_await (GTK_WIDGET (trammel_sheet_canvas_field (hand_sheet ())), "A known length must be above zero.");
   ck_assert_uint_eq (plan ()->length_count, 0);
 }
 END_TEST
