@@ -37,11 +37,11 @@ Plan *plan_with_view     (const Plan *plan, PlanView view);
 
 /** Whether marks fit another picture of the same sheet. */
 typedef enum {
-  PLAN_RESCALED_FITS,          /* they are where they belong in it */
+  PLAN_RESCALED_FITS,          /* they are where they belong in it, or there are none */
   PLAN_RESCALED_OTHER_SHAPE,   /* it has another shape: they are where they were, px */
   PLAN_RESCALED_UNKNOWN        /* the size of one of both is not known: likewise */
 } PlanRescaled;
 
 /** Readies a plan that nobody else sees yet for another picture of its sheet, of that size, px (NAN: not known): where width and height
- *  are to the old ones as one number, within 1 %, all places in px are scaled by the ratio of the widths and the new size is noted. */
+ *  are to the old ones as one number, within 1 %, all places in px are scaled by the ratio of the widths. The size that the plan notes stays. */
 PlanRescaled plan_rescale (Plan *plan, double width, double height);

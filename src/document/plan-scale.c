@@ -29,18 +29,24 @@ scale_marks (Plan *plan, double factor)
   scale_places (plan->places, plan->place_count, factor);
 }
 
+static bool
+has_marks (const Plan *plan)
+{
+  return plan->length_count > 0 || plan->view_count > 0 || plan->place_count > 0 || plan->has_corners || plan->has_level;
+}
+
 PlanRescaled
 plan_rescale (Plan *plan, double width, double height)
 {
   const double across = width / plan->width, down = height / plan->height;
 
+  if (!has_marks (plan))
+    return PLAN_RESCALED_FITS;
   if (!(across > 0) || !(down > 0) || !isfinite (across) || !isfinite (down))
     return PLAN_RESCALED_UNKNOWN;
   if (fabs (down / across - 1) > SAME_SHAPE)
     return PLAN_RESCALED_OTHER_SHAPE;
   if (across != 1)
     scale_marks (plan, across);
-  plan->width = width;
-  plan->height = height;
   return PLAN_RESCALED_FITS;
 }

@@ -171,7 +171,6 @@ START_TEST (every_mark_goes_along_to_a_finer_scan_of_the_same_sheet)
   ck_assert_double_eq (plan->lengths[0].mm, 50);
   ck_assert_double_eq (plan->corners_width, 404);
   ck_assert_double_eq (plan->views[0].x, 12);
-  ck_assert_double_eq (plan->width, 2000);
   plan_free (before);
   plan_free (plan);
 }
@@ -192,6 +191,18 @@ START_TEST (marks_stay_where_they_were_in_a_picture_of_another_shape_or_of_no_kn
 }
 END_TEST
 
+START_TEST (where_nothing_is_marked_any_picture_fits)
+{
+  g_autoptr (Aeroplane) aeroplane = read_elements ("<plan id='bare' width='1000' height='700'/>");
+  Plan *plan = (Plan *) piece_dup (&aeroplane_plan_by_id (aeroplane, "bare")->piece);
+
+  ck_assert_int_eq (plan_rescale (plan, 700, 1000), PLAN_RESCALED_FITS);
+  plan->width = NAN;
+  ck_assert_int_eq (plan_rescale (plan, 700, 1000), PLAN_RESCALED_FITS);
+  plan_free (plan);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -203,6 +214,7 @@ main (void)
   tcase_add_test (tests, lengths_lines_and_views_come_behind_the_last);
   tcase_add_loop_test (tests, every_mark_goes_along_to_a_finer_scan_of_the_same_sheet, 0, 5);
   tcase_add_loop_test (tests, marks_stay_where_they_were_in_a_picture_of_another_shape_or_of_no_known_size, 0, 5);
+  tcase_add_test (tests, where_nothing_is_marked_any_picture_fits);
   tcase_add_loop_test (tests, there_is_nothing_at_a_mark_that_is_not_there, 0, 7);
   return run_suite (suite_create ("plan-marks"), tests);
 }
