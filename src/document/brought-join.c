@@ -28,13 +28,29 @@ end_place (const Ends *self, guint end)
   return end % 2 ? line_end (&self->lines[end / 2]) : self->lines[end / 2].start;
 }
 
-/* Places beyond all bounds share a square; they are refused later. */
+/* Joining looks no further than this, in squares; with a hundredth of a millimetre to each it is a metre beyond what is refused later. */
+static const double FARTHEST = 1.1e6;
+
 static gint64
 square_along (const Ends *self, double along)
 {
-  const double square = floor (along / self->near);
+  return (gint64) floor (along / self->near);
+}
 
-  return fabs (square) < 1e15 ? (gint64) square : 0;
+static bool
+lies_within (const Ends *self, Point place)
+{
+  return fabs (place.x) <= FARTHEST * self->near && fabs (place.y) <= FARTHEST * self->near;
+}
+
+/* Squares too far away have no number of their own, and all the places in them would be compared with each other. */
+static bool
+all_lie_within (const Ends *self)
+{
+  for (guint end = 0; end < 2 * self->count; end++)
+    if (!lies_within (self, end_place (self, end)))
+      return false;
+  return true;
 }
 
 static guint64
@@ -163,8 +179,10 @@ brought_lines_join (BroughtLines *self, double near)
 {
   brought_lines_end (self);
   Ends ends = { .lines = (BroughtLine *) (gpointer) self->lines->data, .count = self->lines->len, .near = near };
-  GArray *joined = g_array_new (FALSE, FALSE, sizeof (BroughtLine));
 
+  if (!all_lie_within (&ends))
+    return;
+  GArray *joined = g_array_new (FALSE, FALSE, sizeof (BroughtLine));
   if (ends.count > 0)
     {
       ends_begin (&ends);

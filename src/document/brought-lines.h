@@ -34,7 +34,8 @@ void brought_lines_settle (BroughtLines *self, Point there);
 void brought_lines_close (BroughtLines *self);
 /** Ends the line under way. */
 void brought_lines_end   (BroughtLines *self);
-/** Makes one of lines that end where others begin (within `near` > 0), whichever way round they run. */
+/** Makes one of lines that end where others begin (within `near` > 0), whichever way round they run. Where one ends further off
+ *  than 1.1e6 × near they are left as they are, for brought_lines_finish to refuse. */
 void brought_lines_join  (BroughtLines *self, double near);
 /** Hands over what there is, every place scaled; NULL with an error where there is nothing or a place is not finite. Clears itself. */
 Brought *brought_lines_finish (BroughtLines *self, double scale, bool unit_known, const char *name, GError **error);

@@ -454,6 +454,19 @@ START_TEST (a_broken_file_names_the_line)
 }
 END_TEST
 
+/* Were each of the ends compared with each, the test would not end in time. */
+START_TEST (very_many_lines_beyond_all_bounds_are_refused)
+{
+  g_autoptr (GString) text = g_string_new ("0\nSECTION\n2\nENTITIES\n");
+
+  for (int i = 1; i <= 150000; i++)
+    g_string_append_printf (text, "0\nLINE\n8\nA\n10\n1e20\n20\n%de20\n11\n1e20\n21\n-%de20\n", i, i);
+  g_string_append (text, "0\nENDSEC\n0\nEOF\n");
+  g_autofree char *sentence = brought_refusal (text->str, BROUGHT_ERROR_VALUE);
+  ck_assert_ptr_nonnull (strstr (sentence, "further than 10 m"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -483,6 +496,7 @@ main (void)
   tcase_add_loop_test (tests, insunits_says_what_a_number_is_in, 0, G_N_ELEMENTS (units));
   tcase_add_test (tests, what_stands_outside_the_entities_or_is_no_line_is_not_drawn);
   tcase_add_test (tests, line_ends_of_another_system_and_names_in_other_letters_do_no_harm);
+  tcase_add_test (tests, very_many_lines_beyond_all_bounds_are_refused);
   tcase_add_loop_test (tests, a_broken_file_names_the_line, 0, G_N_ELEMENTS (refused));
   return run_suite (suite_create ("brought dxf"), tests);
 }
