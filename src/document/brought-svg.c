@@ -165,14 +165,14 @@ is (xmlNode *node, const char *word)
   return strcmp ((const char *) node->name, word) == 0;
 }
 
-/* false: no shape that draws a line. */
+/* false: no shape that draws a line. Of a path that breaks off, what came before is drawn and the rest counts as left out. */
 static bool
 add_shape (SvgReading *self, xmlNode *node, const SvgMatrix *matrix, const char *name)
 {
   g_autofree char *text = attribute (node, is (node, "path") ? "d" : "points");
 
   if (is (node, "path"))
-    svg_path_add (&self->lines, text ? text : "", matrix, name);
+    self->lines.left_out += !svg_path_add (&self->lines, text ? text : "", matrix, name);
   else if (is (node, "polygon") || is (node, "polyline"))
     add_corners (self, text, is (node, "polygon"), matrix, name);
   else if (is (node, "line") || is (node, "rect"))

@@ -268,6 +268,16 @@ START_TEST (what_is_no_line_is_left_out_and_counted)
 }
 END_TEST
 
+START_TEST (what_follows_an_error_in_a_path_is_left_out_and_counted)
+{
+  Brought *read = brought_from (DRAWING ("<path d='M0 0L10 10L20 30L40'/><path d='10 10L20 20'/><path d='M0 0L5 5z'/>"));
+
+  ck_assert_uint_eq (read->count, 2);
+  ck_assert_uint_eq (read->left_out, 2);
+  brought_free (read);
+}
+END_TEST
+
 START_TEST (the_longest_line_comes_first)
 {
   Brought *read = brought_from (PATH ("M0 0L5 5M0 0L90 0M0 0L20 0"));
@@ -363,6 +373,7 @@ main (void)
   tcase_add_test (tests, circles_and_ellipses_are_closed_and_round);
   tcase_add_loop_test (tests, a_drawing_comes_in_at_its_true_size, 0, G_N_ELEMENTS (sizes));
   tcase_add_test (tests, what_is_no_line_is_left_out_and_counted);
+  tcase_add_test (tests, what_follows_an_error_in_a_path_is_left_out_and_counted);
   tcase_add_test (tests, the_longest_line_comes_first);
   tcase_add_loop_test (tests, a_drawing_that_cannot_be_used_is_one_sentence, 0, G_N_ELEMENTS (refused));
   tcase_add_test (tests, entities_are_not_unfolded);
