@@ -1,6 +1,7 @@
 #include "app/plan-edit.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <string.h>
 #include "app/plan-correct.h"
 #include "app/plan-work.h"
 
@@ -65,12 +66,46 @@ edit_made (TrammelSheetCanvas *sheet, Plan *takes)
   return made;
 }
 
+PlanSight
+plan_sight_of (TrammelSheetCanvas *sheet)
+{
+  const SheetView *view = trammel_sheet_canvas_view (sheet);
+  PlanSight sight = { .px = { NAN, NAN } };
+
+  if (trammel_plan_store_placing (trammel_sheet_canvas_plan_store (sheet), &sight.placing))
+    sight.px = placing_px (&sight.placing, view_from_screen (view, view->width / 2, view->height / 2));
+  return sight;
+}
+
+/* What of the picture was in the middle stays there, as large as it was: making a plan true must not take it from under the hand. */
+void
+plan_sight_keep (TrammelSheetCanvas *sheet, const PlanSight *sight)
+{
+  SheetView view = *trammel_sheet_canvas_view (sheet);
+  Placing now;
+  Point middle;
+
+  if (!point_is_finite (sight->px) || !trammel_plan_store_placing (trammel_sheet_canvas_plan_store (sheet), &now)
+      || (memcmp (&now.mapping, &sight->placing.mapping, sizeof now.mapping) == 0
+          && memcmp (&now.frame, &sight->placing.frame, sizeof now.frame) == 0))
+    return;
+  middle = placing_sheet (&now, sight->px);
+  view.scale *= mapping_mm_per_px (&sight->placing.mapping, sight->px, (Point) { 1, 0 })
+                / mapping_mm_per_px (&now.mapping, sight->px, (Point) { 1, 0 });
+  view.origin_x = view.width / 2 - middle.y * view.scale;
+  view.origin_y = view.height / 2 - middle.x * view.scale;
+  if (isfinite (view.origin_x) && isfinite (view.origin_y) && view.scale > 0)
+    trammel_sheet_canvas_set_view (sheet, view);
+}
+
 bool
 plan_edit_do (TrammelSheetCanvas *sheet, Plan *takes, const char *label)
 {
+  const PlanSight sight = plan_sight_of (sheet);
   Aeroplane *made = takes != NULL ? edit_made (sheet, takes) : NULL;
 
   trammel_session_do (trammel_sheet_canvas_session (sheet), made, label);
+  plan_sight_keep (sheet, &sight);
   return made != NULL;
 }
 

@@ -2,6 +2,7 @@
 #include "app/sheet-canvas.h"
 #include "document/plan-marks.h"
 #include "plan/ink.h"
+#include "plan/placing.h"
 
 /** Edits of the plan in hand, each one step that carries along what was traced in it. A `takes` of NULL changes nothing. What is refused is
  *  said in the work's note. Labels are translated. */
@@ -10,6 +11,11 @@ const Plan *plan_edit_plan    (TrammelSheetCanvas *sheet);      /* in hand, as i
 const Ink  *plan_edit_ink     (TrammelSheetCanvas *sheet);      /* of its picture; NULL while it comes */
 /** Pixels of the file to a millimetre about a place, px; 8 where that cannot be said. */
 double      plan_edit_px_per_mm (TrammelSheetCanvas *sheet, Point px);
+/** What of the picture is in the middle of the window, and how it lies; to be kept there when the plan lies otherwise afterwards. */
+typedef struct { Placing placing; Point px; } PlanSight;
+PlanSight   plan_sight_of     (TrammelSheetCanvas *sheet);
+void        plan_sight_keep   (TrammelSheetCanvas *sheet, const PlanSight *sight);
+
 bool        plan_edit_do      (TrammelSheetCanvas *sheet, Plan *takes, const char *label);
 /** While a hand moves something; and what is offered until somebody accepts it. */
 bool        plan_edit_preview (TrammelSheetCanvas *sheet, Plan *takes);

@@ -159,6 +159,7 @@ plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
 {
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
   PlanView view = trammel_plan_work_next_view (work);
+  const PlanSight sight = plan_sight_of (sheet);
   StraightRun run = { .from = fore, .to = aft };
   const Plan *now;
 
@@ -173,6 +174,7 @@ plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
   now = plan_edit_plan (sheet);
   trammel_plan_work_set_adds_view (work, false);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
+  plan_sight_keep (sheet, &sight);
 }
 
 static const PlanView *
