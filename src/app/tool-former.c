@@ -8,7 +8,8 @@
 typedef struct {
   Tool tool;
   char *id;                  /* the surface or body that the press meant; NULL none */
-  char *name;                /* the rib or former pressed on or hovered over; NULL none */
+  char *name;                /* of the rib or former pressed on or hovered over; NULL none */
+  size_t index;              /* its own: names need not differ */
   PlaceEntry *entry;
 } FormerTool;
 
@@ -66,17 +67,18 @@ former_coordinate (const Piece *piece, Point place)
   return piece->kind == PIECE_BODY ? place.x : fabs (place.y);
 }
 
+/* The nearest of its ribs or formers, and which it is; NULL none. */
 static const NamedPlace *
-former_near (const Piece *piece, double place, double reach)
+former_near (const Piece *piece, double place, double reach, size_t *index)
 {
   const bool body = piece->kind == PIECE_BODY;
-  const NamedPlace *places = body ? ((const Body *) piece)->formers : ((const Surface *) piece)->ribs, *best = NULL;
+  const NamedPlace *const places = body ? ((const Body *) piece)->formers : ((const Surface *) piece)->ribs, *best = NULL;
   const size_t count = body ? ((const Body *) piece)->former_count : ((const Surface *) piece)->rib_count;
 
   for (size_t i = 0; i < count; i++)
     if (places[i].name != NULL && fabs (places[i].place - place) <= reach
         && (best == NULL || fabs (places[i].place - place) < fabs (best->place - place)))
-      best = &places[i];
+      best = &places[*index = i];
   return best;
 }
 
@@ -85,7 +87,7 @@ former_find (FormerTool *self, const ToolEvent *event)
 {
   const double reach = (event->finger ? 2 : 1) * catch_px / trammel_sheet_canvas_view (self->tool.sheet)->scale;
   const Piece *piece = former_piece_at (self, event);
-  const NamedPlace *near = piece != NULL ? former_near (piece, former_coordinate (piece, event->place), reach) : NULL;
+  const NamedPlace *near = piece != NULL ? former_near (piece, former_coordinate (piece, event->place), reach, &self->index) : NULL;
 
   g_free (self->id);
   g_free (self->name);
@@ -161,8 +163,8 @@ former_pull (Tool *tool, const ToolEvent *event)
   const Piece *piece = aeroplane_find (settled, self->id);
 
   if (piece != NULL && self->name != NULL)
-    trammel_session_preview (former_session (self),
-                             change_named_place_moved (settled, self->id, self->name, former_coordinate (piece, former_aim (self, event))));
+    trammel_session_preview (former_session (self), change_named_place_moved (settled, self->id, self->index, self->name,
+                                                                              former_coordinate (piece, former_aim (self, event))));
   former_show (self);
 }
 
@@ -214,7 +216,8 @@ former_remove (FormerTool *self)
   const char *label = piece->kind == PIECE_BODY ? _("Delete Former") : _("Delete Rib");
 
   trammel_session_do (former_session (self),
-                      change_named_place_removed (trammel_session_aeroplane (former_session (self)), self->id, self->name), label);
+                      change_named_place_removed (trammel_session_aeroplane (former_session (self)), self->id, self->index, self->name),
+                      label);
   g_clear_pointer (&self->name, g_free);
   return true;
 }

@@ -1,6 +1,6 @@
 #include "document/changes-private.h"
+#include <limits.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 #include "document/kept-follow.h"
 
@@ -23,7 +23,7 @@ has_places (const Piece *piece)
   return piece && (piece->kind == PIECE_SURFACE || piece->kind == PIECE_BODY);
 }
 
-/* The number that a name ends in, or -1. */
+/* The number that a name ends in, or -1: it has none, or there is no next one. */
 static int
 trailing_number (const char *name)
 {
@@ -31,7 +31,8 @@ trailing_number (const char *name)
 
   while (digits > 0 && g_ascii_isdigit (name[digits - 1]))
     digits--;
-  return name && name[digits] && strlen (name + digits) < 6 ? atoi (name + digits) : -1;
+  const guint64 number = name && name[digits] ? g_ascii_strtoull (name + digits, NULL, 10) : INT_MAX;
+  return number < INT_MAX ? (int) number : -1;
 }
 
 char *
@@ -72,45 +73,43 @@ change_named_place_added (const Aeroplane *self, const char *id, double place)
   return changed_to (self, old, next);
 }
 
-Aeroplane *
-change_named_place_moved (const Aeroplane *self, const char *id, const char *name, double place)
-{
-  const Piece *old = aeroplane_find (self, id);
-  size_t *count;
-
-  if (!has_places (old) || !isfinite (place))
-    return NULL;
-  Piece *next = piece_dup (old);
-  NamedPlace *places = *places_of (next, &count);
-  for (size_t i = 0; i < *count; i++)
-    if (g_strcmp0 (places[i].name, name) == 0)
-      {
-        places[i].place = place;
-        return changed_to (self, old, next);
-      }
-  piece_unref (next);
-  return NULL;
-}
-
-Aeroplane *
-change_named_place_removed (const Aeroplane *self, const char *id, const char *name)
+/* A copy of the piece of that id, the caller's, whose rib or former `index` has that name; NULL when there is none. */
+static Piece *
+copy_with (const Aeroplane *self, const char *id, size_t index, const char *name)
 {
   const Piece *old = aeroplane_find (self, id);
   size_t *count;
 
   if (!has_places (old))
     return NULL;
-  Piece *next = piece_dup (old);
+  const NamedPlace *places = *places_of ((Piece *) old, &count);
+  return index < *count && g_strcmp0 (places[index].name, name) == 0 ? piece_dup (old) : NULL;
+}
+
+Aeroplane *
+change_named_place_moved (const Aeroplane *self, const char *id, size_t index, const char *name, double place)
+{
+  Piece *next = isfinite (place) ? copy_with (self, id, index, name) : NULL;
+  size_t *count;
+
+  if (!next)
+    return NULL;
+  (*places_of (next, &count))[index].place = place;
+  return changed_to (self, aeroplane_find (self, id), next);
+}
+
+Aeroplane *
+change_named_place_removed (const Aeroplane *self, const char *id, size_t index, const char *name)
+{
+  Piece *next = copy_with (self, id, index, name);
+  size_t *count;
+
+  if (!next)
+    return NULL;
   NamedPlace *places = *places_of (next, &count);
-  for (size_t i = 0; i < *count; i++)
-    if (g_strcmp0 (places[i].name, name) == 0)
-      {
-        g_free (places[i].name);
-        memmove (places + i, places + i + 1, (*count - i - 1) * sizeof *places);
-        (*count)--;
-        kept_follow_removed (next, next->kind == PIECE_SURFACE ? INNER_RIB : INNER_FORMER, i);
-        return changed_to (self, old, next);
-      }
-  piece_unref (next);
-  return NULL;
+  g_free (places[index].name);
+  memmove (places + index, places + index + 1, (*count - index - 1) * sizeof *places);
+  (*count)--;
+  kept_follow_removed (next, next->kind == PIECE_SURFACE ? INNER_RIB : INNER_FORMER, index);
+  return changed_to (self, aeroplane_find (self, id), next);
 }

@@ -28,10 +28,11 @@ Aeroplane *change_mark_station    (const Aeroplane *self, size_t mark, double st
 char      *named_place_next           (const Piece *piece);
 /** Adds a rib at station `place` to a surface, or a former at x to a body, mm, with that name. */
 Aeroplane *change_named_place_added   (const Aeroplane *self, const char *id, double place);
-/** Moves the first of that name there, mm; NULL when there is none. */
-Aeroplane *change_named_place_moved   (const Aeroplane *self, const char *id, const char *name, double place);
-/** Takes the first of that name out; NULL when there is none. */
-Aeroplane *change_named_place_removed (const Aeroplane *self, const char *id, const char *name);
+/** Moves the rib or former of that index, from 0, there, mm. Names need not differ; its own is told as a check: NULL when it has another,
+ *  or there is none. */
+Aeroplane *change_named_place_moved   (const Aeroplane *self, const char *id, size_t index, const char *name, double place);
+/** Takes the one of that index out; its name likewise. */
+Aeroplane *change_named_place_removed (const Aeroplane *self, const char *id, size_t index, const char *name);
 
 /* The plan beneath the sketch. */
 
