@@ -43,11 +43,16 @@ open_image (const TraceWords *words, DecodeFacts *facts, Ink **ink)
   return status ? image_problem (words, _(core_status_sentence (status))) : COMMAND_DONE;
 }
 
+/* What corners alone can be wrong about is said of them; all else by its own name. */
 static CommandStatus
 refuse_known (const TraceWords *words, CoreStatus status)
 {
+  if (status == CORE_NO_MEMORY || status == CORE_CANCELLED)
+    return image_problem (words, _(core_status_sentence (status)));
   if (!words->has_corners)
     return usage_error ("trace", _("--known: %s."), _(core_status_sentence (status)));
+  if (status != CORE_CROSSES_ITSELF && status != CORE_SINGULAR)
+    return usage_error ("trace", _("--corners: %s."), _(core_status_sentence (status)));
   if (status == CORE_CROSSES_ITSELF)
     return usage_error ("trace", "%s",
                         _("The sides of --corners cross each other: name the corners one after the other, round the rectangle."));

@@ -9,6 +9,9 @@
 
 enum { LEAST_DPI = 30, MOST_DPI = 2400, USUAL_DPI = 300, MOST_PAGE = 1000000 };
 
+/* What is known of a picture may end a little beyond its edge, where a line on it is only thought on. */
+static const double MARGIN = 0.1;
+
 /* As the option parser hands them over. */
 typedef struct { char **known, **corners, **through; char *mm_per_px, *centre_line; int page, dpi; gboolean json; } Given;
 
@@ -264,19 +267,41 @@ trace_words_clear (TraceWords *words)
   g_clear_pointer (&words->line, g_ptr_array_unref);
 }
 
+/* The picture, and how far beyond its edges a place may lie, as a part of its size. */
+typedef struct { double width, height, margin; } Bounds;
+
+static bool
+lies_inside (const Bounds *bounds, const char *option, Point at, CommandStatus *status)
+{
+  const double x_margin = bounds->margin * bounds->width, y_margin = bounds->margin * bounds->height;
+  char x[G_ASCII_DTOSTR_BUF_SIZE], y[G_ASCII_DTOSTR_BUF_SIZE];
+
+  if (at.x >= -x_margin && at.x <= bounds->width + x_margin && at.y >= -y_margin && at.y <= bounds->height + y_margin)
+    return true;
+  /* Translators: a place, then an option such as --through. */
+  *status = usage_error ("trace", _("“%s,%s” after %s lies outside the picture, which is %.0f × %.0f pixels."),
+                         digits_of (x, at.x), digits_of (y, at.y), option, ceil (bounds->width), ceil (bounds->height));
+  return false;
+}
+
 bool
 trace_words_inside (const TraceWords *words, double width_px, double height_px, CommandStatus *status)
 {
-  for (guint i = 0; i < words->through->len; i++)
-    {
-      const Point at = g_array_index (words->through, Point, i);
-      char x[G_ASCII_DTOSTR_BUF_SIZE], y[G_ASCII_DTOSTR_BUF_SIZE];
+  const Bounds picture = { width_px, height_px, 0 }, around = { width_px, height_px, MARGIN };
+  bool inside = true;
 
-      if (at.x >= 0 && at.x <= width_px && at.y >= 0 && at.y <= height_px)
-        continue;
-      *status = usage_error ("trace", _("“%s,%s” after --through lies outside the picture, which is %.0f × %.0f pixels."),
-                             digits_of (x, at.x), digits_of (y, at.y), ceil (width_px), ceil (height_px));
-      return false;
+  for (guint i = 0; inside && i < words->through->len; i++)
+    inside = lies_inside (&picture, "--through", g_array_index (words->through, Point, i), status);
+  for (guint i = 0; inside && i < words->known->len; i++)
+    {
+      const KnownLength *known = &g_array_index (words->known, KnownLength, i);
+
+      inside = lies_inside (&around, "--known", known->a, status) && lies_inside (&around, "--known", known->b, status);
     }
-  return true;
+  for (int i = 0; inside && words->has_corners && i < 4; i++)
+    inside = lies_inside (&around, "--corners", words->corners.corners[i], status);
+  if (inside && words->has_centre_line)
+    inside = lies_inside (&around, "--centre-line", words->centre_line.fore, status)
+             && lies_inside (&around, "--centre-line", words->centre_line.aft, status);
+  return inside;
 }

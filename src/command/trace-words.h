@@ -26,5 +26,6 @@ typedef struct {
 bool trace_words_read  (int argc, char **argv, TraceWords *words, CommandStatus *status);
 void trace_words_clear (TraceWords *words);
 
-/** False, and status set, when a place that the line is to run through lies outside the picture, which is so many pixels wide and high. */
+/** False, and status set, when a place that the line is to run through lies outside the picture, which is so many pixels wide and high, or
+ *  one of --known, --corners or --centre-line further outside than a tenth of it. */
 bool trace_words_inside (const TraceWords *words, double width_px, double height_px, CommandStatus *status);
