@@ -221,6 +221,32 @@ START_TEST (two_clicks_and_a_figure_make_a_known_length)
 }
 END_TEST
 
+static void add_view (void);
+
+/* Where a pixel of the picture is seen, px of the canvas. */
+static Point
+seen_at (Point px)
+{
+  return view_to_screen (trammel_sheet_canvas_view (hand_sheet ()), on_sheet (px));
+}
+
+START_TEST (a_plan_made_larger_or_turned_stays_where_it_was_under_the_hand)
+{
+  Placing placing;
+
+  begin ();
+  const SheetView view = *trammel_sheet_canvas_view (hand_sheet ());
+  ck_assert (trammel_plan_store_placing (plans (), &placing));
+  const Point middle = placing_px (&placing, view_from_screen (&view, view.width / 2, view.height / 2));
+  const Point before = seen_at (middle), beside_before = seen_at (point_add (middle, (Point) { 100, 0 }));
+  set_level_length ("137 mm");
+  ck_assert_double_lt (point_distance (seen_at (middle), before), 1);
+  ck_assert_double_lt (point_distance (seen_at (point_add (middle, (Point) { 100, 0 })), beside_before), 1);
+  add_view ();
+  ck_assert_double_lt (point_distance (seen_at (middle), before), 1);
+}
+END_TEST
+
 START_TEST (ctrl_lets_go_of_what_is_printed)
 {
   begin ();
@@ -653,6 +679,7 @@ main (void)
   TCase *cases[] = { lengths, square, views };
 
   tcase_add_test (lengths, two_clicks_and_a_figure_make_a_known_length);
+  tcase_add_test (lengths, a_plan_made_larger_or_turned_stays_where_it_was_under_the_hand);
   tcase_add_test (lengths, ctrl_lets_go_of_what_is_printed);
   tcase_add_test (lengths, inches_and_fractions_are_understood_whatever_the_units);
   tcase_add_test (lengths, a_second_length_across_tells_how_the_paper_stretched);
