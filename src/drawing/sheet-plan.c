@@ -53,12 +53,20 @@ is_scanned (const SheetPlan *plan)
   return plan->scanned[0] && plan->scanned[1] && plan->scanned[2];
 }
 
+/* What is looked up: the ink, or the picture's three colours. */
+static const InkLevels *
+shown_of (const SheetPlan *plan, int i)
+{
+  return is_scanned (plan) ? plan->scanned[i] : i == 0 ? plan->ink : NULL;
+}
+
 static bool
 copy_holds (const SheetPlanCopy *copy, const SheetView *view, const SheetPlan *plan)
 {
-  const void *shown[3] = { is_scanned (plan) ? plan->scanned[0] : plan->ink, plan->scanned[1], plan->scanned[2] };
-
-  return copy->surface && memcmp (copy->shown, shown, sizeof shown) == 0 && memcmp (&copy->view, view, sizeof *view) == 0
+  for (int i = 0; i < 3; i++)
+    if (copy->shown[i] != shown_of (plan, i))
+      return false;
+  return copy->surface && memcmp (&copy->view, view, sizeof *view) == 0
          && memcmp (&copy->placing, &plan->placing, sizeof copy->placing) == 0 && copy->device_scale == plan->device_scale;
 }
 
@@ -67,8 +75,9 @@ copy_take (SheetPlanCopy *copy, const SheetView *view, const SheetPlan *plan, ca
 {
   sheet_plan_copy_clear (copy);
   *copy = (SheetPlanCopy) {
-    .surface = cairo_surface_reference (surface), .placing = plan->placing, .view = *view, .device_scale = plan->device_scale,
-    .shown = { is_scanned (plan) ? plan->scanned[0] : plan->ink, plan->scanned[1], plan->scanned[2] } };
+    .surface = cairo_surface_reference (surface), .placing = plan->placing, .view = *view, .device_scale = plan->device_scale };
+  for (int i = 0; i < 3; i++)
+    copy->shown[i] = shown_of (plan, i) ? ink_levels_ref (shown_of (plan, i)) : NULL;
 }
 
 static cairo_surface_t *
@@ -119,6 +128,8 @@ sheet_plan_copy_clear (SheetPlanCopy *self)
 {
   if (self->surface)
     cairo_surface_destroy (self->surface);
+  for (int i = 0; i < 3; i++)
+    ink_levels_unref (self->shown[i]);
   *self = (SheetPlanCopy) { 0 };
 }
 

@@ -5,10 +5,11 @@
 #include "plan/ink-levels.h"
 #include "plan/placing.h"
 
-/** What was painted of a plan last, so that it is not looked up again while the window stays where it is; begins as all zeros. */
+/** What was painted of a plan last, so that it is not looked up again while the window stays where it is; begins as all zeros and
+ *  is given back by sheet_plan_copy_clear. It holds on to what it shows, lest something else come to stand at the same address. */
 typedef struct {
   cairo_surface_t *surface;
-  const void *shown[3];
+  InkLevels *shown[3];
   Placing placing;
   SheetView view;
   double device_scale;
