@@ -301,6 +301,12 @@ trammel_sheet_area_show_plan (TrammelSheetArea *self)
   trammel_sheet_area_focus (self);
 }
 
+bool
+trammel_sheet_area_take_back (TrammelSheetArea *self)
+{
+  return trammel_sheet_canvas_take_back (self->sheet);
+}
+
 void
 trammel_sheet_area_focus (TrammelSheetArea *self)
 {

@@ -31,6 +31,8 @@ bool        trammel_sheet_area_focus_tools      (TrammelSheetArea *self);
 bool        trammel_sheet_area_tools_have_focus (TrammelSheetArea *self);
 /** Where a pasted thing goes when nothing better is known: the middle of what is seen, mm. */
 Point       trammel_sheet_area_middle   (TrammelSheetArea *self);
+/** Takes back the last click of what the tool in hand has begun; false when nothing of it is unfinished. */
+bool        trammel_sheet_area_take_back (TrammelSheetArea *self);
 /** Brings the selection into view if it is outside (after undo). */
 void        trammel_sheet_area_reveal_selection (TrammelSheetArea *self);
 

@@ -77,6 +77,8 @@ void  trammel_sheet_canvas_end_pull  (TrammelSheetCanvas *self);        /* frees
 
 /** The place on a line that was clicked last: where Insert puts a node. */
 OutlineSpot *trammel_sheet_canvas_spot (TrammelSheetCanvas *self);
+/** Takes back the last click of what the tool in hand has begun; false when nothing of it is unfinished. */
+bool trammel_sheet_canvas_take_back (TrammelSheetCanvas *self);
 /** Where the pointer is, mm; false when it is elsewhere. */
 bool trammel_sheet_canvas_pointer (TrammelSheetCanvas *self, Point *place);
 

@@ -270,6 +270,19 @@ sheet_keys_modifier (TrammelSheetCanvas *self, guint keyval, bool down)
     sheet_canvas_ask_frame (self);
 }
 
+bool
+trammel_sheet_canvas_take_back (TrammelSheetCanvas *self)
+{
+  return self->tool->kind->take_back != NULL && self->tool->kind->take_back (self->tool);
+}
+
+/* Here too, and not only in the action: that is off as long as no step is finished. */
+static bool
+sheet_keys_take_back (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
+{
+  return state == GDK_CONTROL_MASK && gdk_keyval_to_lower (keyval) == GDK_KEY_z && trammel_sheet_canvas_take_back (self);
+}
+
 static gboolean
 sheet_keys_pressed (GtkEventControllerKey *keys, guint keyval, guint code, GdkModifierType state, TrammelSheetCanvas *self)
 {
@@ -280,6 +293,8 @@ sheet_keys_pressed (GtkEventControllerKey *keys, guint keyval, guint code, GdkMo
   /* Tab alone walks over the sheet; with Ctrl it leaves. */
   if ((state & GDK_CONTROL_MASK) && (keyval == GDK_KEY_Tab || keyval == GDK_KEY_ISO_Left_Tab))
     return gtk_widget_activate_action (GTK_WIDGET (self), state & GDK_SHIFT_MASK ? "win.focus-previous" : "win.focus-next", NULL);
+  if (sheet_keys_take_back (self, keyval, state))
+    return TRUE;
   if (self->tool->kind->key != NULL && self->tool->kind->key (self->tool, keyval, state))
     return TRUE;
   return sheet_keys_digit (self, keyval, state) || sheet_keys_arrows (self, keyval, state) || sheet_keys_plain (self, keyval, state)

@@ -116,9 +116,17 @@ dimension_cancel (Tool *tool)
   return shown;
 }
 
+static bool
+dimension_take_back (Tool *tool)
+{
+  DimensionTool *self = (DimensionTool *) tool;
+
+  return self->begun && !self->done && dimension_cancel (tool);
+}
+
 const ToolKind tool_dimension = {
   .word = "dimension", .name = N_("Dimension"), .letter = N_("D"), .cursor = "crosshair", .group = 3, .draws = true, .size = sizeof (DimensionTool),
   .hint = N_("Click two points to measure between them. Shift measures straight along or across."),
   .click = dimension_click, .grab = dimension_grab, .pull = dimension_hover, .drop = dimension_drop, .hover = dimension_hover,
-  .leave = dimension_leave, .cancel = dimension_cancel,
+  .leave = dimension_leave, .take_back = dimension_take_back, .cancel = dimension_cancel,
 };

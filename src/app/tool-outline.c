@@ -39,7 +39,7 @@ outline_traces (OutlineTool *self)
 static const Outline *
 outline_drawn (OutlineTool *self)
 {
-  const Surface *surface = aeroplane_surface_by_id (trammel_session_aeroplane (outline_session (self)), self->id);
+  const Surface *surface = aeroplane_surface_by_id (trammel_session_settled (outline_session (self)), self->id);
 
   return surface != NULL ? surface->outline : NULL;
 }
@@ -133,7 +133,7 @@ outline_resume (OutlineTool *self)
 static void
 outline_add (OutlineTool *self, Point place, const Point *arrive)
 {
-  const Aeroplane *aeroplane = trammel_session_aeroplane (outline_session (self));
+  const Aeroplane *aeroplane = trammel_session_settled (outline_session (self));
   const Outline *outline = outline_drawn (self);
   const bool closes = outline_sketch_closes (outline, place);
   Outline *next = outline_sketch_with (outline, self->start, self->leaves ? &self->leave : NULL, arrive, place);
@@ -254,7 +254,7 @@ outline_leave (Tool *tool)
 static bool
 outline_take_back (OutlineTool *self)
 {
-  const Aeroplane *aeroplane = trammel_session_aeroplane (outline_session (self));
+  const Aeroplane *aeroplane = trammel_session_settled (outline_session (self));
   const Outline *outline = outline_drawn (self);
   Outline *less;
 
@@ -272,6 +272,17 @@ outline_take_back (OutlineTool *self)
   outline_show (self, NULL);
   outline_hint (self);
   return true;
+}
+
+/* Of an outline that is drawn node by node each node is a step, which undo takes back; its first is only in the hand. */
+static bool
+outline_take_back_click (Tool *tool)
+{
+  OutlineTool *self = (OutlineTool *) tool;
+
+  if (outline_traces (self))
+    return tracing_take_back (self->tracing);
+  return self->begun && outline_drawn (self) == NULL && outline_take_back (self);
 }
 
 static void
@@ -351,5 +362,6 @@ const ToolKind tool_outline = {
   .word = "outline", .name = N_("Outline"), .letter = N_("O"), .cursor = "crosshair", .group = 1, .draws = true, .size = sizeof (OutlineTool),
   .hint = N_("Click along the right half: root's leading edge, tip, root's trailing edge."),
   .press = outline_press, .click = outline_click, .pull = outline_pull, .drop = outline_drop, .hover = outline_hover, .leave = outline_leave,
-  .key = outline_key, .key_up = outline_key_up, .cancel = outline_cancel, .changed = outline_changed, .finish = outline_finish,
+  .key = outline_key, .key_up = outline_key_up, .take_back = outline_take_back_click, .cancel = outline_cancel,
+  .changed = outline_changed, .finish = outline_finish,
 };

@@ -2,6 +2,7 @@
 #include "app/plan-edit.h"
 #include "app/plan-field.h"
 #include "app/plan-making.h"
+#include "app/sheet-field.h"
 
 enum { LEAST_STRAIGHT = 3 };
 
@@ -105,6 +106,22 @@ plan_tool_add_click (PlanTool *self, Point px)
   if (self->click_count == wanted)
     complete (self);
   plan_tool_show (self);
+}
+
+bool
+plan_tool_take_back (Tool *tool)
+{
+  PlanTool *self = (PlanTool *) tool;
+
+  if (self->click_count == 0)
+    return false;
+  if (self->click_count == plan_tool_wanted (self)) {      /* its length is being asked for */
+    trammel_sheet_field_close (trammel_sheet_canvas_field (tool->sheet));
+    gtk_widget_grab_focus (GTK_WIDGET (tool->sheet));
+  }
+  self->click_count--;
+  plan_tool_show (self);
+  return true;
 }
 
 bool

@@ -282,16 +282,6 @@ plan_leave (Tool *tool)
 }
 
 static bool
-plan_take_back (PlanTool *self)
-{
-  if (self->click_count == 0)
-    return plan_tool_remove (self);
-  self->click_count--;
-  plan_tool_show (self);
-  return true;
-}
-
-static bool
 plan_key (Tool *tool, guint keyval, GdkModifierType state)
 {
   PlanTool *self = (PlanTool *) tool;
@@ -308,7 +298,7 @@ plan_key (Tool *tool, guint keyval, GdkModifierType state)
     case GDK_KEY_Return: case GDK_KEY_KP_Enter:
       return plan_tool_finish_row (self) || plan_tool_open_field (self, NULL);
     case GDK_KEY_Delete: case GDK_KEY_KP_Delete: return plan_tool_remove (self);
-    case GDK_KEY_BackSpace:    return plan_take_back (self);
+    case GDK_KEY_BackSpace:    return plan_tool_take_back (tool) || plan_tool_remove (self);
     default:                   return false;
   }
 }
@@ -403,5 +393,5 @@ const ToolKind tool_plan = {
   .word = "plan", .name = N_("Plan"), .letter = N_("T"), .cursor = "crosshair", .group = 4, .draws = true, .size = sizeof (PlanTool),
   .hint = N_("Click both ends of a length you know."), .is_useful = plan_is_useful,
   .begin = plan_begin, .press = plan_press, .click = plan_click, .grab = plan_grab, .pull = plan_pull, .drop = plan_drop,
-  .hover = plan_hover, .leave = plan_leave, .key = plan_key, .cancel = plan_cancel, .changed = plan_changed, .finish = plan_finish,
+  .hover = plan_hover, .leave = plan_leave, .key = plan_key, .take_back = plan_tool_take_back, .cancel = plan_cancel, .changed = plan_changed, .finish = plan_finish,
 };

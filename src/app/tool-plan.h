@@ -52,3 +52,4 @@ PlanPendingKind plan_tool_pending (PlanTool *self);
 bool            plan_tool_catches (PlanTool *self);       /* whether they cling to corners and ends of what is printed */
 void            plan_tool_add_click  (PlanTool *self, Point px);
 bool            plan_tool_finish_row (PlanTool *self);    /* Return: takes a row that may be of any length; or what is offered */
+bool            plan_tool_take_back  (Tool *tool);        /* the last click; false: none in hand */

@@ -30,6 +30,7 @@ typedef struct {
   void (*leave)   (Tool *self);                          /* the pointer has left the sheet */
   bool (*key)     (Tool *self, guint keyval, GdkModifierType state);
   void (*key_up)  (Tool *self, guint keyval);            /* any key was let go */
+  bool (*take_back) (Tool *self);                        /* the last click of a step that is not finished; false: none in hand */
   bool (*cancel)  (Tool *self);                          /* Esc; false: nothing was going on */
   void (*changed) (Tool *self);                          /* the aeroplane is another */
   void (*finish)  (Tool *self);                          /* put away; frees what the state holds */

@@ -75,7 +75,8 @@ order_find_ends (TraceOrder *self, bool open)
   self->side = sum < 0 ? -1 : 1;
   if (open)
     return;
-  if (fabs (first) <= ON_AXIS && fabs (last) <= ON_AXIS)
+  /* A body's nose may be blunt, and is then carried straight across to the axis. */
+  if (fabs (last) <= ON_AXIS && (fabs (first) <= ON_AXIS || self->ground->shows == VIEW_BODY_TOP))
     self->ends_on_root = true;
   else if (fabs (first - last) <= 2 * ON_AXIS && fmin (self->side * first, self->side * last) > 0) {
     self->ends_on_root = true;

@@ -3,7 +3,7 @@
 #include <math.h>
 
 /* px of the screen: so near a root or the first click it is meant; how far off a line a hand clicks, one standard deviation. */
-static const double NEAR_PX = 7, CLICK_PX = 1.5;
+static const double NEAR_PX = 6, CLICK_PX = 1.5;
 /* mm: what a trace must have come away from its root before it can end there; how far behind the last click the direction is taken. */
 static const double AWAY = 5, BEHIND = 12;
 enum { FEWEST_ROUND = 3 };
@@ -39,10 +39,12 @@ aim_straight (Tracing *self, TraceAim *aim)
   aim_at_own (self, aim, fabs (own.x - last.x) >= fabs (own.y - last.y) ? (Point) { own.x, last.y } : (Point) { last.x, own.y });
 }
 
-/* Where the first click stands: on the axis when near enough to it. */
+/* Where the first click stands: on the axis when near enough to it. A body ends on its axis, however far off it a blunt nose is clicked. */
 static double
 tracing_root (Tracing *self)
 {
+  if (self->ground->shows == VIEW_BODY_TOP)
+    return 0;
   const double y = self->clicks->len > 0 ? fabs (trace_ground_own (self->ground, tracing_click_at (self, 0)->px).y) : 0;
 
   return y <= 1 ? 0 : y;
@@ -58,6 +60,14 @@ has_left_root (Tracing *self, double root)
   return self->clicks->len > 1 && most > root + AWAY;
 }
 
+/* A slender body is near its axis all along: its tail is aft of every click. */
+static bool
+can_end_there (Tracing *self, const TraceAim *aim)
+{
+  return self->ground->shows != VIEW_BODY_TOP
+         || (self->clicks->len > 0 && aim->own.x > trace_ground_own (self->ground, tracing_last (self)->px).x);
+}
+
 static void
 aim_at_root (Tracing *self, TraceAim *aim)
 {
@@ -65,7 +75,7 @@ aim_at_root (Tracing *self, TraceAim *aim)
 
   if (fabs (fabs (aim->own.y) - root) > near)
     return;
-  aim->ends = has_left_root (self, root);
+  aim->ends = has_left_root (self, root) && can_end_there (self, aim);
   if (aim->ends || self->clicks->len == 0)
     aim_at_own (self, aim, (Point) { aim->own.x, aim->own.y < 0 ? -root : root });
 }
@@ -97,6 +107,15 @@ tracing_aim (Tracing *self, const ToolEvent *event)
   else
     aim_at_root (self, &aim);
   return aim;
+}
+
+/* Beyond the picture there is no line. The lens is centred in the picture. */
+bool
+tracing_has_picture (Tracing *self, Point px)
+{
+  const Point centre = self->ground->placing.mapping.lens_centre;
+
+  return px.x >= 0 && px.y >= 0 && px.x <= 2 * centre.x && px.y <= 2 * centre.y;
 }
 
 /* The proposal */
@@ -143,8 +162,10 @@ proposal_arrived (const Stretch *stretch, gpointer data)
   const TraceClick *last = self->sheet != NULL ? tracing_last (self) : NULL;
 
   self->following = false;
-  if (last != NULL && last->serial == self->proposed_from && self->has_aim && !self->aim.drawn) {
+  if (last != NULL && last->serial == self->asked_from && self->has_aim && !self->aim.drawn) {
     take_stretch (&self->proposal, stretch);
+    self->proposed = self->asked;
+    self->proposed_from = self->asked_from;
     tracing_show (self);
   }
   if (self->sheet != NULL && self->wanted)
@@ -164,8 +185,8 @@ tracing_propose (Tracing *self)
     return;
   request = request_from (self, last, self->aim.px);
   self->following = true;
-  self->proposed = self->aim;
-  self->proposed_from = last->serial;
+  self->asked = self->aim;
+  self->asked_from = last->serial;
   stretch_ask (self->ground, &request, proposal_arrived, g_rc_box_acquire (self));
 }
 

@@ -34,8 +34,8 @@ struct Tracing {
   bool pulled;                         /* this press drew by hand */
   bool following, wanted;              /* a proposal is being looked for; the pointer has moved on since */
   Stretch proposal;                    /* px; count 0: none */
-  TraceAim proposed;                   /* for where */
-  guint proposed_from;                 /* and from which click, by its serial */
+  TraceAim asked, proposed;            /* for where: what is being looked for, and what has come */
+  guint asked_from, proposed_from;     /* and from which click, by its serial */
 
   SheetTrace shown;
   GArray *accepted, *ahead, *dots;     /* of Point, mm: what `shown` lends */
@@ -50,6 +50,7 @@ bool tracing_has_proposal (Tracing *self);             /* for where the pointer 
 void tracing_find         (Tracing *self, TraceClick *from, TraceClick *to);      /* a stretch that is accepted */
 void tracing_drop_proposal (Tracing *self);
 double   tracing_click_sigma (Tracing *self, Point px);      /* the file's px that a click is off, there */
+bool     tracing_has_picture (Tracing *self, Point px);
 TraceAim tracing_aim      (Tracing *self, const ToolEvent *event);
 /* tracing-show.c */
 void tracing_show         (Tracing *self);             /* overlay, plate and hint */

@@ -265,7 +265,7 @@ tracing_hover (Tracing *self, const ToolEvent *event)
   if (self->ordered != NULL)
     return;
   self->aim = tracing_aim (self, event);
-  self->has_aim = point_is_finite (self->aim.px);
+  self->has_aim = self->aim.drawn ? point_is_finite (self->aim.px) : tracing_has_picture (self, self->aim.px);
   tracing_propose (self);
   tracing_show (self);
 }
@@ -277,7 +277,7 @@ tracing_leave (Tracing *self)
   tracing_show (self);
 }
 
-static bool
+bool
 tracing_take_back (Tracing *self)
 {
   if (self->clicks->len == 0 || self->ordered != NULL)

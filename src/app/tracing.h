@@ -19,5 +19,6 @@ void tracing_hover   (Tracing *self, const ToolEvent *event);
 void tracing_leave   (Tracing *self);
 bool tracing_key     (Tracing *self, guint keyval, GdkModifierType state);
 void tracing_key_up  (Tracing *self, guint keyval);
+bool tracing_take_back (Tracing *self);                  /* the last click; false: none in hand */
 bool tracing_cancel  (Tracing *self);
 void tracing_changed (Tracing *self);

@@ -5,11 +5,14 @@
 #include "app/fragment.h"
 #include "app/preferences.h"
 
+/* What is not finished goes before what is: click by click. */
 static void
 undo (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   TrammelWindow *self = window;
 
+  if (trammel_sheet_area_take_back (TRAMMEL_SHEET_AREA (self->area)))
+    return;
   trammel_session_undo (self->session);
   trammel_sheet_area_reveal_selection (TRAMMEL_SHEET_AREA (self->area));
 }

@@ -282,6 +282,24 @@ START_TEST (a_second_length_across_tells_how_the_paper_stretched)
 }
 END_TEST
 
+START_TEST (undo_takes_back_an_unfinished_length_click_by_click_before_the_length_before_it)
+{
+  begin ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  set_level_length ("80");
+  hand_look ((Point) { 40, 0 }, 4);
+  click_px (upright_from);
+  click_px (upright_to);
+  ck_assert (gui_wait (field_is_open, NULL));
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.undo", NULL);
+  ck_assert (!field_is_open (NULL));
+  gui_key ("<Control>z");
+  ck_assert_uint_eq (plan ()->length_count, 1);
+  gui_key ("<Control>z");
+  ck_assert (aeroplane_equal (hand_aeroplane (), before_it));
+}
+END_TEST
+
 START_TEST (a_field_left_with_esc_makes_no_length)
 {
   begin ();
@@ -683,6 +701,7 @@ main (void)
   tcase_add_test (lengths, ctrl_lets_go_of_what_is_printed);
   tcase_add_test (lengths, inches_and_fractions_are_understood_whatever_the_units);
   tcase_add_test (lengths, a_second_length_across_tells_how_the_paper_stretched);
+  tcase_add_test (lengths, undo_takes_back_an_unfinished_length_click_by_click_before_the_length_before_it);
   tcase_add_test (lengths, a_field_left_with_esc_makes_no_length);
   tcase_add_test (lengths, nothing_is_no_length);
   tcase_add_test (lengths, an_end_is_dragged_typed_anew_nudged_and_deleted_by_hand_and_keys);

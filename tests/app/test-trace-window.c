@@ -170,6 +170,22 @@ START_TEST (backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_o
 }
 END_TEST
 
+START_TEST (undo_takes_back_the_clicks_in_hand_before_the_step_that_is_finished)
+{
+  begin ();
+  trace_with (clicks, 5, 1);
+  hand_click (clicks[0]);
+  hand_click (clicks[1]);
+  gui_key ("<Control>z");
+  ck_assert_uint_eq (shown ()->click_count, 1);
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.undo", NULL);
+  ck_assert_uint_eq (shown ()->click_count, 0);
+  expect_printed_wing ();
+  gui_key ("<Control>z");
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 0);
+}
+END_TEST
+
 START_TEST (with_ctrl_a_stretch_lets_go_of_the_line_and_is_kept_straight)
 {
   Outline *printed = printed_wing ();
@@ -353,6 +369,110 @@ START_TEST (a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen)
 }
 END_TEST
 
+START_TEST (what_is_only_on_offer_meanwhile_does_not_come_along_with_a_trace)
+{
+  begin ();
+  for (size_t i = 0; i < 4; i++)
+    hand_click (clicks[i]);
+  trammel_session_propose (hand_session (), aeroplane_with_added (hand_aeroplane (), &body_new ("offered")->piece));
+  trace_with (clicks + 4, 1, 1);
+  expect_printed_wing ();
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_BODY), 0);
+}
+END_TEST
+
+/* The plan with its view elsewhere. */
+static Aeroplane *
+with_view_moved (void)
+{
+  const Plan *plan = trammel_plan_store_plan (store ());
+  Plan *next = (Plan *) piece_dup (&plan->piece);
+
+  next->views[0].x += 30;
+  return aeroplane_with_replaced (hand_aeroplane (), &plan->piece, &next->piece);
+}
+
+START_TEST (a_trace_that_comes_when_the_plan_is_another_is_dropped_and_said_so)
+{
+  const bool drawn[4] = { false };
+  TraceGround *ground;
+  TraceOrder *order;
+  Point px[5];
+
+  begin ();
+  ground = trace_ground_new (store ());
+  for (size_t i = 0; i < 5; i++)
+    px[i] = placing_px (&ground->placing, clicks[i]);
+  order = trace_order_new (ground, px, drawn, 5, 2, false);
+  trammel_traced_trace (trammel_traced_of (hand_session ()), order, GTK_WIDGET (hand_sheet ()));
+  trammel_session_do (hand_session (), with_view_moved (), "Place View");
+  ck_assert (gui_wait (rests, NULL));
+  stage_await_strip (hand_window (), "The plan was changed meanwhile: trace again.");
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 0);
+  trace_order_unref (order);
+  trace_ground_unref (ground);
+}
+END_TEST
+
+static ToolEvent
+event_at (Point place)
+{
+  const Point px = hand_px (place);
+
+  return (ToolEvent) { .x = px.x, .y = px.y, .place = place };
+}
+
+static bool
+line_is_accepted (gpointer data)
+{
+  return shown ()->accepted_count > 3;
+}
+
+START_TEST (a_click_faster_than_the_line_does_not_take_the_line_to_where_the_pointer_was)
+{
+  Point there = { 101.9, 40 };
+  const ToolEvent on = event_at ((Point) { 104.4, 60 });
+  Tool *tool;
+
+  begin ();
+  hand_click (clicks[0]);
+  hand_move ((Point) { 103.1, 40 });
+  ck_assert (gui_wait (proposal_reaches, &there));
+  tool = trammel_sheet_canvas_tool (hand_sheet ());
+  tool->kind->hover (tool, &on);
+  tool->kind->press (tool, &on);
+  tool->kind->click (tool, &on);
+  ck_assert (gui_wait (line_is_accepted, NULL));
+  ck_assert_double_gt (shown ()->accepted[shown ()->accepted_count - 1].y, 58);
+}
+END_TEST
+
+START_TEST (beyond_the_picture_no_line_is_proposed)
+{
+  begin ();
+  hand_click (clicks[0]);
+  hand_move ((Point) { 103.1, 40 });
+  ck_assert (shown ()->has_aim);
+  hand_move ((Point) { 80, 20 });
+  ck_assert (!shown ()->has_aim);
+  ck_assert_uint_eq (shown ()->proposal_count, 0);
+}
+END_TEST
+
+START_TEST (a_slender_body_s_outline_ends_only_on_its_axis_and_aft_of_the_last_click)
+{
+  begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_BODY_TOP, .side = VIEW_BOTH });
+  hand_click ((Point) { 100.4, 5 });
+  hand_click ((Point) { 120, 14 });
+  hand_move ((Point) { 130, 5 });
+  ck_assert (!shown ()->has_ring);
+  hand_move ((Point) { 110, 0.5 });
+  ck_assert (!shown ()->has_ring);
+  hand_move ((Point) { 150, 0.5 });
+  ck_assert (shown ()->has_ring);
+}
+END_TEST
+
 START_TEST (while_h_is_held_the_pointer_says_only_how_far)
 {
   Point there = { 101.9, 40 };
@@ -382,6 +502,7 @@ main (void)
   tcase_add_test (tcase, ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_says_how_sure);
   tcase_add_test (tcase, where_no_line_is_printed_the_plate_says_that_it_is_lost);
   tcase_add_test (tcase, backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_one_before);
+  tcase_add_test (tcase, undo_takes_back_the_clicks_in_hand_before_the_step_that_is_finished);
   tcase_add_test (tcase, with_ctrl_a_stretch_lets_go_of_the_line_and_is_kept_straight);
   tcase_add_test (tcase, return_ends_it_where_the_clicks_are);
   tcase_add_test (tcase, esc_leaves_what_was_accepted_and_a_click_goes_on_with_it);
@@ -393,6 +514,11 @@ main (void)
   tcase_add_test (tcase, a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_off_it);
   tcase_add_test (tcase, another_tolerance_traces_again_in_a_step_of_its_own);
   tcase_add_test (tcase, a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen);
+  tcase_add_test (tcase, what_is_only_on_offer_meanwhile_does_not_come_along_with_a_trace);
+  tcase_add_test (tcase, a_trace_that_comes_when_the_plan_is_another_is_dropped_and_said_so);
+  tcase_add_test (tcase, a_click_faster_than_the_line_does_not_take_the_line_to_where_the_pointer_was);
+  tcase_add_test (tcase, beyond_the_picture_no_line_is_proposed);
+  tcase_add_test (tcase, a_slender_body_s_outline_ends_only_on_its_axis_and_aft_of_the_last_click);
   tcase_add_test (tcase, while_h_is_held_the_pointer_says_only_how_far);
   return hand_run ("app trace-window", &tcase, 1);
 }
