@@ -134,7 +134,7 @@ former_put (FormerTool *self, const Piece *piece, double place)
   const char *label = piece->kind == PIECE_BODY ? _("Add Former") : _("Add Rib");
 
   trammel_session_do (former_session (self),
-                      change_named_place_added (trammel_session_aeroplane (former_session (self)), piece->id, place), label);
+                      change_named_place_added (trammel_session_settled (former_session (self)), piece->id, place), label);
 }
 
 static Point
@@ -216,7 +216,7 @@ former_remove (FormerTool *self)
   const char *label = piece->kind == PIECE_BODY ? _("Delete Former") : _("Delete Rib");
 
   trammel_session_do (former_session (self),
-                      change_named_place_removed (trammel_session_aeroplane (former_session (self)), self->id, self->index, self->name),
+                      change_named_place_removed (trammel_session_settled (former_session (self)), self->id, self->index, self->name),
                       label);
   g_clear_pointer (&self->name, g_free);
   return true;

@@ -27,6 +27,13 @@ trace_telling_done (GtkWidget *told)
 }
 
 void
+trace_telling_stale (GtkWidget *told)
+{
+  if (window_of (told) != NULL)
+    trammel_window_tell (window_of (told), _("The plan was changed meanwhile: trace again."));
+}
+
+void
 trace_telling_result (GtkWidget *told, Units units, const TraceOrder *order, const TraceResult *result)
 {
   TrammelWindow *window = window_of (told);

@@ -15,8 +15,10 @@ struct _TrammelTraced {
   char *id;                     /* of the piece that it became */
   Outline *own;                 /* as traced, in the view's own axes */
   Outline *standing;            /* as the document had it then */
+  Piece *plan;                  /* as it was then */
   Outline *halves[2];           /* starboard and port, each as the right half; NULL where not traced */
   double tolerance;             /* NAN: the usual */
+  double shortened;             /* the factor its stations were put with */
   bool flat, open;              /* shortened; ended before it was done */
   GCancellable *work;           /* NULL: none under way */
 };
@@ -28,6 +30,7 @@ typedef struct {
   TraceOrder *order;
   GWeakRef told;
   GCancellable *work;
+  Piece *plan;                  /* the settled one that is traced over; NULL: it has none */
   guint timer;                  /* will say that it takes its time */
   const char *label;            /* the step's; NULL: the view's */
   bool again;                   /* the same trace anew: nothing is asked */
@@ -40,6 +43,7 @@ traced_forget (TrammelTraced *self)
 {
   g_clear_pointer (&self->order, trace_order_unref);
   g_clear_pointer (&self->id, g_free);
+  g_clear_pointer (&self->plan, piece_unref);
   g_clear_pointer (&self->own, outline_unref);
   g_clear_pointer (&self->standing, outline_unref);
   for (int i = 0; i < 2; i++)
@@ -85,7 +89,7 @@ trammel_traced_of (TrammelSession *session)
 static const Outline *
 traced_outline (TrammelTraced *self)
 {
-  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
+  const Aeroplane *aeroplane = trammel_session_settled (self->session);
   const Surface *surface = self->id != NULL ? aeroplane_surface_by_id (aeroplane, self->id) : NULL;
   const Body *body = self->id != NULL ? aeroplane_body_by_id (aeroplane, self->id) : NULL;
 
@@ -105,12 +109,12 @@ traced_stands (TrammelTraced *self)
 static double
 traced_shortening (TrammelTraced *self)
 {
-  const Surface *surface = self->id != NULL ? aeroplane_surface_by_id (trammel_session_aeroplane (self->session), self->id) : NULL;
+  const Surface *surface = self->id != NULL ? aeroplane_surface_by_id (trammel_session_settled (self->session), self->id) : NULL;
 
   return self->flat && surface != NULL ? cos (surface->dihedral * G_PI / 180) : 1;
 }
 
-/* Puts what was traced into the document once more, as it is to be now. */
+/* Puts what was traced into the document once more, as it is to be now. What is only on offer there does not come along. */
 static void
 traced_put (TrammelTraced *self, const bool *root_open, const char *label)
 {
@@ -121,18 +125,31 @@ traced_put (TrammelTraced *self, const bool *root_open, const char *label)
 
   if (outline_mapped (self->own, (Point) { 1, shortening }, (Point) { 0, 0 }, &outline) != CORE_OK)
     return;
-  next = trace_landed (trammel_session_aeroplane (self->session), self->order->ground, outline, root_open, &id);
+  next = trace_landed (trammel_session_settled (self->session), self->order->ground, outline, root_open, &id);
   outline_unref (outline);
   g_free (self->id);
   self->id = id;
   if (next == NULL)
     return;
+  self->shortened = shortening;
   trammel_session_do (self->session, next, label);
   g_clear_pointer (&self->standing, outline_unref);
   if (traced_outline (self) != NULL)
     self->standing = outline_ref (traced_outline (self));
   trammel_session_select (self->session, selection_of (self->id));
   g_signal_emit (self, changed_signal, 0);
+}
+
+/* The plan that has the view which is traced, as it is now. */
+static const Piece *
+traced_plan (TrammelTraced *self, const TraceOrder *order)
+{
+  const Aeroplane *aeroplane = trammel_session_settled (self->session);
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PLAN); i++)
+    if (plan_view_by_id (aeroplane_plan (aeroplane, i), order->ground->view) != NULL)
+      return &aeroplane_plan (aeroplane, i)->piece;
+  return NULL;
 }
 
 static int
@@ -169,6 +186,7 @@ traced_take (TrammelTraced *self, const Landing *landing, const TraceResult *res
 
   traced_forget (self);
   self->order = trace_order_ref (landing->order);
+  self->plan = landing->plan != NULL ? piece_ref (landing->plan) : NULL;
   self->own = outline_ref (result->mean != NULL ? result->mean : result->outline);
   self->halves[half] = outline_ref (result->outline);
   self->halves[1 - half] = kept;
@@ -184,27 +202,32 @@ landing_free (Landing *landing)
   g_clear_handle_id (&landing->timer, g_source_remove);
   trace_order_unref (landing->order);
   g_weak_ref_clear (&landing->told);
+  g_clear_pointer (&landing->plan, piece_unref);
   g_object_unref (landing->work);
   g_object_unref (landing->traced->session);
   g_free (landing);
 }
 
+/* What was traced over a plan that is another by now would land beside it. */
 static void
 traced_arrived (const TraceResult *result, gpointer data)
 {
   Landing *landing = data;
   TrammelTraced *self = landing->traced;
   g_autoptr (GtkWidget) told = g_weak_ref_get (&landing->told);
+  const bool stale = traced_plan (self, landing->order) != landing->plan;
 
   if (told != NULL && landing->timer == 0)
     trace_telling_done (told);
   if (self->work == landing->work)
     g_clear_object (&self->work);
-  if (result->status == CORE_OK)
+  if (result->status == CORE_OK && !stale)
     traced_take (self, landing, result);
   else
     g_signal_emit (self, changed_signal, 0);
-  if (told != NULL && !landing->again)
+  if (told != NULL && result->status == CORE_OK && stale)
+    trace_telling_stale (told);
+  else if (told != NULL && !landing->again)
     trace_telling_result (told, trammel_session_units (self->session), landing->order, result);
   landing_free (landing);
 }
@@ -223,11 +246,13 @@ traced_takes_its_time (gpointer data)
 static void
 traced_begin (TrammelTraced *self, TraceOrder *order, GtkWidget *told, const char *label, bool again)
 {
+  const Piece *plan = again ? self->plan : traced_plan (self, order);
   Landing *landing = g_new0 (Landing, 1);
 
   *landing = (Landing) { .traced = self, .order = trace_order_ref (order), .label = label, .again = again };
   g_object_ref (self->session);           /* and this with it, until the work is done */
   g_weak_ref_init (&landing->told, told);
+  landing->plan = plan != NULL ? piece_ref ((Piece *) plan) : NULL;
   if (self->work != NULL)
     g_cancellable_cancel (self->work);
   g_clear_object (&self->work);
@@ -284,6 +309,29 @@ bool
 trammel_traced_is_flat (TrammelTraced *self)
 {
   return self->flat;
+}
+
+/* As it lies on the sheet without any shortening: undo may have taken that back. */
+static bool
+traced_stands_flat (TrammelTraced *self, const Outline *outline)
+{
+  const Point shift = { self->order->ground->placing.x, 0 };
+  Outline *flat = NULL;
+  bool same;
+
+  if (outline_mapped (self->own, (Point) { 1, 1 }, shift, &flat) != CORE_OK)
+    return false;
+  same = outline_equal (flat, outline);
+  outline_unref (flat);
+  return same;
+}
+
+double
+trammel_traced_shortening (TrammelTraced *self, const Surface *surface)
+{
+  if (!self->flat || g_strcmp0 (self->id, surface->piece.id) != 0 || traced_stands_flat (self, surface->outline))
+    return 1;
+  return self->shortened;
 }
 
 void

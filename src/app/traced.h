@@ -27,6 +27,8 @@ void   trammel_traced_set_tolerance (TrammelTraced *self, double mm);
 /** Whether the panel was drawn flat, so that its stations are shortened by its dihedral: y cos (dihedral). One step. */
 bool   trammel_traced_is_flat       (TrammelTraced *self);
 void   trammel_traced_set_flat      (TrammelTraced *self, bool flat);
+/** The factor by which the stations of a surface on the sheet are shorter than they are printed; 1 unless it was traced last, and flat. */
+double trammel_traced_shortening    (TrammelTraced *self, const Surface *surface);
 /** How far its root stands off the centre line, mm; 0: on it. */
 double trammel_traced_root          (TrammelTraced *self);
 void   trammel_traced_set_root_open (TrammelTraced *self, bool open);

@@ -53,6 +53,19 @@ START_TEST (clicks_down_the_body_name_the_formers_on)
 }
 END_TEST
 
+START_TEST (what_is_only_on_offer_does_not_come_along_with_a_former)
+{
+  const size_t before = aeroplane_count (hand_aeroplane (), PIECE_BODY), formers = body ()->former_count;
+
+  hand_look ((Point) { 300, 0 }, 2);
+  take_former ();
+  trammel_session_propose (hand_session (), aeroplane_with_added (hand_aeroplane (), &body_new ("offered")->piece));
+  hand_click ((Point) { 302, 3 });
+  ck_assert_uint_eq (body ()->former_count, formers + 1);
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_BODY), before);
+}
+END_TEST
+
 START_TEST (a_former_is_dragged_and_deleted)
 {
   size_t before;
@@ -110,6 +123,7 @@ main (void)
   TCase *formers = tcase_create ("formers");
 
   tcase_add_test (formers, clicks_down_the_body_name_the_formers_on);
+  tcase_add_test (formers, what_is_only_on_offer_does_not_come_along_with_a_former);
   tcase_add_test (formers, a_former_is_dragged_and_deleted);
   tcase_add_test (formers, a_click_on_the_wing_puts_a_rib_at_its_station_on_either_side);
   tcase_add_test (formers, the_status_line_says_what_a_click_would_put);
