@@ -7,6 +7,8 @@ struct _TrammelStrip {
   char *actions[2];
 };
 
+static guint answered_signal;
+
 G_DEFINE_FINAL_TYPE (TrammelStrip, trammel_strip, GTK_TYPE_WIDGET)
 
 static void
@@ -27,6 +29,7 @@ trammel_strip_class_init (TrammelStripClass *klass)
   gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "strip");
   gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass), GTK_ACCESSIBLE_ROLE_ALERT);
+  answered_signal = g_signal_new ("answered", TRAMMEL_TYPE_STRIP, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
 }
 
 /* Gone first, so that what the action has to say can take its place. */
@@ -38,6 +41,7 @@ strip_answer (TrammelStrip *self, GtkWidget *button)
   trammel_strip_hide (self);
   if (action != NULL)
     gtk_widget_activate_action (GTK_WIDGET (self), action, NULL);
+  g_signal_emit (self, answered_signal, 0);
 }
 
 static GtkWidget *

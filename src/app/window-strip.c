@@ -55,6 +55,16 @@ cancel_work (GSimpleAction *action, GVariant *parameter, gpointer window)
     g_cancellable_cancel (self->busy);
 }
 
+/* The keyboard does not stay on a button that has been pressed: letters choose tools again. */
+static void
+window_strip_answered (TrammelWindow *self)
+{
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (self));
+
+  if (!window_is_gone (self) && (focus == NULL || gtk_widget_is_ancestor (focus, GTK_WIDGET (self->strip))))
+    trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (self->area));
+}
+
 void
 window_strip_begin (TrammelWindow *self)
 {
@@ -64,4 +74,5 @@ window_strip_begin (TrammelWindow *self)
   };
 
   g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+  g_signal_connect_object (self->strip, "answered", G_CALLBACK (window_strip_answered), self, G_CONNECT_SWAPPED);
 }
