@@ -12,6 +12,7 @@ struct _TrammelComparing {
   TrammelSession *session;          /* not owned: it owns this */
   TrammelSheetCanvas *sheet;        /* weak */
   Comparison comparison;            /* spots NULL: none */
+  double shortening;                /* of the sheet's stations against the view's */
   Point shift;                      /* from the view's own axes to the sheet, mm */
   Outline *outline;                 /* compared, or being compared; NULL */
   char *view;
@@ -140,6 +141,12 @@ compare_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *ca
 
 /* On the sheet */
 
+static Point
+comparing_place (TrammelComparing *self, Point own)
+{
+  return point_add ((Point) { own.x, own.y * self->shortening }, self->shift);
+}
+
 static void
 comparing_show (TrammelComparing *self)
 {
@@ -148,8 +155,8 @@ comparing_show (TrammelComparing *self)
 
   self->spots = g_new (SheetDeparture, comparison->count + 1);
   for (size_t i = 0; i < comparison->count; i++)
-    self->spots[i] = (SheetDeparture) { .drawn = point_add (comparison->spots[i].drawn, self->shift),
-                                        .printed = point_add (comparison->spots[i].printed, self->shift),
+    self->spots[i] = (SheetDeparture) { .drawn = comparing_place (self, comparison->spots[i].drawn),
+                                        .printed = comparing_place (self, comparison->spots[i].printed),
                                         .far_off = comparison->spots[i].off > limit };
   self->departures = (SheetDepartures) { self->spots, comparison->count };
   if (self->sheet != NULL) {
@@ -191,7 +198,8 @@ comparing_begin (TrammelComparing *self, TraceGround *ground, const Surface *sur
   Outline *own = NULL;
 
   self->shift = (Point) { ground->placing.x, 0 };
-  if (outline_mapped (surface->outline, (Point) { 1, 1 }, point_scale (self->shift, -1), &own) != CORE_OK)
+  self->shortening = trammel_traced_shortening (trammel_traced_of (self->session), surface);
+  if (outline_mapped (surface->outline, (Point) { 1, 1 / self->shortening }, point_scale (self->shift, -1), &own) != CORE_OK)
     return;
   self->work = g_cancellable_new ();
   work = g_new0 (CompareWork, 1);
