@@ -15,14 +15,17 @@ typedef struct {
   bool answered;
 } Chooser;
 
+/* It goes with its window. */
 static void
 chooser_answer (Chooser *self, int page)
 {
+  const PageChoice choice = self->choice;
+
   if (self->answered)
     return;
   self->answered = true;
   gtk_window_destroy (GTK_WINDOW (self->window));
-  self->choice.chosen (page, self->choice.data);
+  choice.chosen (page, choice.data);
 }
 
 static void

@@ -140,15 +140,24 @@ opening_page_chosen (int page, gpointer data)
     opening_end (self, NULL);
 }
 
+/* What was looked at has to be there again: within the document, or as a file that is known by its checksum. */
+static bool
+opening_can_keep (const PlanOpening *self)
+{
+  return self->source.image != NULL || self->source.checksum != NULL;
+}
+
 static char *
 opening_fault (const PlanOpening *self)
 {
+  const DecodeStatus status = self->source.decode == DECODE_OK && !opening_can_keep (self) ? DECODE_CANNOT_READ : self->source.decode;
+
   if (self->source.too_large_to_keep)
     return g_strdup (_("The pasted picture is too large to be kept within the document: save it as a file and open that."));
-  if (self->source.decode == DECODE_OK)
+  if (status == DECODE_OK)
     return NULL;
   /* Translators: a plan's name, and a sentence that says why it cannot be shown. */
-  return g_strdup_printf (_("%s: %s."), self->name, _(decode_status_sentence (self->source.decode)));
+  return g_strdup_printf (_("%s: %s."), self->name, _(decode_status_sentence (status)));
 }
 
 static void

@@ -14,15 +14,18 @@ static void
 keep_file (PlanSource *self, int file)
 {
   struct stat state;
-  char *contents;
-  gsize length;
+  g_autofree char *contents = NULL;
+  gsize length = 0;
 
   if (fstat (file, &state) != 0 || !S_ISREG (state.st_mode))
     return;
-  if (state.st_size > PLAN_IMAGE_MOST)
+  if (state.st_size <= PLAN_IMAGE_MOST && !g_file_get_contents (self->path, &contents, &length, NULL))
+    return;
+  /* It may have grown meanwhile. */
+  if (contents == NULL || length > PLAN_IMAGE_MOST)
     self->checksum = plan_file_checksum (file);
-  else if (g_file_get_contents (self->path, &contents, &length, NULL) && length <= PLAN_IMAGE_MOST)
-    self->image = g_bytes_new_take (contents, length);
+  else
+    self->image = g_bytes_new_take (g_steal_pointer (&contents), length);
 }
 
 static void
