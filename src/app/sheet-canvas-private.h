@@ -13,6 +13,7 @@ struct _TrammelSheetCanvas {
   TrammelSheetField *field;
 
   SheetView view;
+  graphene_point_t corner;      /* where its upper left corner stands in the window, px */
   bool fits;                    /* the whole sheet was fitted and nobody has moved it since: follow the window's size */
   SheetView glide_from, glide_to;
   Box extent;                   /* of the sheet after the last step */
@@ -52,8 +53,10 @@ void sheet_canvas_flush        (TrammelSheetCanvas *self);      /* hands on the 
 void sheet_canvas_keep_in_view (TrammelSheetCanvas *self);      /* after a change: sheet-zoom.c */
 /** What the sheet looks like now. */
 Look sheet_canvas_look         (TrammelSheetCanvas *self);
-/** Whether a fitted sheet may be fitted again by itself: not while somebody draws over a plan. */
-bool sheet_canvas_may_refit    (TrammelSheetCanvas *self);
+/** Whether the tool in hand is one that works on a plan, where the sheet must stand still under the hand. */
+bool sheet_canvas_draws_over_plan (TrammelSheetCanvas *self);
+/** It has got that size, px, and perhaps another place in its window. */
+void sheet_canvas_resized      (TrammelSheetCanvas *self, int width, int height);
 void sheet_canvas_plan_changed (TrammelSheetCanvas *self);      /* its picture came, or lies elsewhere */
 void sheet_canvas_emit_view    (TrammelSheetCanvas *self);
 void sheet_canvas_emit_pointer (TrammelSheetCanvas *self);

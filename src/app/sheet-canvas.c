@@ -65,8 +65,6 @@ trammel_sheet_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   GTK_WIDGET_CLASS (trammel_sheet_canvas_parent_class)->snapshot (widget, snapshot);
 }
 
-/* A sheet that was fitted stays fitted in a window of another size. Otherwise, and while a hand holds something, all of it stays where it is
- * on the screen: the side view beside it takes and gives width with every zoom. */
 static void
 trammel_sheet_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
@@ -74,14 +72,7 @@ trammel_sheet_canvas_size_allocate (GtkWidget *widget, int width, int height, in
 
   if (self->menu != NULL)
     gtk_popover_present (GTK_POPOVER (self->menu));
-  if (self->view.width == width && self->view.height == height)
-    return;
-  self->view.width = width;
-  self->view.height = height;
-  if (self->fits && !self->pressed && sheet_canvas_may_refit (self))
-    trammel_sheet_canvas_fit (self, false);
-  else
-    sheet_canvas_emit_view (self);
+  sheet_canvas_resized (self, width, height);
 }
 
 static void
@@ -273,6 +264,7 @@ trammel_sheet_canvas_set_tool (TrammelSheetCanvas *self, const char *word)
   self->overlay = nothing_over;
   sheet_canvas_drop_pointer (self);
   self->tool = tool_new (word, self);
+  self->fits = self->fits && !sheet_canvas_draws_over_plan (self);
   if (self->tool->kind->begin != NULL)
     self->tool->kind->begin (self->tool);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), self->tool->kind->cursor);

@@ -105,6 +105,7 @@ sheet_pointer_begin (GtkGestureDrag *gesture, double x, double y, TrammelSheetCa
   self->overlay.has_cursor = false;
   self->from = self->pointer = sheet_pointer_event (self, GTK_EVENT_CONTROLLER (gesture), x, y);
   self->pointer_inside = self->pressed = true;
+  self->fits = self->fits && !sheet_canvas_draws_over_plan (self);
   self->grabbed = self->dead = self->panning = false;
   if (!self->hand && self->tool->kind->press != NULL)
     self->tool->kind->press (self->tool, &self->from);

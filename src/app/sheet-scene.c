@@ -29,9 +29,55 @@ sheet_canvas_look (TrammelSheetCanvas *self)
 }
 
 bool
+sheet_canvas_draws_over_plan (TrammelSheetCanvas *self)
+{
+  const ToolKind *kind = self->tool->kind;
+
+  return kind == &tool_plan || kind == &tool_outline || kind == &tool_former;
+}
+
+/* Not while somebody draws over a plan: until the first press a plan that was just opened is still fitted, beneath its strip that slides in. */
+static bool
 sheet_canvas_may_refit (TrammelSheetCanvas *self)
 {
-  return trammel_sheet_canvas_scene (self).plan == NULL || trammel_sheet_canvas_has_plan_alone (self);
+  if (trammel_sheet_canvas_has_plan_alone (self))
+    return true;
+  return trammel_sheet_canvas_scene (self).plan == NULL && !sheet_canvas_draws_over_plan (self);
+}
+
+/* How far its upper left corner has moved in the window: a strip above opens and closes. */
+static graphene_point_t
+sheet_canvas_moved (TrammelSheetCanvas *self)
+{
+  GtkWidget *root = GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self)));
+  const graphene_point_t before = self->corner;
+
+  if (root == NULL || !gtk_widget_compute_point (GTK_WIDGET (self), root, &GRAPHENE_POINT_INIT (0, 0), &self->corner))
+    return GRAPHENE_POINT_INIT (0, 0);
+  return GRAPHENE_POINT_INIT (self->corner.x - before.x, self->corner.y - before.y);
+}
+
+/* A sheet that was fitted stays fitted in a window of another size. Otherwise, and while a hand holds something, all of it stays where it is
+ * on the screen: the side view beside it takes and gives width with every zoom. */
+void
+sheet_canvas_resized (TrammelSheetCanvas *self, int width, int height)
+{
+  const bool first = self->view.width == 0;
+  const graphene_point_t moved = sheet_canvas_moved (self);
+
+  if (self->view.width == width && self->view.height == height)
+    return;
+  self->view.width = width;
+  self->view.height = height;
+  if (self->fits && !self->pressed && sheet_canvas_may_refit (self)) {
+    trammel_sheet_canvas_fit (self, false);
+    return;
+  }
+  if (!first) {
+    self->view.origin_x -= moved.x;
+    self->view.origin_y -= moved.y;
+  }
+  sheet_canvas_emit_view (self);
 }
 
 void

@@ -1,6 +1,7 @@
 /* A trace over a plan under a real hand. What is printed is drawn by the test, and so the truth. */
 #include <math.h>
 #include "app/comparing.h"
+#include "app/strip.h"
 #include "app/tool.h"
 #include "app/traced.h"
 #include "document/changes.h"
@@ -473,6 +474,62 @@ START_TEST (a_slender_body_s_outline_ends_only_on_its_axis_and_aft_of_the_last_c
 }
 END_TEST
 
+START_TEST (a_panel_shortened_by_its_dihedral_is_compared_as_it_was_drawn)
+{
+  bool near = true;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  trammel_session_do (hand_session (), with_dihedral (20), "Change Dihedral");
+  trammel_traced_set_flat (trammel_traced_of (hand_session ()), true);
+  gui_wait_ms (200);
+  ck_assert (gui_wait (is_compared, &near));
+  trammel_session_undo (hand_session ());
+  gui_wait_ms (200);
+  ck_assert (gui_wait (is_compared, &near));
+}
+END_TEST
+
+START_TEST (once_a_strip_is_answered_letters_choose_tools_again)
+{
+  begin ();
+  trammel_window_tell (hand_window (), "A remark.");
+  gui_click (gui_await (gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_STRIP), "Close"));
+  gui_key ("s");
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "select");
+}
+END_TEST
+
+/* Where a place of the sheet stands in the window, px. */
+static Point
+in_window (Point place)
+{
+  const Point px = hand_px (place);
+  graphene_point_t at;
+
+  ck_assert (gtk_widget_compute_point (GTK_WIDGET (hand_sheet ()), GTK_WIDGET (hand_window ()),
+                                       &GRAPHENE_POINT_INIT ((float) px.x, (float) px.y), &at));
+  return (Point) { at.x, at.y };
+}
+
+START_TEST (the_sheet_stays_where_it_is_on_the_screen_when_a_strip_opens_and_closes)
+{
+  Point before;
+
+  begin ();
+  trammel_sheet_canvas_set_tool (hand_sheet (), "select");
+  trammel_sheet_canvas_fit (hand_sheet (), false);
+  hand_await_layout ();
+  before = in_window (clicks[2]);
+  trammel_sheet_canvas_set_tool (hand_sheet (), "plan");
+  gui_wait_ms (300);
+  ck_assert_double_lt (point_distance (in_window (clicks[2]), before), 1);
+  trammel_sheet_canvas_set_tool (hand_sheet (), "select");
+  gui_wait_ms (300);
+  ck_assert_double_lt (point_distance (in_window (clicks[2]), before), 1);
+}
+END_TEST
+
 START_TEST (while_h_is_held_the_pointer_says_only_how_far)
 {
   Point there = { 101.9, 40 };
@@ -519,6 +576,9 @@ main (void)
   tcase_add_test (tcase, a_click_faster_than_the_line_does_not_take_the_line_to_where_the_pointer_was);
   tcase_add_test (tcase, beyond_the_picture_no_line_is_proposed);
   tcase_add_test (tcase, a_slender_body_s_outline_ends_only_on_its_axis_and_aft_of_the_last_click);
+  tcase_add_test (tcase, a_panel_shortened_by_its_dihedral_is_compared_as_it_was_drawn);
+  tcase_add_test (tcase, once_a_strip_is_answered_letters_choose_tools_again);
+  tcase_add_test (tcase, the_sheet_stays_where_it_is_on_the_screen_when_a_strip_opens_and_closes);
   tcase_add_test (tcase, while_h_is_held_the_pointer_says_only_how_far);
   return hand_run ("app trace-window", &tcase, 1);
 }
