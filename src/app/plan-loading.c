@@ -144,7 +144,7 @@ colour_levels (const Raster *raster, int channel)
 {
   Ink *plane = ink_of_channel (raster, channel);
 
-  return plane != NULL ? ink_levels_new (plane) : NULL;
+  return plane != NULL ? ink_levels_new_even (plane) : NULL;
 }
 
 static void

@@ -16,9 +16,16 @@ struct InkLevels {
 
 enum { SQUARE = 16, SMALLEST = 64 };
 
-/* The mean of four, at the right and lower edge of what there is. */
+static int
+stronger (int a, int b)
+{
+  return a > b ? a : b;
+}
+
+/* Between the mean of four and the strongest of them, at the right and lower edge of what there is: a thin line seen from afar fades, but
+ * not so much as to be lost. `even`: the mean alone. */
 static void
-halve (const Level *from, Level *to, unsigned char *pixels)
+halve (const Level *from, Level *to, bool even, unsigned char *pixels)
 {
   for (int y = 0; y < to->height; y++)
     {
@@ -29,7 +36,9 @@ halve (const Level *from, Level *to, unsigned char *pixels)
       for (int x = 0; x < to->width; x++)
         {
           const int left = 2 * x, right = left + 1 < from->width ? left + 1 : left;
-          row[x] = (unsigned char) ((above[left] + above[right] + below[left] + below[right] + 2) / 4);
+          const int sum = above[left] + above[right] + below[left] + below[right];
+          const int most = stronger (stronger (above[left], above[right]), stronger (below[left], below[right]));
+          row[x] = (unsigned char) ((sum + (even ? sum : 4 * most) + 4) / 8);
         }
     }
   to->pixels = pixels;
@@ -52,8 +61,8 @@ find_sizes (InkLevels *self)
   return bytes;
 }
 
-InkLevels *
-ink_levels_new (Ink *takes)
+static InkLevels *
+levels_of (Ink *takes, bool even)
 {
   InkLevels *self = calloc (1, sizeof *self);
 
@@ -73,10 +82,22 @@ ink_levels_new (Ink *takes)
   unsigned char *next = self->copies;
   for (int i = 1; i < self->count; i++)
     {
-      halve (&self->levels[i - 1], &self->levels[i], next);
+      halve (&self->levels[i - 1], &self->levels[i], even, next);
       next += (size_t) self->levels[i].width * (size_t) self->levels[i].height;
     }
   return self;
+}
+
+InkLevels *
+ink_levels_new (Ink *takes)
+{
+  return levels_of (takes, false);
+}
+
+InkLevels *
+ink_levels_new_even (Ink *takes)
+{
+  return levels_of (takes, true);
 }
 
 InkLevels *

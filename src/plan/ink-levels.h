@@ -8,10 +8,13 @@ typedef struct InkLevels InkLevels;
 
 enum { INK_LEVELS_MOST = 16 };
 
-/** Makes the copies; each pixel is the mean of four. Takes the ink.
+/** Makes the copies; each pixel lies half way between the mean of four and the
+ *  strongest of them, so that thin lines are seen from afar. Takes the ink.
  *  returns  one reference, the caller's; NULL without memory
  *  memory   a third of the ink's own */
 InkLevels *ink_levels_new   (Ink *takes);
+/** The same by the mean alone: for what is brightness rather than ink. */
+InkLevels *ink_levels_new_even (Ink *takes);
 InkLevels *ink_levels_ref   (const InkLevels *self);
 void       ink_levels_unref (InkLevels *self);                   /* NULL is fine */
 const Ink *ink_levels_ink   (const InkLevels *self);             /* lent */
