@@ -122,7 +122,7 @@ page_build_section (TrammelSelectionPage *self, const Surface *surface)
 
   page_add_control (self, group, _("Class"), surface_section_control (self->session));
   if (surface != aeroplane_reference_wing (trammel_session_aeroplane (self->session)))
-    fields.count--;                 /* the stall is reckoned with the first wing's greatest lift alone: no other decides a figure */
+    fields.count -= 2;              /* of greatest lift and its deviation: the stall is reckoned with the first wing's alone */
   page_add_rows (self, group, fields);
 }
 
