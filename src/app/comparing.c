@@ -16,7 +16,7 @@ struct _TrammelComparing {
   Point shift;                      /* from the view's own axes to the sheet, mm */
   Outline *outline;                 /* compared, or being compared; NULL */
   char *view;
-  const InkLevels *ink;             /* only to be told apart from another */
+  InkLevels *ink;                   /* held, so that no other can be taken for it */
   Placing placing;
   GCancellable *work;               /* NULL: none under way */
   guint idle;
@@ -56,7 +56,7 @@ comparing_forget (TrammelComparing *self)
   comparing_drop (self);
   g_clear_pointer (&self->outline, outline_unref);
   g_clear_pointer (&self->view, g_free);
-  self->ink = NULL;
+  g_clear_pointer (&self->ink, ink_levels_unref);
 }
 
 static void
@@ -234,7 +234,7 @@ comparing_look (gpointer data)
     comparing_forget (self);
     self->outline = outline_ref (surface->outline);
     self->view = g_strdup (ground->view);
-    self->ink = ground->ink;
+    self->ink = ink_levels_ref (ground->ink);
     self->placing = ground->placing;
     comparing_begin (self, ground, surface);
   }

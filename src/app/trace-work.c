@@ -165,10 +165,10 @@ trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
     work->result.outline = outline_ref (trace.outline);
     work->result.sigma = trace.sigma;
     work->result.lost = trace.lost;
-    trace_clear (&trace);
     if (work->other != NULL)
-      halves_mean (work->result.outline, work->other, isnan (work->tolerance) ? 0.07 : work->tolerance, &work->result.mean,
-                   &work->result.difference);
+      halves_mean (work->result.outline, work->other, isnan (work->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : work->tolerance,
+                   &work->result.mean, &work->result.difference);
+    trace_clear (&trace);
   }
   g_task_return_boolean (task, TRUE);
 }

@@ -5,9 +5,6 @@
 #include "app/trace-landing.h"
 #include "app/trace-telling.h"
 
-/* mm: what an outline is fitted within, unless a pixel is larger than twice that. */
-static const double USUAL_TOLERANCE = 0.07;
-
 struct _TrammelTraced {
   GObject parent;
   TrammelSession *session;      /* not owned: it owns this */
@@ -293,7 +290,7 @@ trammel_traced_tolerance (TrammelTraced *self)
 {
   if (self->order == NULL || !isnan (self->tolerance))
     return self->tolerance;
-  return fmax (USUAL_TOLERANCE, 0.5 / trace_ground_scale (self->order->ground, self->order->clicks[0]));
+  return trace_usual_tolerance (1 / trace_ground_scale (self->order->ground, self->order->clicks[0]));
 }
 
 void

@@ -145,6 +145,12 @@ look_back (const DrawnRun *run, Trace *trace)
   trace->lost = lost / (double) run->count;
 }
 
+double
+trace_usual_tolerance (double mm_per_px)
+{
+  return fmax (TOLERANCE, mm_per_px / 2);
+}
+
 CoreStatus
 trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
 {
@@ -158,7 +164,7 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
   if (!status)
     status = measure (&line, request, &measured);
   const DrawnRun run = { .places = measured.places, .weights = measured.weights, .along = measured.along, .count = measured.count };
-  const double tolerance = isnan (request->tolerance) ? fmax (TOLERANCE, trace.mm_per_px / 2) : request->tolerance;
+  const double tolerance = isnan (request->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : request->tolerance;
   if (!status)
     status = trace_fit (&run, measured.places, !request->goes_round, tolerance, &trace.outline);
   if (!status)

@@ -30,6 +30,8 @@ typedef struct {
   double sigma;              /* mm: one standard deviation of the line's places about the outline, where there is a line */
 } Trace;
 
+/** How near an outline keeps to its line when nobody says otherwise, mm: 0.07 mm or half of the file's pixel, whichever is more. */
+double     trace_usual_tolerance (double mm_per_px);
 /** Traces an outline: follows the printed line, puts it into the view's own axes and fits few lines, curves and, where it is one, an
  *  exact ellipse.
  *  made     set on success; trace_clear gives it back

@@ -90,22 +90,6 @@ END_TEST
 
 /* Dropping and pasting */
 
-static GdkContentProvider *
-drag_file (GtkDragSource *source, double x, double y, gpointer path)
-{
-  GFile *file = g_file_new_for_path (path);
-  GSList *files = g_slist_append (NULL, file);
-  GValue value = G_VALUE_INIT;
-  GdkContentProvider *content;
-
-  g_value_init (&value, GDK_TYPE_FILE_LIST);
-  g_value_take_boxed (&value, gdk_file_list_new_from_list (files));
-  content = gdk_content_provider_new_for_value (&value);
-  g_value_unset (&value);
-  g_slist_free_full (files, g_object_unref);
-  return content;
-}
-
 START_TEST (a_picture_dropped_on_the_sheet_becomes_a_plan)
 {
   TrammelWindow *window = stage_open (NULL);
@@ -113,7 +97,7 @@ START_TEST (a_picture_dropped_on_the_sheet_becomes_a_plan)
   GtkDragSource *source = gtk_drag_source_new ();
 
   /* A file manager's part is played by a label of ours. */
-  g_signal_connect (source, "prepare", G_CALLBACK (drag_file), (gpointer) draw_plan ("dropped.png", 600, 400));
+  g_signal_connect (source, "prepare", G_CALLBACK (stage_dragged_file), (gpointer) draw_plan ("dropped.png", 600, 400));
   gtk_widget_add_controller (handle, GTK_EVENT_CONTROLLER (source));
   gui_drag (handle, (GuiDrag) { 20, 10, 120, 300 });
   ck_assert_str_eq (await_plan (window)->name, "dropped.png");
@@ -139,7 +123,7 @@ END_TEST
 START_TEST (a_picture_file_copied_in_a_file_manager_is_pasted_as_a_plan)
 {
   TrammelWindow *window = stage_open (NULL);
-  g_autoptr (GdkContentProvider) content = drag_file (NULL, 0, 0, (gpointer) draw_plan ("copied.png", 320, 240));
+  g_autoptr (GdkContentProvider) content = stage_dragged_file (NULL, 0, 0, (gpointer) draw_plan ("copied.png", 320, 240));
 
   gtk_widget_grab_focus (GTK_WIDGET (plan_canvas (window)));
   gdk_clipboard_set_content (gtk_widget_get_clipboard (GTK_WIDGET (window)), content);

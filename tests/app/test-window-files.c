@@ -426,22 +426,6 @@ END_TEST
 
 /* Dropping */
 
-static GdkContentProvider *
-drag_file (GtkDragSource *source, double x, double y, gpointer path)
-{
-  GFile *file = g_file_new_for_path (path);
-  GSList *files = g_slist_append (NULL, file);
-  GValue value = G_VALUE_INIT;
-  GdkContentProvider *content;
-
-  g_value_init (&value, GDK_TYPE_FILE_LIST);
-  g_value_take_boxed (&value, gdk_file_list_new_from_list (files));
-  content = gdk_content_provider_new_for_value (&value);
-  g_value_unset (&value);
-  g_slist_free_full (files, g_object_unref);
-  return content;
-}
-
 START_TEST (a_document_dropped_on_the_window_is_opened)
 {
   const char *path = stage_example ("heron-tourer", "heron.trammel");
@@ -450,7 +434,7 @@ START_TEST (a_document_dropped_on_the_window_is_opened)
   GtkDragSource *source = gtk_drag_source_new ();
 
   /* A file manager's part is played by a label of ours. */
-  g_signal_connect (source, "prepare", G_CALLBACK (drag_file), (gpointer) path);
+  g_signal_connect (source, "prepare", G_CALLBACK (stage_dragged_file), (gpointer) path);
   gtk_widget_add_controller (handle, GTK_EVENT_CONTROLLER (source));
   gui_drag (handle, (GuiDrag) { 20, 10, 120, 300 });
   ck_assert_ptr_eq (stage_window ("Heron Tourer"), window);

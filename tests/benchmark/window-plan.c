@@ -9,6 +9,7 @@
 #include "app/plan-store.h"
 #include "app/sheet-canvas.h"
 #include "app/window.h"
+#include "benchmark/process.h"
 #include "benchmark/timing.h"
 #include "document/changes.h"
 
@@ -25,26 +26,6 @@ typedef struct {
   int shown;                    /* frames so far; -1: the plan is still being read */
   bool turned, uncounted;       /* a turn is an edit: the frame in which it was made is not one of a zoom */
 } Stage;
-
-static long
-pss_kib (void)
-{
-  g_autofree char *rollup = NULL;
-  const char *line;
-
-  if (!g_file_get_contents ("/proc/self/smaps_rollup", &rollup, NULL, NULL) || (line = strstr (rollup, "\nPss:")) == NULL)
-    return 0;
-  return strtol (line + 5, NULL, 10);
-}
-
-static double
-cpu_now (void)
-{
-  struct timespec time;
-
-  clock_gettime (CLOCK_THREAD_CPUTIME_ID, &time);
-  return (double) time.tv_sec + 1e-9 * (double) time.tv_nsec;
-}
 
 /* A wing with its ribs on yellowed paper, as a scanner gives it. */
 static char *

@@ -6,6 +6,7 @@
 #include <string.h>
 #include "app/application.h"
 #include "app/window.h"
+#include "benchmark/process.h"
 #include "benchmark/timing.h"
 #include "document/changes.h"
 
@@ -38,26 +39,6 @@ seconds_alive (void)
   started = fields != NULL ? g_ascii_strtoll (fields, NULL, 10) : 0;
   up = g_ascii_strtod (uptime, NULL);
   return up - (double) started / (double) sysconf (_SC_CLK_TCK);
-}
-
-static long
-pss_kib (void)
-{
-  g_autofree char *rollup = NULL;
-  const char *line;
-
-  if (!g_file_get_contents ("/proc/self/smaps_rollup", &rollup, NULL, NULL) || (line = strstr (rollup, "\nPss:")) == NULL)
-    return 0;
-  return strtol (line + 5, NULL, 10);
-}
-
-static double
-cpu_now (void)
-{
-  struct timespec time;
-
-  clock_gettime (CLOCK_THREAD_CPUTIME_ID, &time);
-  return (double) time.tv_sec + 1e-9 * (double) time.tv_nsec;
 }
 
 static gboolean

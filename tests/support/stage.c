@@ -247,3 +247,19 @@ stage_window_count (void)
     count += TRAMMEL_IS_WINDOW (each->data) ? 1 : 0;
   return count;
 }
+
+GdkContentProvider *
+stage_dragged_file (GtkDragSource *source, double x, double y, gpointer path)
+{
+  GFile *file = g_file_new_for_path (path);
+  GSList *files = g_slist_append (NULL, file);
+  GValue value = G_VALUE_INIT;
+  GdkContentProvider *content;
+
+  g_value_init (&value, GDK_TYPE_FILE_LIST);
+  g_value_take_boxed (&value, gdk_file_list_new_from_list (files));
+  content = gdk_content_provider_new_for_value (&value);
+  g_value_unset (&value);
+  g_slist_free_full (files, g_object_unref);
+  return content;
+}

@@ -30,5 +30,7 @@ void           stage_choose  (const char *chooser_title, const char *path, bool 
 /** A question (AdwMessageDialog) of that heading, waited for, and in it the button of that answer. */
 GtkWidget     *stage_answer  (const char *heading, const char *answer);
 bool           stage_is_asking (void);
+/** A file that is dragged or copied, for a drag source's "prepare": `path` is its path. The caller's. */
+GdkContentProvider *stage_dragged_file (GtkDragSource *source, double x, double y, gpointer path);
 /** How many windows with documents there are. */
 int            stage_window_count (void);
