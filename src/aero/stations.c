@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdint.h>
 #include <stdlib.h>
+#include "geometry/ascending.h"
 
 /* Steps to both sides of a station at which an edge's slope is taken, in parts of the span. */
 static const double slope_step = 1e-5;
@@ -180,14 +181,6 @@ add_bends (Stations *self, const LatticeSurface *surface, const StationSpan *spa
   return status;
 }
 
-static int
-compare_stations (const void *a, const void *b)
-{
-  const double left = *(const double *) a, right = *(const double *) b;
-
-  return (left > right) - (left < right);
-}
-
 /* The place in ends of the end that stands for station. */
 static size_t
 end_of_station (const Stations *self, double station)
@@ -240,6 +233,6 @@ stations_gather (Stations *self, const LatticeSurface surfaces[], size_t count, 
           || (status = add_bends (self, &surfaces[i], &self->spans[i])))
         return status;
     }
-  qsort (self->ends, 2 * count, sizeof *self->ends, compare_stations);
+  qsort (self->ends, 2 * count, sizeof *self->ends, ascending_doubles);
   return merge_ends (self, count);
 }

@@ -42,7 +42,7 @@ plan_making_rectangle (TrammelSheetCanvas *sheet, const Point corners[4])
   Plan *plan = plan_copy (sheet);
   Mapping mapping;
   double sides[2];
-  bool wide;
+  int wide;
 
   if (!trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), &mapping, NULL, NULL)) {
     piece_unref (&plan->piece);
@@ -50,12 +50,11 @@ plan_making_rectangle (TrammelSheetCanvas *sheet, const Point corners[4])
   }
   sides[0] = side_now (&mapping, corners, 0);
   sides[1] = side_now (&mapping, corners, 1);
-  wide = fabs (corners[1].x - corners[0].x) + fabs (corners[2].x - corners[3].x)
-         >= fabs (corners[1].y - corners[0].y) + fabs (corners[2].y - corners[3].y);
+  wide = known_rectangle_widths (corners);
   plan->has_corners = true;
   memcpy (plan->corners, corners, sizeof plan->corners);
-  plan->corners_width = round (sides[wide ? 0 : 1]);
-  plan->corners_height = round (sides[wide ? 1 : 0]);
+  plan->corners_width = round (sides[wide]);
+  plan->corners_height = round (sides[1 - wide]);
   plan_edit_propose (sheet, plan);
 }
 

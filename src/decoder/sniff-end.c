@@ -99,9 +99,10 @@ jpeg_end (const unsigned char *bytes, size_t length)
       at++;
       if (bytes[at - 1] == 0 || stands_alone (bytes[at - 1]))
         continue;
-      if (length - at < 2 || big_endian (bytes + at, 2) > length - at)
+      const size_t size = length - at < 2 ? SIZE_MAX : big_endian (bytes + at, 2);
+      if (size > length - at)
         return 0;
-      at += big_endian (bytes + at, 2);
+      at += size;
     }
   return 0;
 }

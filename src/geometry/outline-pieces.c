@@ -1,6 +1,7 @@
 #include "geometry/outline-private.h"
 
 #include <stdlib.h>
+#include "geometry/ascending.h"
 
 /* y runs one way, so its ends bound it: the same numbers, to the last bit, that decide whether a station is passed. */
 static Piece
@@ -124,14 +125,6 @@ outline_piece_x (const Outline *self, const Piece *piece, double y)
   return stretch_at (run, stretch_t_at_station (run, rises ? piece->t_from : piece->t_to, rises ? piece->t_to : piece->t_from, y)).x;
 }
 
-static int
-by_value (const void *a, const void *b)
-{
-  const double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 size_t
 outline_levels (const Outline *self, double levels[])
 {
@@ -142,7 +135,7 @@ outline_levels (const Outline *self, double levels[])
       levels[count++] = self->pieces[i].from.y;
       levels[count++] = self->pieces[i].to.y;
     }
-  qsort (levels, count, sizeof *levels, by_value);
+  qsort (levels, count, sizeof *levels, ascending_doubles);
   for (size_t i = 1; i < count; i++)
     if (levels[i] > levels[kept - 1])
       levels[kept++] = levels[i];

@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include <stdlib.h>
+#include "geometry/ascending.h"
 
 /* mm: from place to place of the outline that the line is looked for along; from spot to spot. */
 static const double PACE = 5, STEP = 1;
@@ -68,14 +69,6 @@ paces_at_most (const Outline *outline)
   return room;
 }
 
-static int
-compare_numbers (const void *a, const void *b)
-{
-  const double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 static CoreStatus
 sum_up (Comparison *self)
 {
@@ -93,7 +86,7 @@ sum_up (Comparison *self)
           self->most_at = self->spots[i].drawn;
         }
     }
-  qsort (sorted, self->count, sizeof *sorted, compare_numbers);
+  qsort (sorted, self->count, sizeof *sorted, ascending_doubles);
   if (self->count > 0)
     self->within = sorted[(self->count - 1) * 19 / 20];
   free (sorted);

@@ -2,6 +2,7 @@
 
 #include <stdlib.h>
 #include <string.h>
+#include "geometry/ascending.h"
 
 /* Every second pixel each way is enough for a median. */
 enum { STRIDE = 2, GREATEST = 255 };
@@ -27,14 +28,6 @@ median_of_square (const Raster *raster, InkChannel channel, int column, int row)
   return level > 0 ? (float) level : 1.0f;
 }
 
-static int
-compare_levels (const void *a, const void *b)
-{
-  const float left = *(const float *) a, right = *(const float *) b;
-
-  return (left > right) - (left < right);
-}
-
 static float
 median_about (const InkGround *self, const float *level, int column, int row)
 {
@@ -45,7 +38,7 @@ median_about (const InkGround *self, const float *level, int column, int row)
     for (int x = column - 1; x <= column + 1; x++)
       if (x >= 0 && y >= 0 && x < self->columns && y < self->rows)
         about[count++] = level[y * self->columns + x];
-  qsort (about, count, sizeof *about, compare_levels);
+  qsort (about, count, sizeof *about, ascending_floats);
   return about[count / 2];
 }
 

@@ -4,6 +4,7 @@
 #include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
+#include "geometry/ascending.h"
 
 /* Lines are drawn from a quarter to a whole millimetre wide; at 100 to 400 dots an inch that is these half widths, px. */
 static const double SIGMAS[] = { 0.8, 1.1, 1.5, 2.1, 2.9, 4.0, 5.6 };
@@ -56,14 +57,6 @@ line_strength (const Corridor *corridor, double sigma, float *strength)
   return CORE_OK;
 }
 
-static int
-compare_floats (const void *a, const void *b)
-{
-  const float left = *(const float *) a, right = *(const float *) b;
-
-  return (left > right) - (left < right);
-}
-
 /* The greatest strength of each column within `near` rows of the spine. */
 static void
 find_greatest (const Corridor *corridor, const float *strength, int near, float *greatest)
@@ -83,7 +76,7 @@ static float
 median_of (const float *values, size_t count, float *sorted)
 {
   memcpy (sorted, values, count * sizeof *sorted);
-  qsort (sorted, count, sizeof *sorted, compare_floats);
+  qsort (sorted, count, sizeof *sorted, ascending_floats);
   return sorted[count / 2];
 }
 

@@ -42,12 +42,17 @@ side_level (const Point corners[4], int i)
   return fabs (way.x) / hypot (way.x, way.y);
 }
 
+int
+known_rectangle_widths (const Point corners[4])
+{
+  return side_level (corners, 0) + side_level (corners, 2) >= side_level (corners, 1) + side_level (corners, 3) ? 0 : 1;
+}
+
 /* The corners in the order upper left, upper right, lower right, lower left. */
 static void
 corners_sort (const Point corners[4], Point sorted[4])
 {
-  /* Sides 0 and 2 are the widths, or 1 and 3. */
-  const int wide = side_level (corners, 0) + side_level (corners, 2) >= side_level (corners, 1) + side_level (corners, 3) ? 0 : 1;
+  const int wide = known_rectangle_widths (corners);
   const Point top = corners[wide], next = corners[wide + 1], far = corners[(wide + 2) % 4], last = corners[(wide + 3) % 4];
   const bool right = next.x + far.x > top.x + last.x;
   const Point row[2] = { right ? top : next, right ? next : top }, other[2] = { right ? last : far, right ? far : last };

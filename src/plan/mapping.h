@@ -45,6 +45,9 @@ typedef struct { Point a, b; double mm; } KnownLength;
 /** A rectangle known on the paper: its corners in the picture, px, one after the other in either sense, beginning anywhere. The width is
  *  that of the sides nearest the picture's horizontal. mm, > 0. */
 typedef struct { Point corners[4]; double width, height; } KnownRectangle;
+/** Which of a rectangle's sides are its widths: 0 those from corner 0 to 1 and from 2 to 3, 1 the other two. Each side counts by its
+ *  direction alone, so that one foreshortened in a photograph counts as much as the side across from it. */
+int known_rectangle_widths (const Point corners[4]);
 /** Three places or more, px, on a line known to be straight on the paper. */
 typedef struct { const Point *places; size_t count; } StraightLine;
 

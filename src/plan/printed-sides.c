@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include <stdlib.h>
+#include "geometry/ascending.h"
 #include "geometry/least-squares.h"
 #include "plan/follow.h"
 
@@ -72,14 +73,6 @@ side_direction (const Side *side, double t)
   return point_add (side->along, point_scale (side->beside, f[1] + t * (2 * f[2] + t * 3 * f[3])));
 }
 
-static int
-by_size (const void *a, const void *b)
-{
-  const double *left = a, *right = b;
-
-  return (*left > *right) - (*left < *right);
-}
-
 /* The median place of each stretch in which a line is seen most of the way; how many there are. `offs` has room for the whole line. */
 static size_t
 medians (const Side *side, const FollowedLine *line, double *offs, Point places[SIDE_PLACES])
@@ -101,7 +94,7 @@ medians (const Side *side, const FollowedLine *line, double *offs, Point places[
           }
       if (seen < LEAST_IN_STRETCH || 2 * seen < passed)
         continue;
-      qsort (offs, seen, sizeof *offs, by_size);
+      qsort (offs, seen, sizeof *offs, ascending_doubles);
       places[made++] = point_add (point_add (side->from, point_scale (side->along, middle)), point_scale (side->beside, offs[seen / 2]));
     }
   return made;
@@ -219,13 +212,14 @@ static const double FINEST = 15;
 CoreStatus
 printed_sides_find (const Ink *ink, const KnownRectangle *clicked, InkGoesOn goes_on, void *data, PrintedSides *made)
 {
+  const int wide = known_rectangle_widths (clicked->corners);
   Side sides[4];
 
   *made = (PrintedSides) { .rectangle = *clicked };
   for (int i = 0; i < 4; i++)
     {
       const Point a = clicked->corners[i], b = clicked->corners[(i + 1) % 4], way = point_sub (b, a);
-      const double mm = fabs (way.x) > fabs (way.y) ? clicked->width : clicked->height, px = hypot (way.x, way.y);
+      const double mm = i % 2 == wide ? clicked->width : clicked->height, px = hypot (way.x, way.y);
       const FollowOptions options = { .px_per_mm = fmin (px / mm / ink_reduced (ink), FINEST), .click_sigma = OFF_CHORD / ink_reduced (ink),
                                       .goes_on = goes_on, .data = data };
       size_t count = 0;

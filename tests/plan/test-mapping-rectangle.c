@@ -103,6 +103,21 @@ START_TEST (a_page_stood_on_its_side_has_its_width_along_the_picture)
 }
 END_TEST
 
+/* A photograph on its corner: each side climbs more than it runs, and the widths are those that climb the less. */
+START_TEST (which_sides_are_widths_is_decided_by_their_directions_alone)
+{
+  const KnownRectangle rectangle = { { { 300, 100 }, { 364, 177 }, { 314, 264 }, { 250, 187 } }, 70, 90 };
+  const Knowns knowns = knowns_rectangle (&rectangle);
+  const Mapping mapping = solved (&knowns, NULL);
+
+  ck_assert_int_eq (known_rectangle_widths (rectangle.corners), 0);
+  ck_assert_double_eq_tol (point_distance (mapping_to_mm (&mapping, rectangle.corners[0]), mapping_to_mm (&mapping, rectangle.corners[1])),
+                           70, 1e-9);
+  const Point turned[4] = { rectangle.corners[1], rectangle.corners[2], rectangle.corners[3], rectangle.corners[0] };
+  ck_assert_int_eq (known_rectangle_widths (turned), 1);
+}
+END_TEST
+
 START_TEST (lengths_check_a_rectangle_and_do_not_change_it)
 {
   const Mapping by = camera (0);
@@ -168,6 +183,7 @@ main (void)
   tcase_add_loop_test (tests, the_order_of_the_corners_does_not_matter, 0, 8);
   tcase_add_test (tests, a_larger_rectangle_makes_all_lengths_larger);
   tcase_add_test (tests, a_page_stood_on_its_side_has_its_width_along_the_picture);
+  tcase_add_test (tests, which_sides_are_widths_is_decided_by_their_directions_alone);
   tcase_add_test (tests, lengths_check_a_rectangle_and_do_not_change_it);
   tcase_add_test (tests, what_the_corners_clicks_explain_is_what_they_make);
   return run_suite (suite_create ("plan rectangle"), tests);

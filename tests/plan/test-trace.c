@@ -2,6 +2,7 @@
 #include <math.h>
 #include <stdlib.h>
 #include "geometry/planform.h"
+#include "geometry/ascending.h"
 #include "plan/trace.h"
 #include "support/plan-sheet.h"
 #include "support/run-suite.h"
@@ -75,14 +76,6 @@ traced (const PlanSheet *sheet, const Mapping *mapping, ViewAxis axis, const Poi
   return trace;
 }
 
-static int
-by_size (const void *a, const void *b)
-{
-  const double *left = a, *right = b;
-
-  return (*left > *right) - (*left < *right);
-}
-
 static size_t
 distances_from (const Outline *from, const Outline *to, double *room)
 {
@@ -109,7 +102,7 @@ most_of_distance (const Outline *a, const Outline *b)
 
   count += distances_from (b, a, room + count);
   ck_assert_uint_le (count, ROOM);
-  qsort (room, count, sizeof *room, by_size);
+  qsort (room, count, sizeof *room, ascending_doubles);
   const double most = room[count * 95 / 100];
   free (room);
   return most;
