@@ -36,12 +36,18 @@ is_for_the_window (const char *option)
   return g_str_has_prefix (option, "--gapplication") || g_str_has_prefix (option, "--display") || g_str_equal (option, "--");
 }
 
+static bool
+is_help (const char *word)
+{
+  return g_str_equal (word, "help");
+}
+
 bool
 command_takes (int argc, char **argv)
 {
   if (argc < 2)
     return false;
-  if (command_is_subcommand (argv[1]))
+  if (command_is_subcommand (argv[1]) || is_help (argv[1]))
     return true;
   if (*argv[1] == '-')
     return !is_for_the_window (argv[1]);
@@ -51,12 +57,13 @@ command_takes (int argc, char **argv)
 static void
 print_help (void)
 {
-  printf ("%s\n  trammel [%s…]\n  trammel %s [%s…] %s\n\n%s\n\n%s\n", _("Usage:"), _("FILE"), _("SUBCOMMAND"), _("OPTION"), _("FILE"),
+  printf ("%s\n  trammel [%s…]\n  trammel %s [%s…] %s\n  trammel help [%s]\n\n%s\n\n%s\n", _("Usage:"), _("FILE"), _("SUBCOMMAND"),
+          _("OPTION"), _("FILE"), _("SUBCOMMAND"),
           _("Trammel turns the plan of a small model aeroplane into the mark where it must balance.\n"
             "Without a subcommand it opens its window on the files named."), _("Subcommands, none of which needs a display:"));
   for (size_t i = 0; i < G_N_ELEMENTS (subcommands); i++)
     printf ("  %-8s %s\n", subcommands[i].word, _(subcommands[i].summary));
-  printf ("\n%s\n  -h, --help     %s\n  --version      %s\n\n%s\n", _("Options:"), _("show this help; “trammel report --help” shows a subcommand's"),
+  printf ("\n%s\n  -h, --help     %s\n  --version      %s\n\n%s\n", _("Options:"), _("show this help; “trammel help report” shows a subcommand's"),
           _("show the version"), _("Examples:"));
   printf ("  trammel report racer.trammel --units=inch\n"
           "  trammel export racer.trammel --output racer.pdf --paper a3\n"
@@ -116,12 +123,41 @@ refuse_word (const char *word)
 }
 
 static CommandStatus
+refuse_topic (const char *word)
+{
+  const char *near = near_subcommand (word);
+
+  if (near)
+    return usage_error (NULL, _("There is no subcommand “%s” to help on. Did you mean “%s”?"), word, near);
+  return usage_error (NULL, _("There is no subcommand “%s” to help on."), word);
+}
+
+/* “help”, and whose: the same as --help behind it. */
+static CommandStatus
+help_on (int argc, char **argv)
+{
+  char option[] = "--help";
+  const Subcommand *found = argc > 2 ? find_subcommand (argv[2]) : NULL;
+
+  if (argc > 3)
+    return usage_error (NULL, _("Help on one subcommand at a time: “%s” is one too many."), argv[3]);
+  if (found)
+    return found->run (2, (char *[]) { argv[2], option, NULL });
+  if (argc > 2 && !is_help (argv[2]))
+    return refuse_topic (argv[2]);
+  print_help ();
+  return COMMAND_DONE;
+}
+
+static CommandStatus
 run (int argc, char **argv)
 {
   const char *word = argc > 1 ? argv[1] : "--help";
 
   if (command_is_subcommand (word))
     return find_subcommand (word)->run (argc - 1, argv + 1);
+  if (is_help (word))
+    return help_on (argc, argv);
   if (g_str_equal (word, "--version"))
     {
       printf ("trammel %s\n", TRAMMEL_VERSION);

@@ -15,8 +15,8 @@
 
 /* px: how far a place named is usually off the line, one standard deviation. */
 static const double CLICK_SIGMA = 2;
-/* Where less of the line than this is to be seen, there was none. */
-static const double MOST_LOST = 0.95;
+/* Where no line is to be seen along more of the way than this, the places are not on one: what lies between was crossed by chance. */
+static const double MOST_LOST = 0.6;
 
 static CommandStatus
 image_problem (const TraceWords *words, const char *sentence)
@@ -41,6 +41,15 @@ open_image (const TraceWords *words, DecodeFacts *facts, Ink **ink)
   const CoreStatus status = ink_new (raster, NULL, NULL, ink);
   raster_unref (raster);
   return status ? image_problem (words, _(core_status_sentence (status))) : COMMAND_DONE;
+}
+
+static CommandStatus
+refuse_places (const TraceWords *words, double lost)
+{
+  g_autofree char *sentence = g_strdup_printf (_("Along %.0f %% of the way through the places named no printed line is to be seen: name "
+                                                 "places on the line itself, in pixels from the upper left corner"), 100 * lost);
+
+  return image_problem (words, sentence);
 }
 
 /* What corners alone can be wrong about is said of them; all else by its own name. */
@@ -138,7 +147,7 @@ follow_and_print (const TraceWords *words, const Ink *ink, const Mapping *mappin
   if (status)
     return image_problem (words, _(core_status_sentence (status)));
   if (trace.lost > MOST_LOST)
-    result = image_problem (words, _("No printed line runs along the places named"));
+    result = refuse_places (words, trace.lost);
   else
     {
       const Traced traced = traced_of (words, mapping, misfit, facts, &trace);

@@ -7,10 +7,18 @@
 #include "figures/text-table.h"
 
 enum { SCALE_DIGITS = 5 };
-/* Below this share of its length nobody needs to hear that the line has gaps. */
-static const double LOST_SAID = 0.01;
+/* Below this share of its length nobody needs to hear that the line has gaps; above the other it is what they need to hear first. */
+static const double LOST_SAID = 0.01, LOST_SAID_FIRST = 0.2;
 
 static const char *const kinds[] = { [SEGMENT_LINE] = "line", [SEGMENT_CURVE] = "curve", [SEGMENT_ARC] = "arc" };
+
+/* Why some figures are missing; lent, NULL where none is. */
+static const char *
+missing_because (const Traced *traced)
+{
+  return traced->words->has_centre_line ? NULL
+                                        : _("There are no areas and no chords, because they are measured from the centre line: add --centre-line.");
+}
 
 /* What the outline encloses, all NAN without a centre line that it could be measured from. */
 static Planform
@@ -52,6 +60,14 @@ row (TextTable *table, const char *name, double value, int decimals, const char 
 }
 
 static void
+print_lost (const Traced *traced, GString *text)
+{
+  g_autofree char *lost = fixed (100 * traced->trace->lost, 0);
+
+  g_string_append_printf (text, _("  Along %s %% of its length no line is to be seen.\n"), lost);
+}
+
+static void
 print_figures (const Traced *traced, GString *text)
 {
   const Planform planform = planform_of (traced);
@@ -66,6 +82,8 @@ print_figures (const Traced *traced, GString *text)
   row (&table, _("Pixel's width"), traced->mm_per_px_x, SCALE_DIGITS, "mm");
   row (&table, _("Pixel's height"), traced->mm_per_px_y, SCALE_DIGITS, "mm");
   text_table_print (&table, text);
+  if (missing_because (traced))
+    g_string_append_printf (text, "%s\n", missing_because (traced));
 }
 
 static void
@@ -116,12 +134,12 @@ print_scales (const MappingMisfit *misfit, GString *text)
 static void
 print_trust (const Traced *traced, GString *text)
 {
-  g_autofree char *sigma = fixed (traced->trace->sigma, 3), *lost = fixed (100 * traced->trace->lost, 0);
+  g_autofree char *sigma = fixed (traced->trace->sigma, 3);
 
   g_string_append_printf (text, "\n%s\n", _("How sure"));
   g_string_append_printf (text, _("  The printed line lies within %s mm of the outline (one standard deviation).\n"), sigma);
-  if (traced->trace->lost > LOST_SAID)
-    g_string_append_printf (text, _("  Along %s %% of its length no line is to be seen.\n"), lost);
+  if (traced->trace->lost > LOST_SAID && traced->trace->lost <= LOST_SAID_FIRST)
+    print_lost (traced, text);
   if (traced->reduced > 1)
     g_string_append_printf (text, _("  The picture is large: each %d × %d pixels were read as one.\n"), traced->reduced, traced->reduced);
   print_scales (traced->misfit, text);
@@ -134,6 +152,12 @@ trace_text (const Traced *traced)
 {
   GString *text = g_string_new (NULL);
 
+  if (traced->trace->lost > LOST_SAID_FIRST)
+    {
+      g_string_append_printf (text, "%s\n", _("Look at this first"));
+      print_lost (traced, text);
+      g_string_append_c (text, '\n');
+    }
   print_figures (traced, text);
   print_segments (traced, text);
   print_trust (traced, text);
@@ -199,6 +223,8 @@ write_figures (JsonText *json, const Traced *traced)
   json_text_number (json, "mac_leading_edge_x_mm", planform.mac_leading_edge_x);
   json_text_number (json, "sigma_mm", traced->trace->sigma);
   json_text_number (json, "lost", traced->trace->lost);
+  if (missing_because (traced))
+    json_text_string (json, "missing_because", missing_because (traced));
   json_text_number (json, "reduced", traced->reduced);
 }
 

@@ -3,6 +3,7 @@
 #include "drawing/dimension.h"
 #include "drawing/handles.h"
 #include "drawing/plan-placing.h"
+#include "plan/mapping.h"
 
 /* px: half of a corner's handle. */
 static const double CORNER = 12, ARROW = 26, FAINT = 0.45;
@@ -53,9 +54,7 @@ plan_marks_hit (const SheetPlanMarks *marks, const SheetView *view, Point screen
 bool
 plan_marks_side (const Plan *plan, int side, size_t ends[2])
 {
-  const Point *c = plan->corners;
-  const double across = fabs (c[1].x - c[0].x) + fabs (c[2].x - c[3].x), down = fabs (c[1].y - c[0].y) + fabs (c[2].y - c[3].y);
-  const size_t first = (across < down) != (side == 1) ? 1 : 0;      /* sides 0 and 2, or 1 and 3 */
+  const size_t first = known_rectangle_widths (plan->corners) != side ? 1 : 0;      /* sides 0 and 2, or 1 and 3 */
 
   ends[0] = first;
   ends[1] = first + 1;

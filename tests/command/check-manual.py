@@ -56,6 +56,8 @@ for option in set(re.findall(r'--[a-z]+(?:-[a-z]+)*', manual)):
 report = subprocess.run([program, 'report', root / 'data/examples/saltmarsh-racer.trammel'], capture_output=True, text=True, check=True).stdout
 cautions = ' '.join(report.split('\nCautions\n')[1].split('\n\n')[0].split())
 check(cautions and cautions in ' '.join(manual.split()), 'the manual has other cautions than the report')
+check('help' in completed('trammel', '') and completed('trammel', 'help', '') == subcommands, 'help on a subcommand is not completed')
+check('trammel help' in manual, 'the manual lacks help')
 check(completed('trammel', 'report', 'x', '--units', '') == {'metric', 'inch'}, 'values after a blank')
 check(completed('trammel', 'report', 'x', '--units', '=', 'i') == {'inch'}, 'values after an equals sign')
 

@@ -49,7 +49,7 @@ def a_length_gives_the_scale_and_x_runs_down_from_the_first_place():
     ends = sorted(y for x, y in bar['polyline_mm'])
     near(ends[0], 0, 0.2, 'where the first place is named, the bar begins')
     near(ends[-1], 49.75, 0.2, 'the bar\'s end')
-    check(bar['area_mm2'] is None, 'no area without a centre line')
+    check(bar['area_mm2'] is None and '--centre-line' in bar['missing_because'], 'no area without a centre line, and why')
 
 
 def two_lengths_give_a_scale_each_way():
@@ -109,8 +109,16 @@ def the_text_tells_what_disagrees_with_a_point_for_its_decimals():
     text = trace('--known=20,40,220,40=50', '--known=20,42,220,42=54', *BAR, LC_ALL='C.UTF-8')
     check('explain' in text and text.count('The known 5') == 2 and 'figure or an end is wrong' in text, f'misfit: {text}')
     check('Pixel\'s width' in text and 'start' in text, f'scale and segments: {text}')
-    check('mm²' not in text, 'no area without a centre line')
-    check('mm²' in trace('--mm-per-pixel=0.25', CENTRE_LINE, *WING, LC_ALL='C.UTF-8'), 'area with one')
+    check('mm²' not in text and text.count('add --centre-line') == 1, 'no area without a centre line, and why')
+    text = trace('--mm-per-pixel=0.25', CENTRE_LINE, *WING, LC_ALL='C.UTF-8')
+    check('mm²' in text and '--centre-line' not in text, 'area with one')
+    check('missing_because' not in traced('--mm-per-pixel=0.25', CENTRE_LINE, *WING), 'nothing is missing with one')
+
+
+def a_line_with_large_gaps_is_said_to_have_them_before_all_else():
+    text = trace('--mm-per-pixel=0.25', '--through', '20,40', '100,40', '219,40', '219,150', LC_ALL='C.UTF-8')
+    check(text.startswith('Look at this first') and text.count('no line is to be seen') == 1, f'gaps: {text}')
+    check(not trace('--mm-per-pixel=0.25', *BAR, LC_ALL='C.UTF-8').startswith('Look'), 'a whole line')
 
 
 with tempfile.TemporaryDirectory() as folder:
@@ -124,6 +132,7 @@ with tempfile.TemporaryDirectory() as folder:
     segments_have_the_document_s_attributes_and_the_polylines_are_dense()
     a_pixel_list_may_come_before_other_options_and_in_parts()
     the_text_tells_what_disagrees_with_a_point_for_its_decimals()
+    a_line_with_large_gaps_is_said_to_have_them_before_all_else()
 for complaint in complaints[:30]:
     print(complaint)
 print(f'{100 * (checks - len(complaints)) // checks}%: Checks: {checks}, Failures: {len(complaints)}, Errors: 0')

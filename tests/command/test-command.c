@@ -7,6 +7,7 @@
 static const struct { const char *because; const char *word; bool takes; } lines[] = {
   { .because = "nothing named opens the window", .word = NULL, .takes = false },
   { .because = "a subcommand", .word = "report", .takes = true },
+  { .because = "help on a subcommand", .word = "help", .takes = true },
   { .because = "help of ours", .word = "--help", .takes = true },
   { .because = "the version", .word = "--version", .takes = true },
   { .because = "an option of nobody is refused, not opened", .word = "--frobnicate", .takes = true },

@@ -1,5 +1,6 @@
 #include "drawing/sheet-plan-marks.h"
 #include <math.h>
+#include <string.h>
 #include "drawing/plan-placing.h"
 #include "support/easel.h"
 #include "support/run-suite.h"
@@ -114,6 +115,23 @@ START_TEST (the_width_stands_on_a_side_nearest_the_picture_s_horizontal)
 }
 END_TEST
 
+/* A photograph on its corner, each side of which climbs more than it runs: what is written on a side is what makes the plan true. */
+START_TEST (the_width_written_on_a_side_is_the_length_that_side_gets)
+{
+  const KnownRectangle rectangle = { { { 300, 100 }, { 364, 177 }, { 314, 264 }, { 250, 187 } }, 70, 90 };
+  const Knowns knowns = { .rectangle = &rectangle, .mm_per_px = NAN, .width_px = 1000, .height_px = 1000 };
+  Mapping mapping;
+  size_t ends[2];
+
+  plan->has_corners = true;
+  memcpy (plan->corners, rectangle.corners, sizeof plan->corners);
+  ck_assert_int_eq (mapping_solve (&knowns, &mapping, NULL), CORE_OK);
+  ck_assert (plan_marks_side (plan, 0, ends));
+  ck_assert_double_eq_tol (point_distance (mapping_to_mm (&mapping, plan->corners[ends[0]]),
+                                           mapping_to_mm (&mapping, plan->corners[ends[1] % 4])), 70, 1e-9);
+}
+END_TEST
+
 START_TEST (the_magnifier_stands_in_the_corner_away_from_the_pointer_and_only_over_a_plan)
 {
   Canvas before = easel_painted (easel, 1), after;
@@ -190,6 +208,7 @@ main (void)
   tcase_add_test (tests, only_the_kinds_of_the_step_are_drawn_and_caught);
   tcase_add_test (tests, a_mark_is_caught_within_its_reach_and_the_nearer_one_first);
   tcase_add_loop_test (tests, the_width_stands_on_a_side_nearest_the_picture_s_horizontal, 0, 3);
+  tcase_add_test (tests, the_width_written_on_a_side_is_the_length_that_side_gets);
   tcase_add_test (tests, the_magnifier_stands_in_the_corner_away_from_the_pointer_and_only_over_a_plan);
   tcase_add_test (tests, what_was_painted_of_a_plan_holds_on_to_the_picture_it_was_painted_from);
   return run_suite (suite_create ("sheet-plan-marks"), tests);
