@@ -9,7 +9,7 @@ import subprocess
 import sys
 
 root = pathlib.Path(sys.argv[1])
-compiler = sys.argv[2]
+compiler = sys.argv[2:]
 source = root / 'src'
 
 MAY_USE = {
@@ -88,7 +88,7 @@ def check_headers(headers):
     flags = package_flags()
 
     def compile_alone(header):
-        return subprocess.run([compiler, '-fsyntax-only', '-x', 'c', '-std=gnu17', f'-I{source}', *flags, str(header)],
+        return subprocess.run([*compiler, '-fsyntax-only', '-x', 'c', '-std=gnu17', f'-I{source}', *flags, str(header)],
                               capture_output=True, text=True)
 
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:

@@ -5,6 +5,7 @@
 #include "geometry/ascending.h"
 #include "geometry/least-squares.h"
 #include "plan/follow.h"
+#include "plan/straight-search.h"
 
 /* Most of a side must be printed, half of an axis (a broken line), and its places lie on one smooth curve to within so many px. */
 static const double LEAST_FOUND = 0.8, LEAST_AXIS = 0.5, MOST_SCATTER = 0.7;
@@ -265,6 +266,18 @@ mapping_solve_printed (const Ink *ink, const Knowns *knowns, InkGoesOn goes_on, 
   return CORE_OK;
 }
 
+/* Broken into dashes beside a rib, it cannot be followed. */
+static ViewAxis
+searched_axis (const Ink *ink, ViewAxis clicked, double px_per_mm)
+{
+  const double reduced = ink_reduced (ink);
+  Point ends[2] = { point_scale (clicked.fore, 1 / reduced), point_scale (clicked.aft, 1 / reduced) };
+
+  if (!straight_search (ink, ends, px_per_mm / reduced, CLICK_OFF / reduced))
+    return clicked;
+  return (ViewAxis) { point_scale (ends[0], reduced), point_scale (ends[1], reduced) };
+}
+
 ViewAxis
 printed_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, InkGoesOn goes_on, void *data)
 {
@@ -274,12 +287,17 @@ printed_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, InkGoesOn goes
   Point places[SIDE_PLACES];
   size_t count;
 
-  if (!(point_distance (clicked.fore, clicked.aft) > 0) || find_side (ink, &side, LEAST_AXIS, &options, places, &count) || !side.found)
+  if (!(point_distance (clicked.fore, clicked.aft) > 0))
     return clicked;
+  const CoreStatus status = find_side (ink, &side, LEAST_AXIS, &options, places, &count);
+  if (status)
+    return clicked;
+  if (!side.found)
+    return searched_axis (ink, clicked, px_per_mm);
   side.factors[2] = side.factors[3] = 0;
   fit_line (&side, places, count);
   for (size_t i = 0; i < count; i++)
     if (point_distance (places[i], side_at (&side, side_t (&side, places[i]))) > MOST_BENT_AXIS)
-      return clicked;
+      return searched_axis (ink, clicked, px_per_mm);
   return (ViewAxis) { side_at (&side, 0), side_at (&side, 1) };
 }
