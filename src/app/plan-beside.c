@@ -157,6 +157,27 @@ source_of (const PlanBeside *self, const Errand *errand)
   return folder != NULL && is_there (errand->plan, self->old_path) ? g_build_filename (folder, errand->plan->file, NULL) : NULL;
 }
 
+/* What was copied may have changed since it was looked at, also while it was copied: only the copy's own checksum tells. */
+static bool
+copy_is_sound (const Plan *plan, const char *path)
+{
+  const int file = open (path, O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+  g_autofree char *checksum = file >= 0 ? plan_file_checksum (file) : NULL;
+
+  if (file >= 0)
+    close (file);
+  return checksum != NULL && (plan->checksum == NULL || g_ascii_strcasecmp (checksum, plan->checksum) == 0);
+}
+
+static void
+refuse (PlanBeside *self, const Errand *errand, const char *why)
+{
+  if (self->refused != NULL)
+    return;
+  self->refused = g_strdup (why);
+  self->refused_name = errand->plan->file;
+}
+
 static void
 copy_one (PlanBeside *self, const Errand *errand, const char *document_path)
 {
@@ -171,11 +192,14 @@ copy_one (PlanBeside *self, const Errand *errand, const char *document_path)
   if (from == NULL)
     return;
   g_mkdir_with_parents (inner, 0755);
-  if (g_file_copy (from, to, G_FILE_COPY_NONE, NULL, NULL, NULL, &error))
+  if (!g_file_copy (from, to, G_FILE_COPY_NONE, NULL, NULL, NULL, &error))
+    refuse (self, errand, error->message);
+  else if (copy_is_sound (errand->plan, path))
     g_ptr_array_add (self->copied, errand->plan->file);
-  else if (self->refused == NULL) {
-    self->refused = g_strdup (error->message);
-    self->refused_name = errand->plan->file;
+  else {
+    g_unlink (path);
+    /* Translators: why a plan's picture was not copied; stands behind a colon and before a full stop. */
+    refuse (self, errand, _("it has changed since it was put here"));
   }
 }
 

@@ -13,7 +13,8 @@ char *plan_beside_name (TrammelSession *session, const char *path, const char *c
 typedef struct PlanBeside PlanBeside;
 PlanBeside *plan_beside_new  (TrammelPlanStore *store, const Aeroplane *aeroplane, const char *old_path);
 void        plan_beside_free (PlanBeside *self);                      /* NULL is fine */
-/** Makes what copies are missing beside the document at that path. Never replaces a file. */
+/** Makes what copies are missing beside the document at that path. Never replaces a file; what is no longer the plan's picture, by its
+ *  checksum, is not left there. */
 void        plan_beside_copy (PlanBeside *self, const char *document_path);
 /** What to say of it, a new string, translated: that a picture was copied, or could not be (*failed is true then); NULL: nothing. */
 char       *plan_beside_word (const PlanBeside *self, bool *failed);

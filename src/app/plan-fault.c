@@ -41,6 +41,9 @@ plan_fault (const Plan *plan, const PlanPicture *picture)
     case PLAN_FILE_CHANGED:
       if (picture->ink == NULL)
         return fault_in_reading (title, picture);
+      if (plan->width == picture->facts.width_px && plan->height == picture->facts.height_px)
+        return g_strdup_printf (_("The plan %s has changed since it was put here, but is as large as it was. Keep its marks only where they "
+                                  "still lie on the same lines."), title);
       return g_strdup_printf (_("The plan %s has changed since it was put here."), title);
     case PLAN_FILE_MISSING:
     case PLAN_FILE_NONE:

@@ -29,6 +29,7 @@ plan_picture_clear (PlanPicture *self)
   ink_levels_unref (self->ink);
   for (int i = 0; i < 3; i++)
     ink_levels_unref (self->scanned[i]);
+  g_free (self->changed);
   *self = (PlanPicture) { .ink = NULL };
 }
 
@@ -182,6 +183,8 @@ load_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cance
   const int file = plan_picture_open (&wanted, &self->picture.file);
 
   if (file >= 0) {
+    if (self->picture.file == PLAN_FILE_CHANGED)
+      self->picture.changed = plan_file_checksum (file);
     decode_file (self, file);
     close (file);
     malloc_trim (0);

@@ -21,6 +21,7 @@ typedef struct {
   DecodeFacts facts;              /* where decode says DECODE_OK */
   DecodeStatus decode;
   PlanFileStatus file;            /* PLAN_FILE_SOUND too for a picture within the document */
+  char *changed;                  /* the checksum of the file that is there, where that says PLAN_FILE_CHANGED; NULL */
   CoreStatus core;
 } PlanPicture;
 /** Gives back what it holds. */

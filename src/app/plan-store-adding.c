@@ -46,6 +46,35 @@ trammel_plan_store_replace (TrammelPlanStore *self, const char *id, Plan *takes,
   trammel_plan_store_choose (self, plan, view_id);
 }
 
+bool
+trammel_plan_store_may_keep (TrammelPlanStore *self)
+{
+  const Plan *plan = trammel_plan_store_plan (self);
+  const PlanPicture *picture = &self->picture;
+
+  return plan != NULL && picture->ink != NULL && picture->file == PLAN_FILE_CHANGED && picture->changed != NULL
+         && plan->width == picture->facts.width_px && plan->height == picture->facts.height_px;
+}
+
+void
+trammel_plan_store_keep (TrammelPlanStore *self, const char *label)
+{
+  const PlanView *view = trammel_plan_store_view (self);
+  g_autofree char *view_id = view != NULL ? g_strdup (view->id) : NULL;
+  Plan *next;
+
+  if (!trammel_plan_store_may_keep (self))
+    return;
+  next = (Plan *) piece_dup (&trammel_plan_store_plan (self)->piece);
+  g_free (next->checksum);
+  next->checksum = g_strdup (self->picture.changed);
+  self->picture.file = PLAN_FILE_SOUND;
+  g_clear_pointer (&self->fault, g_free);
+  store_do (self, change_plan (trammel_session_settled (self->session), next->piece.id, next), label);
+  plan_store_hold (self, trammel_plan_store_plan (self));
+  trammel_plan_store_choose (self, self->held->piece.id, view_id);
+}
+
 void
 trammel_plan_store_set_elsewhere (TrammelPlanStore *self, const char *checksum, const char *path)
 {

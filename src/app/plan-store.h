@@ -47,6 +47,12 @@ bool trammel_plan_store_mapping (TrammelPlanStore *self, Mapping *mapping, Mappi
  *  it is taken out of `picture`. */
 void trammel_plan_store_add (TrammelPlanStore *self, Plan *takes, PlanPicture *picture, const char *label);
 
+/** Whether the picture in hand is another than was put there, and of the same size in pixels: then what is marked on it may still be
+ *  true of it. */
+bool trammel_plan_store_may_keep (TrammelPlanStore *self);
+/** Takes that other picture for the plan's own, in one step of that name; its marks and what was traced on it stay. */
+void trammel_plan_store_keep (TrammelPlanStore *self, const char *label);
+
 /** Puts it in the place of the plan of that id, likewise. */
 void trammel_plan_store_replace (TrammelPlanStore *self, const char *id, Plan *takes, PlanPicture *picture, const char *label);
 

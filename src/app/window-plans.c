@@ -178,6 +178,12 @@ find_plan (GSimpleAction *action, GVariant *parameter, gpointer window)
 }
 
 static void
+keep_plan (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  trammel_plan_store_keep (window_store (window), _("Keep the Plan’s Marks"));
+}
+
+static void
 read_plan (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   trammel_plan_store_retry (window_store (window));
@@ -216,12 +222,24 @@ store_progressed (TrammelWindow *self)
     busy_came_further (self, done);
 }
 
+static void
+fault_say (TrammelWindow *self)
+{
+  const StripButton find = { _("_Find…"), "win.find-plan" }, close = { _("_Close"), "win.close-strip" };
+
+  if (trammel_plan_store_is_stopped (window_store (self)))
+    trammel_strip_show (self->strip, self->plan_fault, (StripButton) { _("_Read It"), "win.read-plan" }, close);
+  else if (trammel_plan_store_may_keep (window_store (self)))
+    trammel_strip_show (self->strip, self->plan_fault, (StripButton) { _("_Keep Marks"), "win.keep-plan" }, find);
+  else
+    trammel_strip_show (self->strip, self->plan_fault, find, close);
+}
+
 /* A standing condition: it is said once, and goes when it no longer holds. */
 static void
 store_changed (TrammelWindow *self)
 {
   const char *fault = trammel_plan_store_fault (window_store (self));
-  const bool stopped = trammel_plan_store_is_stopped (window_store (self));
 
   if (g_strcmp0 (fault, self->plan_fault) == 0)
     return;
@@ -230,8 +248,7 @@ store_changed (TrammelWindow *self)
   g_free (self->plan_fault);
   self->plan_fault = g_strdup (fault);
   if (fault != NULL)
-    trammel_strip_show (self->strip, fault, stopped ? (StripButton) { _("_Read It"), "win.read-plan" } : (StripButton) { _("_Find…"), "win.find-plan" },
-                        (StripButton) { _("_Close"), "win.close-strip" });
+    fault_say (self);
 }
 
 void
@@ -240,6 +257,7 @@ window_plans_begin (TrammelWindow *self)
   static const GActionEntry entries[] = {
     { .name = "open-plan", .activate = open_plan },
     { .name = "find-plan", .activate = find_plan },
+    { .name = "keep-plan", .activate = keep_plan },
     { .name = "read-plan", .activate = read_plan },
     { .name = "stop-plan", .activate = stop_plan },
   };

@@ -165,6 +165,31 @@ START_TEST (a_text_that_is_called_a_picture_is_said_to_be_none)
 }
 END_TEST
 
+/* What is refused says why, by its name, and what to do about it. */
+static const struct { const char *name, *bytes; size_t length; const char *says; } refused[] = {
+  { "empty.png", "", 0, "empty.png: The file is empty." },
+  { "cut.png", "\x89PNG\r\n\x1a\n\0\0\0\xdIHDR", 16, "cut.png: The file breaks off in the middle of its picture: copy it again" },
+  { "cut.gif", "GIF89a\1\0\1\0\0\0\0,", 14, "cut.gif: The file breaks off in the middle of its picture" },
+  { "cut.pdf", "%PDF-1.4 and nothing more", 25, "cut.pdf: The file breaks off in the middle of its picture" },
+  { "damaged.pdf", "%PDF-1.4 and nothing that a page could be\n%%EOF", 47, "damaged.pdf: The file is damaged: open it in a picture program" },
+  { "damaged.svg", "<svg><path></svg>", 17, "damaged.svg: The file is damaged" },
+  { "nothing.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='0' height='0'/>", 62,
+    "nothing.svg: The picture has no width or no height." },
+};
+
+START_TEST (each_picture_that_is_refused_says_its_sentence)
+{
+  TrammelWindow *window = stage_open (NULL);
+  const char *path = stage_path (refused[_i].name);
+
+  ck_assert (g_file_set_contents (path, refused[_i].bytes, (gssize) refused[_i].length, NULL));
+  trammel_window_open_plan (window, path);
+  stage_await_strip (window, refused[_i].says);
+  ck_assert_int_eq (plan_count (window), 0);
+  ck_assert_ptr_null (trammel_session_undo_label (trammel_window_session (window)));
+}
+END_TEST
+
 /* Large ones */
 
 static bool
@@ -318,6 +343,7 @@ main (void)
   tcase_add_test (tests, a_picture_file_copied_in_a_file_manager_is_pasted_as_a_plan);
   tcase_add_test (tests, a_broken_picture_is_one_sentence_and_the_document_stays);
   tcase_add_test (tests, a_text_that_is_called_a_picture_is_said_to_be_none);
+  tcase_add_loop_test (tests, each_picture_that_is_refused_says_its_sentence, 0, G_N_ELEMENTS (refused));
   tcase_add_test (tests, a_large_picture_shows_how_far_it_is_and_can_be_stopped);
   tcase_add_test (tests, a_picture_too_large_to_be_shown_whole_is_reduced_and_says_so);
   tcase_add_test (tests, plans_asked_for_one_upon_the_other_come_one_after_the_other);

@@ -86,6 +86,52 @@ START_TEST (a_former_is_dragged_and_deleted)
 }
 END_TEST
 
+/* Two formers of one name at x 302 and 322; the numbers they have. */
+static size_t
+two_of_one_name (void)
+{
+  Body *next;
+  size_t second;
+
+  hand_look ((Point) { 300, 0 }, 2);
+  take_former ();
+  hand_click ((Point) { 302, 3 });
+  hand_click ((Point) { 322, 3 });
+  second = body ()->former_count - 1;
+  next = (Body *) piece_dup (&body ()->piece);
+  g_free (next->formers[second].name);
+  next->formers[second].name = g_strdup (next->formers[second - 1].name);
+  trammel_session_do (hand_session (), aeroplane_with_replaced (hand_aeroplane (), &body ()->piece, &next->piece), "Rename");
+  gui_settle ();
+  ck_assert_uint_eq (count_of (body ()->formers[second].name), 2);
+  return second;
+}
+
+START_TEST (of_two_formers_of_one_name_the_one_under_the_hand_is_dragged)
+{
+  const size_t second = two_of_one_name ();
+
+  hand_drag ((Point) { 322, 5 }, (Point) { 330, 5 });
+  ck_assert_double_eq (body ()->formers[second].place, 330);
+  ck_assert_double_eq (body ()->formers[second - 1].place, 302);
+  hand_drag ((Point) { 302, 5 }, (Point) { 308, 5 });
+  ck_assert_double_eq (body ()->formers[second].place, 330);
+  ck_assert_double_eq (body ()->formers[second - 1].place, 308);
+}
+END_TEST
+
+START_TEST (of_two_formers_of_one_name_the_one_under_the_hand_is_deleted)
+{
+  const size_t second = two_of_one_name ();
+
+  hand_move ((Point) { 322, 5 });
+  gui_key ("Delete");
+  gui_settle ();
+  ck_assert_uint_eq (body ()->former_count, second);
+  ck_assert_double_eq (body ()->formers[second - 1].place, 302);
+}
+END_TEST
+
 START_TEST (a_click_on_the_wing_puts_a_rib_at_its_station_on_either_side)
 {
   const size_t before = wing ()->rib_count;
@@ -125,6 +171,8 @@ main (void)
   tcase_add_test (formers, clicks_down_the_body_name_the_formers_on);
   tcase_add_test (formers, what_is_only_on_offer_does_not_come_along_with_a_former);
   tcase_add_test (formers, a_former_is_dragged_and_deleted);
+  tcase_add_test (formers, of_two_formers_of_one_name_the_one_under_the_hand_is_dragged);
+  tcase_add_test (formers, of_two_formers_of_one_name_the_one_under_the_hand_is_deleted);
   tcase_add_test (formers, a_click_on_the_wing_puts_a_rib_at_its_station_on_either_side);
   tcase_add_test (formers, the_status_line_says_what_a_click_would_put);
   return hand_run ("sheet formers", &formers, 1);
