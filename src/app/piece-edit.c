@@ -5,26 +5,6 @@
 #include "document/part-class.h"
 
 static Aeroplane *
-piece_edit_without_control (const Aeroplane *aeroplane, const char *id, const char *control)
-{
-  const Surface *old = aeroplane_surface_by_id (aeroplane, id);
-  Surface *surface;
-  size_t kept = 0;
-
-  if (old == NULL)
-    return NULL;
-  surface = (Surface *) piece_dup (&old->piece);
-  for (size_t i = 0; i < surface->control_count; i++) {
-    if (g_strcmp0 (surface->controls[i].id, control) == 0)
-      g_free (surface->controls[i].id);
-    else
-      surface->controls[kept++] = surface->controls[i];
-  }
-  surface->control_count = kept;
-  return aeroplane_with_replaced (aeroplane, &old->piece, &surface->piece);
-}
-
-static Aeroplane *
 piece_edit_without_mark (const Aeroplane *aeroplane, size_t mark)
 {
   return mark < aeroplane_count (aeroplane, PIECE_MARK) ? aeroplane_without (aeroplane, &aeroplane_mark (aeroplane, mark)->piece) : NULL;
@@ -38,7 +18,7 @@ piece_edit_removed (const Aeroplane *aeroplane, const Selection *selection)
   if (selection->mark >= 0)
     return piece_edit_without_mark (aeroplane, (size_t) selection->mark);
   if (selection->control != NULL)
-    return piece_edit_without_control (aeroplane, selection->ids[0], selection->control);
+    return change_control_removed (aeroplane, selection->ids[0], selection->control);
   for (char **id = selection->ids; id != NULL && *id != NULL; id++) {
     const Aeroplane *before = left != NULL ? left : aeroplane;
     const Piece *piece = aeroplane_find (before, *id);

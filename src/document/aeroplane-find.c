@@ -65,6 +65,17 @@ aeroplane_view_by_id (const Aeroplane *self, const char *id, const Plan **plan)
   return NULL;
 }
 
+const Control *
+aeroplane_control_by_id (const Aeroplane *self, const char *surface, const char *control)
+{
+  const Surface *found = aeroplane_surface_by_id (self, surface);
+
+  for (size_t i = 0; found && control && i < found->control_count; i++)
+    if (g_strcmp0 (found->controls[i].id, control) == 0)
+      return &found->controls[i];
+  return NULL;
+}
+
 /* A control's id is one too: a person who selects by id must not meet two. */
 static bool
 control_has_id (const Aeroplane *self, const char *id)

@@ -95,6 +95,8 @@ const Part      *aeroplane_part_by_id      (const Aeroplane *self, const char *i
 const Plan      *aeroplane_plan_by_id      (const Aeroplane *self, const char *id);     /* … a plan */
 /** The view of that id, lent, and in *plan (may be NULL) the plan that shows it; NULL, *plan untouched, when there is none. */
 const PlanView  *aeroplane_view_by_id      (const Aeroplane *self, const char *id, const Plan **plan);
+/** A control of a surface; NULL where either is not there. Lent. */
+const Control   *aeroplane_control_by_id (const Aeroplane *self, const char *surface, const char *control);
 /** The reference: the first surface of role wing; NULL without one. */
 const Surface   *aeroplane_reference_wing (const Aeroplane *self);
 /** An id not yet used that begins with `stem`: "part", "part-2", … A new string. */

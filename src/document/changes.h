@@ -34,6 +34,17 @@ Aeroplane *change_named_place_moved   (const Aeroplane *self, const char *id, si
 /** Takes the one of that index out; its name likewise. */
 Aeroplane *change_named_place_removed (const Aeroplane *self, const char *id, size_t index, const char *name);
 
+/* Controls of a surface. */
+
+/** Adds a control to the surface of that id, with an id of its own kind's word (its own is not looked at). NULL also where hinge_check
+ *  finds a fault.
+ *  id  set to the new control's, a new string; may be NULL */
+Aeroplane *change_control_added   (const Aeroplane *self, const char *surface, const Control *control, char **id);
+/** Puts its kind, stations, hinge and throws in the place of those of the control of that id, which it keeps. NULL also where hinge_check
+ *  finds a fault, unless the hinge line stays where it was. */
+Aeroplane *change_control         (const Aeroplane *self, const char *surface, const char *control, const Control *next);
+Aeroplane *change_control_removed (const Aeroplane *self, const char *surface, const char *control);
+
 /* The plan beneath the sketch. */
 
 /** Adds a plan, taken, behind the last piece. It and its views get ids where they have none, or one that somebody else has. */

@@ -218,17 +218,6 @@ piece_outline (const Aeroplane *aeroplane, const char *id, bool side)
   return surface ? surface->outline : body ? (side ? body->side_outline : body->outline) : NULL;
 }
 
-static bool
-has_control (const Aeroplane *aeroplane, const char *id, const char *control)
-{
-  const Surface *surface = aeroplane_surface_by_id (aeroplane, id);
-
-  for (size_t i = 0; surface && i < surface->control_count; i++)
-    if (g_strcmp0 (surface->controls[i].id, control) == 0)
-      return true;
-  return false;
-}
-
 Selection
 selection_kept (const Selection *selection, const Aeroplane *aeroplane)
 {
@@ -248,7 +237,7 @@ selection_kept (const Selection *selection, const Aeroplane *aeroplane)
     if (selection->nodes[i] < outline_node_count (outline))
       selection_add_node (&kept, selection->nodes[i]);
   kept.side = kept.node_count > 0 && selection->side;
-  if (selection->control && has_control (aeroplane, kept.ids[0], selection->control))
+  if (aeroplane_control_by_id (aeroplane, kept.ids[0], selection->control))
     kept.control = g_strdup (selection->control);
   return kept;
 }
