@@ -1,10 +1,10 @@
 #include "plan/ink-corner.h"
 
 #include <math.h>
+#include "plan/ink-ridge.h"
 
-/* Ink pixels: half of a window; and how far apart a line's middle and the paper beside it are. A line of a drawing is 2 to 5 wide as
- * scanned. */
-enum { HALF_WINDOW = 7, BESIDE = 3, STEP = 3, MOST_REACH = 90, PASSES = 6 };
+/* Ink pixels: half of a window. */
+enum { HALF_WINDOW = 7, STEP = 3, MOST_REACH = 90, PASSES = 6 };
 /* Mean squared slope or ridge, in shades, of what counts as printed. */
 static const double LEAST_CONTRAST = 60;
 
@@ -28,21 +28,7 @@ edge_across (const Ink *ink, int x, int y)
   return (Point) { (up[x + 1] - up[x] + down[x + 1] - down[x]) / 2.0, (down[x] - up[x] + down[x + 1] - up[x + 1]) / 2.0 };
 }
 
-/* The way in which the ink bends down most on both sides, as long as it does. */
-static Point
-ridge_across (const Ink *ink, int x, int y)
-{
-  if (x < BESIDE || y < BESIDE || x + BESIDE >= ink_width (ink) || y + BESIDE >= ink_height (ink))
-    return (Point) { 0, 0 };
-  const unsigned char *up = ink_row (ink, y - BESIDE), *row = ink_row (ink, y), *down = ink_row (ink, y + BESIDE);
-  const double xx = row[x + BESIDE] - 2.0 * row[x] + row[x - BESIDE], yy = down[x] - 2.0 * row[x] + up[x];
-  const double xy = (down[x + BESIDE] - down[x - BESIDE] - up[x + BESIDE] + up[x - BESIDE]) / 4.0;
-  const double half = (xx + yy) / 2, root = hypot ((xx - yy) / 2, xy), bend = half - root, turn = atan2 (-2 * xy, yy - xx) / 2;
-
-  return bend < 0 ? (Point) { -bend * cos (turn), -bend * sin (turn) } : (Point) { 0, 0 };
-}
-
-static const Kind RIDGES = { ridge_across, { 0.5, 0.5 }, 0.2 }, EDGES = { edge_across, { 1, 1 }, 0.06 };
+static const Kind RIDGES = { ink_ridge, { 0.5, 0.5 }, 0.2 }, EDGES = { edge_across, { 1, 1 }, 0.06 };
 
 /* About a place, ink pixels; what is nearer weighs more. */
 static Window
