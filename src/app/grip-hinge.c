@@ -1,22 +1,21 @@
 #include "app/grip-kind.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "document/changes.h"
+#include "document/hinge.h"
 
 /* index 0 is the inner end, 1 the outer one, 2 the whole line, held by its inner end. */
 
-static Control *
-grip_hinge_find (const Surface *surface, const char *control)
+static const Control *
+grip_hinge_control (const Grip *self, const Aeroplane *now)
 {
-  for (size_t i = 0; surface != NULL && i < surface->control_count; i++)
-    if (g_strcmp0 (surface->controls[i].id, control) == 0)
-      return &surface->controls[i];
-  return NULL;
+  return aeroplane_control_by_id (now, self->id, self->control);
 }
 
 static Point
 grip_hinge_place (const Grip *self, const Aeroplane *now)
 {
-  const Control *control = grip_hinge_find (aeroplane_surface_by_id (now, self->id), self->control);
+  const Control *control = grip_hinge_control (self, now);
 
   if (control == NULL)
     return (Point) { NAN, NAN };
@@ -40,17 +39,18 @@ grip_hinge_put (Control *control, size_t end, Point to)
   }
 }
 
+/* Beyond the surface's edges the end stays at the edge. */
 static Aeroplane *
 grip_hinge_set (const Grip *self, const Aeroplane *now, Point to)
 {
-  const Surface *old = aeroplane_surface_by_id (now, self->id);
-  Surface *surface;
+  const Control *old = grip_hinge_control (self, now);
+  Control next;
 
-  if (grip_hinge_find (old, self->control) == NULL)
+  if (old == NULL)
     return NULL;
-  surface = (Surface *) piece_dup (&old->piece);
-  grip_hinge_put (grip_hinge_find (surface, self->control), self->index, (Point) { to.x, fmax (to.y, 0) });
-  return aeroplane_with_replaced (now, &old->piece, &surface->piece);
+  next = *old;
+  grip_hinge_put (&next, self->index, self->index == 2 ? to : hinge_onto (aeroplane_surface_by_id (now, self->id), to));
+  return change_control (now, self->id, self->control, &next);
 }
 
 static Aeroplane *
@@ -59,22 +59,49 @@ grip_hinge_moved (const Grip *self, Point place, bool loose)
   return grip_hinge_set (self, self->start, place);
 }
 
+static double
+grip_hinge_share (const Grip *self, const Figures *figures)
+{
+  const ControlFigures *control = figures_of_control (figures, self->id, self->control);
+
+  return control != NULL ? control->area_share_percent : NAN;
+}
+
 static size_t
 grip_hinge_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROWS])
 {
   const Point place = grip_hinge_place (self, figures->aeroplane);
-  size_t count = grip_add_row (rows, 0, _("Station"), place.y, true);
+  const Control *control = grip_hinge_control (self, figures->aeroplane);
+  const Surface *surface = aeroplane_surface_by_id (figures->aeroplane, self->id);
+  size_t count = grip_add_row (rows, 0, grip_across_name (self), place.y, true);
 
   count = grip_add_row (rows, count, _("Aft of datum"), place.x, true);
-  return grip_add_margin (rows, count, figures);
+  count = grip_add_row (rows, count, _("Chord"), control != NULL ? hinge_chord (surface, control, self->index == 1) : NAN, true);
+  rows[count - 1].least = 0;
+  rows[count] = (GripRow) { .name = _("Share of area"), .value = grip_hinge_share (self, figures), .percent = true };
+  return count + 1;
 }
 
+/* A typed value is taken as it is, or refused. */
 static Aeroplane *
 grip_hinge_with_row (const Grip *self, const Aeroplane *now, size_t row, double value)
 {
-  const Point place = grip_hinge_place (self, now);
+  const Control *old = grip_hinge_control (self, now);
+  const Surface *surface = aeroplane_surface_by_id (now, self->id);
+  Point place = grip_hinge_place (self, now);
+  Control next;
 
-  return grip_hinge_set (self, now, row == 0 ? (Point) { place.x, value } : (Point) { value, place.y });
+  if (old == NULL)
+    return NULL;
+  if (row == 0)
+    place.y = value;
+  else
+    place.x = row == 1 ? value : place.x + hinge_chord (surface, old, self->index == 1) - value;
+  next = *old;
+  if ((self->index == 1 && place.y < next.inner) || (self->index == 0 && place.y > next.outer))
+    return NULL;
+  grip_hinge_put (&next, self->index, place);
+  return change_control (now, self->id, self->control, &next);
 }
 
 static char *

@@ -51,7 +51,7 @@ grip_new (const Aeroplane *aeroplane, const Hit *hit, const Selection *selection
   self->handle = hit->side;
   self->side = side;
   self->port = hit->port && hit->kind != HIT_PART && hit->kind != HIT_RAIL_END;
-  if (kind == &grip_node_kind || kind == &grip_handle_kind)
+  if (kind == &grip_node_kind || kind == &grip_handle_kind || kind == &grip_hinge_kind)
     self->lift = outline_owner_lift (aeroplane, hit->id);
   return self;
 }

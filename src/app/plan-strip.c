@@ -145,12 +145,13 @@ strip_refresh (TrammelPlanStrip *self)
   self->refreshing = false;
 }
 
-/* Tracing is the Outline tool's; the other steps are the Plan tool's. Moving the sheet between them closes nothing. */
+/* Tracing is the Outline tool's, hinge lines are their own tool's; the other steps are the Plan tool's. Moving the
+ * sheet between them closes nothing. */
 static void
 strip_tool_changed (TrammelPlanStrip *self)
 {
   const ToolKind *kind = trammel_sheet_canvas_tool (self->sheet)->kind;
-  const bool traces = kind == &tool_outline && strip_is_open (self);
+  const bool traces = (kind == &tool_outline || kind == &tool_hinge) && strip_is_open (self);
   const bool open = kind == &tool_plan || traces || (kind == &tool_move_sheet && strip_is_open (self));
 
   if (traces)

@@ -33,7 +33,7 @@ sheet_canvas_draws_over_plan (TrammelSheetCanvas *self)
 {
   const ToolKind *kind = self->tool->kind;
 
-  return kind == &tool_plan || kind == &tool_outline || kind == &tool_former;
+  return kind == &tool_plan || kind == &tool_outline || kind == &tool_hinge || kind == &tool_former;
 }
 
 /* Not while somebody draws over a plan: until the first press a plan that was just opened is still fitted, beneath its strip that slides in. */

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "app/pull.h"
 #include "app/theme.h"
+#include "app/tool.h"
 #include "drawing/side-view.h"
 
 struct _TrammelSideStrip {
@@ -13,6 +14,8 @@ struct _TrammelSideStrip {
   double chosen;            /* by dragging its edge; 0: as the zoom wants it */
   double before, taken;     /* width when the edge was taken, 0: it is not held; and where, px of the window */
   bool moved;               /* this press has moved something */
+  bool draws;               /* and is the tool's in hand */
+  ToolEvent from;           /* where it began then */
   double x, y;              /* where the pointer is, px */
   PullManner manner;
   guint frame, idle;
@@ -142,6 +145,8 @@ side_strip_selection (const Hit *hit)
     return selection_of_node (hit->id, true, hit->index);
   if (hit->kind == HIT_MARK)
     return selection_of_mark ((int) hit->index);
+  if (hit->kind == HIT_CONTROL)
+    return selection_of_control (hit->id, hit->control);
   return selection_of (hit->id);
 }
 
@@ -153,6 +158,64 @@ side_strip_window_x (TrammelSideStrip *self, double x)
 
   gtk_widget_translate_coordinates (GTK_WIDGET (self), GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self))), x, 0, &in_window, &y);
   return in_window;
+}
+
+/* What acts here too, with that tool in hand. */
+static const ToolKind *
+side_strip_tool (TrammelSideStrip *self)
+{
+  const ToolKind *kind = trammel_sheet_canvas_tool (self->sheet)->kind;
+
+  return kind->in_side_view ? kind : NULL;
+}
+
+static ToolEvent
+side_strip_event (TrammelSideStrip *self, GtkEventController *controller)
+{
+  const GdkModifierType state = gtk_event_controller_get_current_event_state (controller);
+  GdkDevice *device = gtk_event_controller_get_current_event_device (controller);
+
+  return (ToolEvent) {
+    .x = self->x, .y = self->y, .place = side_strip_place (self, self->x, self->y), .strip = GTK_WIDGET (self),
+    .shift = (state & GDK_SHIFT_MASK) != 0, .loose = (state & GDK_CONTROL_MASK) != 0,
+    .finger = device != NULL && gdk_device_get_source (device) == GDK_SOURCE_TOUCHSCREEN,
+  };
+}
+
+static void
+side_strip_begin_drawing (TrammelSideStrip *self, GtkEventController *controller, double x, double y)
+{
+  Tool *tool = trammel_sheet_canvas_tool (self->sheet);
+
+  self->x = x;
+  self->y = y;
+  self->draws = true;
+  self->from = side_strip_event (self, controller);
+  if (tool->kind->press != NULL)
+    tool->kind->press (tool, &self->from);
+}
+
+static void
+side_strip_draw_on (TrammelSideStrip *self, const ToolEvent *event, bool grabs)
+{
+  Tool *tool = trammel_sheet_canvas_tool (self->sheet);
+
+  if (grabs && tool->kind->grab != NULL)
+    tool->kind->grab (tool, &self->from);
+  if (self->moved && tool->kind->pull != NULL)
+    tool->kind->pull (tool, event);
+}
+
+static void
+side_strip_end_drawing (TrammelSideStrip *self, const ToolEvent *event)
+{
+  Tool *tool = trammel_sheet_canvas_tool (self->sheet);
+
+  self->draws = false;
+  if (self->moved && tool->kind->drop != NULL)
+    tool->kind->drop (tool, event);
+  if (!self->moved && tool->kind->click != NULL)
+    tool->kind->click (tool, event);
 }
 
 static void
@@ -172,7 +235,11 @@ side_strip_begin (GtkGestureDrag *gesture, double x, double y, TrammelSideStrip 
   self->taken = side_strip_window_x (self, x);
   if (self->before > 0)
     return;
-  if (hit.kind != HIT_HANDLE)
+  if (side_strip_tool (self) != NULL && hit.kind != HIT_HINGE_END) {
+    side_strip_begin_drawing (self, GTK_EVENT_CONTROLLER (gesture), x, y);
+    return;
+  }
+  if (hit.kind != HIT_HANDLE && hit.kind != HIT_HINGE_END)
     trammel_session_select (session, side_strip_selection (&hit));
   grip = hit.kind == HIT_MARK ? NULL : grip_new (trammel_session_aeroplane (session), &hit, trammel_session_selection (session), true);
   if (grip != NULL)
@@ -212,7 +279,14 @@ side_strip_update (GtkGestureDrag *gesture, double dx, double dy, TrammelSideStr
     return;
   }
   self->y += dy;
-  self->moved = self->moved || hypot (dx, dy) > still_px;
+  const bool grabs = !self->moved && hypot (dx, dy) > still_px;
+  self->moved = self->moved || grabs;
+  if (self->draws) {
+    const ToolEvent event = side_strip_event (self, GTK_EVENT_CONTROLLER (gesture));
+
+    side_strip_draw_on (self, &event, grabs);
+    return;
+  }
   self->manner = (PullManner) { .straight = state & GDK_SHIFT_MASK, .loose = state & GDK_CONTROL_MASK };
   if (self->frame == 0)
     self->frame = gtk_widget_add_tick_callback (GTK_WIDGET (self), side_strip_frame, NULL, NULL);
@@ -223,6 +297,12 @@ side_strip_end (GtkGestureDrag *gesture, double dx, double dy, TrammelSideStrip 
 {
   Pull *pull = trammel_sheet_canvas_pull (self->sheet);
 
+  if (self->draws) {
+    const ToolEvent event = side_strip_event (self, GTK_EVENT_CONTROLLER (gesture));
+
+    side_strip_end_drawing (self, &event);
+    return;
+  }
   if (pull == NULL)
     return;
   if (!self->moved) {
@@ -236,6 +316,11 @@ side_strip_end (GtkGestureDrag *gesture, double dx, double dy, TrammelSideStrip 
 static void
 side_strip_cancel (GtkGesture *gesture, GdkEventSequence *sequence, TrammelSideStrip *self)
 {
+  Tool *tool = trammel_sheet_canvas_tool (self->sheet);
+
+  if (self->draws && self->moved && tool->kind->cancel != NULL)
+    tool->kind->cancel (tool);
+  self->draws = false;
   if (trammel_sheet_canvas_pull (self->sheet) != NULL)
     pull_cancel (trammel_sheet_canvas_pull (self->sheet));
 }
@@ -256,9 +341,25 @@ side_strip_scroll (GtkEventControllerScroll *scroll, double dx, double dy, Tramm
 static void
 side_strip_motion (GtkEventControllerMotion *motion, double x, double y, TrammelSideStrip *self)
 {
+  const ToolKind *kind = side_strip_tool (self);
+
   self->x = x;
   self->y = y;
-  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), x < edge_px ? "col-resize" : NULL);
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), x < edge_px ? "col-resize" : kind != NULL ? kind->cursor : NULL);
+  if (kind != NULL && !self->draws && kind->hover != NULL) {
+    const ToolEvent event = side_strip_event (self, GTK_EVENT_CONTROLLER (motion));
+
+    kind->hover (trammel_sheet_canvas_tool (self->sheet), &event);
+  }
+}
+
+static void
+side_strip_leave (GtkEventControllerMotion *motion, TrammelSideStrip *self)
+{
+  const ToolKind *kind = side_strip_tool (self);
+
+  if (kind != NULL && !self->draws && kind->leave != NULL)
+    kind->leave (trammel_sheet_canvas_tool (self->sheet));
 }
 
 static void
@@ -274,6 +375,7 @@ side_strip_add_controllers (TrammelSideStrip *self)
   g_signal_connect (drag, "cancel", G_CALLBACK (side_strip_cancel), self);
   g_signal_connect (scroll, "scroll", G_CALLBACK (side_strip_scroll), self);
   g_signal_connect (motion, "motion", G_CALLBACK (side_strip_motion), self);
+  g_signal_connect (motion, "leave", G_CALLBACK (side_strip_leave), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
   gtk_widget_add_controller (GTK_WIDGET (self), scroll);
   gtk_widget_add_controller (GTK_WIDGET (self), motion);

@@ -7,6 +7,7 @@ typedef struct {
   Point place;           /* the same, mm */
   bool shift, loose;     /* straight along or across; snaps to nothing */
   bool finger;           /* things are caught from further away */
+  GtkWidget *strip;      /* the side view, where places are x aft and z up; NULL: the sheet */
 } ToolEvent;
 
 /** A drawing tool: its words and what it does. Functions that are NULL do nothing. A press is followed by a click, or by grab, pull…, drop. */
@@ -18,6 +19,7 @@ typedef struct {
   const char *cursor;    /* a CSS cursor's name */
   int group;             /* tools of one group stand together */
   bool draws;            /* arrows move a key cursor, Return clicks there */
+  bool in_side_view;     /* acts there too: press, click, grab, pull, drop, hover and leave, with the event's `strip` */
   size_t size;           /* of its state, which begins with a Tool */
   bool (*is_useful) (const Aeroplane *aeroplane);        /* whether there is anything to act on; NULL: always */
   void (*begin)   (Tool *self);                          /* in hand: the canvas holds it already */
@@ -54,4 +56,5 @@ Hit tool_hit (const Tool *self, const ToolEvent *event);
 /** What lies there beneath `above`, and so on round. */
 Hit tool_hit_beneath (const Tool *self, const ToolEvent *event, const Hit *above);
 
-extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_part, tool_rail, tool_former, tool_mark, tool_dimension, tool_plan;
+extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_hinge, tool_part, tool_rail, tool_former, tool_mark, tool_dimension,
+                      tool_plan;

@@ -329,7 +329,8 @@ tracing_key (Tracing *self, guint keyval, GdkModifierType state)
     return tracing_take_back (self);
   if (keyval == GDK_KEY_Return || keyval == GDK_KEY_KP_Enter)
     return tracing_return (self);
-  if (is_holding_key (keyval) && self->clicks->len > 0 && (state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) == 0) {
+  /* Elsewhere it takes a tool in hand: not because it is still down when the trace has ended. */
+  if (is_holding_key (keyval) && (self->clicks->len > 0 || self->holds) && (state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) == 0) {
     tracing_hold (self, true);
     return true;
   }

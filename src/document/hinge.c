@@ -29,6 +29,19 @@ hinge_edges (const Surface *surface, double station, double *leading_x, double *
   return true;
 }
 
+Point
+hinge_onto (const Surface *surface, Point own)
+{
+  const Box box = outline_bounds (surface->outline);
+  const double root = sides_of (surface) == PLANFORM_CARRIED ? 0 : box.min.y;
+  const Point to = { own.x, fmin (fmax (own.y, root), box.max.y) };
+  double leading, trailing;
+
+  if (!hinge_edges (surface, to.y, &leading, &trailing))
+    return own;
+  return (Point) { fmin (fmax (to.x, leading), trailing), to.y };
+}
+
 double
 hinge_x_at (const Control *control, double station)
 {

@@ -26,6 +26,9 @@ HingeFault hinge_check   (const Surface *surface, const Control *control, double
 double     hinge_x_at    (const Control *control, double station);
 /** The surface's edges at a station; a station up to 0.01 mm beyond the tip counts as the tip. False where there is no surface. */
 bool       hinge_edges   (const Surface *surface, double station, double *leading_x, double *trailing_x);
+/** The place of the surface nearest that one: its station brought between root and tip, then its x between the edges there. The place
+ *  itself where there is no surface. */
+Point       hinge_onto    (const Surface *surface, Point own);
 /** The control's chord at one of its ends, mm: from the hinge to the trailing edge; NAN where there is no surface. */
 double     hinge_chord   (const Surface *surface, const Control *control, bool outer);
 /** How far the trailing edge moves, mm, when the control turns by so many degrees, measured across the chord where it is deepest of both

@@ -39,8 +39,8 @@ bool sheet_dimension_box (const SheetScene *scene, const Hit *dimension, Box *px
 #define SNAP_WHOLE ((size_t) -1)
 /** The snapped place, mm, and which guides to show through it, mm (NAN none). */
 typedef struct { Point place; double guide_x, guide_y; } Snap;
-/** Where a place being pulled goes, mm: whole units (by the ruler's present step), the centre line, other nodes' x and y, formers and
- *  ribs. `self_id`/`self_node` is what moves and does not attract. */
+/** Where a place being pulled goes, mm: whole units (by the ruler's present step), the centre line, other nodes' x and y, formers,
+ *  ribs and where controls end. `self_id`/`self_node` is what moves and does not attract. */
 Snap sheet_snap (const SheetScene *scene, Point place, const char *self_id, size_t self_node);
 /** The smallest step that snapping uses at this zoom, mm (1 mm or 1/32 in and multiples). */
 double sheet_snap_step (const SheetScene *scene);

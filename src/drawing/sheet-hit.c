@@ -64,7 +64,9 @@ find_hinge_end (const HitQuery *q, Hit *hit)
 {
   const Surface *surface = aeroplane_surface_by_id (q->aeroplane, selection_single (q->scene->selection));
 
-  for (size_t i = 0; surface && q->scene->selection->control && i < surface->control_count; i++)
+  if (!surface || !surface_is_horizontal (surface))
+    return false;
+  for (size_t i = 0; q->scene->selection->control && i < surface->control_count; i++)
     {
       const Control *c = &surface->controls[i];
       const double inner = px_between (q, (Point) { c->hinge_inner_x, c->inner });

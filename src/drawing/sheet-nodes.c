@@ -69,7 +69,7 @@ sheet_draw_nodes (const SheetDraft *draft)
 
   if (draft->look->paper || !id)
     return;
-  if (surface && draft->selection->control)
+  if (surface && surface_is_horizontal (surface) && draft->selection->control)
     draw_hinge_grips (draft, surface);
   else if (surface && surface_is_horizontal (surface))
     draw_outline_nodes (draft, id, surface->outline);

@@ -123,6 +123,40 @@ draw_ghost (const SheetDraft *draft, const Part *part)
     .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_box (part)), .state = PART_PROPOSED });
 }
 
+/* Over the plan's view of it a fin lies on its side, with the hinge lines that it has. */
+static void
+draw_fin_laid_down (const SheetDraft *draft, const SheetHinge *hinge, double side)
+{
+  cairo_t *cr = draft->cr;
+  const Surface *fin = hinge->surface;
+  Outline *outline = NULL;
+
+  if (outline_mapped (fin->outline, (Point) { 1, 1 }, (Point) { 0, hinge->lift }, &outline) != CORE_OK)
+    return;
+  outline_path_half (cr, draft->view, outline, side > 0 ? HALF_STARBOARD : HALF_PORT);
+  line_kind_set (cr, draft->look, LINE_INNER);
+  look_set_source (cr, draft->look->graphite);
+  cairo_stroke (cr);
+  for (size_t i = 0; i < fin->control_count; i++)
+    hinge_stroke (cr, draft->view, fin, &fin->controls[i], hinge->lift, side);
+  outline_unref (outline);
+}
+
+static void
+draw_hinge (const SheetDraft *draft, const SheetHinge *hinge)
+{
+  if (hinge->laid_down)
+    {
+      draw_fin_laid_down (draft, hinge, hinge->port ? -1 : 1);
+      hinge_draw_proposal (draft->cr, draft->look, draft->view, hinge, hinge->lift, hinge->port ? -1 : 1);
+      return;
+    }
+  if (!surface_is_horizontal (hinge->surface))
+    return;                       /* it is drawn in the side view */
+  hinge_draw_proposal (draft->cr, draft->look, draft->view, hinge, 0, 1);
+  hinge_draw_proposal (draft->cr, draft->look, draft->view, hinge, 0, -1);
+}
+
 void
 sheet_draw_overlay (const SheetDraft *draft)
 {
@@ -137,6 +171,8 @@ sheet_draw_overlay (const SheetDraft *draft)
     sheet_draw_departures (draft, overlay->departures);
   if (overlay->trace)
     sheet_draw_trace (draft, overlay->trace);
+  if (overlay->hinge)
+    draw_hinge (draft, overlay->hinge);
   if (overlay->draft)
     draw_unfinished (draft, overlay);
   draw_next_node (draft, overlay);

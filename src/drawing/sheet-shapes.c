@@ -1,6 +1,7 @@
 #include "drawing/sheet-draft.h"
 #include <math.h>
 #include "drawing/outline-path.h"
+#include "drawing/sheet-hinge.h"
 #include "geometry/planform.h"
 
 static void
@@ -16,23 +17,6 @@ is_selected (const SheetDraft *draft, const Piece *piece)
   return selection_has (draft->selection, piece->id);
 }
 
-/* A hinge line runs from end to end; each end is cut through to the trailing edge. */
-static void
-draw_control (const SheetDraft *draft, const Surface *surface, const Control *control, double side)
-{
-  cairo_t *cr = draft->cr;
-  const double station[] = { control->inner, control->outer }, hinge[] = { control->hinge_inner_x, control->hinge_outer_x };
-
-  line_stroke (cr, sheet_px (draft->view, hinge[0], side * station[0]), sheet_px (draft->view, hinge[1], side * station[1]));
-  for (int i = 0; i < 2; i++)
-    {
-      const double cut = sheet_control_cut (surface, station[i], hinge[i]);
-
-      if (!isnan (cut))
-        line_stroke (cr, sheet_px (draft->view, hinge[i], side * station[i]), sheet_px (draft->view, cut, side * station[i]));
-    }
-}
-
 static void
 draw_controls (const SheetDraft *draft, const Surface *surface)
 {
@@ -44,8 +28,8 @@ draw_controls (const SheetDraft *draft, const Surface *surface)
 
       line_kind_set (draft->cr, draft->look, selected ? LINE_SELECTED : LINE_INNER);
       look_set_source (draft->cr, selected ? draft->look->selection : draft->look->graphite);
-      draw_control (draft, surface, control, 1);
-      draw_control (draft, surface, control, -1);
+      hinge_stroke (draft->cr, draft->view, surface, control, 0, 1);
+      hinge_stroke (draft->cr, draft->view, surface, control, 0, -1);
     }
 }
 

@@ -71,6 +71,11 @@ attract_to_surface (SnapQuery *q, const Surface *surface)
   attract_to_nodes (q, &surface->piece, surface->outline);
   for (size_t i = 0; i < surface->rib_count; i++)
     attract_station (q, surface->ribs[i].place);
+  for (size_t i = 0; (!q->self_id || g_strcmp0 (surface->piece.id, q->self_id) != 0) && i < surface->control_count; i++)
+    {
+      attract_station (q, surface->controls[i].inner);
+      attract_station (q, surface->controls[i].outer);
+    }
 }
 
 static void

@@ -94,17 +94,17 @@ plan_outline (const Aeroplane *aeroplane, const char *id)
   return surface && surface_is_horizontal (surface) ? surface->outline : body ? body->outline : NULL;
 }
 
+/* Of a fin, which is seen from above, the whole. */
 static Box
-control_box (const Surface *surface, const char *id)
+control_box (const Aeroplane *aeroplane, const char *id, const char *control)
 {
-  for (size_t i = 0; surface && i < surface->control_count; i++)
-    if (g_strcmp0 (surface->controls[i].id, id) == 0)
-      {
-        const Control *c = &surface->controls[i];
+  const Surface *surface = aeroplane_surface_by_id (aeroplane, id);
+  const Control *c = aeroplane_control_by_id (aeroplane, id, control);
 
-        return box_with (box_with (box_empty (), (Point) { c->hinge_inner_x, c->inner }), (Point) { c->hinge_outer_x, c->outer });
-      }
-  return box_empty ();
+  if (c && !surface_is_horizontal (surface))
+    return sheet_surface_box (surface);
+  return c ? box_with (box_with (box_empty (), (Point) { c->hinge_inner_x, c->inner }), (Point) { c->hinge_outer_x, c->outer })
+           : box_empty ();
 }
 
 Box
@@ -117,7 +117,7 @@ sheet_selection_extent (const Figures *figures, const Selection *selection)
   if (selection->mark >= 0 && sheet_mark_place (figures, selection->mark, &place))
     return box_with (box, place);
   if (selection->control)
-    return control_box (aeroplane_surface_by_id (figures->aeroplane, selection_single (selection)), selection->control);
+    return control_box (figures->aeroplane, selection_single (selection), selection->control);
   for (size_t i = 0; outline && !selection->side && i < selection->node_count; i++)
     if (selection->nodes[i] < outline_node_count (outline))
       box = box_with (box, outline_node (outline, selection->nodes[i]));

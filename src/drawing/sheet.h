@@ -3,6 +3,7 @@
 #include "document/units.h"
 #include "drawing/look.h"
 #include "drawing/selection.h"
+#include "drawing/sheet-hinge.h"
 #include "drawing/sheet-plan.h"
 #include "drawing/sheet-trace.h"
 #include "drawing/view.h"
@@ -22,6 +23,7 @@ typedef struct {
   const struct SheetPlanMarks *plan_marks;  /* of the plan that is being made true (sheet-plan-marks.h); NULL */
   Point magnified; bool has_magnified;      /* the plan there, mm, enlarged in a corner (sheet-magnifier.c) */
   const SheetTrace *trace;       /* being laid over a plan; NULL */
+  const SheetHinge *hinge;       /* a control about to be put; NULL */
   const SheetDepartures *departures;        /* of the selected outline from its printed line; NULL */
 } SheetOverlay;
 

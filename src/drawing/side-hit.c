@@ -68,7 +68,7 @@ find_selected_outline (const SideQuery *q, Hit *hit)
 
   if (body && body->side_outline)
     outline = outline_ref (body->side_outline);
-  else if (surface && !surface_is_horizontal (surface))
+  else if (surface && !surface_is_horizontal (surface) && !q->selection->control)
     outline = side_fin_outline (surface);
   if (!outline)
     return false;
@@ -77,6 +77,60 @@ find_selected_outline (const SideQuery *q, Hit *hit)
     find_segment_of (q, id, outline, hit);
   outline_unref (outline);
   return hit->kind != HIT_NOTHING;
+}
+
+static Point
+hinge_end (const Surface *fin, const Control *control, bool outer)
+{
+  return outer ? (Point) { control->hinge_outer_x, fin->z + control->outer } : (Point) { control->hinge_inner_x, fin->z + control->inner };
+}
+
+/* An end of the selected control's hinge line. */
+static bool
+find_hinge_end (const SideQuery *q, Hit *hit)
+{
+  const Surface *fin = aeroplane_surface_by_id (q->aeroplane, selection_single (q->selection));
+  const Control *control = fin ? aeroplane_control_by_id (q->aeroplane, fin->piece.id, q->selection->control) : NULL;
+  double inner, outer;
+
+  if (!control || surface_is_horizontal (fin))
+    return false;
+  inner = px_between (q, hinge_end (fin, control, false));
+  outer = px_between (q, hinge_end (fin, control, true));
+  if (fmin (inner, outer) > q->radius)
+    return false;
+  *hit = (Hit) { .kind = HIT_HINGE_END, .id = fin->piece.id, .control = control->id, .index = outer < inner };
+  return true;
+}
+
+static double
+px_to_stretch (const SideQuery *q, Point a, Point b)
+{
+  const Point along = point_sub (b, a), to = point_sub (q->mm, a);
+  const double square = along.x * along.x + along.y * along.y;
+  const double t = square > 0 ? fmin (1, fmax (0, (to.x * along.x + to.y * along.y) / square)) : 0;
+
+  return px_between (q, point_mix (a, b, t));
+}
+
+static bool
+find_control (const SideQuery *q, Hit *hit)
+{
+  for (size_t i = aeroplane_count (q->aeroplane, PIECE_SURFACE); i-- > 0;)
+    {
+      const Surface *fin = aeroplane_surface (q->aeroplane, i);
+
+      for (size_t j = 0; !surface_is_horizontal (fin) && j < fin->control_count; j++)
+        {
+          const Control *control = &fin->controls[j];
+
+          if (px_to_stretch (q, hinge_end (fin, control, false), hinge_end (fin, control, true)) > q->radius / 2)
+            continue;
+          *hit = (Hit) { .kind = HIT_CONTROL, .id = fin->piece.id, .control = control->id };
+          return true;
+        }
+    }
+  return false;
 }
 
 static bool
@@ -166,8 +220,8 @@ side_view_hit (const SideScene *side, double x, double y, double radius)
   Hit hit = { .kind = HIT_NOTHING };
 
   query.mm = view_from_screen (&query.view, x, y);
-  if (find_part (&query, true, &hit) || find_selected_outline (&query, &hit) || find_part (&query, false, &hit)
-      || find_surface (&query, &hit) || find_body (&query, &hit))
+  if (find_hinge_end (&query, &hit) || find_part (&query, true, &hit) || find_selected_outline (&query, &hit)
+      || find_part (&query, false, &hit) || find_control (&query, &hit) || find_surface (&query, &hit) || find_body (&query, &hit))
     return hit;
   if (fabs (y - query.view.origin_y) <= radius / 2)
     hit.kind = HIT_DATUM;

@@ -124,13 +124,17 @@ draw_fin (const SideDraft *d, const Surface *fin)
   if (!outline)
     return;
   outline_path_closed (d->cr, &d->view, outline);
-  shape_line (d, is_selected (d, &fin->piece));
+  shape_line (d, is_selected (d, &fin->piece) && !d->scene->selection->control);
   cairo_stroke (d->cr);
-  line_kind_set (d->cr, d->look, LINE_INNER);
-  look_set_source (d->cr, d->look->graphite);
   for (size_t i = 0; i < fin->control_count; i++)
-    line_stroke (d->cr, sheet_px (&d->view, fin->controls[i].hinge_inner_x, fin->z + fin->controls[i].inner),
-                 sheet_px (&d->view, fin->controls[i].hinge_outer_x, fin->z + fin->controls[i].outer));
+    {
+      const bool selected = is_selected (d, &fin->piece) && d->scene->selection->control
+                            && g_strcmp0 (d->scene->selection->control, fin->controls[i].id) == 0;
+
+      line_kind_set (d->cr, d->look, selected ? LINE_SELECTED : LINE_INNER);
+      look_set_source (d->cr, selected ? d->look->selection : d->look->graphite);
+      hinge_stroke (d->cr, &d->view, fin, &fin->controls[i], fin->z, 1);
+    }
   outline_unref (outline);
 }
 
@@ -238,6 +242,24 @@ draw_outline_nodes (const SideDraft *d, const char *id, const Outline *outline, 
                selection_has_node (selection, id, side, i));
 }
 
+static void
+draw_hinge_grips (const SideDraft *d, const Surface *fin, const Control *control)
+{
+  if (!control)
+    return;
+  draw_grip (d->cr, d->look, hinge_px (&d->view, control->hinge_inner_x, control->inner, fin->z, 1));
+  draw_grip (d->cr, d->look, hinge_px (&d->view, control->hinge_outer_x, control->outer, fin->z, 1));
+}
+
+static void
+draw_hinge_proposal (const SideDraft *d)
+{
+  const SheetHinge *hinge = d->scene->overlay ? d->scene->overlay->hinge : NULL;
+
+  if (hinge && !surface_is_horizontal (hinge->surface) && !hinge->laid_down)
+    hinge_draw_proposal (d->cr, d->look, &d->view, hinge, hinge->surface->z, 1);
+}
+
 /* A body's side nodes belong to the selection's `side`, a fin's own nodes do not. */
 static void
 draw_nodes (const SideDraft *d)
@@ -250,7 +272,9 @@ draw_nodes (const SideDraft *d)
     return;
   if (body && body->side_outline)
     draw_outline_nodes (d, id, body->side_outline, true);
-  if (surface && !surface_is_horizontal (surface))
+  if (surface && !surface_is_horizontal (surface) && d->scene->selection->control)
+    draw_hinge_grips (d, surface, aeroplane_control_by_id (d->aeroplane, id, d->scene->selection->control));
+  else if (surface && !surface_is_horizontal (surface))
     {
       Outline *outline = side_fin_outline (surface);
 
@@ -290,5 +314,6 @@ draw_side_view (cairo_t *cr, const SideScene *side)
   draw_parts (&draft);
   draw_balance (&draft);
   draw_nodes (&draft);
+  draw_hinge_proposal (&draft);
   cairo_restore (cr);
 }

@@ -147,6 +147,15 @@ figures_of_surface (const Figures *figures, const char *id)
   return NULL;
 }
 
+const ControlFigures *
+figures_of_control (const Figures *figures, const char *surface, const char *control)
+{
+  for (size_t i = 0; i < figures->control_count; i++)
+    if (g_strcmp0 (figures->controls[i].surface->piece.id, surface) == 0 && g_strcmp0 (figures->controls[i].control->id, control) == 0)
+      return &figures->controls[i];
+  return NULL;
+}
+
 const Solution *
 figures_solution (const Figures *figures, const char *part_id)
 {

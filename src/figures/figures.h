@@ -191,5 +191,7 @@ bool motion_stalls_somewhere (const MotionFigures *motion);
 bool figures_are_sound (const Figures *figures);
 /** The surface's entry, NULL when it is not there. */
 const SurfaceFigures *figures_of_surface (const Figures *figures, const char *id);
+/** The entry of a surface's control, NULL when it is not there. */
+const ControlFigures *figures_of_control (const Figures *figures, const char *surface, const char *control);
 /** The entry of the part with a rail of that id, NULL when it is not there. */
 const Solution       *figures_solution   (const Figures *figures, const char *part_id);

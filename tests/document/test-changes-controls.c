@@ -197,6 +197,19 @@ START_TEST (the_trailing_edge_moves_by_the_chord_times_the_sine_of_the_turn)
 }
 END_TEST
 
+START_TEST (a_place_off_the_surface_is_brought_onto_it)
+{
+  g_autoptr (Aeroplane) aeroplane = read_it ();
+  const Surface *wing = aeroplane_surface_by_id (aeroplane, "wing"), *fin = aeroplane_surface_by_id (aeroplane, "fin");
+  const struct { const Surface *on; Point from, to; } cases[] = {
+    { wing, { 60, 100 }, { 60, 100 } }, { wing, { 95, 100 }, { 90, 100 } }, { wing, { 60, 310 }, { 60, 300 } },
+    { wing, { -4, 310 }, { 0, 300 } }, { wing, { 60, -3 }, { 60, 0 } }, { fin, { 405, 30 }, { 415, 30 } }, { fin, { 450, 70 }, { 450, 60 } } };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (cases); i++)
+    ck_assert_double_le (point_distance (hinge_onto (cases[i].on, cases[i].from), cases[i].to), 1e-9);
+}
+END_TEST
+
 START_TEST (each_surface_has_its_usual_control)
 {
   ck_assert_int_eq (hinge_usual_kind (ROLE_WING), CONTROL_AILERON);
@@ -220,6 +233,7 @@ main (void)
   tcase_add_test (tests, a_notch_between_the_ends_is_met);
   tcase_add_test (tests, a_control_that_a_file_has_wrong_can_still_be_renamed_and_given_throws_but_not_moved_elsewhere_wrong);
   tcase_add_test (tests, the_trailing_edge_moves_by_the_chord_times_the_sine_of_the_turn);
+  tcase_add_test (tests, a_place_off_the_surface_is_brought_onto_it);
   tcase_add_test (tests, each_surface_has_its_usual_control);
   return run_suite (suite, tests);
 }
