@@ -2,6 +2,7 @@
 #include "app/field.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/control-fields.h"
 #include "app/entry-click.h"
 #include "app/explain-button.h"
 #include "app/field-text.h"
@@ -278,12 +279,22 @@ field_dim_label (void)
   return label;
 }
 
-/* A mark is known by its place in the list, which its spec holds; all else by what is selected. */
+/* A mark is known by its place in the list, which its spec holds, a control by its own; all else by what is selected. */
+static char *
+field_place (TrammelField *self)
+{
+  switch (explanation_about (self->spec->explained)) {
+    case ABOUT_MARK:    return g_strdup_printf ("%zu", self->spec->at);
+    case ABOUT_CONTROL: return g_strdup_printf ("%zu", control_place (self->session));
+    default:            return NULL;
+  }
+}
+
 static void
 field_add_explanation (TrammelField *self, GtkWidget *line)
 {
   const FieldSpec *spec = self->spec;
-  g_autofree char *place = explanation_about (spec->explained) == ABOUT_MARK ? g_strdup_printf ("%zu", spec->at) : NULL;
+  g_autofree char *place = spec->explained != EXPLAIN_NONE ? field_place (self) : NULL;
 
   if (spec->explained != EXPLAIN_NONE)
     gtk_box_append (GTK_BOX (line), trammel_explain_button_new (self->session, spec->explained, _(spec->label), place));

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/group.h"
+#include "app/hinge-words.h"
 #include "app/plan-fault.h"
 #include "document/part-class.h"
 
@@ -13,6 +14,7 @@ static const guint most_rows = 300;
 typedef struct {
   char *words, *remark;
   char *id;
+  char *control;       /* of a surface's control; NULL: another row */
   int node;            /* -1: the piece itself */
   SheetPoint point;    /* the row of a point has no id */
   bool side;
@@ -36,6 +38,7 @@ list_line_free (gpointer data)
   g_free (line->words);
   g_free (line->remark);
   g_free (line->id);
+  g_free (line->control);
   g_free (line);
 }
 
@@ -97,12 +100,29 @@ surface_remark (TrammelSession *session, const Surface *surface)
 }
 
 static void
+list_add_controls (GPtrArray *lines, TrammelSession *session, const Surface *surface)
+{
+  for (size_t i = 0; i < surface->control_count; i++) {
+    const Control *control = &surface->controls[i];
+    const ControlFigures *figures = figures_of_control (trammel_session_figures (session), surface->piece.id, control->id);
+    const bool known = figures != NULL && figures->area_mm2 > 0;
+
+    list_add (lines, &(ListLine) {
+      .words = g_strdup (hinge_words_heading (control->kind)),
+      .remark = known ? units_area (trammel_session_units (session), figures->area_mm2) : g_strdup (""),
+      .id = g_strdup (surface->piece.id), .control = g_strdup (control->id), .node = -1,
+    });
+  }
+}
+
+static void
 list_add_surface (GPtrArray *lines, TrammelSession *session, const Surface *surface)
 {
   list_add (lines, &(ListLine) {
     .words = g_strdup (surface_role_name (surface->role)), .remark = surface_remark (session, surface),
     .id = g_strdup (surface->piece.id), .node = -1,
   });
+  list_add_controls (lines, session, surface);
   if (selection_has (trammel_session_selection (session), surface->piece.id))
     list_add_nodes (lines, surface->piece.id, surface->outline, false, trammel_session_units (session));
 }
@@ -183,7 +203,8 @@ list_same_things (const GPtrArray *a, const GPtrArray *b)
   for (guint i = 0; i < a->len; i++) {
     const ListLine *one = g_ptr_array_index (a, i), *other = g_ptr_array_index (b, i);
 
-    if (one->node != other->node || one->side != other->side || one->point != other->point || g_strcmp0 (one->id, other->id) != 0)
+    if (one->node != other->node || one->side != other->side || one->point != other->point || g_strcmp0 (one->id, other->id) != 0
+        || g_strcmp0 (one->control, other->control) != 0)
       return false;
   }
   return true;
@@ -209,7 +230,7 @@ list_row (const ListLine *line)
   gtk_widget_add_css_class (remark, "dim-label");
   gtk_box_append (GTK_BOX (box), words);
   gtk_box_append (GTK_BOX (box), remark);
-  gtk_widget_add_css_class (box, line->node >= 0 ? "list-node" : "list-piece");
+  gtk_widget_add_css_class (box, line->node >= 0 || line->control != NULL ? "list-node" : "list-piece");
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
   return row;
 }
@@ -236,7 +257,8 @@ list_mark_selected (TrammelObjectList *self)
     const ListLine *line = g_ptr_array_index (self->lines, i);
     const bool chosen = line->point != SHEET_POINT_NONE ? selection->point == line->point
                       : line->node >= 0 ? selection_has_node (selection, line->id, line->side, (size_t) line->node)
-                      : selection_has (selection, line->id) && selection->node_count == 0;
+                      : selection_has (selection, line->id) && selection->node_count == 0
+                        && g_strcmp0 (selection->control, line->control) == 0;
 
     if (chosen)
       gtk_list_box_select_row (list, gtk_list_box_get_row_at_index (list, (int) i));
@@ -279,6 +301,8 @@ list_chosen (TrammelObjectList *self, GtkListBoxRow *row)
   line = g_ptr_array_index (self->lines, (guint) gtk_list_box_row_get_index (row));
   if (line->point != SHEET_POINT_NONE)
     trammel_session_select (self->session, selection_of_point (line->point));
+  else if (line->control != NULL)
+    trammel_session_select (self->session, selection_of_control (line->id, line->control));
   else if (line->node >= 0)
     trammel_session_select (self->session, selection_of_node (line->id, line->side, (size_t) line->node));
   else

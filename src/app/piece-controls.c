@@ -30,8 +30,8 @@ control_state (GtkWidget *control)
   return g_object_get_data (G_OBJECT (control), "trammel-control");
 }
 
-static void
-control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *))
+void
+piece_control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *))
 {
   ControlState *state = g_new0 (ControlState, 1);
 
@@ -39,6 +39,14 @@ control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (GtkWid
   state->show = show;
   g_object_set_data_full (G_OBJECT (control), "trammel-control", state, control_state_free);
   piece_control_refresh (control);
+}
+
+TrammelSession *
+piece_control_choosing (GtkWidget *control)
+{
+  const ControlState *state = control_state (control);
+
+  return state == NULL || state->showing ? NULL : state->session;
 }
 
 void
@@ -134,7 +142,7 @@ surface_choice_control (TrammelSession *session, const SurfaceChoice *choice)
     gtk_string_list_append (names, choice->name (i));
   control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   g_object_set_data (G_OBJECT (control), "trammel-choice", (gpointer) choice);
-  control_adopt (control, session, choice_show);
+  piece_control_adopt (control, session, choice_show);
   g_signal_connect (control, "notify::selected", G_CALLBACK (choice_made), NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, _(choice->label), -1);
   return control;
@@ -191,7 +199,7 @@ part_class_control (TrammelSession *session)
   for (const PartClass *class = part_classes (); class->word != NULL; class++)
     gtk_string_list_append (names, _(class->name));
   control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
-  control_adopt (control, session, class_show);
+  piece_control_adopt (control, session, class_show);
   g_signal_connect (control, "notify::selected", G_CALLBACK (class_chosen), NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Class"), -1);
   return control;
@@ -226,7 +234,7 @@ part_aboard_control (TrammelSession *session)
 {
   GtkWidget *control = gtk_switch_new ();
 
-  control_adopt (control, session, aboard_show);
+  piece_control_adopt (control, session, aboard_show);
   g_signal_connect (control, "notify::active", G_CALLBACK (aboard_chosen), NULL);
   return control;
 }
@@ -311,7 +319,7 @@ part_rail_control (TrammelSession *session)
     gtk_box_append (GTK_BOX (buttons), rail_button (session, _("Add a Rail"), G_CALLBACK (rail_add)));
   }
   gtk_box_append (GTK_BOX (column), buttons);
-  control_adopt (column, session, rail_show);
+  piece_control_adopt (column, session, rail_show);
   return column;
 }
 
@@ -364,7 +372,7 @@ node_kind_control (TrammelSession *session)
       gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (button), GTK_TOGGLE_BUTTON (first));
     gtk_box_append (GTK_BOX (control), button);
   }
-  control_adopt (control, session, kind_show);
+  piece_control_adopt (control, session, kind_show);
   for (GtkWidget *button = first; button != NULL; button = gtk_widget_get_next_sibling (button))
     g_signal_connect (button, "toggled", G_CALLBACK (kind_chosen), control);
   return control;

@@ -12,5 +12,11 @@ GtkWidget *part_aboard_control  (TrammelSession *session);
 GtkWidget *part_rail_control    (TrammelSession *session);
 GtkWidget *node_kind_control    (TrammelSession *session);
 
+GtkWidget *control_kind_control (TrammelSession *session);         /* control-kind.c */
+
+/** For a control made elsewhere: it holds the session, and shows the present value by `show`. */
+void piece_control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *));
+/** The session, while a person chooses; NULL while it is only being shown. */
+TrammelSession *piece_control_choosing (GtkWidget *control);
 /** Shows the present value again. */
 void piece_control_refresh (GtkWidget *control);

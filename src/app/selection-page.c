@@ -2,7 +2,9 @@
 #include "app/selection-page.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/control-fields.h"
 #include "app/explain-button.h"
+#include "app/hinge-words.h"
 #include "app/node-fields.h"
 #include "app/piece-controls.h"
 #include "app/piece-fields.h"
@@ -147,6 +149,19 @@ page_build_surface (TrammelSelectionPage *self, const Surface *surface)
 }
 
 static void
+page_build_control (TrammelSelectionPage *self, const Surface *surface, const Control *control)
+{
+  const FieldList roll = control_roll_fields (self->session);
+  GtkWidget *group = page_add_group (self, hinge_words_heading (control->kind), surface_role_name (surface->role),
+                                     (FieldList) { NULL, 0 });
+
+  page_add_control (self, group, _("What it is"), control_kind_control (self->session));
+  page_add_rows (self, group, control_shape_fields (self->session));
+  group = page_add_group (self, _("Throw"), NULL, control_throw_fields (self->session));
+  page_add_rows (self, group, roll);
+}
+
+static void
 page_build_part (TrammelSelectionPage *self, const Part *part)
 {
   GtkWidget *group = page_add_group (self, _("Part"), NULL, part_fields ());
@@ -204,6 +219,9 @@ page_wanted (TrammelSelectionPage *self)
     return g_strdup_printf ("aeroplane %zu %d", figures->balance.mark_count, page_has_plan (self));
   if (page_selected_plan (self) != NULL)
     return g_strdup_printf ("plan %d", page_has_plan (self));
+  if (control_selected (session) != NULL)
+    return g_strdup_printf ("control %s %s %d %d %zu %zu", surface->piece.id, selection->control, surface->role,
+                            control_selected (session)->kind, control_place (session), control_roll_fields (session).count);
   if (surface != NULL)
     return g_strdup_printf ("surface %s %s %d %d %d %d %zu %zu", surface->piece.id, surface->traced != NULL ? surface->traced : "",
                             surface->role, surface->root_open, surface->provisional,
@@ -256,7 +274,9 @@ page_build (TrammelSelectionPage *self)
 
   if (node_selected_outline (self->session, &node) != NULL)
     page_build_node (self);
-  if (surface != NULL)
+  if (control_selected (self->session) != NULL)
+    page_build_control (self, surface, control_selected (self->session));
+  else if (surface != NULL)
     page_build_surface (self, surface);
   else if (part != NULL)
     page_build_part (self, part);

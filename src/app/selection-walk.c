@@ -3,7 +3,7 @@
 #include "app/outline-owner.h"
 
 /* One stop of the walk. */
-typedef struct { const char *id; bool has_node; size_t node; } Stop;
+typedef struct { const char *id, *control; bool has_node; size_t node; } Stop;
 
 static void
 selection_walk_add (GArray *stops, const Aeroplane *aeroplane, PieceKind kind)
@@ -23,6 +23,11 @@ selection_walk_add (GArray *stops, const Aeroplane *aeroplane, PieceKind kind)
 
       g_array_append_val (stops, stop);
     }
+    for (size_t k = 0; surface != NULL && k < surface->control_count; k++) {
+      const Stop stop = { .id = piece.id, .control = surface->controls[k].id };
+
+      g_array_append_val (stops, stop);
+    }
   }
 }
 
@@ -32,7 +37,7 @@ selection_walk_find (const GArray *stops, const Selection *from)
   for (size_t i = 0; i < stops->len; i++) {
     const Stop *stop = &g_array_index (stops, Stop, i);
 
-    if (!selection_has (from, stop->id))
+    if (!selection_has (from, stop->id) || g_strcmp0 (from->control, stop->control) != 0)
       continue;
     if (stop->has_node ? from->node_count > 0 && from->nodes[0] == stop->node : from->node_count == 0)
       return i;
@@ -58,5 +63,7 @@ selection_walk_next (const Aeroplane *aeroplane, const Selection *from, bool bac
   else
     at = (at + (back ? stops->len - 1 : 1)) % stops->len;
   next = &g_array_index (stops, Stop, at);
+  if (next->control != NULL)
+    return selection_of_control (next->id, next->control);
   return next->has_node ? selection_of_node (next->id, false, next->node) : selection_of (next->id);
 }
