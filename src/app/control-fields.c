@@ -154,9 +154,7 @@ share_remark (TrammelSession *session, const FieldSpec *spec)
 {
   const Surface *surface = trammel_session_selected_surface (session);
 
-  if (surface == NULL)
-    return NULL;
-  return g_strdup (surface_is_horizontal (surface) ? _("both sides") : _("of the fin"));
+  return surface != NULL && surface_is_horizontal (surface) ? g_strdup (_("both sides")) : NULL;
 }
 
 /* Throws */

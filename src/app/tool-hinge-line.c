@@ -73,7 +73,8 @@ clings (HingeTool *self, const ToolEvent *event)
 static HingeEnd
 end_at (HingeTool *self, const ToolEvent *event)
 {
-  HingeEnd end = { .own = hinge_seat_own (&self->seat, snapped (self, event)) };
+  const Point meant = hinge_seat_own (&self->seat, snapped (self, event));
+  HingeEnd end = { .own = meant, .meant = meant };
   const Point px = clings (self, event) ? placing_px (&self->ground->placing, event->place) : (Point) { NAN, NAN };
 
   if (!point_is_finite (px))
@@ -86,10 +87,10 @@ end_at (HingeTool *self, const ToolEvent *event)
 
 /* An end at a printed corner keeps its station, one that is only on a line the station that the hand means. */
 static void
-put_on_line (HingeTool *self, HingeEnd *end, const HingeSpot *spot, const PrintedHinge *line, Point meant)
+put_on_line (HingeTool *self, HingeEnd *end, const HingeSpot *spot, const PrintedHinge *line)
 {
   const Point printed = hinge_seat_own (&self->seat, placing_sheet (&self->ground->placing, spot->px));
-  const double station = spot->corner ? printed.y : meant.y;
+  const double station = spot->corner ? printed.y : end->meant.y;
 
   end->own = (Point) { line->at_root + line->slope * station, station };
 }
@@ -128,17 +129,16 @@ make_line (HingeTool *self, const Surface *surface)
 
 /* Where both ends stand beside one printed line, the hinge is laid on it. */
 static void
-lay_on_print (HingeTool *self, Point meant)
+lay_on_print (HingeTool *self)
 {
-  const Point first = self->first.own;
   PrintedHinge line;
 
   self->printed = self->begun && self->ground != NULL
                   && hinge_print_line (self->ground, &self->seat, &self->first.spots, &self->second.spots, &line);
   if (!self->printed)
     return;
-  put_on_line (self, &self->first, line.first, &line, first);
-  put_on_line (self, &self->second, line.second, &line, meant);
+  put_on_line (self, &self->first, line.first, &line);
+  put_on_line (self, &self->second, line.second, &line);
 }
 
 static bool
@@ -169,7 +169,7 @@ hinge_tool_aim (HingeTool *self, const ToolEvent *event)
   }
   first = self->first;
   self->second = end_at (self, event);
-  lay_on_print (self, hinge_seat_own (&self->seat, snapped (self, event)));
+  lay_on_print (self);
   if (self->begun && event->shift)
     make_parallel (self, surface);
   make_line (self, surface);
@@ -188,6 +188,6 @@ hinge_tool_aim_at (HingeTool *self, Point place)
     return;
   }
   self->printed = false;
-  self->second = (HingeEnd) { .own = place };
+  self->second = (HingeEnd) { .own = place, .meant = place };
   make_line (self, surface);
 }

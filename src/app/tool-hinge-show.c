@@ -41,7 +41,8 @@ show_plate (HingeTool *self, const Surface *surface)
   if (fault != NULL || self->printed)
     rows[count++] = (GripRow) { .name = fault != NULL ? fault : _("On the printed line"), .said = "" };
   rows[count++] = (GripRow) { .name = fin ? _("Height") : _("Station"), .value = outer ? self->line.outer : self->line.inner };
-  rows[count++] = (GripRow) { .name = _("Chord"), .value = hinge_chord (surface, &self->line, outer) };
+  if (fault == NULL)
+    rows[count++] = (GripRow) { .name = _("Chord"), .value = hinge_chord (surface, &self->line, outer) };
   if (self->begun && fault == NULL)
     rows[count++] = (GripRow) { .name = _("Share of area"), .value = share_of (self, surface), .percent = true };
   px[0] = self->at.x;

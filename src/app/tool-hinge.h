@@ -9,6 +9,7 @@
 /** One end of a hinge line under the hand. */
 typedef struct {
   Point own;                /* mm, of the surface */
+  Point meant;              /* the same without what is printed */
   HingeSpots spots;         /* what is printed there */
 } HingeEnd;
 

@@ -142,7 +142,7 @@ draw_fin (const SideDraft *d, const Surface *fin)
 static void
 draw_section (const SideDraft *d, const Surface *surface)
 {
-  const bool selected = is_selected (d, &surface->piece);
+  const bool selected = is_selected (d, &surface->piece) && !d->scene->selection->control;
   SideSection section;
   Point leading, trailing;
 

@@ -10,6 +10,8 @@ typedef struct {
   ViewSide side;
   bool flipped;                   /* the view says so */
   double root;                    /* mm: the outline is drawn so far off the axis */
+  const Point (*inner)[2]; size_t inner_count;      /* straight lines printed within it: both ends, mm in its own axes */
+  bool upside_down;               /* the whole picture is turned by half, its axis with it */
 } DrawnPlan;
 
 /** The aeroplane that holds nothing but the plan; the view's id is "view", its axis' forward end stands at x = 100. */
