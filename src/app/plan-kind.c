@@ -4,7 +4,7 @@
 #include <string.h>
 #include <unistd.h>
 
-static const char *const endings[] = { "png", "jpg", "jpeg", "tif", "tiff", "webp", "bmp", "gif", "svg", "pdf", NULL };
+static const char *const endings[] = { "png", "jpg", "jpeg", "tif", "tiff", "webp", "bmp", "gif", "svg", "svgz", "pdf", NULL };
 
 /* Beginnings that no document of ours has. */
 static const struct { const char *bytes; size_t length, at; } beginnings[] = {

@@ -101,7 +101,7 @@ plan_source_plan (const PlanSource *self, int page, const char *file)
     plan->file = g_strdup (file);
     plan->checksum = g_strdup (self->checksum);
   }
-  if (self->facts.kind == DECODE_PDF)
+  if (self->facts.kind == DECODE_PDF || self->facts.pages > 1)
     plan->page = MAX (page, 1);
   if (true_to_size)
     plan->dpi = PAGE_DPI;

@@ -76,7 +76,7 @@ parse (GPtrArray *line, Given *given, const char **image, CommandStatus *status)
     { .long_name = "through", .arg = G_OPTION_ARG_STRING_ARRAY, .arg_data = &given->through,
       .description = N_("places along the printed line, from end to end"), .arg_description = "X,Y X,Y …" },
     { .long_name = "page", .arg = G_OPTION_ARG_INT, .arg_data = &given->page,
-      .description = N_("the page of a PDF (1)"), .arg_description = "N" },
+      .description = N_("the page of a PDF or TIFF (1)"), .arg_description = "N" },
     { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &given->dpi,
       .description = N_("pixels an inch of a PDF or SVG, 30 to 2400 (300)"), .arg_description = "N" },
     { .long_name = "json", .arg = G_OPTION_ARG_NONE, .arg_data = &given->json, .description = N_("print JSON for programs") },

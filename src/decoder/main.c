@@ -45,7 +45,7 @@ decode_kind (Job *job, DecodeKind kind)
   job->answer.kind = kind;
   if (kind == DECODE_PDF)
     decode_pdf (job);
-  if (job->page > 1)
+  if (kind == DECODE_SVG && job->page > 1)
     answer_refuse (DECODE_NO_SUCH_PAGE);
   if (kind == DECODE_SVG)
     decode_svg (job);

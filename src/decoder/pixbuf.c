@@ -3,6 +3,7 @@
 #include <gdk-pixbuf/gdk-pixbuf.h>
 #include <limits.h>
 #include <stdlib.h>
+#include <string.h>
 #include "decoder/answer.h"
 #include "decoder/sniff.h"
 
@@ -34,11 +35,14 @@ size_known (GdkPixbufLoader *loader, int width, int height, gpointer data)
     answer_refuse (DECODE_TOO_LARGE);
 }
 
+/* The loader of PNG passes over what the file says of it. */
 static int
-orientation_of (GdkPixbuf *pixbuf)
+orientation_of (const Job *job, GdkPixbuf *pixbuf)
 {
   const char *text = gdk_pixbuf_get_option (pixbuf, "orientation");
 
+  if (!text && job->answer.kind == DECODE_PNG)
+    return sniff_png_orientation (job->bytes, job->length);
   return text ? atoi (text) : 1;
 }
 
@@ -80,10 +84,9 @@ stored_picture (GdkPixbuf *pixbuf)
 static Picture
 tell_facts (Job *job, GdkPixbuf *pixbuf)
 {
-  const int orientation = orientation_of (pixbuf);
+  const int orientation = orientation_of (job, pixbuf);
   const Picture picture = picture_oriented (stored_picture (pixbuf), orientation);
 
-  job->answer.pages = 1;
   job->answer.width_px = picture.width;
   job->answer.height_px = picture.height;
   tell_dpi (job, pixbuf, orientation >= 5 && orientation <= 8);
@@ -115,11 +118,13 @@ feed (GdkPixbufLoader *loader, const unsigned char *bytes, size_t length)
     }
 }
 
-/* Where the first picture ends; libpng calls a size of nothing damage. */
+/* Where the picture ends, of a TIFF that of the page wanted; libpng calls a size of nothing damage. */
 static size_t
-whole_picture (const Job *job)
+whole_picture (const Job *job, size_t directory)
 {
-  const size_t end = sniff_end ((DecodeKind) job->answer.kind, job->bytes, job->length);
+  const bool tiff = job->answer.kind == DECODE_TIFF;
+  const size_t end = tiff ? sniff_tiff_end (job->bytes, job->length, directory)
+                          : sniff_end ((DecodeKind) job->answer.kind, job->bytes, job->length);
   unsigned size[2] = { 1, 1 };
 
   if (end == 0)
@@ -131,10 +136,38 @@ whole_picture (const Job *job)
   return end;
 }
 
+/* Where the directory of the page wanted begins; 0 in a file without pages. */
+static size_t
+find_page (Job *job)
+{
+  size_t directory = 0;
+
+  job->answer.pages = 1;
+  if (job->answer.kind == DECODE_TIFF)
+    job->answer.pages = MAX (sniff_tiff_pages (job->bytes, job->length, (unsigned) job->page, &directory), 1);
+  if (job->page < 1 || (unsigned) job->page > job->answer.pages)
+    answer_refuse (DECODE_NO_SUCH_PAGE);
+  return directory;
+}
+
+/* The loader of TIFF reads the first page: the one wanted becomes the first, where the file's head says which that is. */
+static void
+feed_page (GdkPixbufLoader *loader, const Job *job, size_t end, size_t directory)
+{
+  enum { HEAD = 8 };
+  unsigned char head[HEAD];
+
+  memcpy (head, job->bytes, HEAD);
+  for (int i = 0; i < 4; i++)
+    head[4 + i] = (unsigned char) (directory >> 8 * (head[0] == 'M' ? 3 - i : i));
+  feed (loader, head, HEAD);
+  feed (loader, job->bytes + HEAD, end - HEAD);
+}
+
 void
 decode_pixbuf (Job *job)
 {
-  const size_t end = whole_picture (job);
+  const size_t directory = find_page (job), end = whole_picture (job, directory);
   GError *error = NULL;
   GdkPixbufLoader *loader = gdk_pixbuf_loader_new_with_type (LOADERS[job->answer.kind], &error);
   GdkPixbuf *pixbuf;
@@ -144,7 +177,10 @@ decode_pixbuf (Job *job)
     answer_refuse (DECODE_NO_LOADER);
   g_signal_connect (loader, "size-prepared", G_CALLBACK (size_known), NULL);
   g_signal_connect (loader, "area-prepared", G_CALLBACK (area_prepared), job);
-  feed (loader, job->bytes, end);
+  if (directory)
+    feed_page (loader, job, end, directory);
+  else
+    feed (loader, job->bytes, end);
   if (job->answer.kind == DECODE_GIF)
     feed (loader, (const unsigned char *) ";", 1);            /* the mark of the end, after the first frame */
   if (!gdk_pixbuf_loader_close (loader, &error))

@@ -65,6 +65,14 @@ sniff_png_density (const unsigned char *bytes, size_t length, unsigned density[2
   return density[0] > 0 && density[1] > 0;
 }
 
+int
+sniff_png_orientation (const unsigned char *bytes, size_t length)
+{
+  size_t begin, end;
+
+  return png_chunk (bytes, length, "eXIf", &begin, &end) ? sniff_tiff_orientation (bytes + begin, end - 4 - begin) : 1;
+}
+
 void
 sniff_png_size (const unsigned char *bytes, size_t length, unsigned size[2])
 {
@@ -174,7 +182,6 @@ sniff_end (DecodeKind kind, const unsigned char *bytes, size_t length)
     case DECODE_JPEG: return jpeg_end (bytes, length);
     case DECODE_WEBP: return webp_end (bytes, length);
     case DECODE_GIF:  return gif_end (bytes, length);
-    case DECODE_TIFF: return sniff_tiff_end (bytes, length);
     case DECODE_BMP:  return bmp_end (bytes, length);
     default:          return length;
     }

@@ -21,7 +21,19 @@ static const Magic MAGICS[] = {
 /* PDF readers look for the mark this far into the file. */
 static const size_t PDF_MARK_WITHIN = 1024;
 /* Comments and declarations may stand before an SVG's first element. */
-static const size_t SVG_WITHIN = 8192;
+enum { SVG_WITHIN = 8192 };
+
+/* In UTF-16, which every reader of XML knows by its first two bytes, each letter of ASCII has an empty byte beside it. */
+static size_t
+without_empty_bytes (const unsigned char *bytes, size_t length, unsigned char *kept)
+{
+  size_t count = 0;
+
+  for (size_t i = 2; i < length; i++)
+    if (bytes[i])
+      kept[count++] = bytes[i];
+  return count;
+}
 
 static bool
 begins_like_svg (const unsigned char *bytes, size_t length)
@@ -37,6 +49,22 @@ begins_like_svg (const unsigned char *bytes, size_t length)
 }
 
 bool
+sniff_svg (const unsigned char *bytes, size_t length)
+{
+  unsigned char kept[SVG_WITHIN];
+
+  if (length < 2 || (memcmp (bytes, "\xff\xfe", 2) != 0 && memcmp (bytes, "\xfe\xff", 2) != 0))
+    return begins_like_svg (bytes, length);
+  return begins_like_svg (kept, without_empty_bytes (bytes, length < SVG_WITHIN ? length : SVG_WITHIN, kept));
+}
+
+bool
+sniff_packed (const unsigned char *bytes, size_t length)
+{
+  return length >= 3 && memcmp (bytes, "\x1f\x8b\x08", 3) == 0;
+}
+
+bool
 sniff_kind (const unsigned char *bytes, size_t length, DecodeKind *kind)
 {
   const size_t head = length < PDF_MARK_WITHIN ? length : PDF_MARK_WITHIN;
@@ -48,5 +76,6 @@ sniff_kind (const unsigned char *bytes, size_t length, DecodeKind *kind)
         return true;
       }
   *kind = memmem (bytes, head, "%PDF-", 5) ? DECODE_PDF : DECODE_SVG;
-  return *kind == DECODE_PDF || begins_like_svg (bytes, length);
+  /* No other kind comes packed; whether an SVG is in it is looked at when it is unpacked. */
+  return *kind == DECODE_PDF || sniff_packed (bytes, length) || sniff_svg (bytes, length);
 }

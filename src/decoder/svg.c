@@ -4,11 +4,12 @@
 #include <librsvg/rsvg.h>
 #include <string.h>
 #include "decoder/answer.h"
+#include "decoder/sniff.h"
 #include "decoder/surface.h"
 
 /* A user unit without any other measure is this much of an inch (CSS Values and Units 3, section 6.2). */
 static const double UNITS_TO_THE_INCH = 96;
-static const size_t END_WITHIN = 4096;
+enum { END_WITHIN = 4096 };
 
 /* Inches, or NAN where the unit is not one of paper. */
 static double
@@ -56,16 +57,42 @@ find_size (RsvgHandle *handle, double *width, double *height, bool *true_size)
   *height = has_height ? h.length / UNITS_TO_THE_INCH : has_box ? box.height / UNITS_TO_THE_INCH : NAN;
 }
 
+/* The library unpacks by itself; what is packed may be anything, though. */
+static bool
+holds_drawing (const Job *job)
+{
+  g_autoptr (GConverter) unpacking = G_CONVERTER (g_zlib_decompressor_new (G_ZLIB_COMPRESSOR_FORMAT_GZIP));
+  unsigned char head[END_WITHIN];
+  gsize read, written = 0;
+
+  if (!sniff_packed (job->bytes, job->length))
+    return true;
+  g_converter_convert (unpacking, job->bytes, job->length, head, sizeof head, G_CONVERTER_NO_FLAGS, &read, &written, NULL);
+  return sniff_svg (head, written);
+}
+
+/* Its last tag, one byte or two to the letter. What is packed does not show it. */
+static bool
+ends_as_drawing (const Job *job)
+{
+  static const char WIDE[] = { 's', 0, 'v', 0, 'g', 0, '>' };
+  const size_t tail = MIN (job->length, END_WITHIN);
+  const unsigned char *from = job->bytes + job->length - tail;
+
+  return sniff_packed (job->bytes, job->length) || memmem (from, tail, "svg>", 4) || memmem (from, tail, WIDE, sizeof WIDE);
+}
+
 static RsvgHandle *
 open_drawing (const Job *job)
 {
   /* Nothing is told of where the file lies, so that it can name no other. */
-  RsvgHandle *handle = rsvg_handle_new_from_data (job->bytes, job->length, NULL);
-  const size_t tail = MIN (job->length, END_WITHIN);
+  RsvgHandle *handle = holds_drawing (job) ? rsvg_handle_new_from_data (job->bytes, job->length, NULL) : NULL;
 
   if (handle)
     return handle;
-  answer_refuse (memmem (job->bytes + job->length - tail, tail, "svg>", 4) ? DECODE_DAMAGED : DECODE_TRUNCATED);
+  if (!holds_drawing (job))
+    answer_refuse (DECODE_NOT_A_PICTURE);
+  answer_refuse (ends_as_drawing (job) ? DECODE_DAMAGED : DECODE_TRUNCATED);
 }
 
 static void

@@ -51,7 +51,7 @@ typedef enum {
 /** What is wanted; a member that is 0 stands for what is usual. */
 typedef struct {
   int file;                 /* descriptor of the file, a regular one, open for reading; lent, its offset is left alone */
-  int page;                 /* of a PDF, from 1; 0: the first. A picture has one page (of a TIFF or an animation the first) */
+  int page;                 /* of a PDF or a TIFF, from 1; 0: the first. Another picture has one page (an animation its first frame) */
   double dpi;               /* at which a PDF or SVG is drawn, 1 to 9600; 0: 300. A picture's pixels are as they are */
   size_t most_pixels;       /* that the raster may have; 0: 64 million. Larger ones are reduced by a whole factor */
   bool facts_only;          /* the facts, without a raster: quick, since nothing is drawn */
@@ -62,7 +62,7 @@ typedef struct {
 /** What is known about a picture or page. */
 typedef struct {
   DecodeKind kind;
-  int pages;                                  /* of a PDF; else 1 */
+  int pages;                                  /* of a PDF or a TIFF, whose thumbnails and masks are none; else 1 */
   double page_width_mm, page_height_mm;       /* NAN unless true to size: a PDF, an SVG whose width or height is in mm, cm, in, pt or pc */
   double width_px, height_px;                 /* the file's own pixels, turned upright as the file says; a page's at `dpi`, maybe not whole */
   int reduced;                                /* how many of them make one of the raster's, each way; without a raster, would make */

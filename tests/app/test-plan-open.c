@@ -2,6 +2,7 @@
 #include <string.h>
 #include <glib/gstdio.h>
 #include <cairo-pdf.h>
+#include "support/pictures.h"
 #include "support/plan-stage.h"
 
 /* The whole picture of 600 × 400 px is in view, and fills most of it. */
@@ -294,6 +295,26 @@ START_TEST (a_page_is_chosen_by_its_picture_and_its_true_size_and_lies_true_to_s
 }
 END_TEST
 
+START_TEST (a_page_of_a_tiff_is_chosen_likewise_and_comes_again_with_its_document)
+{
+  TrammelWindow *window = stage_open (NULL);
+  const char *path = stage_path ("scans.tif"), *document = stage_path ("scans.trammel");
+  Bytes tiff = tiff_of_pages (3, true);
+
+  ck_assert (g_file_set_contents (path, (const char *) tiff.bytes, (gssize) tiff.length, NULL));
+  bytes_free (tiff);
+  gui_key ("<Control>o");
+  stage_choose ("Open", path, false);
+  gui_present (gui_await_window ("Choose a Page"));
+  gui_await (GTK_WIDGET (gui_await_window ("Choose a Page")), "Page 3");
+  gui_key ("Right");
+  gui_key ("Return");
+  ck_assert_double_eq (await_plan (window)->width, 12);
+  save_as (window, document);
+  ck_assert_double_eq (await_plan (open_again (document))->page, 2);
+}
+END_TEST
+
 START_TEST (choosing_no_page_opens_nothing)
 {
   TrammelWindow *window = stage_open (NULL);
@@ -348,6 +369,7 @@ main (void)
   tcase_add_test (tests, a_picture_too_large_to_be_shown_whole_is_reduced_and_says_so);
   tcase_add_test (tests, plans_asked_for_one_upon_the_other_come_one_after_the_other);
   tcase_add_test (tests, a_page_is_chosen_by_its_picture_and_its_true_size_and_lies_true_to_size);
+  tcase_add_test (tests, a_page_of_a_tiff_is_chosen_likewise_and_comes_again_with_its_document);
   tcase_add_test (tests, choosing_no_page_opens_nothing);
   tcase_add_test (tests, a_thousand_pages_are_as_quickly_asked_about_as_two);
   suite_add_tcase (suite, tests);

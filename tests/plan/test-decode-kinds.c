@@ -134,14 +134,56 @@ START_TEST (a_picture_is_turned_upright_as_it_says)
     {
       Raster *jpeg = decoded (file_of (jpeg_drawn (3, orientation, false, 64, 32)), NULL);
       Raster *tiff = decoded (file_of (tiff_drawn (8, orientation, 6, 4)), NULL);
+      Raster *png = decoded (file_of (png_oriented (orientation, 6, 4)), NULL);
 
       ck_assert_int_eq (raster_width (jpeg), 64);
       ck_assert_int_eq (raster_width (tiff), 6);
+      ck_assert_int_eq (raster_width (png), 6);
       assert_quarters (jpeg, 6);
       assert_quarters (tiff, 0);
+      assert_quarters (png, 0);
+      raster_unref (png);
       raster_unref (jpeg);
       raster_unref (tiff);
     }
+}
+END_TEST
+
+/* A square of black in the lower half of white paper. */
+static const char drawing[] =
+  "<?xml version='1.0'?><svg xmlns='http://www.w3.org/2000/svg' width='20mm' height='20mm' viewBox='0 0 20 20'>"
+  "<rect x='0' y='10' width='10' height='10'/></svg>";
+
+static void
+assert_drawn (Bytes bytes)
+{
+  DecodeFacts facts;
+  Raster *raster = decoded (file_of (bytes), &facts);
+
+  ck_assert_int_eq (facts.kind, DECODE_SVG);
+  ck_assert_double_eq_tol (facts.page_width_mm, 20, 1e-9);
+  ck_assert_int_eq (raster_row (raster, 200)[20], 0);
+  ck_assert_int_eq (raster_row (raster, 20)[20], 255);
+  ck_assert_int_eq (raster_row (raster, 200)[200], 255);
+  raster_unref (raster);
+}
+
+START_TEST (an_svg_comes_as_it_is_also_packed_or_in_utf_16)
+{
+  assert_drawn (text_bytes (drawing));
+  assert_drawn (text_packed (drawing));
+  assert_drawn (text_wide (drawing, false));
+  assert_drawn (text_wide (drawing, true));
+}
+END_TEST
+
+START_TEST (what_is_packed_and_no_drawing_is_no_picture)
+{
+  Bytes cut = text_packed (drawing);
+
+  ck_assert_int_eq (decoding_ends (file_of (text_packed ("Dear builder"))), DECODE_NOT_A_PICTURE);
+  cut.length -= 20;
+  ck_assert_int_eq (decoding_ends (file_of (cut)), DECODE_DAMAGED);
 }
 END_TEST
 
@@ -190,6 +232,8 @@ main (void)
   tcase_add_test (tests, of_a_moving_picture_the_first_frame_is_taken);
   tcase_add_test (tests, a_webp_comes_as_it_is_and_of_a_moving_one_the_first_frame);
   tcase_add_test (tests, a_picture_is_turned_upright_as_it_says);
+  tcase_add_test (tests, an_svg_comes_as_it_is_also_packed_or_in_utf_16);
+  tcase_add_test (tests, what_is_packed_and_no_drawing_is_no_picture);
   tcase_add_test (tests, the_density_that_is_stored_is_told_and_turned_with_the_picture);
   tcase_add_test (tests, facts_alone_are_those_of_the_picture);
   return run_suite (suite_create ("kinds of plans"), tests);

@@ -60,6 +60,50 @@ START_TEST (of_a_thousand_pages_one_is_drawn)
 }
 END_TEST
 
+static void
+assert_tiff_page (int file, int page)
+{
+  DecodeFacts facts;
+  Raster *raster = page_at (file, page, 0, &facts);
+
+  ck_assert_int_eq (facts.kind, DECODE_TIFF);
+  ck_assert_int_eq (facts.pages, 4);
+  ck_assert_int_eq (raster_width (raster), 10 + page);
+  ck_assert_int_eq (raster_row (raster, 3)[5], 20 * page);
+  raster_unref (raster);
+}
+
+START_TEST (each_page_of_a_tiff_is_read_and_thumbnails_are_none)
+{
+  const int plain = file_of (tiff_of_pages (4, false)), with_thumbnails = file_of (tiff_of_pages (4, true));
+  const DecodeRequest fifth = { .file = with_thumbnails, .page = 5 };
+
+  for (int page = 1; page <= 4; page++)
+    {
+      assert_tiff_page (plain, page);
+      assert_tiff_page (with_thumbnails, page);
+    }
+  ck_assert_int_eq (decode (&fifth, NULL, NULL, NULL), DECODE_NO_SUCH_PAGE);
+  close (plain);
+  close (with_thumbnails);
+}
+END_TEST
+
+/* A directory that names itself, or an earlier one, as the next. */
+START_TEST (pages_that_go_round_in_a_ring_are_each_counted_once)
+{
+  Bytes tiff = tiff_of_pages (4, false);
+  size_t at = 8;
+  DecodeFacts facts;
+
+  for (int page = 1; page < 4; page++)
+    at = tiff.bytes[at + 2 + 12 * 9] + 256u * tiff.bytes[at + 2 + 12 * 9 + 1];
+  tiff.bytes[at + 2 + 12 * 9] = 8;
+  raster_unref (decoded (file_of (tiff), &facts));
+  ck_assert_int_eq (facts.pages, 4);
+}
+END_TEST
+
 START_TEST (a_page_that_is_not_there_is_told)
 {
   const int pdf = file_of (pdf_drawn (3)), png = file_of (png_drawn (LOOK_GREY, 32, 16));
@@ -187,6 +231,8 @@ main (void)
   tcase_add_test (tests, a_page_is_drawn_at_true_size);
   tcase_add_test (tests, a_page_is_drawn_at_three_hundred_dots_unless_told);
   tcase_add_test (tests, of_a_thousand_pages_one_is_drawn);
+  tcase_add_test (tests, each_page_of_a_tiff_is_read_and_thumbnails_are_none);
+  tcase_add_test (tests, pages_that_go_round_in_a_ring_are_each_counted_once);
   tcase_add_test (tests, a_page_that_is_not_there_is_told);
   tcase_add_test (tests, a_large_page_is_drawn_coarser_by_a_whole_factor);
   tcase_add_test (tests, a_locked_document_asks_for_its_password);

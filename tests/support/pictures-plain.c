@@ -66,6 +66,46 @@ tiff_drawn (int bits, int orientation, int width, int height)
   return tiff;
 }
 
+/* A directory and the pixels behind it; where the next one goes. `last`: there is none. */
+static unsigned
+put_grey_page (unsigned char *file, unsigned at, int width, int height, int grey, bool thumbnail, bool last)
+{
+  enum { SHORT = 3, LONG = 4, ENTRIES = 9 };
+  const unsigned size = (unsigned) (width * height), pixels = at + 2 + 12 * ENTRIES + 4, next = (pixels + size + 1) / 2 * 2;
+  unsigned char *to = file + at + 2;
+
+  put (file + at, ENTRIES, 2);
+  put_entry (&to, 254, LONG, 1, thumbnail ? 1 : 0);
+  put_entry (&to, 256, LONG, 1, (unsigned) width);
+  put_entry (&to, 257, LONG, 1, (unsigned) height);
+  put_entry (&to, 258, SHORT, 1, 8);
+  put_entry (&to, 259, SHORT, 1, 1);
+  put_entry (&to, 262, SHORT, 1, 1);
+  put_entry (&to, 273, LONG, 1, pixels);
+  put_entry (&to, 278, LONG, 1, (unsigned) height);
+  put_entry (&to, 279, LONG, 1, size);
+  put (to, last ? 0 : next, 4);
+  memset (file + pixels, grey, size);
+  return next;
+}
+
+Bytes
+tiff_of_pages (int pages, bool thumbnails)
+{
+  Bytes tiff = bytes_new (8 + (size_t) pages * 500);
+  unsigned at = 8;
+
+  memcpy (tiff.bytes, "II*\0", 4);
+  put (tiff.bytes + 4, at, 4);
+  for (int page = 1; page <= pages; page++)
+    {
+      at = put_grey_page (tiff.bytes, at, 10 + page, 4, 20 * page, false, page == pages && !thumbnails);
+      if (thumbnails)
+        at = put_grey_page (tiff.bytes, at, 2, 2, 0, true, page == pages);
+    }
+  return tiff;
+}
+
 /* Rows from below, blue first, each a whole number of words. */
 Bytes
 bmp_drawn (int width, int height)

@@ -78,6 +78,65 @@ png_drawn (PngLook look, int width, int height)
   return (Bytes) { (unsigned char *) bytes, length };
 }
 
+/* An eXIf chunk holds a TIFF's head and one directory (PNG extensions 1.5.0, section 3.7). */
+static void
+put_orientation (png_structp png, png_infop info, int orientation)
+{
+  png_byte exif[] = { 'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 1, 18, 0, 3, 0, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0 };
+
+  exif[19] = (png_byte) orientation;
+  png_set_eXIf_1 (png, info, sizeof exif, exif);
+  png_write_info (png, info);
+}
+
+Bytes
+png_oriented (int orientation, int width, int height)
+{
+  png_structp png = png_create_write_struct (PNG_LIBPNG_VER_STRING, NULL, NULL, NULL);
+  png_infop info = png_create_info_struct (png);
+  const int columns = orientation >= 5 ? height : width, rows = orientation >= 5 ? width : height;
+  unsigned char *row = malloc ((size_t) columns * 3);
+  char *bytes;
+  size_t length;
+  FILE *file = open_memstream (&bytes, &length);
+
+  png_init_io (png, file);
+  png_set_IHDR (png, info, (png_uint_32) columns, (png_uint_32) rows, 8, PNG_COLOR_TYPE_RGB, PNG_INTERLACE_NONE,
+                PNG_COMPRESSION_TYPE_BASE, PNG_FILTER_TYPE_BASE);
+  put_orientation (png, info, orientation);
+  for (int y = 0; y < rows; y++)
+    {
+      for (int x = 0; x < columns; x++)
+        {
+          int across, down;
+
+          upright_place (orientation, x, y, width, height, &across, &down);
+          quarters_colour (across, down, width, height, row + 3 * x);
+        }
+      png_write_row (png, row);
+    }
+  png_write_end (png, info);
+  png_destroy_write_struct (&png, &info);
+  fclose (file);
+  free (row);
+  return (Bytes) { (unsigned char *) bytes, length };
+}
+
+Bytes
+text_packed (const char *text)
+{
+  z_stream stream = { .next_in = (Bytef *) (uintptr_t) text, .avail_in = (uInt) strlen (text) };
+  Bytes packed = { malloc (strlen (text) + 100), 0 };
+
+  ck_assert_int_eq (deflateInit2 (&stream, Z_DEFAULT_COMPRESSION, Z_DEFLATED, 16 + MAX_WBITS, 8, Z_DEFAULT_STRATEGY), Z_OK);
+  stream.next_out = packed.bytes;
+  stream.avail_out = (uInt) strlen (text) + 100;
+  ck_assert_int_eq (deflate (&stream, Z_FINISH), Z_STREAM_END);
+  packed.length = stream.total_out;
+  deflateEnd (&stream);
+  return packed;
+}
+
 Bytes
 png_of_paper (int width, int height)
 {

@@ -33,6 +33,19 @@ upright_place (int orientation, int column, int row, int width, int height, int 
 }
 
 Bytes
+text_wide (const char *text, bool big_endian)
+{
+  const size_t length = strlen (text);
+  Bytes wide = { calloc (2, length + 1), 2 * (length + 1) };
+
+  wide.bytes[big_endian ? 0 : 1] = 0xfe;
+  wide.bytes[big_endian ? 1 : 0] = 0xff;
+  for (size_t i = 0; i < length; i++)
+    wide.bytes[2 * i + 2 + (big_endian ? 1 : 0)] = (unsigned char) text[i];
+  return wide;
+}
+
+Bytes
 text_bytes (const char *text)
 {
   return (Bytes) { (unsigned char *) strdup (text), strlen (text) };
