@@ -240,7 +240,6 @@ draw_chord_figure (cairo_t *cr, const Look *look, const Figures *figures, double
       draw_scale_figures (&draft);
       draw_neutral_point (&draft);
       draw_balance (&draft);
-      lettering_end (&draft.lettering);
     }
   cairo_restore (cr);
 }

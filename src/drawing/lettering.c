@@ -1,42 +1,24 @@
 #include "drawing/lettering.h"
 #include <math.h>
 #include <pango/pangocairo.h>
+#include "drawing/lettering-lines.h"
 
 /* Descender below the line, share of the em. */
 static const double descent = 0.22;
 
+static LinesPurpose
+lettering_purpose (const Lettering *self)
+{
+  return !self->cr ? LINES_FOR_MEASURE : self->look->paper ? LINES_FOR_PAPER : LINES_FOR_SCREEN;
+}
+
 Lettering
 lettering_begin (cairo_t *cr, const Look *look)
 {
-  Lettering self = { .cr = cr, .look = look };
-  PangoContext *context = cr ? pango_cairo_create_context (cr) : pango_font_map_create_context (pango_cairo_font_map_get_default ());
-  PangoAttrList *attributes = pango_attr_list_new ();
+  const Lettering self = { .cr = cr, .look = look };
 
-  /* Whole user units would be whole millimetres on paper. */
-  pango_context_set_round_glyph_positions (context, FALSE);
-  if (!cr || look->paper)
-    {
-      cairo_font_options_t *options = cairo_font_options_create ();
-
-      cairo_font_options_set_hint_metrics (options, CAIRO_HINT_METRICS_OFF);
-      if (look->paper)
-        cairo_font_options_set_hint_style (options, CAIRO_HINT_STYLE_NONE);
-      pango_cairo_context_set_font_options (context, options);
-      cairo_font_options_destroy (options);
-    }
-  self.layout = pango_layout_new (context);
-  g_object_unref (context);
-  pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
-  pango_layout_set_attributes (self.layout, attributes);
-  pango_attr_list_unref (attributes);
-  pango_layout_set_single_paragraph_mode (self.layout, TRUE);
+  lettering_lines_begin (lettering_purpose (&self), cr);
   return self;
-}
-
-void
-lettering_end (Lettering *self)
-{
-  g_clear_object (&self->layout);
 }
 
 static double
@@ -67,21 +49,20 @@ lettering_spaced (const char *text)
   return g_string_free (spaced, FALSE);
 }
 
-/* Fills the layout and returns the advance. */
-static double
-lettering_load (const Lettering *self, const Letters *letters)
+static PangoLayout *
+letters_layout (const Lettering *self, const Letters *letters, bool turned)
 {
-  PangoFontDescription *font = pango_font_description_new ();
-  g_autofree char *spaced = lettering_spaced (letters->text);
+  return lettering_lines_find (lettering_purpose (self), &(LineOfLetters) {
+    .text = letters->text, .font = self->look->font, .size = letters_size (self, letters), .bold = letters->bold, .turned = turned });
+}
+
+/* As they stand upright: turned, they take the same room. */
+static double
+letters_advance (const Lettering *self, const Letters *letters)
+{
   PangoRectangle logical;
 
-  pango_font_description_set_family_static (font, self->look->font);
-  pango_font_description_set_weight (font, letters->bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
-  pango_font_description_set_absolute_size (font, letters_size (self, letters) * PANGO_SCALE);
-  pango_layout_set_font_description (self->layout, font);
-  pango_font_description_free (font);
-  pango_layout_set_text (self->layout, spaced, -1);
-  pango_layout_get_extents (self->layout, NULL, &logical);
+  pango_layout_get_extents (letters_layout (self, letters, false), NULL, &logical);
   return logical.width / (double) PANGO_SCALE;
 }
 
@@ -116,7 +97,7 @@ letters_place_box (const Letters *letters, Box own)
 Box
 lettering_box (const Lettering *self, const Letters *letters)
 {
-  return letters_place_box (letters, letters_own_box (self, letters, lettering_load (self, letters)));
+  return letters_place_box (letters, letters_own_box (self, letters, letters_advance (self, letters)));
 }
 
 static void
@@ -192,15 +173,18 @@ void
 lettering_draw (const Lettering *self, const Letters *letters)
 {
   cairo_t *cr = self->cr;
-  const double width = lettering_load (self, letters);
-  const Box own = letters_own_box (self, letters, width);
-  PangoLayoutLine *line = pango_layout_get_line_readonly (self->layout, 0);
+  const Box own = letters_own_box (self, letters, letters_advance (self, letters));
+  PangoLayout *layout = letters_layout (self, letters, letters->turned);
+  PangoLayoutLine *line;
 
+  if (self->look->halo)
+    return;
   cairo_save (cr);
   cairo_translate (cr, letters->place.x, letters->place.y);
   if (letters->turned)
     cairo_rotate (cr, -G_PI / 2);
-  pango_cairo_update_layout (cr, self->layout);
+  pango_cairo_update_layout (cr, layout);
+  line = pango_layout_get_line_readonly (layout, 0);
   if (letters->plate)
     lettering_draw_plate (self, own);
   cairo_move_to (cr, own.min.x, letters_drop (self, letters));

@@ -1,15 +1,13 @@
 #pragma once
 #include <cairo.h>
-#include <pango/pango.h>
 #include "drawing/look.h"
 #include "geometry/segment.h"
 
-/** Words and figures on a drawing: one pango layout, made once a drawing and used for all of them. Places are user units, x to the
- *  right, y down; boxes likewise. */
+/** Words and figures on a drawing. What was laid out is remembered from drawing to drawing (lettering-lines.h). Places are user units, x to
+ *  the right, y down; boxes likewise. */
 typedef struct {
   cairo_t *cr;             /* NULL: only measures */
   const Look *look;
-  PangoLayout *layout;
 } Lettering;
 
 /** Where the height of a capital stands on its place. */
@@ -28,9 +26,8 @@ typedef struct {
   bool plate;              /* or a plate of sheet colour behind it */
 } Letters;
 
-/** cr may be NULL to measure only. End it with lettering_end. */
+/** cr may be NULL to measure only; it is left to its owner. */
 Lettering lettering_begin (cairo_t *cr, const Look *look);
-void      lettering_end   (Lettering *self);     /* frees what it holds; cr is left to its owner */
 
 /** The text with spaces that can be seen between whole inches and a fraction: thin ones hardly have a width in small letters, and 1 7/16
  *  would be read as 17/16; a no-break space there is widened by a hair too. All that is drawn is spaced so. A new string. */

@@ -46,9 +46,8 @@ line_kind_set (cairo_t *cr, const Look *look, LineKind kind)
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
 }
 
-/* Device pixels a user unit and the device place of user place 0, for one axis; false where nothing can be snapped. */
-static bool
-device_axis (cairo_t *cr, bool across, double *scale, double *shift)
+bool
+device_axis (cairo_t *cr, bool across, DeviceAxis *axis)
 {
   cairo_surface_t *target = cairo_get_target (cr);
   const cairo_surface_type_t type = cairo_surface_get_type (target);
@@ -61,22 +60,22 @@ device_axis (cairo_t *cr, bool across, double *scale, double *shift)
   cairo_surface_get_device_scale (target, &sx, &sy);
   if (m.xy != 0 || m.yx != 0)
     return false;
-  *scale = across ? m.xx * sx : m.yy * sy;
-  *shift = across ? m.x0 * sx : m.y0 * sy;
-  return *scale > 0;
+  *axis = across ? (DeviceAxis) { m.xx * sx, m.x0 * sx } : (DeviceAxis) { m.yy * sy, m.y0 * sy };
+  return axis->scale > 0;
 }
 
 /* A width between two whole ones takes the lower one's place: one full pixel and faint edges look firmer than two grey ones. */
 static double
 crisp (cairo_t *cr, bool across, double place, double width)
 {
-  double scale, shift, device;
+  DeviceAxis axis;
+  double device;
 
-  if (!device_axis (cr, across, &scale, &shift))
+  if (!device_axis (cr, across, &axis))
     return place;
-  device = place * scale + shift;
-  device = (long) fmax (1, round (width * scale - 0.2)) % 2 ? floor (device) + 0.5 : round (device);
-  return (device - shift) / scale;
+  device = place * axis.scale + axis.shift;
+  device = (long) fmax (1, round (width * axis.scale - 0.2)) % 2 ? floor (device) + 0.5 : round (device);
+  return (device - axis.shift) / axis.scale;
 }
 
 double line_crisp_x (cairo_t *cr, double x, double width) { return crisp (cr, true, x, width); }

@@ -21,6 +21,11 @@ typedef enum {
 /** Sets width, dashes, caps and joins on cr for that kind, in user units (px on screen, mm on paper). */
 void line_kind_set (cairo_t *cr, const Look *look, LineKind kind);
 
+/** Device pixels a user unit, > 0, and the device place of user place 0, for one axis. The surface's device scale counts. */
+typedef struct { double scale, shift; } DeviceAxis;
+/** False, and the axis untouched, where nothing can be snapped: on PDF and SVG, and when cr is turned or mirrored. */
+bool device_axis (cairo_t *cr, bool across, DeviceAxis *axis);
+
 /** The x, user units, at which a line down the page of `width` user units must run so that its edges fall on whole device pixels: on
  *  half pixels for odd widths. The surface's device scale counts. Unchanged on PDF and SVG, and when cr is turned. */
 double line_crisp_x (cairo_t *cr, double x, double width);

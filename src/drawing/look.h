@@ -11,6 +11,7 @@ typedef struct {
   Colour ruler_ground, grid_fine, grid_coarse, dim_text;
   Colour plan_ink;         /* of a plan beneath the sheet, at full strength */
   bool paper;              /* nothing that only a screen has: selection, nodes, grid */
+  bool halo;               /* only makes room for what is drawn next: no words, which bring their own, and nothing within a filled box */
   double u;                /* 1 on screen, 0.3 on paper */
   double outline_width, selected_width, inner_width, part_width, thin_width, hatch_width, hatch_step;
   double symbol_line;      /* factor on the lines of symbols: 1, in high contrast 1.5 */

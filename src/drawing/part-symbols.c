@@ -183,10 +183,21 @@ part_symbol_is_shell (const char *class_word)
   return part_kind (class_word)->draw == part_draw_shell;
 }
 
+/* Whether all that is drawn of it lies inside its box. */
 static bool
-has_room_for_detail (const PartDraft *draft)
+stays_within (const PartKind *kind)
 {
-  return 2 * fmax (draft->half_x, draft->half_y) >= look_size (draft->look, 14, 4);
+  return kind->draw == draw_battery || kind->draw == draw_controller || kind->draw == part_draw_switch;
+}
+
+static bool
+has_details (const PartDraft *draft, const PartKind *kind, PartState state)
+{
+  if (!kind->draw || kind->base == BASE_NONE)
+    return kind->draw != NULL;
+  if (draft->look->halo && stays_within (kind))
+    return false;
+  return state != PART_LEFT_OUT && 2 * fmax (draft->half_x, draft->half_y) >= look_size (draft->look, 14, 4);
 }
 
 /* A battery's corners are rounded. */
@@ -279,7 +290,7 @@ draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part)
     {
       if (kind->base != BASE_NONE)
         draw_base (&draft, kind->base, part->state);
-      if (kind->draw && (kind->base == BASE_NONE || (has_room_for_detail (&draft) && part->state != PART_LEFT_OUT)))
+      if (has_details (&draft, kind, part->state))
         kind->draw (&draft);
     }
   cairo_restore (cr);

@@ -140,6 +140,5 @@ draw_rail_figure (cairo_t *cr, const RailFigure *rail, double width, double heig
   draw_line (&draft);
   draw_figures (&draft);
   draw_knob (&draft);
-  lettering_end (&draft.lettering);
   cairo_restore (cr);
 }

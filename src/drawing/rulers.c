@@ -190,7 +190,6 @@ draw_ruler (cairo_t *cr, RulerDraft *draft)
   draw_ground (draft);
   draft->lettering = lettering_begin (cr, draft->look);
   draw_ticks (draft);
-  lettering_end (&draft->lettering);
   draw_extent (draft);
   draw_pointer (draft);
   cairo_restore (cr);
@@ -227,6 +226,5 @@ draw_ruler_corner (cairo_t *cr, const Ruler *ruler, double width, double height)
   lettering_draw (&lettering, &(Letters) {
     .text = units_length_name (ruler->units), .place = { width / 2, height / 2 }, .size = ruler->look->ruler_size,
     .colour = ruler->look->dim_text, .across = 0.5, .rise = LETTERS_AT_MIDDLE });
-  lettering_end (&lettering);
   cairo_restore (cr);
 }

@@ -52,7 +52,6 @@ scale_bar_box (const Ruler *ruler)
   Lettering lettering = lettering_begin (NULL, ruler->look);
   const Box bar = { { at.x - 3, at.y - 3 }, { at.x + length + 3, at.y + 8 } }, both = box_joined (bar, lettering_box (&lettering, &last));
 
-  lettering_end (&lettering);
   return both;
 }
 
@@ -92,6 +91,5 @@ draw_scale_bar (cairo_t *cr, const Ruler *ruler)
   lettering = lettering_begin (cr, look);
   lettering_draw (&lettering, &first);
   lettering_draw (&lettering, &last);
-  lettering_end (&lettering);
   cairo_restore (cr);
 }

@@ -129,7 +129,6 @@ find_dimension (const HitQuery *q, Hit *hit)
   for (size_t i = count; i-- > 0 && !hit->kind;)
     if (box_holds (box_grown (dimension_figure_box (&lettering, &list[i].dimension), 3), q->px))
       *hit = list[i].hit;
-  lettering_end (&lettering);
   return hit->kind != HIT_NOTHING;
 }
 
@@ -369,6 +368,5 @@ sheet_dimension_box (const SheetScene *scene, const Hit *dimension, Box *px)
         *px = dimension_figure_box (&lettering, &list[i].dimension);
         found = true;
       }
-  lettering_end (&lettering);
   return found;
 }

@@ -140,6 +140,7 @@ sheet_plan_halo_look (const Look *look)
   Look halo = *look;
   Colour ground = look->sheet;
 
+  halo.halo = true;
   ground.alpha = 0.92;
   halo.graphite = halo.construction = halo.centre_line = halo.band = halo.balance = halo.neutral = halo.warning = halo.selection = ground;
   halo.outline_width += wider;

@@ -10,7 +10,6 @@ draw_lines (SheetDraft *draft)
   sheet_draw_leads (draft);
   sheet_draw_parts (draft);
   sheet_draw_signs (draft);
-  sheet_draw_dimensions (draft);
 }
 
 /* Everything in the plan's way, once in the sheet's colour and wider: then it stands clear of what is printed. */
@@ -20,7 +19,7 @@ draw_halos (const SheetDraft *draft)
   const Look look = sheet_plan_halo_look (draft->look);
   SheetDraft halo = *draft;
 
-  halo.look = &look;
+  halo.look = halo.lettering.look = &look;
   draw_lines (&halo);
 }
 
@@ -46,13 +45,13 @@ draw_sheet (cairo_t *cr, const SheetScene *scene)
     draw_halos (&draft);
   sheet_draw_datum (&draft);
   draw_lines (&draft);
+  sheet_draw_dimensions (&draft);
   sheet_draw_words (&draft);
   if (scene->overlay && scene->overlay->named_places)
     sheet_draw_named_places (&draft);
   sheet_draw_nodes (&draft);
   sheet_draw_faults (&draft);
   sheet_draw_overlay (&draft);
-  lettering_end (&draft.lettering);
   cairo_restore (cr);
 }
 

@@ -142,45 +142,6 @@ draw_mean_chord (cairo_t *cr, const Look *look, double x, double from, double to
   cairo_restore (cr);
 }
 
-/* The lines through the part of the box that is seen: much enlarged, most of them are not. */
-static void
-hatch_lines (cairo_t *cr, const Look *look, Box box)
-{
-  const double width = box.max.x - box.min.x, height = box.max.y - box.min.y, step = look->hatch_step;
-  double left, top, right, bottom;
-
-  cairo_clip_extents (cr, &left, &top, &right, &bottom);
-  symbol_line (cr, look, 1, 0.13);
-  cairo_set_line_width (cr, look->hatch_width);
-  for (double x = box.min.x - height + fmod (height, step); x < box.min.x + width + step; x += step)
-    {
-      const double from = fmax (box.min.y, top) - step, to = fmin (box.max.y, bottom) + step;
-      const double at_from = x + box.max.y - from, at_to = x + box.max.y - to;     /* rising to the right */
-
-      if (at_from < left - step || at_to > right + step)
-        continue;
-      cairo_move_to (cr, at_to, to);
-      cairo_line_to (cr, at_from, from);
-    }
-  cairo_stroke (cr);
-}
-
-/* Lines at 45° that are as wide as they stand apart, as a hatch's halo is, leave nothing between them. */
-void
-draw_hatch (cairo_t *cr, const Look *look, Box box, Colour colour)
-{
-  cairo_save (cr);
-  cairo_new_path (cr);
-  cairo_rectangle (cr, box.min.x, box.min.y, box.max.x - box.min.x, box.max.y - box.min.y);
-  cairo_clip (cr);
-  look_set_source (cr, colour);
-  if (look->hatch_width >= look->hatch_step * M_SQRT1_2)
-    cairo_paint (cr);
-  else
-    hatch_lines (cr, look, box);
-  cairo_restore (cr);
-}
-
 void
 draw_wanted_band (cairo_t *cr, const Look *look, Box box, BandDirection direction)
 {

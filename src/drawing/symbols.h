@@ -24,7 +24,8 @@ double neutral_diamond_half (const Look *look);
  *  ends and at a quarter. */
 void draw_mean_chord (cairo_t *cr, const Look *look, double x, double from, double to);
 
-/** 45° hatching, rising to the right, in a box: lines of the look's hatch width, one every hatch_step along the page. */
+/** 45° hatching, rising to the right, in a box: lines of the look's hatch width, one every hatch_step along the page. On
+ *  a screen the step and the box's edges come to whole pixels (hatch.c). */
 void draw_hatch (cairo_t *cr, const Look *look, Box box, Colour colour);
 /** How the wanted band lies: across the page, its edges fore and aft (top and bottom), or along a chord, its edges left and right. */
 typedef enum { BAND_ACROSS, BAND_ALONG_CHORD } BandDirection;

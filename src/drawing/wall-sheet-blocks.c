@@ -71,7 +71,6 @@ form_size (const SheetBlocks *self, const WallSheet *sheet, const Look *look, Bl
   double x, y, width, height;
 
   sheet_block_draw (&pen, self, kind, form, (Point) { 0, 0 });
-  pen_end (&pen);
   cairo_destroy (cr);
   cairo_recording_surface_ink_extents (record, &x, &y, &width, &height);
   cairo_surface_destroy (record);

@@ -60,7 +60,6 @@ view_ink (const LayoutSearch *search, double scale, bool side)
     wall_side_draw (&pen, &view);
   else
     wall_plan_draw (&pen, &view, true);
-  pen_end (&pen);
   cairo_destroy (cr);
   cairo_recording_surface_ink_extents (record, &x, &y, &width, &height);
   cairo_surface_destroy (record);
@@ -130,7 +129,6 @@ space_with_views (const LayoutSearch *search, const SheetArrangement *made, bool
       if (made->has_side)
         wall_side_fill (cr, &made->side, search->sheet);
       draw_views (&pen, made, mark_on_plan);
-      pen_end (&pen);
     }
   cairo_destroy (cr);
   free_space_close (space);
@@ -290,7 +288,6 @@ try_views (LayoutSearch *search, SheetArrangement views, bool mark_on_plan)
       SheetPen pen = pen_begin (NULL, search->sheet, search->look);
 
       views.notes = plan_notes_of (&pen, &views.plan, &search->blocks[0].parts, space, search->room);
-      pen_end (&pen);
     }
   try_blocks (search, space, &views, mark_on_plan);
   plan_notes_clear (&views.notes);

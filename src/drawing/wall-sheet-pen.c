@@ -11,12 +11,6 @@ pen_begin (cairo_t *cr, const WallSheet *sheet, const Look *look)
     .cr = cr, .sheet = sheet, .look = look, .lettering = lettering_begin (cr, look), .figure_caps = small ? caps_text : caps_figure };
 }
 
-void
-pen_end (SheetPen *pen)
-{
-  lettering_end (&pen->lettering);
-}
-
 static Letters
 script_letters (const SheetPen *pen, Script script, const char *text)
 {

@@ -19,7 +19,6 @@ typedef struct {
 static const double caps_title = 7, caps_mark = 5, caps_figure = 3.5, caps_text = 2.5, caps_small = 2, caps_field = 1.8;
 
 SheetPen pen_begin (cairo_t *cr, const WallSheet *sheet, const Look *look);      /* cr may be NULL to measure; all three are lent */
-void     pen_end   (SheetPen *pen);                                              /* frees its lettering; cr is left to its owner */
 
 /** Which line of text, and how: `across` is the share of its width that stands left of the place. */
 typedef struct { Point at; double caps, across; } Script;

@@ -84,6 +84,5 @@ wall_sheet_draw (const WallSheetLayout *self, cairo_t *cr)
       sheet_block_draw (&pen, &self->blocks[arrangement->small], kind, arrangement->blocks[kind].form, arrangement->blocks[kind].box.min);
   wall_title_draw (&pen, arrangement->scale, wall_sheet_layout_has_section (self));
   wall_frame_draw (&pen);
-  pen_end (&pen);
   cairo_restore (cr);
 }

@@ -18,7 +18,6 @@ set_up (void)
 static void
 tear_down (void)
 {
-  lettering_end (&lettering);
   canvas_clear (&canvas);
 }
 

@@ -1,5 +1,7 @@
 #include "drawing/lettering.h"
+#include <glib.h>
 #include <math.h>
+#include "drawing/lettering-lines.h"
 #include "support/canvas.h"
 #include "support/run-suite.h"
 
@@ -14,7 +16,6 @@ measured (const Letters *letters)
   Lettering lettering = lettering_begin (NULL, &look);
   const Box box = lettering_box (&lettering, letters);
 
-  lettering_end (&lettering);
   return box;
 }
 
@@ -101,7 +102,6 @@ assert_ink_in_box (Letters letters)
   Box marked;
 
   lettering_draw (&lettering, &letters);
-  lettering_end (&lettering);
   marked = canvas_marked (&canvas, look.sheet);
   ck_assert_double_ge (marked.min.x, box.min.x - 1);
   ck_assert_double_ge (marked.min.y, box.min.y - 1.5);
@@ -127,8 +127,56 @@ START_TEST (a_halo_keeps_words_clear_of_what_they_cross)
   const Box box = lettering_box (&lettering, &letters);
 
   lettering_draw (&lettering, &letters);
-  lettering_end (&lettering);
   ck_assert_double_gt (canvas_share (&canvas, box, look.sheet), 0.3);
+  canvas_clear (&canvas);
+}
+END_TEST
+
+static PangoLayout *
+laid_out (const char *text, double size, bool turned)
+{
+  return lettering_lines_find (LINES_FOR_MEASURE, &(LineOfLetters) { .text = text, .font = look.font, .size = size, .turned = turned });
+}
+
+START_TEST (the_same_words_are_laid_out_once)
+{
+  char again[] = "neutral point";
+  PangoLayout *first;
+
+  lettering_lines_begin (LINES_FOR_MEASURE, NULL);
+  first = laid_out ("neutral point", 12, false);
+  lettering_lines_begin (LINES_FOR_MEASURE, NULL);
+  ck_assert_ptr_eq (laid_out (again, 12, false), first);
+  ck_assert_ptr_ne (laid_out (again, 12.5, false), first);
+  ck_assert_ptr_ne (laid_out (again, 12, true), first);
+  ck_assert_ptr_ne (laid_out ("neutral points", 12, false), first);
+}
+END_TEST
+
+START_TEST (thousands_of_words_are_measured_as_the_first_was)
+{
+  const Box before = measured (&(Letters) { .text = "MAC 110" });
+
+  for (int i = 0; i < 3000; i++)
+    {
+      char text[16];
+
+      snprintf (text, sizeof text, "%d mm", i);
+      ck_assert_double_gt (width (measured (&(Letters) { .text = text })), 0);
+    }
+  ck_assert_double_eq (width (measured (&(Letters) { .text = "MAC 110" })), width (before));
+}
+END_TEST
+
+START_TEST (what_only_makes_room_has_no_words)
+{
+  Canvas canvas = canvas_new (120, 60, 1, look.graphite);
+  Look halo = look;
+  Lettering lettering = lettering_begin (canvas.cr, &halo);
+
+  halo.halo = true;
+  lettering_draw (&lettering, &(Letters) { .text = "110", .place = { 60, 40 }, .halo = 2, .colour = look.sheet });
+  ck_assert_double_eq (canvas_share (&canvas, (Box) { { 0, 0 }, { 120, 60 } }, look.graphite), 1);
   canvas_clear (&canvas);
 }
 END_TEST
@@ -145,6 +193,9 @@ main (void)
   tcase_add_test (tests, they_stand_at_their_place_as_told);
   tcase_add_test (tests, turned_letters_run_up_the_page);
   tcase_add_test (tests, ink_stays_in_the_box_that_was_measured);
+  tcase_add_test (tests, the_same_words_are_laid_out_once);
+  tcase_add_test (tests, thousands_of_words_are_measured_as_the_first_was);
+  tcase_add_test (tests, what_only_makes_room_has_no_words);
   tcase_add_test (tests, a_halo_keeps_words_clear_of_what_they_cross);
   return run_suite (suite_create ("drawing lettering"), tests);
 }

@@ -44,6 +44,24 @@ END_TEST
 
 static const char *const boxes[] = { "motor", "battery", "controller", "receiver", "servo", "switch" };
 
+/* A halo makes room round a filled box; what lies inside would be covered all the same. */
+START_TEST (a_halo_is_spared_what_lies_within_a_filled_box)
+{
+  const bool reaches_out = strcmp (boxes[_i], "motor") == 0 || strcmp (boxes[_i], "receiver") == 0 || strcmp (boxes[_i], "servo") == 0;
+  Canvas plain, own;
+
+  look.halo = true;
+  plain = painted ((PartSymbol) { .box = box });
+  own = painted ((PartSymbol) { .class_word = boxes[_i], .box = box });
+  if (strcmp (boxes[_i], "battery") == 0)      /* its corners are rounded */
+    ck_assert (colour_distance (canvas_at (&own, 55, 37), canvas_at (&plain, 55, 37)) < 0.01);
+  else
+    ck_assert_msg (same_picture (&plain, &own) != reaches_out, "%s", boxes[_i]);
+  canvas_clear (&plain);
+  canvas_clear (&own);
+}
+END_TEST
+
 START_TEST (below_fourteen_pixels_only_the_box_remains)
 {
   const Box small = { { 40.5, 30.5 }, { 53, 43 } };
@@ -156,6 +174,7 @@ main (void)
   tcase_add_checked_fixture (tests, set_up, NULL);
   tcase_add_loop_test (tests, every_class_is_told_from_a_plain_box, 0, classes);
   tcase_add_loop_test (tests, below_fourteen_pixels_only_the_box_remains, 0, 6);
+  tcase_add_loop_test (tests, a_halo_is_spared_what_lies_within_a_filled_box, 0, 6);
   tcase_add_test (tests, a_part_without_size_is_six_pixels_about_its_middle);
   tcase_add_test (tests, a_part_is_drawn_true_to_its_box);
   tcase_add_test (tests, ballast_is_solid);

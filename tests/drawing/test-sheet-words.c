@@ -26,7 +26,6 @@ begin (Aeroplane *takes)
 static void
 end (void)
 {
-  lettering_end (&draft.lettering);
   canvas_clear (&canvas);
   easel_free (easel);
 }

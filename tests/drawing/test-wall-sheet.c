@@ -88,7 +88,6 @@ check_views_clear (const LaidSheet *laid, const char *what)
   canvas = canvas_new (width, height, 4, white);
   pen = pen_begin (canvas.cr, &laid->sheet, &laid->look);
   views_draw (&pen, &laid->arrangement);
-  pen_end (&pen);
   for (int i = 0; i < BLOCK_COUNT; i++)
     if (laid->arrangement.blocks[i].form >= 0)
       ck_assert_msg (is_white (&canvas, laid->arrangement.blocks[i].box), "%s: something of the views lies in block %d", what, i);
@@ -120,7 +119,6 @@ check_blocks_keep_within (const LaidSheet *laid, const char *what)
           ck_assert_msg (ink.min.x > box.min.x - hair && ink.min.y > box.min.y - hair && ink.max.x < box.max.x + hair && ink.max.y < box.max.y + hair,
                          "%s: block %d outgrows its box", what, i);
         }
-      pen_end (&pen);
       canvas_clear (&canvas);
     }
 }
