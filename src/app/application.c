@@ -74,12 +74,8 @@ application_open_path (TrammelApplication *self, const char *path)
 {
   GtkWindow *already = application_window_of (self, path);
 
-  if (!g_str_has_suffix (path, ".trammel") && plan_kind_of_file (path)) {
-    trammel_window_open_plan (application_front_window (self), path);
-    return;
-  }
-  if (brought_io_takes (path)) {
-    trammel_window_bring (application_front_window (self), path);
+  if (!g_str_has_suffix (path, ".trammel") && (plan_kind_of_file (path) || brought_io_takes (path))) {
+    trammel_window_take (application_front_window (self), path);
     return;
   }
   if (already == NULL)

@@ -58,7 +58,9 @@ strip_say (TrammelBroughtStrip *self, const Offer *offer)
 {
   const Units units = trammel_session_units (self->session);
   g_autofree char *line = brought_words_line (self->brought, self->choice.line, offer, units);
-  g_autofree char *note = brought_words_note (&self->choice, offer, units);
+  g_autofree char *fits = brought_words_note (&self->choice, offer, units), *left_out = brought_words_left_out (self->brought);
+  /* Translators: two whole sentences. */
+  g_autofree char *note = left_out == NULL ? g_strdup (fits) : g_strdup_printf (_("%s %s"), fits, left_out);
 
   gtk_label_set_text (GTK_LABEL (self->line), line);
   gtk_label_set_text (GTK_LABEL (self->note), note);
@@ -211,7 +213,6 @@ choice_of (TrammelBroughtStrip *self, const char *name, void (*chosen) (TrammelB
   GtkWidget *made = gtk_drop_down_new (G_LIST_MODEL (gtk_string_list_new (NULL)), NULL);
 
   gtk_widget_set_valign (made, GTK_ALIGN_CENTER);
-  gtk_widget_set_tooltip_text (made, name);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (made)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   g_signal_connect_swapped (made, "notify::selected", G_CALLBACK (chosen), self);
   return made;

@@ -60,6 +60,17 @@ brought_words_note (const OfferChoice *choice, const Offer *offer, Units units)
   return offer->replaces ? g_strdup_printf (_("%s It takes the place of the outline that is there."), drawn) : g_steal_pointer (&drawn);
 }
 
+char *
+brought_words_left_out (const Brought *brought)
+{
+  if (brought->left_out == 0)
+    return NULL;
+  /* Translators: %zu is how many things of a drawing that was brought in are no lines. */
+  return g_strdup_printf (ngettext ("%zu thing in the file is no line, such as text, a picture or hatching, and was left out.",
+                                    "%zu things in the file are no lines, such as text, pictures or hatching, and were left out.",
+                                    brought->left_out), brought->left_out);
+}
+
 bool
 brought_words_asks_for_half (const OfferChoice *choice, const Offer *offer)
 {

@@ -134,6 +134,19 @@ question_filter_all (Question *question)
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (question->chooser), all);
 }
 
+/* Whatever can be opened at all, and so what is meant as a rule. */
+static void
+question_filter_everything (Question *question)
+{
+  g_autoptr (GStrvBuilder) endings = g_strv_builder_new ();
+  g_auto (GStrv) all = NULL;
+
+  g_strv_builder_addv (endings, (const char **) plan_kind_endings ());
+  g_strv_builder_addv (endings, (const char **) brought_io_endings ());
+  all = g_strv_builder_end (endings);
+  question_filter (question, _("Documents, plans and outlines"), ".trammel", (const char *const *) all);
+}
+
 void
 file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data)
 {
@@ -141,9 +154,10 @@ file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data)
 
   question->chosen = chosen;
   question->data = data;
-  question_filter (question, _("Documents and plans"), ".trammel", plan_kind_endings ());
+  question_filter_everything (question);
   question_filter (question, _("Trammel documents"), ".trammel", NULL);
   question_filter (question, _("Plans: pictures and PDFs"), NULL, plan_kind_endings ());
+  question_filter (question, _("Outlines: SVG, DXF and tables of points"), NULL, brought_io_endings ());
   question_filter_all (question);
   question_ask (question);
 }

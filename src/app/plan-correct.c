@@ -60,7 +60,9 @@ view_carry (const Plan *const plans[2], const Mapping mappings[2], const PlanVie
     return false;
   *carry = (AxisCarry) { .from = mappings[0], .to = mappings[1], .frame_from = from.frame, .frame_to = to.frame,
                          .shift_from = view_shift (before), .shift_to = view_shift (after) };
-  carry->frame_to.side = side_kept (carry, length);
+  /* A body from the side has no other half that could stand for it: where its picture comes to be upside down, so does its outline. */
+  if (after->shows != VIEW_BODY_SIDE || before->shows != VIEW_BODY_SIDE)
+    carry->frame_to.side = side_kept (carry, length);
   *moves = !moves_nothing (carry);
   return true;
 }

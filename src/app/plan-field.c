@@ -4,6 +4,7 @@
 #include "app/length-limit.h"
 #include "app/plan-edit.h"
 #include "app/plan-making.h"
+#include "app/plan-work.h"
 #include "app/sheet-field.h"
 #include "drawing/sheet-plan-marks.h"
 
@@ -106,6 +107,8 @@ field_entered (TrammelSheetField *entry, double mm, OpenPlanField *open)
     return FALSE;
   if (offered && open->field.kind == PLAN_FIELD_WIDTH)
     g_idle_add_full (G_PRIORITY_DEFAULT_IDLE, field_ask_height, g_object_ref (sheet), g_object_unref);
+  if (open->field.kind == PLAN_FIELD_STANDS && open->field.index < plan->view_count)
+    trammel_plan_work_drop (trammel_plan_work_of (sheet), plan->views[open->field.index].id);
   if (field_value (plan, &open->field) == mm)
     return TRUE;
   if (offered)

@@ -1,7 +1,10 @@
 #include "app/plan-making.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include <string.h>
+#include "app/first-place.h"
+#include "app/plan-axis.h"
 #include "app/plan-edit.h"
 #include "app/plan-work.h"
 #include "plan/printed-sides.h"
@@ -153,27 +156,50 @@ points_up (TrammelSheetCanvas *sheet, Point fore, Point aft)
   return mapping_to_mm (&mapping, aft).x >= mapping_to_mm (&mapping, fore).x;
 }
 
+/* Not on top of what was traced before. */
+static double
+view_place (TrammelSheetCanvas *sheet, ViewShows shows)
+{
+  return first_place (trammel_session_settled (trammel_sheet_canvas_session (sheet)), shows);
+}
+
 void
 plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
 {
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
   PlanView view = trammel_plan_work_next_view (work);
   const PlanSight sight = plan_sight_of (sheet);
-  StraightRun run = { .from = fore, .to = aft };
+  const double place = view_place (sheet, view.shows);
   const Plan *now;
 
-  if (!loose)
-    printed_line (sheet, fore, aft, &run);
-  view.fore = run.from;
-  view.aft = run.to;
+  if (!plan_axis_settle (sheet, &fore, &aft, loose)) {
+    trammel_plan_work_set_note (work, _("So short an axis does not tell its direction: click its two ends further apart, or zoom in."));
+    return;
+  }
+  view.fore = fore;
+  view.aft = aft;
+  view.x = isnan (place) ? 0 : place;
   if (view.shows == VIEW_FIN || view.shows == VIEW_BODY_SIDE)
     view.flipped = view.flipped != !points_up (sheet, view.fore, view.aft);
   if (!plan_edit_do (sheet, plan_with_view (plan_edit_plan (sheet), view), _("Add View")))
     return;
   now = plan_edit_plan (sheet);
-  trammel_plan_work_set_adds_view (work, false);
+  trammel_plan_work_end_view (work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
+  if (!isnan (place))
+    trammel_plan_work_put_for_now (work, &now->views[now->view_count - 1]);
   plan_sight_keep (sheet, &sight);
+}
+
+void
+plan_making_no_view (TrammelSheetCanvas *sheet)
+{
+  TrammelPlanWork *work = trammel_plan_work_of (sheet);
+  g_autofree char *came_from = g_strdup (trammel_plan_work_came_from (work));
+
+  trammel_plan_work_end_view (work);
+  trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), plan_edit_plan (sheet) != NULL ? plan_edit_plan (sheet)->piece.id : NULL,
+                             came_from);
 }
 
 static const PlanView *
@@ -210,6 +236,8 @@ plan_making_place (TrammelSheetCanvas *sheet, const Point *px)
   for (size_t i = 0; px != NULL && i < plan->view_count && trammel_plan_store_placing (plans, &placing); i++)
     if (g_strcmp0 (plan->views[i].id, id) == 0)
       plan->views[i].x = placing_sheet (&placing, *px).x;
+  if (px != NULL)
+    trammel_plan_work_drop (trammel_plan_work_of (sheet), id);
   plan_edit_do (sheet, plan, plan_edit_moved_label (PLAN_MARK_STANDS));
   trammel_plan_store_choose (plans, plan_edit_plan (sheet)->piece.id, id);
 }

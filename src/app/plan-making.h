@@ -12,8 +12,11 @@ void plan_making_accept     (TrammelSheetCanvas *sheet);
 void plan_making_level      (TrammelSheetCanvas *sheet, Point a, Point b, bool loose);
 /** A line known to be straight, through three places or more. */
 void plan_making_straight   (TrammelSheetCanvas *sheet, const Point places[], size_t count);
-/** A view, its axis by two places, the forward end first: along the line printed there, unless `loose`. It comes in hand. */
+/** A view, its axis by two places, the forward end first: as plan_axis_settle. It comes in hand, and stands
+ *  for now where first_place says. */
 void plan_making_view       (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose);
+/** None comes: the view that was in hand before comes back. */
+void plan_making_no_view    (TrammelSheetCanvas *sheet);
 /** Takes the side view in hand, so that the place of the one in hand can be clicked in it; false without a side view, or in it. */
 bool plan_making_begin_place (TrammelSheetCanvas *sheet);
 /** That place: its forward end stands as far aft as the place clicked, or it stays where it is (NULL). It comes back in hand. */

@@ -5,6 +5,8 @@
 
 /* %: what a person would call a difference; a span and a length nearer than this are meant to be one. */
 static const double SPAN_DIFFERS = 0.25, SPAN_MEANT = 5;
+/* mm: a longer side beyond these is a slip of the pen more likely than a plan; rolls of two metres are sold, and parts of a hand's width. */
+static const double LARGEST_SHEET = 2500, SMALLEST_SHEET = 60;
 
 static char *
 percent (double value)
@@ -51,14 +53,37 @@ words_stretched (const MappingMisfit *misfit)
   return g_strdup_printf (_("Paper has stretched: along %s\u00a0%% more than across. Both are used."), by);
 }
 
+/* How large the whole sheet comes out by that; NULL while its picture is not measured, or where a photograph was squared up: then it has
+ * no one size. */
 static char *
-words_scale (const MappingMisfit *misfit)
+words_sheet (const Plan *plan, const MappingMisfit *misfit, Units units)
 {
-  const double scale = misfit->scale_x;
-  g_autofree char *figure = units_number (scale, scale < 1 ? 4 : 3);
+  g_autofree char *width = NULL, *height = NULL;
 
-  /* Translators: a scale: "0.1014 mm a pixel." */
-  return g_strdup_printf (_("%s\u00a0mm a pixel."), figure);
+  if (!(plan->width > 0 && plan->height > 0) || plan->has_corners)
+    return NULL;
+  width = units_length_figure (units, plan->width * misfit->scale_x);
+  height = units_length (units, plan->height * misfit->scale_y);
+  if (misfit->maker == MADE_BY_TRUE_SIZE)
+    /* Translators: the width and the height of a page, the height with its unit. */
+    return g_strdup_printf (_("The page is true to size: it is %s × %s."), width, height);
+  return g_strdup_printf (_("By that length the whole sheet is %s × %s."), width, height);
+}
+
+char *
+plan_misfit_size (const Plan *plan, const MappingMisfit *misfit, Units units)
+{
+  const double across = plan->width * misfit->scale_x, down = plan->height * misfit->scale_y;
+  g_autofree char *width = NULL, *height = NULL;
+
+  if (!(fmax (across, down) > LARGEST_SHEET || fmax (across, down) < SMALLEST_SHEET))
+    return NULL;
+  width = units_length_figure (units, across);
+  height = units_length (units, down);
+  if (misfit->maker == MADE_BY_TRUE_SIZE)
+    /* Translators: the width and the height of a page, the height with its unit. */
+    return g_strdup_printf (_("This page says that it is %s × %s: click a length you know, if that cannot be."), width, height);
+  return g_strdup_printf (_("By that the whole sheet would be %s × %s: look at the figure you typed, and its unit."), width, height);
 }
 
 static char *
@@ -72,10 +97,15 @@ words_lens (const MappingMisfit *misfit)
 char *
 plan_misfit_words (const Plan *plan, const MappingMisfit *misfit, bool is_true, Units units)
 {
+  char *size;
+
   if (!is_true)
     return NULL;
   if (misfit->any_disagrees)
     return words_disagree (plan, misfit, units);
+  size = plan_misfit_size (plan, misfit, units);
+  if (size != NULL)
+    return size;
   if (misfit->maker == MADE_BY_LENGTHS && misfit->length_count > 1 && misfit->badly_conditioned)
     return g_strdup (_("The lengths run too nearly one way to tell a stretch: one scale is used. Add one at right angles."));
   if (misfit->lens_used)
@@ -84,7 +114,7 @@ plan_misfit_words (const Plan *plan, const MappingMisfit *misfit, bool is_true, 
     return words_stretched (misfit);
   if (misfit->maker == MADE_BY_LENGTHS && misfit->length_count > 1)
     return g_strdup (_("The lengths agree, as nearly as they were clicked."));
-  return words_scale (misfit);
+  return words_sheet (plan, misfit, units);
 }
 
 /* Of the known lengths the one nearest `span` or its half, %, signed; NAN: none is meant to be it. */

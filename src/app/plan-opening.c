@@ -222,6 +222,12 @@ plan_opening_name (const PlanOpening *self)
 }
 
 bool
+plan_opening_replaces (const PlanOpening *self)
+{
+  return self->replaces != NULL;
+}
+
+bool
 plan_opening_comes_beside (const PlanOpening *self)
 {
   return self->beside;

@@ -29,6 +29,8 @@ const char  *plan_opening_name  (const PlanOpening *self);
 /* When it is done. */
 /** How many of the picture's pixels make one of what is shown, each way; 1: all of them are; 0: there is no picture. */
 int          plan_opening_reduced (const PlanOpening *self);
+/** Whether it is another picture of a plan that is there already. */
+bool         plan_opening_replaces (const PlanOpening *self);
 /** Whether its picture is to be copied beside the document when that is saved. */
 bool         plan_opening_comes_beside (const PlanOpening *self);
 /** Whether the marks of the plan that got this picture fit it. */

@@ -1,17 +1,19 @@
 #include "app/plan-strip.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "app/plan-controls.h"
 #include "app/plan-edit.h"
 #include "app/plan-misfit.h"
 #include "app/plan-work.h"
 #include "app/tool.h"
+#include "app/wrap-row.h"
 
 struct _TrammelPlanStrip {
   GtkWidget parent;
   TrammelSheetCanvas *sheet;
   TrammelPlanWork *work;
-  GtkWidget *revealer, *steps[PLAN_STEP_COUNT], *signs[PLAN_STEP_COUNT], *sentence, *open;
+  GtkWidget *revealer, *steps[PLAN_STEP_COUNT], *signs[PLAN_STEP_COUNT], *names[PLAN_STEP_COUNT], *row, *remark, *open;
   PlanControls *controls;
   bool refreshing;
 };
@@ -85,25 +87,45 @@ strip_step_is_done (TrammelPlanStrip *self, const Plan *plan, PlanStep step)
   }
 }
 
+/* The view in hand stands where such a thing usually does, and nobody has put it there yet; NULL where it was put. */
+static char *
+strip_place_words (TrammelPlanStrip *self, Units units)
+{
+  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
+  g_autofree char *place = NULL;
+
+  if (!trammel_plan_work_is_for_now (self->work, view))
+    return NULL;
+  place = units_length (units, fabs (view->x));
+  if (view->x < 0)
+    /* Translators: %s is a length with its unit. */
+    return g_strdup_printf (_("It stands for now %s ahead of the datum, as is usual: step View takes it to its own place."), place);
+  return g_strdup_printf (_("It stands for now %s aft of the datum, as is usual: step View takes it to its own place."), place);
+}
+
 /* What was just refused, else how well what is known agrees; NULL where there is nothing to say. */
 static char *
-strip_sentence (TrammelPlanStrip *self, const Plan *plan)
+strip_remark (TrammelPlanStrip *self, const Plan *plan)
 {
   TrammelSession *session = trammel_sheet_canvas_session (self->sheet);
+  const PlanStep step = trammel_plan_work_step (self->work);
   MappingMisfit misfit;
   bool is_true;
   char *span;
 
   if (plan == NULL)
-    return g_strdup (_("Open a plan to lie beneath the sheet."));
+    return NULL;
   if (trammel_plan_work_note (self->work) != NULL)
     return g_strdup (trammel_plan_work_note (self->work));
-  if (trammel_plan_work_step (self->work) > PLAN_STEP_SQUARE || trammel_session_is_previewing (session))
+  if (step == PLAN_STEP_TRACE)
+    return strip_place_words (self, trammel_session_units (session));
+  if (trammel_session_is_previewing (session)
+      || !trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (self->sheet), NULL, &misfit, &is_true))
     return NULL;
+  if (step == PLAN_STEP_VIEW)
+    return is_true ? plan_misfit_size (plan, &misfit, trammel_session_units (session)) : NULL;
   span = plan_misfit_span (trammel_session_aeroplane (session), plan);
-  if (span != NULL || !trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (self->sheet), NULL, &misfit, &is_true))
-    return span;
-  return plan_misfit_words (plan, &misfit, is_true, trammel_session_units (session));
+  return span != NULL ? span : plan_misfit_words (plan, &misfit, is_true, trammel_session_units (session));
 }
 
 static void
@@ -113,6 +135,8 @@ strip_show_step (TrammelPlanStrip *self, const Plan *plan, PlanStep step)
   char number[2] = { (char) ('1' + step), '\0' };
 
   gtk_label_set_label (GTK_LABEL (self->signs[step]), done ? "✓" : number);
+  /* Where the row is too narrow for all names, that of the step in hand is the one that stays. */
+  gtk_label_set_ellipsize (GTK_LABEL (self->names[step]), step == trammel_plan_work_step (self->work) ? PANGO_ELLIPSIZE_NONE : PANGO_ELLIPSIZE_END);
   if (done)
     gtk_widget_add_css_class (self->signs[step], "done");
   else
@@ -130,7 +154,7 @@ static void
 strip_refresh (TrammelPlanStrip *self)
 {
   const Plan *plan = plan_edit_plan (self->sheet);
-  g_autofree char *sentence = NULL;
+  g_autofree char *remark = NULL;
 
   if (!strip_is_open (self) || self->refreshing)
     return;
@@ -138,8 +162,10 @@ strip_refresh (TrammelPlanStrip *self)
   for (int step = 0; step < PLAN_STEP_COUNT; step++)
     strip_show_step (self, plan, (PlanStep) step);
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->steps[trammel_plan_work_step (self->work)]), TRUE);
-  sentence = strip_sentence (self, plan);
-  gtk_label_set_label (GTK_LABEL (self->sentence), sentence != NULL ? sentence : trammel_sheet_canvas_hint (self->sheet));
+  remark = strip_remark (self, plan);
+  gtk_label_set_label (trammel_wrap_row_sentence (TRAMMEL_WRAP_ROW (self->row)), trammel_sheet_canvas_hint (self->sheet));
+  gtk_label_set_label (GTK_LABEL (self->remark), remark != NULL ? remark : "");
+  gtk_widget_set_visible (self->remark, remark != NULL);
   gtk_widget_set_visible (self->open, plan == NULL);
   plan_controls_refresh (self->controls);
   self->refreshing = false;
@@ -189,6 +215,14 @@ strip_done (TrammelPlanStrip *self)
   gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
 }
 
+/* Only then is there more to read than is to be seen. */
+static gboolean
+strip_name_cut_off (GtkWidget *button, int x, int y, gboolean by_key, GtkTooltip *tooltip, GtkLabel *name)
+{
+  gtk_tooltip_set_text (tooltip, gtk_label_get_label (name));
+  return pango_layout_is_ellipsized (gtk_label_get_layout (name));
+}
+
 static GtkWidget *
 strip_step_button (TrammelPlanStrip *self, PlanStep step)
 {
@@ -199,10 +233,13 @@ strip_step_button (TrammelPlanStrip *self, PlanStep step)
   gtk_widget_add_css_class (self->signs[step], "sign");
   gtk_widget_set_valign (self->signs[step], GTK_ALIGN_CENTER);
   gtk_box_append (GTK_BOX (box), self->signs[step]);
-  gtk_box_append (GTK_BOX (box), gtk_label_new (strip_step_name (step)));
+  self->names[step] = gtk_label_new (strip_step_name (step));
+  gtk_box_append (GTK_BOX (box), self->names[step]);
   gtk_button_set_child (GTK_BUTTON (button), box);
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_set_focus_on_click (button, FALSE);
+  gtk_widget_set_has_tooltip (button, TRUE);
+  g_signal_connect (button, "query-tooltip", G_CALLBACK (strip_name_cut_off), self->names[step]);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, strip_step_name (step), -1);
   if (step > 0)
     gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (button), GTK_TOGGLE_BUTTON (self->steps[0]));
@@ -212,13 +249,14 @@ strip_step_button (TrammelPlanStrip *self, PlanStep step)
 
 /* Where the window is narrower than all that is in it, the row gives way and follows the focus. */
 static GtkWidget *
-strip_yielding (GtkWidget *row)
+strip_yielding (GtkWidget *row, const char *name)
 {
   GtkWidget *window = gtk_scrolled_window_new ();
 
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (window), GTK_POLICY_EXTERNAL, GTK_POLICY_NEVER);
   gtk_scrolled_window_set_propagate_natural_width (GTK_SCROLLED_WINDOW (window), TRUE);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (window), row);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (window), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   return window;
 }
 
@@ -233,7 +271,7 @@ strip_steps_row (TrammelPlanStrip *self)
       gtk_box_append (GTK_BOX (steps), gtk_image_new_from_icon_name ("go-next-symbolic"));
     gtk_box_append (GTK_BOX (steps), strip_step_button (self, (PlanStep) step));
   }
-  gtk_box_append (GTK_BOX (row), strip_yielding (steps));
+  gtk_box_append (GTK_BOX (row), strip_yielding (steps, _("Steps")));
   self->open = gtk_button_new_with_label (_("Open a Plan…"));
   gtk_widget_add_css_class (self->open, "suggested-action");
   gtk_actionable_set_action_name (GTK_ACTIONABLE (self->open), "win.open-plan");
@@ -248,22 +286,21 @@ strip_steps_row (TrammelPlanStrip *self)
   return row;
 }
 
+/* What to do now, with the controls for it; below, what there is to say about what is known so far. */
 static GtkWidget *
 strip_second_row (TrammelPlanStrip *self)
 {
-  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12), *controls = strip_yielding (plan_controls_widget (self->controls));
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
 
-  self->sentence = gtk_label_new (NULL);
-  gtk_label_set_xalign (GTK_LABEL (self->sentence), 0);
-  gtk_label_set_wrap (GTK_LABEL (self->sentence), TRUE);
-  gtk_label_set_lines (GTK_LABEL (self->sentence), 2);
-  gtk_label_set_ellipsize (GTK_LABEL (self->sentence), PANGO_ELLIPSIZE_END);
-  gtk_widget_set_hexpand (self->sentence, TRUE);
-  gtk_widget_set_halign (controls, GTK_ALIGN_END);
-  gtk_box_append (GTK_BOX (row), self->sentence);
-  gtk_box_append (GTK_BOX (row), controls);
-  gtk_widget_add_css_class (row, "second");
-  return row;
+  self->row = trammel_wrap_row_new (strip_yielding (plan_controls_widget (self->controls), _("Controls of This Step")));
+  self->remark = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (self->remark), 0);
+  gtk_label_set_wrap (GTK_LABEL (self->remark), TRUE);
+  gtk_widget_add_css_class (self->remark, "remark");
+  gtk_box_append (GTK_BOX (column), self->row);
+  gtk_box_append (GTK_BOX (column), self->remark);
+  gtk_widget_add_css_class (column, "second");
+  return column;
 }
 
 static void

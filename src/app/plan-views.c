@@ -2,64 +2,32 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/plan-edit.h"
-#include "app/plan-making.h"
+#include "app/plan-view-details.h"
+#include "app/plan-view-edit.h"
 #include "app/plan-words.h"
 #include "app/plan-work.h"
 
 struct PlanViews {
   TrammelSheetCanvas *sheet;
   TrammelPlanWork *work;
-  GtkWidget *box, *which, *is, *shows, *side, *flipped, *place, *add, *remove;
+  GtkWidget *box, *caption, *which, *next, *shows, *details, *add;
   char *listed;             /* the names that `which` lists, one behind the other */
   bool refreshing;
 };
 
-/* The view in hand, or the one that comes. */
-static PlanView
-views_shown (PlanViews *self, bool *there)
-{
-  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
-
-  *there = view != NULL && !trammel_plan_work_adds_view (self->work);
-  return *there ? *view : trammel_plan_work_next_view (self->work);
-}
-
-/* What a control says becomes the view's own, or the next one's. */
+/* Of the view that comes. */
 static void
-views_set (PlanViews *self, PlanView wanted)
+views_shows_chosen (PlanViews *self)
 {
-  const Plan *plan = plan_edit_plan (self->sheet);
-  bool there;
-  const PlanView now = views_shown (self, &there);
-  Plan *next;
-
-  if (!there) {
-    trammel_plan_work_set_next_view (self->work, wanted);
-    return;
-  }
-  next = (Plan *) piece_dup (&plan->piece);
-  for (size_t i = 0; i < next->view_count; i++)
-    if (g_strcmp0 (next->views[i].id, now.id) == 0) {
-      next->views[i].shows = wanted.shows;
-      next->views[i].side = wanted.side;
-      next->views[i].flipped = wanted.flipped;
-    }
-  plan_edit_do (self->sheet, next, _("Change View"));
-}
-
-static void
-views_changed (PlanViews *self)
-{
-  bool there;
   PlanView wanted;
+  bool there;
 
-  if (self->refreshing)
+  if (self->refreshing || plan_edit_plan (self->sheet) == NULL)
     return;
-  wanted = views_shown (self, &there);
+  wanted = plan_view_shown (self->sheet, &there);
   wanted.shows = (ViewShows) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->shows));
-  wanted.side = (ViewSide) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->side));
-  wanted.flipped = gtk_check_button_get_active (GTK_CHECK_BUTTON (self->flipped));
-  views_set (self, wanted);
+  if (!there)
+    plan_view_set (self->sheet, wanted);
 }
 
 /* The first entry is the whole sheet, upright. */
@@ -71,124 +39,69 @@ views_chosen (PlanViews *self)
 
   if (self->refreshing || plan == NULL || number > plan->view_count)
     return;
-  trammel_plan_work_set_adds_view (self->work, false);
+  trammel_plan_work_end_view (self->work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (self->sheet), plan->piece.id, number > 0 ? plan->views[number - 1].id : NULL);
 }
 
-/* Both are done with the Plan tool, wherever one was. */
-static void
-views_take_step (PlanViews *self)
-{
-  trammel_plan_work_set_step (self->work, PLAN_STEP_VIEW);
-  trammel_sheet_canvas_set_tool (self->sheet, "plan");
-  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
-}
-
-/* The next axis is clicked on the sheet as it was scanned. */
 static void
 views_add (PlanViews *self)
 {
-  const Plan *plan = plan_edit_plan (self->sheet);
-  PlanView next = trammel_plan_work_next_view (self->work);
-
-  if (plan->view_count > 0)
-    next.shows = (ViewShows) ((plan->views[plan->view_count - 1].shows + 1) % VIEW_SHOWS_COUNT);
-  if (next.shows == VIEW_FOREPLANE)
-    next.shows = VIEW_FIN;        /* few have one */
-  next.side = next.shows == VIEW_BODY_TOP ? VIEW_BOTH : VIEW_STARBOARD;
-  next.flipped = false;
-  views_take_step (self);
-  trammel_plan_store_choose (trammel_sheet_canvas_plan_store (self->sheet), plan->piece.id, NULL);
-  trammel_plan_work_set_next_view (self->work, next);
-  trammel_plan_work_set_adds_view (self->work, true);
+  plan_view_add (self->sheet);
 }
 
-static void
-views_place (PlanViews *self)
-{
-  views_take_step (self);
-  plan_making_begin_place (self->sheet);
-}
-
-static void
-views_remove (PlanViews *self)
-{
-  const Plan *plan = plan_edit_plan (self->sheet);
-  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
-
-  if (view == NULL)
-    return;
-  plan_edit_do (self->sheet, plan_without_mark (plan, (PlanMark) { PLAN_MARK_AXIS, (size_t) (view - plan->views), 0 }),
-                plan_edit_removed_label (PLAN_MARK_AXIS));
-  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
-}
-
-static const char *
-views_side_name (ViewSide side)
-{
-  switch (side) {
-    case VIEW_STARBOARD: return _("Starboard Half");
-    case VIEW_PORT:      return _("Port Half");
-    default:             return _("Both Halves");
-  }
-}
-
-static void
-views_name (GtkWidget *widget, const char *name)
-{
-  gtk_widget_set_tooltip_text (widget, name);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (widget), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-}
-
+/* The name is read beside it or said aloud; hovering over it would cover the first entry. */
 static GtkWidget *
 views_drop_down (PlanViews *self, const char *const words[], const char *name, GCallback changed)
 {
   GtkWidget *list = gtk_drop_down_new_from_strings (words);
 
-  views_name (list, name);
-  views_name (gtk_widget_get_first_child (list), name);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (list)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   g_signal_connect_swapped (list, "notify::selected", changed, self);
   gtk_box_append (GTK_BOX (self->box), list);
   return list;
 }
 
 static GtkWidget *
-views_button (PlanViews *self, const char *icon, const char *name, GCallback clicked)
+views_caption (PlanViews *self, const char *words)
 {
-  GtkWidget *button = gtk_button_new_from_icon_name (icon);
+  GtkWidget *caption = gtk_label_new (words);
 
-  views_name (button, name);
-  gtk_widget_add_css_class (button, "flat");
-  g_signal_connect_swapped (button, "clicked", clicked, self);
-  gtk_box_append (GTK_BOX (self->box), button);
-  return button;
+  gtk_widget_add_css_class (caption, "dim-label");
+  gtk_box_append (GTK_BOX (self->box), caption);
+  return caption;
+}
+
+static void
+views_add_buttons (PlanViews *self)
+{
+  self->details = plan_view_details_new (self->sheet);
+  gtk_box_append (GTK_BOX (self->box), self->details);
+  self->add = gtk_button_new_from_icon_name ("list-add-symbolic");
+  gtk_widget_set_tooltip_text (self->add, _("Add View"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->add), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Add View"), -1);
+  gtk_widget_add_css_class (self->add, "flat");
+  g_signal_connect_swapped (self->add, "clicked", G_CALLBACK (views_add), self);
+  gtk_box_append (GTK_BOX (self->box), self->add);
 }
 
 PlanViews *
 plan_views_new (TrammelSheetCanvas *sheet)
 {
   PlanViews *self = g_new0 (PlanViews, 1);
-  const char *shows[VIEW_SHOWS_COUNT + 1] = { NULL }, *sides[VIEW_SIDE_COUNT + 1] = { NULL };
+  const char *shows[VIEW_SHOWS_COUNT + 1] = { NULL };
   static const char *const none[] = { NULL };
 
   *self = (PlanViews) { .sheet = sheet, .work = trammel_plan_work_of (sheet), .box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6) };
   for (int i = 0; i < VIEW_SHOWS_COUNT; i++)
     shows[i] = view_shows_name ((ViewShows) i);
-  for (int i = 0; i < VIEW_SIDE_COUNT; i++)
-    sides[i] = views_side_name ((ViewSide) i);
+  self->refreshing = true;
+  self->caption = views_caption (self, _("View"));
   self->which = views_drop_down (self, none, _("View in Hand"), G_CALLBACK (views_chosen));
-  self->is = gtk_label_new (NULL);
-  gtk_widget_add_css_class (self->is, "dim-label");
-  gtk_box_append (GTK_BOX (self->box), self->is);
-  self->shows = views_drop_down (self, shows, _("What the View Shows"), G_CALLBACK (views_changed));
-  self->side = views_drop_down (self, sides, _("Half Drawn"), G_CALLBACK (views_changed));
-  self->flipped = gtk_check_button_new_with_label (_("Flipped"));
-  gtk_widget_set_tooltip_text (self->flipped, _("Drawn from below, or nose to the right"));
-  g_signal_connect_swapped (self->flipped, "toggled", G_CALLBACK (views_changed), self);
-  gtk_box_append (GTK_BOX (self->box), self->flipped);
-  self->place = views_button (self, "trammel-side-place-symbolic", _("Click Its Place in the Side View"), G_CALLBACK (views_place));
-  self->add = views_button (self, "list-add-symbolic", _("Add View"), G_CALLBACK (views_add));
-  self->remove = views_button (self, "list-remove-symbolic", _("Remove View"), G_CALLBACK (views_remove));
+  self->next = views_caption (self, _("Next view"));
+  self->shows = views_drop_down (self, shows, _("What the Next View Shows"), G_CALLBACK (views_shows_chosen));
+  self->refreshing = false;
+  views_add_buttons (self);
   return self;
 }
 
@@ -203,16 +116,6 @@ GtkWidget *
 plan_views_widget (PlanViews *self)
 {
   return self->box;
-}
-
-static bool
-views_can_place (const Plan *plan, const PlanView *in_hand)
-{
-  bool side = false;
-
-  for (size_t i = 0; i < plan->view_count; i++)
-    side = side || plan->views[i].shows == VIEW_BODY_SIDE;
-  return side && in_hand != NULL && in_hand->shows != VIEW_BODY_SIDE;
 }
 
 static void
@@ -236,25 +139,23 @@ plan_views_refresh (PlanViews *self)
 {
   const Plan *plan = plan_edit_plan (self->sheet);
   const PlanView *in_hand = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
-  bool there;
+  bool there, chosen;
   PlanView shown;
 
   if (plan == NULL)
     return;
-  shown = views_shown (self, &there);
+  shown = plan_view_shown (self->sheet, &there);
+  /* Between views the sheet itself is in hand, unless one is being added. */
+  chosen = there || (plan->view_count > 0 && !trammel_plan_work_adds_view (self->work));
   self->refreshing = true;
   views_list (self, plan);
   gtk_drop_down_set_selected (GTK_DROP_DOWN (self->which), in_hand != NULL ? (guint) (in_hand - plan->views) + 1 : 0);
   gtk_drop_down_set_selected (GTK_DROP_DOWN (self->shows), shown.shows);
-  gtk_drop_down_set_selected (GTK_DROP_DOWN (self->side), shown.side);
-  gtk_check_button_set_active (GTK_CHECK_BUTTON (self->flipped), shown.flipped);
-  gtk_widget_set_visible (self->which, plan->view_count > 1 || (plan->view_count > 0 && !there));
-  /* Translators: each stands between two lists: the view in hand, and what it shows; or what is in hand, and what the next view shows. */
-  gtk_label_set_label (GTK_LABEL (self->is), there ? _("shows") : _("next:"));
-  gtk_widget_set_visible (self->is, gtk_widget_get_visible (self->which));
-  gtk_widget_set_visible (self->side, shown.shows != VIEW_FIN && shown.shows != VIEW_BODY_SIDE);
-  gtk_widget_set_visible (self->place, there && views_can_place (plan, in_hand));
+  gtk_widget_set_visible (self->caption, chosen);
+  gtk_widget_set_visible (self->which, chosen);
+  gtk_widget_set_visible (self->next, !there);
+  gtk_widget_set_visible (self->shows, !there);
   gtk_widget_set_visible (self->add, there);
-  gtk_widget_set_visible (self->remove, there);
+  plan_view_details_refresh (self->details);
   self->refreshing = false;
 }

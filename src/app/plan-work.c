@@ -6,7 +6,8 @@ struct _TrammelPlanWork {
   PlanSquare way;
   PlanView next;
   bool adds_view;
-  char *places, *note;
+  char *came_from, *places, *note;
+  GHashTable *for_now;          /* id of a view -> double, mm: where it was put */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelPlanWork, trammel_plan_work, G_TYPE_OBJECT)
@@ -19,6 +20,8 @@ trammel_plan_work_finalize (GObject *object)
 {
   g_free (TRAMMEL_PLAN_WORK (object)->places);
   g_free (TRAMMEL_PLAN_WORK (object)->note);
+  g_free (TRAMMEL_PLAN_WORK (object)->came_from);
+  g_hash_table_unref (TRAMMEL_PLAN_WORK (object)->for_now);
   G_OBJECT_CLASS (trammel_plan_work_parent_class)->finalize (object);
 }
 
@@ -32,6 +35,7 @@ trammel_plan_work_class_init (TrammelPlanWorkClass *klass)
 static void
 trammel_plan_work_init (TrammelPlanWork *self)
 {
+  self->for_now = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
 }
 
 TrammelPlanWork *
@@ -66,6 +70,7 @@ trammel_plan_work_set_step (TrammelPlanWork *self, PlanStep step)
     return;
   self->step = step;
   self->adds_view = false;
+  g_clear_pointer (&self->came_from, g_free);
   g_clear_pointer (&self->places, g_free);
   work_changed (self);
 }
@@ -105,12 +110,52 @@ trammel_plan_work_adds_view (TrammelPlanWork *self)
 }
 
 void
-trammel_plan_work_set_adds_view (TrammelPlanWork *self, bool adds)
+trammel_plan_work_begin_view (TrammelPlanWork *self, const char *came_from)
 {
-  if (self->adds_view == adds)
-    return;
-  self->adds_view = adds;
+  char *id = g_strdup (came_from);
+
+  g_free (self->came_from);
+  self->came_from = id;
+  self->adds_view = true;
   work_changed (self);
+}
+
+void
+trammel_plan_work_end_view (TrammelPlanWork *self)
+{
+  if (!self->adds_view)
+    return;
+  self->adds_view = false;
+  g_clear_pointer (&self->came_from, g_free);
+  work_changed (self);
+}
+
+const char *
+trammel_plan_work_came_from (TrammelPlanWork *self)
+{
+  return self->came_from;
+}
+
+void
+trammel_plan_work_put_for_now (TrammelPlanWork *self, const PlanView *view)
+{
+  g_hash_table_insert (self->for_now, g_strdup (view->id), g_memdup2 (&view->x, sizeof view->x));
+  work_changed (self);
+}
+
+bool
+trammel_plan_work_is_for_now (TrammelPlanWork *self, const PlanView *view)
+{
+  const double *x = view != NULL && view->id != NULL ? g_hash_table_lookup (self->for_now, view->id) : NULL;
+
+  return x != NULL && *x == view->x;
+}
+
+void
+trammel_plan_work_drop (TrammelPlanWork *self, const char *view_id)
+{
+  if (view_id != NULL && g_hash_table_remove (self->for_now, view_id))
+    work_changed (self);
 }
 
 const char *

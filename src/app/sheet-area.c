@@ -3,6 +3,7 @@
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
 #include "app/plan-strip.h"
+#include "app/plan-work.h"
 #include "app/pointer-plate.h"
 #include "app/ruler-widget.h"
 #include "app/sheet-actions.h"
@@ -299,6 +300,17 @@ trammel_sheet_area_show_plan (TrammelSheetArea *self)
   if (trammel_sheet_canvas_has_plan_alone (self->sheet))
     trammel_sheet_canvas_fit (self->sheet, false);
   trammel_sheet_area_focus (self);
+}
+
+void
+trammel_sheet_area_begin_plan (TrammelSheetArea *self)
+{
+  TrammelPlanStore *plans = trammel_sheet_canvas_plan_store (self->sheet);
+  bool is_true = false;
+
+  trammel_sheet_canvas_set_tool (self->sheet, "plan");
+  if (trammel_plan_store_mapping (plans, NULL, NULL, &is_true) && is_true)
+    trammel_plan_work_set_step (trammel_plan_work_of (self->sheet), PLAN_STEP_VIEW);
 }
 
 bool

@@ -23,8 +23,10 @@ void        trammel_sheet_area_set_part_class (TrammelSheetArea *self, const cha
 void        trammel_sheet_area_fit      (TrammelSheetArea *self);
 /** The plans beneath the sheet; lent. */
 TrammelPlanStore *trammel_sheet_area_plan_store (TrammelSheetArea *self);
-/** Brings the plan in hand into view where nothing else is drawn. */
+/** Brings the plan in hand into view where nothing else is drawn; it stays so while a strip slides in above it. */
 void        trammel_sheet_area_show_plan (TrammelSheetArea *self);
+/** Takes the Plan tool with its first step that makes sense: a known length for a picture, a view where the plan is true to size. */
+void        trammel_sheet_area_begin_plan (TrammelSheetArea *self);
 void        trammel_sheet_area_focus    (TrammelSheetArea *self);
 /** Puts the keyboard on the tool in hand; false when it cannot be. And whether it is there. */
 bool        trammel_sheet_area_focus_tools      (TrammelSheetArea *self);

@@ -265,11 +265,11 @@ trammel_sheet_canvas_set_tool (TrammelSheetCanvas *self, const char *word)
   sheet_canvas_drop_pointer (self);
   self->tool = tool_new (word, self);
   self->fits = self->fits && !sheet_canvas_draws_over_plan (self);
+  trammel_sheet_canvas_set_hint (self, NULL);
   if (self->tool->kind->begin != NULL)
     self->tool->kind->begin (self->tool);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), self->tool->kind->cursor);
   gtk_widget_queue_draw (GTK_WIDGET (self));
-  trammel_sheet_canvas_set_hint (self, NULL);
   g_signal_emit (self, signals[TOOL_CHANGED], 0);
 }
 

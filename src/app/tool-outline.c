@@ -14,6 +14,7 @@ typedef struct {
   bool pulling; Point node, handle;  /* a node being put whose handles are being pulled */
   Outline *draft;                    /* what the overlay shows */
   PlaceEntry *entry;
+  gulong plans_changed;
   Tracing *tracing;                  /* the hand over a plan; NULL until it was there once */
 } OutlineTool;
 
@@ -347,11 +348,23 @@ outline_changed (Tool *tool)
   outline_show (self, NULL);
 }
 
+/* Over a plan the sentence is the view's own from the start, whichever comes into hand. */
+static void
+outline_begin (Tool *tool)
+{
+  OutlineTool *self = (OutlineTool *) tool;
+
+  self->plans_changed = g_signal_connect_swapped (trammel_sheet_canvas_plan_store (tool->sheet), "changed", G_CALLBACK (outline_changed), tool);
+  if (outline_traces (self))
+    tracing_changed (self->tracing);
+}
+
 static void
 outline_finish (Tool *tool)
 {
   OutlineTool *self = (OutlineTool *) tool;
 
+  g_clear_signal_handler (&self->plans_changed, trammel_sheet_canvas_plan_store (tool->sheet));
   place_entry_close (&self->entry);
   g_clear_pointer (&self->draft, outline_unref);
   tracing_free (self->tracing);
@@ -361,7 +374,7 @@ outline_finish (Tool *tool)
 const ToolKind tool_outline = {
   .word = "outline", .name = N_("Outline"), .letter = N_("O"), .cursor = "crosshair", .group = 1, .draws = true, .size = sizeof (OutlineTool),
   .hint = N_("Click along the right half: root's leading edge, tip, root's trailing edge."),
-  .press = outline_press, .click = outline_click, .pull = outline_pull, .drop = outline_drop, .hover = outline_hover, .leave = outline_leave,
+  .begin = outline_begin, .press = outline_press, .click = outline_click, .pull = outline_pull, .drop = outline_drop, .hover = outline_hover, .leave = outline_leave,
   .key = outline_key, .key_up = outline_key_up, .take_back = outline_take_back_click, .cancel = outline_cancel,
   .changed = outline_changed, .finish = outline_finish,
 };

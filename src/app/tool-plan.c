@@ -310,6 +310,7 @@ plan_cancel (Tool *tool)
   TrammelSession *session = trammel_sheet_canvas_session (tool->sheet);
   const bool busy = self->click_count > 0 || self->draft != NULL || self->nudging != 0 || trammel_session_is_previewing (session);
   const bool chose = self->chosen.kind != PLAN_MARK_NONE, places = trammel_plan_work_places (self->work) != NULL;
+  const bool adds = trammel_plan_work_adds_view (self->work);
 
   plan_tool_end_nudge (self, false);
   plan_tool_clear_draft (self);
@@ -321,8 +322,10 @@ plan_cancel (Tool *tool)
     trammel_session_abandon (session);
   if (places)
     plan_making_place (tool->sheet, NULL);
+  if (adds && !busy)
+    plan_making_no_view (tool->sheet);
   plan_tool_show (self);
-  return busy || chose || places;
+  return busy || chose || places || adds;
 }
 
 /* What has been clicked stays clicked, whatever else was done or undone; a drag of what is gone ends. */
@@ -360,7 +363,7 @@ plan_begin (Tool *tool)
   self->work = trammel_plan_work_of (tool->sheet);
   self->work_changed = g_signal_connect_swapped (self->work, "changed", G_CALLBACK (plan_step_changed), self);
   self->plans_changed = g_signal_connect_swapped (plan_tool_plans (self), "changed", G_CALLBACK (plan_tool_show), self);
-  trammel_plan_work_set_adds_view (self->work, false);
+  trammel_plan_work_end_view (self->work);
   trammel_plan_work_set_places (self->work, NULL);
   /* Another document's plan, or one that was just opened, begins at the beginning. */
   if (trammel_plan_store_mapping (plan_tool_plans (self), NULL, NULL, &is_true) && !is_true)

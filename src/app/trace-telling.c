@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/trace-telling.h"
 #include <glib/gi18n-lib.h>
+#include "app/doubt.h"
 #include "app/trace-words.h"
 #include "app/window.h"
 
@@ -47,11 +48,14 @@ trace_telling_result (GtkWidget *told, Units units, const TraceOrder *order, con
   }
   if (order->ends_on_root && order->root > 0) {
     sentence = trace_words_root (units, order->root);
-    trammel_window_ask (window, sentence, (StripButton) { _("_Carried"), "sheet.root-carried" },
-                        (StripButton) { _("Left _Open"), "sheet.root-open" });
+    trammel_window_ask (window, sentence, (StripButton) { _("_Go On to the Centre Line"), "sheet.root-carried" },
+                        (StripButton) { _("Leave the _Gap"), "sheet.root-open" });
     return;
   }
   sentence = trace_words_done (units, result);
-  if (sentence != NULL)
-    trammel_window_tell (window, sentence);
+  if (sentence == NULL)
+    return;
+  trammel_window_tell (window, sentence);
+  if (result->mean == NULL && result->unseen != NULL && TRAMMEL_IS_SHEET_CANVAS (told))
+    doubt_show (TRAMMEL_SHEET_CANVAS (told), order, result, sentence);
 }

@@ -3,8 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-/* Where more of a stretch than this shows no line, there is none; in a whole trace it is worth a word from less on. */
-static const double LOST = 0.5, GAPS = 0.15;
+/* Where more of a stretch than this shows no line, there is none. */
+static const double LOST = 0.5;
 
 char *
 trace_words_fine (Units units, double mm)
@@ -38,10 +38,10 @@ trace_words_done (Units units, const TraceResult *result)
     /* Translators: two lengths; the halves of a surface drawn on both sides of the centre line. */
     return g_strdup_printf (_("Both halves are averaged: they differ by %s at most, at station %s."), most, station);
   }
-  if (result->lost > GAPS) {
+  if (result->lost > TRACE_GAPS) {
     g_autofree char *share = units_percent (100 * result->lost);
 
-    return g_strdup_printf (_("Along %s of the outline no line is to be seen: look at it there."), share);
+    return g_strdup_printf (_("Along %s of the outline no printed line is to be seen: look at it where it is dashed."), share);
   }
   return NULL;
 }
@@ -59,7 +59,7 @@ trace_words_root (Units units, double root)
 {
   g_autofree char *off = units_length (units, root);
 
-  return g_strdup_printf (_("The root stands %s off the centre line: carried to it, or left open?"), off);
+  return g_strdup_printf (_("The root was traced %s off the centre line. Does the surface go on to it, or is there a gap?"), off);
 }
 
 char *

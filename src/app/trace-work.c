@@ -1,5 +1,6 @@
 #include "trammel-config.h"
 #include "app/trace-work.h"
+#include "app/trace-unseen.h"
 #include <math.h>
 
 /* mm: an end no further from the axis lies on it. Two ends off it, no further apart than twice that, stand at one root. */
@@ -80,7 +81,9 @@ order_find_ends (TraceOrder *self, bool open)
     self->ends_on_root = true;
   else if (fabs (first - last) <= 2 * ON_AXIS && fmin (self->side * first, self->side * last) > 0) {
     self->ends_on_root = true;
-    self->root = round (self->side * (first + last) / 2 * 10) / 10;
+    /* A body has no root: its blunt ends go straight across to the axis. */
+    if (self->ground->shows != VIEW_BODY_TOP)
+      self->root = round (self->side * (first + last) / 2 * 10) / 10;
   }
 }
 
@@ -138,6 +141,7 @@ trace_work_free (gpointer data)
   g_clear_pointer (&work->other, outline_unref);
   g_clear_pointer (&work->result.outline, outline_unref);
   g_clear_pointer (&work->result.mean, outline_unref);
+  g_clear_pointer (&work->result.unseen, g_array_unref);
   g_object_unref (work->cancellable);
   g_free (work);
 }
@@ -168,6 +172,8 @@ trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
     if (work->other != NULL)
       halves_mean (work->result.outline, work->other, isnan (work->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : work->tolerance,
                    &work->result.mean, &work->result.difference);
+    if (work->result.lost > TRACE_GAPS)
+      work->result.unseen = trace_unseen (order, work->result.outline, work->cancellable);
     trace_clear (&trace);
   }
   g_task_return_boolean (task, TRUE);

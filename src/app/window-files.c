@@ -1,11 +1,9 @@
 #include "trammel-config.h"
 #include "app/window-private.h"
 #include <glib/gi18n-lib.h>
-#include "app/brought-io.h"
 #include "app/document-io.h"
 #include "app/file-chooser.h"
 #include "app/plan-beside.h"
-#include "app/plan-kind.h"
 #include "app/recent.h"
 
 /* The file that the session stands for */
@@ -124,11 +122,7 @@ file_chosen (const char *path, gpointer window)
   g_autoptr (GFile) file = g_file_new_for_path (path);
   GFile *files[] = { file };
 
-  if (!g_str_has_suffix (path, ".trammel") && plan_kind_of_file (path))
-    trammel_window_open_plan (window, path);
-  else if (brought_io_takes (path))
-    trammel_window_bring (window, path);
-  else
+  if (!trammel_window_take (window, path))
     g_application_open (G_APPLICATION (gtk_window_get_application (window)), files, 1, "");
 }
 
@@ -300,15 +294,7 @@ dropped_upon (TrammelWindow *self, GFile *file)
 {
   g_autofree char *path = g_file_get_path (file);
 
-  if (path == NULL || g_str_has_suffix (path, ".trammel"))
-    return false;
-  if (plan_kind_of_file (path))
-    trammel_window_open_plan (self, path);
-  else if (brought_io_takes (path))
-    trammel_window_bring (self, path);
-  else
-    return false;
-  return true;
+  return path != NULL && trammel_window_take (self, path);
 }
 
 bool

@@ -111,6 +111,8 @@ opening_done (PlanOpening *opening, const char *fault, gpointer window)
     trammel_window_tell (self, fault);
   else if (plan_opening_reduced (opening) > 0) {
     window_say_opened (self, opening);
+    if (!plan_opening_replaces (opening))
+      trammel_sheet_area_begin_plan (TRAMMEL_SHEET_AREA (self->area));
     trammel_sheet_area_show_plan (TRAMMEL_SHEET_AREA (self->area));
   }
   window_open_next_plan (self);

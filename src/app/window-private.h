@@ -39,6 +39,8 @@ struct _TrammelWindow {
 
   GtkWidget *brought;             /* strip of an outline drawn elsewhere; NULL before the first */
 
+  GPtrArray *drawings;            /* paths: the strip asks, or asked last, what they are to be */
+
   FileWatch *watch;               /* of the session's path; NULL without one */
   bool opening, saving;           /* under way */
   bool close_when_saved;
@@ -85,6 +87,9 @@ void window_paste_plan         (TrammelWindow *self, GdkTexture *texture);
 void window_brought_begin      (TrammelWindow *self);
 /** Offers what a clipboard's table or drawing holds; a word where it is none. */
 void window_bring_text         (TrammelWindow *self, GBytes *text);
+/* window-taking.c: which way in a file takes */
+void window_taking_begin       (TrammelWindow *self);
+void window_taking_end         (TrammelWindow *self);
 /* window-files.c */
 void window_files_begin        (TrammelWindow *self);
 void window_save               (TrammelWindow *self);

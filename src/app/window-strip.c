@@ -10,6 +10,25 @@ trammel_window_tell (TrammelWindow *self, const char *sentence)
   trammel_strip_show (self->strip, sentence, (StripButton) { _("_Close"), "win.close-strip" }, (StripButton) { .label = NULL });
 }
 
+bool
+trammel_window_tells (TrammelWindow *self, const char *sentence)
+{
+  return !window_is_gone (self) && g_strcmp0 (trammel_strip_sentence (self->strip), sentence) == 0;
+}
+
+void
+trammel_window_tell_no_more (TrammelWindow *self, const char *sentence)
+{
+  if (trammel_window_tells (self, sentence))
+    window_strip_done (self);
+}
+
+void
+trammel_window_watch_strip (TrammelWindow *self, GCallback said, GObject *data)
+{
+  g_signal_connect_object (self->strip, "said", said, data, G_CONNECT_SWAPPED);
+}
+
 void
 trammel_window_ask (TrammelWindow *self, const char *sentence, StripButton first, StripButton second)
 {

@@ -13,6 +13,7 @@ trammel_window_dispose (GObject *object)
   TrammelWindow *self = TRAMMEL_WINDOW (object);
 
   window_plans_end (self);
+  window_taking_end (self);
   g_clear_pointer (&self->watch, file_watch_free);
   g_clear_pointer (&self->recorder, recorder_leave);
   g_clear_handle_id (&self->fitting, g_source_remove);
@@ -167,6 +168,7 @@ trammel_window_new (GtkApplication *application, TrammelSettings *settings)
   window_files_begin (self);
   window_plans_begin (self);
   window_brought_begin (self);
+  window_taking_begin (self);
   window_recovery_begin (self);
   window_strip_begin (self);
   window_closing_begin (self);

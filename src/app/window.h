@@ -25,6 +25,9 @@ void trammel_window_open_plan (TrammelWindow *self, const char *path);
 /** Offers the outlines of a drawing or a table of points in a strip under the header. When it cannot be read, the reason stands in the
  *  strip and nothing changes. */
 void trammel_window_bring (TrammelWindow *self, const char *path);
+/** Takes a file that is no document: a picture as a plan, a table or a cutter's drawing as an outline; of a drawing that may be either the
+ *  strip asks which. False when it is none of these; nothing has happened then. */
+bool trammel_window_take (TrammelWindow *self, const char *path);
 /** Starts with that aeroplane, not yet saved anywhere: an example. */
 void trammel_window_open_copy (TrammelWindow *self, Aeroplane *takes);
 
@@ -35,6 +38,13 @@ void trammel_window_offer_recovery (TrammelWindow *self);
 void trammel_window_toast (TrammelWindow *self, const char *text, const char *label, const char *action);
 /** A sentence in the strip under the header, with nothing but "Close"; what stood there before and still holds comes back after it. */
 void trammel_window_tell  (TrammelWindow *self, const char *sentence);
+
+/** Whether the strip says just that. */
+bool trammel_window_tells (TrammelWindow *self, const char *sentence);
+/** It does so no more; nothing where it says something else. */
+void trammel_window_tell_no_more (TrammelWindow *self, const char *sentence);
+/** Calls back, with `data` alone, whenever the strip says something else or nothing more, as long as `data` lives. */
+void trammel_window_watch_strip (TrammelWindow *self, GCallback said, GObject *data);
 
 /** A question in the same place, with an answer on each of two buttons. */
 void trammel_window_ask   (TrammelWindow *self, const char *sentence, StripButton first, StripButton second);

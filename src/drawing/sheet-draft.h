@@ -43,6 +43,7 @@ void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their
 void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
 void sheet_draw_trace      (const SheetDraft *draft, const SheetTrace *trace);             /* what was found, and ahead of it the proposal */
 void sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departures);   /* bars across where it is far off its line */
+void sheet_draw_doubt      (const SheetDraft *draft, const SheetDoubt *doubt);             /* dashes in the colour of warnings */
 
 /** The plan about a place, mm, four times as large, in a round window in the corner away from it. There is a plan. */
 void sheet_draw_magnifier (const SheetDraft *draft, Point place);

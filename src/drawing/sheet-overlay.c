@@ -167,6 +167,8 @@ sheet_draw_overlay (const SheetDraft *draft)
   draw_guides (draft, overlay);
   if (overlay->plan_marks)
     sheet_draw_plan_marks (draft, overlay->plan_marks);
+  if (overlay->doubt)
+    sheet_draw_doubt (draft, overlay->doubt);
   if (overlay->departures)
     sheet_draw_departures (draft, overlay->departures);
   if (overlay->trace)

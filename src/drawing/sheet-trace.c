@@ -6,6 +6,8 @@
 static const double CORRIDOR = 17, WASH = 0.16, HALO = 4, DOT = 2.6, RING = 9;
 /* px: from bar to bar; how far a bar stands out on the line's side at least, and on the other. */
 static const double BARS_APART = 7, LEAST_BAR = 6, BACK = 2.5;
+/* px: on and off. */
+static const double DOUBT_DASH[] = { 5, 4 };
 
 static void
 add_run (const SheetDraft *draft, const Point places[], size_t count, double side)
@@ -153,6 +155,30 @@ sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departure
         continue;
       draw_departure (draft, &departures->spots[i]);
       last = at;
+    }
+  cairo_restore (draft->cr);
+}
+
+/* Over the outline's own line, which is hidden beneath the halo so that the dashes are seen. */
+void
+sheet_draw_doubt (const SheetDraft *draft, const SheetDoubt *doubt)
+{
+  cairo_save (draft->cr);
+  for (size_t from = 0, i = 0; i < doubt->count; i++)
+    {
+      if (point_is_finite (doubt->places[i]))
+        continue;
+      stroke_run (draft, doubt->places + from, i - from, draft->look->selected_width + HALO, halo_of (draft->look));
+      if (i - from > 1)
+        {
+          add_run (draft, doubt->places + from, i - from, 1);
+          cairo_set_dash (draft->cr, DOUBT_DASH, 2, 0);
+          cairo_set_line_cap (draft->cr, CAIRO_LINE_CAP_BUTT);
+          cairo_set_line_width (draft->cr, 1.5 * draft->look->selected_width);
+          look_set_source (draft->cr, draft->look->warning);
+          cairo_stroke (draft->cr);
+        }
+      from = i + 1;
     }
   cairo_restore (draft->cr);
 }

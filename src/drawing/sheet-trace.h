@@ -15,6 +15,9 @@ typedef struct {
   Point ring; bool has_ring;                         /* a click there ends the trace */
 } SheetTrace;
 
+/** Runs of an outline, a NAN place after each, beneath which no printed line is to be seen; mm on the sheet. */
+typedef struct { const Point *places; size_t count; } SheetDoubt;
+
 /** Where an outline leaves the printed line that it was drawn from; mm on the sheet. */
 typedef struct { Point drawn, printed; bool far_off; } SheetDeparture;
 typedef struct { const SheetDeparture *spots; size_t count; } SheetDepartures;

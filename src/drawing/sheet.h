@@ -25,6 +25,7 @@ typedef struct {
   const SheetTrace *trace;       /* being laid over a plan; NULL */
   const SheetHinge *hinge;       /* a control about to be put; NULL */
   const SheetDepartures *departures;        /* of the selected outline from its printed line; NULL */
+  const SheetDoubt *doubt;       /* of the outline traced last; NULL */
 } SheetOverlay;
 
 typedef struct {

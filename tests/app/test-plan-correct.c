@@ -106,6 +106,37 @@ START_TEST (an_axis_turned_about_keeps_what_was_traced_on_its_side)
 }
 END_TEST
 
+START_TEST (a_body_from_the_side_turned_upside_down_takes_its_outline_along)
+{
+  g_autoptr (Aeroplane) self = traced_aeroplane (), next = NULL, back = NULL;
+  Plan *plan = plan_of (self);
+
+  plan->views[1].flipped = true;
+  next = plan_corrected (self, "sheet", plan);
+  /* About its axis, which stands 5 mm up. */
+  assert_node (aeroplane_body_by_id (next, "body")->side_outline, 1, 40, 5 - (12 - 5));
+  assert_node (wing_of (next), 1, 40, 100);
+  plan = plan_of (next);
+  plan->views[1].flipped = false;
+  back = plan_corrected (next, "sheet", plan);
+  assert_node (aeroplane_body_by_id (back, "body")->side_outline, 1, 40, 12);
+}
+END_TEST
+
+START_TEST (a_body_whose_axis_is_turned_about_stays_on_its_print)
+{
+  g_autoptr (Aeroplane) self = traced_aeroplane (), next = NULL;
+  Plan *plan = plan_of (self);
+  const Point fore = plan->views[1].fore;
+
+  plan->views[1].fore = plan->views[1].aft;
+  plan->views[1].aft = fore;
+  next = plan_corrected (self, "sheet", plan);
+  /* The axis is 120 mm long; half a turn about its middle. */
+  assert_node (aeroplane_body_by_id (next, "body")->side_outline, 1, 80, 5 - (12 - 5));
+}
+END_TEST
+
 START_TEST (a_view_said_to_show_the_other_half_moves_nothing)
 {
   g_autoptr (Aeroplane) self = traced_aeroplane (), next = NULL;
@@ -187,9 +218,11 @@ known (double across_mm, double along_mm)
 START_TEST (the_misfit_is_said_in_words)
 {
   static const struct { double across, along; const char *says; } cases[] = {
-    { 320, 0, "0.1000\u00a0mm a pixel." },
+    { 320, 0, "By that length the whole sheet is 400 × 400\u00a0mm." },
     { 320, 320.1, "The lengths agree, as nearly as they were clicked." },
     { 320, 321.6, "Paper has stretched: across 0.5\u00a0% more than along. Both are used." },
+    { 3200, 0, "By that the whole sheet would be 4000 × 4000\u00a0mm: look at the figure you typed, and its unit." },
+    { 32, 0, "By that the whole sheet would be 40 × 40\u00a0mm: look at the figure you typed, and its unit." },
     { 321.6, 320, "Paper has stretched: along 0.5\u00a0% more than across. Both are used." },
   };
   Plan *plan = known (cases[_i].across, cases[_i].along);
@@ -248,11 +281,13 @@ main (void)
   tcase_add_test (tests, a_view_put_elsewhere_takes_its_outline_there);
   tcase_add_test (tests, a_level_line_turns_all_views_and_moves_nothing_traced);
   tcase_add_test (tests, an_axis_turned_about_keeps_what_was_traced_on_its_side);
+  tcase_add_test (tests, a_body_from_the_side_turned_upside_down_takes_its_outline_along);
+  tcase_add_test (tests, a_body_whose_axis_is_turned_about_stays_on_its_print);
   tcase_add_test (tests, a_view_said_to_show_the_other_half_moves_nothing);
   tcase_add_test (tests, where_nothing_moves_outlines_are_the_very_same);
   tcase_add_test (tests, a_view_removed_leaves_its_outline_traced_in_none);
   tcase_add_test (tests, what_cannot_follow_refuses_the_whole_correction);
-  tcase_add_loop_test (tests, the_misfit_is_said_in_words, 0, 4);
+  tcase_add_loop_test (tests, the_misfit_is_said_in_words, 0, 6);
   tcase_add_test (tests, lengths_that_disagree_are_named);
   tcase_add_test (tests, nothing_known_says_nothing);
   tcase_add_loop_test (tests, a_known_span_checks_the_wing, 0, 4);

@@ -216,18 +216,24 @@ START_TEST (two_clicks_and_a_figure_make_a_known_length)
   /* Both ends cling to the crossings they were clicked beside. */
   assert_px (length ()->a, level_from, 0.5);
   assert_px (length ()->b, level_to, 0.5);
-  gui_await (strip (), "0.1000\u00a0mm a pixel.");
+  gui_await (strip (), "By that length the whole sheet is 120 × 90\u00a0mm.");
+  gui_await (strip (), "Click another length across the first, to see how the paper has stretched, or go on with Square Up.");
   undoes ("Set Known Length", before_it);
 }
 END_TEST
 
 static void add_view (void);
 
-/* Where a pixel of the picture is seen, px of the canvas. */
+/* Where a pixel of the picture is seen, px of the window: what the strip says may take a line more. */
 static Point
 seen_at (Point px)
 {
-  return view_to_screen (trammel_sheet_canvas_view (hand_sheet ()), on_sheet (px));
+  const Point at = view_to_screen (trammel_sheet_canvas_view (hand_sheet ()), on_sheet (px));
+  Point seen = { NAN, NAN };
+
+  gui_settle ();
+  gtk_widget_translate_coordinates (GTK_WIDGET (hand_sheet ()), GTK_WIDGET (hand_window ()), at.x, at.y, &seen.x, &seen.y);
+  return seen;
 }
 
 START_TEST (a_plan_made_larger_or_turned_stays_where_it_was_under_the_hand)
@@ -514,6 +520,19 @@ add_view (void)
   click_px (point_add (upright_to, (Point) { -5, -40 }));
 }
 
+/* What can be said and done of the view in hand beyond what stands in the strip. */
+static GtkWidget *
+about_view (const char *name)
+{
+  GtkWidget *button = gui_await (strip (), "About This View"), *found;
+
+  if (gui_find (strip (), name) == NULL)
+    gui_click (button);
+  gui_settle ();
+  found = gui_await (strip (), name);
+  return GTK_IS_LABEL (found) ? gtk_widget_get_next_sibling (found) : found;      /* a list stands behind its name */
+}
+
 START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
 {
   begin ();
@@ -540,10 +559,10 @@ START_TEST (what_a_view_shows_can_be_changed_and_the_view_removed)
   begin ();
   add_view ();
   g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
-  gtk_drop_down_set_selected (GTK_DROP_DOWN (gui_await (strip (), "What the View Shows")), VIEW_FIN);
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (about_view ("What the View Shows")), VIEW_FIN);
   ck_assert_int_eq (view ()->shows, VIEW_FIN);
   undoes ("Change View", before_it);
-  gui_click (gui_await (strip (), "Remove View"));
+  gui_click (about_view ("Remove View"));
   ck_assert_uint_eq (plan ()->view_count, 0);
   undoes ("Remove View", before_it);
 }
@@ -647,7 +666,7 @@ START_TEST (the_place_of_a_view_is_clicked_in_the_side_view)
   g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
   trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
   step ("View");
-  gui_click (gui_await (strip (), "Click Its Place in the Side View"));
+  gui_click (about_view ("Click Its Place in the Side View"));
   ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "side");
   hand_look ((Point) { 100, 0 }, 2);
   forward = on_sheet ((Point) { 500, 390 });
@@ -657,7 +676,7 @@ START_TEST (the_place_of_a_view_is_clicked_in_the_side_view)
   ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "wing-view");
   undoes ("Place View", before_it);
   /* Esc leaves it where it is. */
-  gui_click (gui_await (strip (), "Click Its Place in the Side View"));
+  gui_click (about_view ("Click Its Place in the Side View"));
   gui_key ("Escape");
   ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "wing-view");
   ck_assert (aeroplane_equal (hand_aeroplane (), before_it));

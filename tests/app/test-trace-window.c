@@ -282,9 +282,9 @@ START_TEST (a_root_off_the_centre_line_is_asked_about_and_may_be_left_open)
 
   begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_WING, .side = VIEW_STARBOARD, .root = 12 });
   trace_with (off, 5, 1);
-  stage_await_strip (hand_window (), "The root stands 12");
+  stage_await_strip (hand_window (), "The root was traced 12");
   ck_assert (!wing ()->root_open);
-  gui_click (gui_await (GTK_WIDGET (hand_window ()), "Left Open"));
+  gui_click (gui_await (GTK_WIDGET (hand_window ()), "Leave the Gap"));
   ck_assert (wing ()->root_open);
   ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Leave Root Open");
 }

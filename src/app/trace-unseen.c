@@ -1,0 +1,78 @@
+#include "app/trace-unseen.h"
+#include <math.h>
+#include "plan/compare.h"
+
+/* mm: how far apart places of the outline are looked at; how near one a line must have been seen; what beside the axis is no outline's; the
+ * shortest run worth showing. */
+static const double STEP = 0.5, NEAR = 1.5, BESIDE_AXIS = 1, SHORTEST = 2;
+
+static bool
+goes_on (double done, void *data)
+{
+  return !g_cancellable_is_cancelled (data);
+}
+
+static bool
+is_seen (const Comparison *comparison, Point place)
+{
+  for (size_t i = 0; i < comparison->count; i++)
+    if (point_distance (comparison->spots[i].drawn, place) <= NEAR)
+      return true;
+  return false;
+}
+
+/* Ends the run that began at place number `from`, or forgets it where it is too short to be worth a word. */
+static void
+end_run (GArray *runs, guint from)
+{
+  const Point none = { NAN, NAN };
+
+  if ((runs->len - from) * STEP < SHORTEST)
+    g_array_set_size (runs, from);
+  else
+    g_array_append_val (runs, none);
+}
+
+static GArray *
+find_runs (const Comparison *comparison, const Outline *outline, bool half)
+{
+  GArray *runs = g_array_new (FALSE, FALSE, sizeof (Point));
+  guint from = 0;
+
+  for (size_t i = 0; i < outline_segment_count (outline); i++) {
+    const Segment *segment = outline_segment (outline, i);
+    const Point start = outline_node (outline, i);
+    const int steps = (int) ceil (segment_length (start, segment) / STEP) + 1;
+
+    for (int k = 0; k < steps; k++) {
+      const Point place = segment_at (start, segment, (double) k / steps);
+
+      if ((half && place.y < BESIDE_AXIS) || is_seen (comparison, place)) {
+        if (runs->len > from)
+          end_run (runs, from);
+        from = runs->len;
+      } else
+        g_array_append_val (runs, place);
+    }
+  }
+  if (runs->len > from)
+    end_run (runs, from);
+  return runs;
+}
+
+GArray *
+trace_unseen (const TraceOrder *order, const Outline *outline, GCancellable *cancellable)
+{
+  const bool half = trace_ground_is_half (order->ground);
+  CompareRequest request = { .mapping = &order->ground->placing.mapping, .frame = order->ground->placing.frame, .outline = outline,
+                             .half = half, .goes_on = goes_on, .data = cancellable };
+  Comparison comparison;
+  GArray *runs;
+
+  request.frame.side *= order->side;
+  if (compare_outline (ink_levels_ink (order->ground->ink), &request, &comparison) != CORE_OK)
+    return g_array_new (FALSE, FALSE, sizeof (Point));
+  runs = find_runs (&comparison, outline, half);
+  comparison_clear (&comparison);
+  return runs;
+}
