@@ -74,23 +74,26 @@ static HingeEnd
 end_at (HingeTool *self, const ToolEvent *event)
 {
   const Point meant = hinge_seat_own (&self->seat, snapped (self, event));
-  HingeEnd end = { .own = meant, .meant = meant };
   const Point px = clings (self, event) ? placing_px (&self->ground->placing, event->place) : (Point) { NAN, NAN };
+  HingeEnd end = { .own = meant, .meant = meant, .spots = HINGE_NO_SPOTS };
+  double reach;
+  Point near;
 
   if (!point_is_finite (px))
     return end;
-  end.spots = hinge_print_spots (self->ground, event->place, mm_of_px (self, PRINT_PX) * trace_ground_scale (self->ground, px));
-  if (end.spots.count > 0)
-    end.own = hinge_seat_own (&self->seat, placing_sheet (&self->ground->placing, end.spots.spots[0].px));
+  reach = mm_of_px (self, PRINT_PX) * trace_ground_scale (self->ground, px);
+  end.spots = hinge_print_spots (self->ground, event->place, reach);
+  near = hinge_print_near (self->ground, &end.spots, event->place, reach);
+  if (point_is_finite (near))
+    end.own = hinge_seat_own (&self->seat, placing_sheet (&self->ground->placing, near));
   return end;
 }
 
 /* An end at a printed corner keeps its station, one that is only on a line the station that the hand means. */
 static void
-put_on_line (HingeTool *self, HingeEnd *end, const HingeSpot *spot, const PrintedHinge *line)
+put_on_line (HingeEnd *end, double corner, const PrintedHinge *line)
 {
-  const Point printed = hinge_seat_own (&self->seat, placing_sheet (&self->ground->placing, spot->px));
-  const double station = spot->corner ? printed.y : end->meant.y;
+  const double station = isnan (corner) ? end->meant.y : corner;
 
   end->own = (Point) { line->at_root + line->slope * station, station };
 }
@@ -137,8 +140,8 @@ lay_on_print (HingeTool *self)
                   && hinge_print_line (self->ground, &self->seat, &self->first.spots, &self->second.spots, &line);
   if (!self->printed)
     return;
-  put_on_line (self, &self->first, line.first, &line);
-  put_on_line (self, &self->second, line.second, &line);
+  put_on_line (&self->first, line.first, &line);
+  put_on_line (&self->second, line.second, &line);
 }
 
 static bool
@@ -188,6 +191,6 @@ hinge_tool_aim_at (HingeTool *self, Point place)
     return;
   }
   self->printed = false;
-  self->second = (HingeEnd) { .own = place, .meant = place };
+  self->second = (HingeEnd) { .own = place, .meant = place, .spots = HINGE_NO_SPOTS };
   make_line (self, surface);
 }

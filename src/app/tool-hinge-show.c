@@ -61,6 +61,8 @@ show_hint (HingeTool *self, const Surface *surface)
     hint = fault;
   else if (self->begun)
     hint = _("Click the other end. Shift keeps it as deep as the first, Ctrl snaps to nothing, Backspace takes the first back.");
+  else if (surface != NULL && self->ground != NULL)
+    hint = _("Click one end of a printed hinge line, then the other. Ctrl lets go of what is printed.");
   else if (self->edge_on)
     hint = _("A fin's hinge line is drawn in the side view, or over the plan's view of the fin.");
   if (g_strcmp0 (trammel_sheet_canvas_hint (self->tool.sheet), hint) != 0)
