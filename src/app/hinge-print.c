@@ -8,6 +8,8 @@
 static const double LEAST_ACROSS = 1;
 /* mm: about a printed line's width. */
 static const double ON_LINE = 0.5;
+/* px of the file, and of the way's length: how far beside the straight way ink counts, where a lens bends it. The share that is printed. */
+static const double BESIDE = 3, BEND = 0.003, LEAST_PRINTED = 0.45;
 
 static const Ink *
 ink_of (const TraceGround *ground)
@@ -22,46 +24,50 @@ hinge_print_spots (const TraceGround *ground, Point place, double reach)
   HingeSpots made = HINGE_NO_SPOTS;
 
   ink_line (ink_of (ground), px, reach, &made.line);
-  ink_corner (ink_of (ground), px, reach, &made.corner);
+  ink_corner (ink_of (ground), px, reach / 2, &made.corner);
   return made;
 }
 
 Point
-hinge_print_near (const TraceGround *ground, const HingeSpots *spots, Point place, double reach)
+hinge_print_spot (const HingeSpots *spots)
 {
-  const Point px = placing_px (&ground->placing, place);
-
-  return point_distance (spots->corner, px) <= reach / 2 ? spots->corner : spots->line;
+  return point_is_finite (spots->corner) ? spots->corner : spots->line;
 }
 
-/* The straight line in mm that lies best along the run: the lens has been undone by then. */
+/* The straight line in mm that lies best along these places, px: the lens has been undone by then. */
 static bool
-fit (const TraceGround *ground, const HingeSeat *seat, const StraightRun *run, PrintedHinge *line)
+fit (const TraceGround *ground, const HingeSeat *seat, const Point places[], int count, PrintedHinge *line)
 {
   double y = 0, x = 0, yy = 0, xy = 0;
 
-  for (int i = 0; i < STRAIGHT_RUN_PLACES; i++) {
-    const Point own = hinge_seat_own (seat, placing_sheet (&ground->placing, run->places[i]));
+  for (int i = 0; i < count; i++) {
+    const Point own = hinge_seat_own (seat, placing_sheet (&ground->placing, places[i]));
 
-    y += own.y / STRAIGHT_RUN_PLACES;
-    x += own.x / STRAIGHT_RUN_PLACES;
-    yy += own.y * own.y / STRAIGHT_RUN_PLACES;
-    xy += own.x * own.y / STRAIGHT_RUN_PLACES;
+    y += own.y / count;
+    x += own.x / count;
+    yy += own.y * own.y / count;
+    xy += own.x * own.y / count;
   }
-  if (!(yy - y * y > LEAST_ACROSS * LEAST_ACROSS / 12))
+  if (!(yy - y * y > LEAST_ACROSS * LEAST_ACROSS / 4))
     return false;
   line->slope = (xy - x * y) / (yy - y * y);
   line->at_root = x - line->slope * y;
   return isfinite (line->at_root);
 }
 
+/* What looks like a line and cannot be followed is taken from spot to spot. */
 static bool
-run_between (const TraceGround *ground, const HingeSeat *seat, Point a, Point b, PrintedHinge *line)
+line_between (const TraceGround *ground, const HingeSeat *seat, Point a, Point b, bool exactly, PrintedHinge *line)
 {
+  const double beside = BESIDE + BEND * point_distance (a, b);
+  const Point ends[] = { a, b };
   StraightRun run;
 
-  return point_is_finite (a) && point_is_finite (b) && straight_run (ink_of (ground), a, b, trace_ground_scale (ground, a), &run)
-         && fit (ground, seat, &run, line);
+  if (ink_share_between (ink_of (ground), a, b, beside) < LEAST_PRINTED)
+    return false;
+  if (exactly && straight_run (ink_of (ground), a, b, trace_ground_scale (ground, a), &run))
+    return fit (ground, seat, run.places, STRAIGHT_RUN_PLACES, line);
+  return fit (ground, seat, ends, 2, line);
 }
 
 /* A corner beside the line belongs to something else. */
@@ -74,10 +80,15 @@ station_on (const TraceGround *ground, const HingeSeat *seat, const PrintedHinge
 }
 
 bool
-hinge_print_line (const TraceGround *ground, const HingeSeat *seat, const HingeSpots *first, const HingeSpots *second, PrintedHinge *line)
+hinge_print_line (const TraceGround *ground, const HingeSeat *seat, const HingeSpots *first, const HingeSpots *second, bool exactly,
+                  PrintedHinge *line)
 {
-  if (!run_between (ground, seat, first->line, second->line, line) && !run_between (ground, seat, first->corner, second->line, line)
-      && !run_between (ground, seat, first->line, second->corner, line) && !run_between (ground, seat, first->corner, second->corner, line))
+  const Point from[] = { hinge_print_spot (first), first->line }, to[] = { hinge_print_spot (second), second->line };
+  bool found = false;
+
+  for (int i = 0; i < 4 && !found; i++)
+    found = line_between (ground, seat, from[i % 2], to[i / 2], exactly, line);
+  if (!found)
     return false;
   line->first = station_on (ground, seat, line, first->corner);
   line->second = station_on (ground, seat, line, second->corner);

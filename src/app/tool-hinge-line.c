@@ -83,7 +83,7 @@ end_at (HingeTool *self, const ToolEvent *event)
     return end;
   reach = mm_of_px (self, PRINT_PX) * trace_ground_scale (self->ground, px);
   end.spots = hinge_print_spots (self->ground, event->place, reach);
-  near = hinge_print_near (self->ground, &end.spots, event->place, reach);
+  near = hinge_print_spot (&end.spots);
   if (point_is_finite (near))
     end.own = hinge_seat_own (&self->seat, placing_sheet (&self->ground->placing, near));
   return end;
@@ -132,12 +132,12 @@ make_line (HingeTool *self, const Surface *surface)
 
 /* Where both ends stand beside one printed line, the hinge is laid on it. */
 static void
-lay_on_print (HingeTool *self)
+lay_on_print (HingeTool *self, bool exactly)
 {
   PrintedHinge line;
 
   self->printed = self->begun && self->ground != NULL
-                  && hinge_print_line (self->ground, &self->seat, &self->first.spots, &self->second.spots, &line);
+                  && hinge_print_line (self->ground, &self->seat, &self->first.spots, &self->second.spots, exactly, &line);
   if (!self->printed)
     return;
   put_on_line (&self->first, line.first, &line);
@@ -154,7 +154,7 @@ is_over_fin (HingeTool *self, const ToolEvent *event)
 }
 
 void
-hinge_tool_aim (HingeTool *self, const ToolEvent *event)
+hinge_tool_aim (HingeTool *self, const ToolEvent *event, bool exactly)
 {
   const Surface *surface;
   HingeEnd first;
@@ -172,7 +172,7 @@ hinge_tool_aim (HingeTool *self, const ToolEvent *event)
   }
   first = self->first;
   self->second = end_at (self, event);
-  lay_on_print (self);
+  lay_on_print (self, exactly);
   if (self->begun && event->shift)
     make_parallel (self, surface);
   make_line (self, surface);
@@ -187,7 +187,7 @@ hinge_tool_aim_at (HingeTool *self, Point place)
   const ToolEvent event = { .x = px.x, .y = px.y, .place = place, .loose = true };
 
   if (surface == NULL) {
-    hinge_tool_aim (self, &event);
+    hinge_tool_aim (self, &event, true);
     return;
   }
   self->printed = false;

@@ -67,7 +67,7 @@ hinge_click (Tool *tool, const ToolEvent *event)
 {
   HingeTool *self = (HingeTool *) tool;
 
-  hinge_tool_aim (self, event);
+  hinge_tool_aim (self, event, true);
   hinge_tool_show (self);
   hinge_put (self);
 }
@@ -85,7 +85,8 @@ hinge_grab_end (HingeTool *self, const ToolEvent *from)
   if (hit.kind != HIT_HINGE_END)
     return false;
   hinge_tool_hide (self);
-  pull_begin_on_sheet (sheet, grip_new (trammel_session_aeroplane (session), &hit, trammel_session_selection (session), false), from->place);
+  pull_begin_on_sheet (sheet, grip_new (trammel_session_aeroplane (session), &hit, trammel_session_selection (session), false),
+                       from->place);
   return true;
 }
 
@@ -96,7 +97,7 @@ hinge_grab (Tool *tool, const ToolEvent *from)
 
   if (self->begun || hinge_grab_end (self, from))
     return;
-  hinge_tool_aim (self, from);
+  hinge_tool_aim (self, from, true);
   if (hinge_tool_surface (self) != NULL)
     hinge_begin_line (self);
 }
@@ -108,7 +109,7 @@ hinge_hover (Tool *tool, const ToolEvent *event)
 
   if (self->entry != NULL)
     return;
-  hinge_tool_aim (self, event);
+  hinge_tool_aim (self, event, false);
   hinge_tool_show (self);
 }
 

@@ -30,8 +30,8 @@ typedef struct {
 } HingeTool;
 
 /* tool-hinge-line.c: where the ends and the line go */
-/** Takes up where the hand is: the surface, unless the first end stands already, and the end there. */
-void hinge_tool_aim   (HingeTool *self, const ToolEvent *event);
+/** Takes up where the hand is: the surface, unless the first end stands already, and the end there. `exactly`: to be put so. */
+void hinge_tool_aim   (HingeTool *self, const ToolEvent *event, bool exactly);
 /** The same for a place typed, mm of the surface's own; on the sheet while there is no surface yet. */
 void hinge_tool_aim_at (HingeTool *self, Point place);
 const Surface *hinge_tool_surface (HingeTool *self);      /* NULL: none */

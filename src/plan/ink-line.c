@@ -8,6 +8,8 @@ static const double ACROSS = 5, ALONG = 6, STEP = 0.5;
 /* The ink's unit: a fainter line is none. Of the strongest about: a thin line beside a bold one counts, the grain of the paper does not. */
 static const double FAINTEST = 60, SHARE = 0.33;
 enum { MOST_REACH = 90, PASSES = 3 };
+/* Ink pixels: from look to look along a way. */
+static const double APART = 4;
 
 /* Calls for each pixel within reach, with its ridge. */
 typedef struct { Point near; double reach, strongest, nearest; Point at, across; } Search;
@@ -90,4 +92,27 @@ ink_line (const Ink *ink, Point near, double reach, Point *found)
     self.at = middle_of (ink, self.at, self.across);
   *found = point_scale (self.at, reduced);
   return true;
+}
+
+static bool
+is_inked_across (const Ink *ink, Point at, Point across, double beside)
+{
+  for (double off = -beside; off <= beside; off++)
+    if (ink_at (ink, point_add (at, point_scale (across, off))) >= FAINTEST)
+      return true;
+  return false;
+}
+
+double
+ink_share_between (const Ink *ink, Point a, Point b, double beside)
+{
+  const double reduced = ink_reduced (ink), length = point_distance (a, b) / reduced;
+  const Point across = { -(b.y - a.y) / (length * reduced), (b.x - a.x) / (length * reduced) };
+  int inked = 0, looked = 0;
+
+  if (!point_is_finite (a) || !point_is_finite (b) || !(length > 0))
+    return 0;
+  for (double along = 0; along <= length; along += APART, looked++)
+    inked += is_inked_across (ink, point_scale (point_mix (a, b, along / length), 1 / reduced), across, beside / reduced);
+  return (double) inked / looked;
 }

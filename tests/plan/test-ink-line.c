@@ -82,6 +82,28 @@ START_TEST (in_a_reduced_picture_the_place_is_the_files)
 }
 END_TEST
 
+static double
+share (const DrawnLine lines[], size_t count, Point a, Point b)
+{
+  Ink *ink = drawn_ink (lines, count, WIDTH, HEIGHT);
+  const double found = ink_share_between (ink, a, b, 4);
+
+  ink_unref (ink);
+  return found;
+}
+
+START_TEST (between_two_places_the_share_that_is_printed_is_told)
+{
+  const DrawnLine line = { { 20, 60 }, { 400, 60 }, 3, 1 }, half = { { 20, 60 }, { 210, 60 }, 3, 1 };
+
+  ck_assert_double_eq (share (&line, 1, (Point) { 40, 62 }, (Point) { 390, 57 }), 1);
+  ck_assert_double_eq_tol (share (&half, 1, (Point) { 20, 62 }, (Point) { 400, 57 }), 0.5, 0.03);
+  ck_assert_double_eq (share (&line, 1, (Point) { 40, 100 }, (Point) { 390, 110 }), 0);
+  ck_assert_double_eq (share (&line, 1, (Point) { 40, 60 }, (Point) { 40, 60 }), 0);
+  ck_assert_double_eq (share (&line, 1, (Point) { NAN, 60 }, (Point) { 40, 60 }), 0);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -90,6 +112,7 @@ main (void)
   tcase_add_loop_test (tests, beside_a_line_its_middle_is_found_to_a_quarter_of_a_pixel, 0, 2 * sizeof drawn / sizeof *drawn);
   tcase_add_test (tests, of_two_lines_the_nearer_is_taken_though_the_other_is_bolder);
   tcase_add_test (tests, on_bare_paper_and_out_of_reach_there_is_none);
+  tcase_add_test (tests, between_two_places_the_share_that_is_printed_is_told);
   tcase_add_test (tests, in_a_reduced_picture_the_place_is_the_files);
   return run_suite (suite_create ("ink-line"), tests);
 }
