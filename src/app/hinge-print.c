@@ -6,6 +6,8 @@
 
 /* mm: a line whose stations differ by less runs fore and aft. */
 static const double LEAST_ACROSS = 1;
+/* Of the reach: a corner is meant only by a hand that is near it. */
+static const double CORNER = 0.7;
 /* mm: about a printed line's width. */
 static const double ON_LINE = 0.5;
 /* px of the file, and of the way's length: how far beside the straight way ink counts, where a lens bends it. The share that is printed. */
@@ -24,7 +26,7 @@ hinge_print_spots (const TraceGround *ground, Point place, double reach)
   HingeSpots made = HINGE_NO_SPOTS;
 
   ink_line (ink_of (ground), px, reach, &made.line);
-  ink_corner (ink_of (ground), px, reach / 2, &made.corner);
+  ink_corner (ink_of (ground), px, CORNER * reach, &made.corner);
   return made;
 }
 

@@ -8,7 +8,7 @@
 typedef struct { Point line, corner; } HingeSpots;
 #define HINGE_NO_SPOTS ((HingeSpots) { { NAN, NAN }, { NAN, NAN } })
 
-/** What is printed within `reach`, px of the file, of a place on the sheet, mm; a corner within half of it. */
+/** What is printed within `reach`, px of the file, of a place on the sheet, mm; a corner within seven tenths of it. */
 HingeSpots hinge_print_spots (const TraceGround *ground, Point place, double reach);
 /** Where an end alone clings there; NAN where nothing is printed. */
 Point      hinge_print_spot  (const HingeSpots *spots);

@@ -63,6 +63,22 @@ fault_at (const Surface *surface, const Control *control, double station)
   return x > trailing + ON_EDGE ? HINGE_BEHIND : HINGE_SOUND;
 }
 
+/* An end that is nowhere is said before what follows from it further in. */
+static HingeFault
+fault_of_ends (const Surface *surface, const Control *control, double *station)
+{
+  const double ends[] = { control->inner, control->outer };
+  double leading, trailing;
+
+  for (int i = 0; i < 2; i++)
+    if (!hinge_edges (surface, ends[i], &leading, &trailing))
+      {
+        *station = ends[i];
+        return HINGE_BEYOND;
+      }
+  return HINGE_SOUND;
+}
+
 static HingeFault
 fault_between (const Surface *surface, const Control *control, double *station)
 {
@@ -94,7 +110,7 @@ hinge_check (const Surface *surface, const Control *control, double *station)
     fault = HINGE_BACKWARDS;
   else if (control->outer - control->inner < HINGE_LEAST_MM)
     fault = HINGE_NO_LENGTH;
-  else
+  else if ((fault = fault_of_ends (surface, control, &at)) == HINGE_SOUND)
     fault = fault_between (surface, control, &at);
   if (station)
     *station = at;

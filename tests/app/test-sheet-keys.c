@@ -74,7 +74,7 @@ START_TEST (arrows_with_nothing_selected_move_the_sheet)
 }
 END_TEST
 
-START_TEST (tab_walks_surfaces_their_nodes_bodies_and_parts_and_comes_round)
+START_TEST (tab_walks_surfaces_their_nodes_and_controls_bodies_and_parts_and_comes_round)
 {
   const Selection *selection;
   int steps = 0;
@@ -90,8 +90,8 @@ START_TEST (tab_walks_surfaces_their_nodes_bodies_and_parts_and_comes_round)
   do
     gui_key ("Tab");
   while (strcmp (hand_selected (), "wiring") != 0 && ++steps < 100);
-  /* 3 surfaces and their 3 + 3 nodes (the fin's are not seen from above), a body and its 5, 10 parts. */
-  ck_assert_int_eq (steps + 1, 25);
+  /* 3 surfaces and their 3 + 3 nodes (the fin's are not seen from above), a control on each, a body and its 5, 10 parts. */
+  ck_assert_int_eq (steps + 1, 28);
 }
 END_TEST
 
@@ -370,7 +370,7 @@ case_keys (void)
   tcase_add_test (keys, arrows_keep_a_part_on_its_rail);
   tcase_add_test (keys, arrows_move_a_node_and_a_mark);
   tcase_add_test (keys, arrows_with_nothing_selected_move_the_sheet);
-  tcase_add_test (keys, tab_walks_surfaces_their_nodes_bodies_and_parts_and_comes_round);
+  tcase_add_test (keys, tab_walks_surfaces_their_nodes_and_controls_bodies_and_parts_and_comes_round);
   tcase_add_test (keys, ctrl_with_tab_leaves_the_sheet);
   tcase_add_test (keys, digits_type_the_place_of_what_is_selected);
   tcase_add_test (keys, esc_leaves_a_typed_digit_without_a_step);
