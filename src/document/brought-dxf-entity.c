@@ -24,7 +24,7 @@ flags_of (const DxfEntity *self, int code)
 void
 dxf_entity_init (DxfEntity *self)
 {
-  self->layer[0] = '\0';
+  self->layer[0] = self->name[0] = '\0';
   self->from_behind = false;
   for (size_t i = 0; i < G_N_ELEMENTS (self->number); i++)
     self->number[i] = NAN;
@@ -52,6 +52,8 @@ take_group (DxfEntity *self, const DxfGroup *group, bool spline)
 
   if (group->code == 8)
     g_strlcpy (self->layer, group->text, sizeof self->layer);
+  if (group->code == 2)
+    g_strlcpy (self->name, group->text, sizeof self->name);
   if (group->code < 0 || group->code > 255 || isnan (value))
     return;
   self->number[group->code] = value;

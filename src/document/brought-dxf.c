@@ -1,4 +1,4 @@
-#include "document/brought-dxf.h"
+#include "document/brought-dxf-block.h"
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -82,12 +82,52 @@ is_section_end (const DxfGroup *group)
   return group->code == 0 && strcmp (group->text, "ENDSEC") == 0;
 }
 
-/* Reads one section, whose name has just come; entities are drawn, the header is asked for the unit, the rest is skipped. One without an
- * end is half a file. */
+/* What a file is read into. */
+typedef struct {
+  DxfBlock *drawn;              /* in the ENTITIES section */
+  GHashTable *blocks;           /* name -> DxfBlock */
+  DxfBlock *block;              /* under way, in the BLOCKS section; NULL */
+  double unit;
+} Reading;
+
+/* The block goes by its name from here on; the first of two with one. */
 static void
-read_section (DxfWalk *walk, BroughtLines *lines, double *unit)
+end_block (Reading *self)
+{
+  if (self->block && !g_hash_table_contains (self->blocks, dxf_block_name (self->block)))
+    g_hash_table_insert (self->blocks, g_strdup (dxf_block_name (self->block)), self->block);
+  else
+    dxf_block_free (self->block);
+  self->block = NULL;
+}
+
+static void
+read_entity (Reading *self, DxfWalk *walk, bool in_blocks)
+{
+  g_autofree char *kind = g_strdup (walk->group.text);
+  DxfEntity entity;
+
+  dxf_entity_init (&entity);
+  dxf_entity_read (&entity, walk, kind);
+  if (!in_blocks)
+    dxf_block_add (self->drawn, &entity, kind);
+  else if (strcmp (kind, "BLOCK") == 0 || strcmp (kind, "ENDBLK") == 0)
+    {
+      end_block (self);
+      self->block = strcmp (kind, "BLOCK") == 0 ? dxf_block_new (&entity) : NULL;
+    }
+  else if (self->block)
+    dxf_block_add (self->block, &entity, kind);
+  dxf_entity_clear (&entity);
+}
+
+/* Reads one section, whose name has just come; entities and blocks are gathered, the header is asked for the unit, the rest is skipped.
+ * One without an end is half a file. */
+static void
+read_section (DxfWalk *walk, Reading *self)
 {
   const bool header = strcmp (walk->group.text, "HEADER") == 0, entities = strcmp (walk->group.text, "ENTITIES") == 0;
+  const bool blocks = strcmp (walk->group.text, "BLOCKS") == 0;
   bool asked = false;
 
   while (true)
@@ -102,17 +142,21 @@ read_section (DxfWalk *walk, BroughtLines *lines, double *unit)
       if (header && walk->group.code == 9)
         asked = strcmp (walk->group.text, "$INSUNITS") == 0;
       else if (header && asked && walk->group.code == 70)
-        *unit = unit_of (dxf_number (&walk->group));
-      if (!entities || walk->group.code != 0)
-        continue;
-      DxfEntity entity;
-      g_autofree char *kind = g_strdup (walk->group.text);
-      dxf_entity_init (&entity);
-      dxf_entity_read (&entity, walk, kind);
-      if (!dxf_entity_draw (&entity, kind, lines))
-        lines->left_out++;
-      dxf_entity_clear (&entity);
+        self->unit = unit_of (dxf_number (&walk->group));
+      if ((entities || blocks) && walk->group.code == 0)
+        read_entity (self, walk, blocks);
     }
+}
+
+/* What is drawn, all blocks unfolded; the reading is given back. */
+static void
+reading_end (Reading *self, BroughtLines *lines)
+{
+  end_block (self);
+  brought_lines_init (lines);
+  dxf_block_unfold (self->drawn, self->blocks, lines);
+  dxf_block_free (self->drawn);
+  g_hash_table_unref (self->blocks);
 }
 
 Brought *
@@ -120,13 +164,15 @@ brought_read_dxf (const char *data, size_t length, const char *name, GError **er
 {
   g_autofree char *text = g_strndup (data, length);
   DxfWalk walk = { .rest = text };
+  Reading reading = { .drawn = dxf_block_new (NULL), .blocks = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, dxf_block_free),
+                      .unit = NAN };
   BroughtLines lines;
-  double unit = NAN;
 
-  brought_lines_init (&lines);
   while (dxf_next (&walk) && !(walk.group.code == 0 && strcmp (walk.group.text, "EOF") == 0))
     if (walk.group.code == 2)
-      read_section (&walk, &lines, &unit);
+      read_section (&walk, &reading);
+  reading_end (&reading, &lines);
+  const double unit = reading.unit > 0 ? reading.unit : 1;
   if (walk.broken)
     {
       g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_FOREIGN,
@@ -134,6 +180,6 @@ brought_read_dxf (const char *data, size_t length, const char *name, GError **er
       brought_lines_clear (&lines);
       return NULL;
     }
-  brought_lines_join (&lines, 0.01 / (unit > 0 ? unit : 1));
-  return brought_lines_finish (&lines, unit > 0 ? unit : 1, unit > 0, name, error);
+  brought_lines_join (&lines, 0.01 / unit);
+  return brought_lines_finish (&lines, unit, reading.unit > 0, name, error);
 }

@@ -16,8 +16,9 @@ void   dxf_push_back (DxfWalk *self);
 double dxf_number    (const DxfGroup *group);           /* NAN where it is none */
 
 /** One entity's groups, gathered: repeated ones in their order. */
+enum { DXF_NAME_ROOM = 80 };
 typedef struct {
-  char layer[80];
+  char layer[DXF_NAME_ROOM], name[DXF_NAME_ROOM];    /* 8 and 2 */
   double number[256];              /* of each code below 256, the last one; NAN where it did not stand */
   GArray *x, *y, *bulge, *knots;   /* doubles: 10, 20 and 42 of each vertex, 40 of a spline */
   GArray *weights;                 /* 41 of a spline */

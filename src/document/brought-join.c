@@ -6,6 +6,8 @@
 /* Loose ends, found by where they lie: in squares as wide as what counts as near, so that whoever is near lies in one of nine. End 2i
  * is where line i starts, end 2i + 1 where it stops. */
 enum { NOBODY = G_MAXUINT };
+/* More loose ends than this that lie within a hair of each other and yet apart are in no drawing; a file made of them is not waited for. */
+enum { MOST_PASSED = 256 };
 typedef struct {
   BroughtLine *lines;
   guint count;
@@ -13,7 +15,9 @@ typedef struct {
   guint64 *keys;             /* of each end's square */
   guint *next;               /* the next end in the same square */
   bool *used;                /* each line */
-  GHashTable *squares;       /* a square's key -> its first end, counted from 1 */
+  guint *first;              /* the first end in each square, counted from 1; 0 none left */
+  guint square_count;
+  GHashTable *squares;       /* a square's key -> its place in `first` */
 } Ends;
 
 static Point
@@ -64,6 +68,7 @@ ends_begin (Ends *self)
 {
   self->keys = g_new (guint64, 2 * self->count);
   self->next = g_new (guint, 2 * self->count);
+  self->first = g_new0 (guint, 2 * self->count);
   self->used = g_new0 (bool, self->count);
   self->squares = g_hash_table_new (g_int64_hash, g_int64_equal);
   for (guint end = 2 * self->count; end-- > 0;)
@@ -71,8 +76,11 @@ ends_begin (Ends *self)
       const Point place = end_place (self, end);
       self->used[end / 2] = self->lines[end / 2].closed;
       self->keys[end] = square_key (square_along (self, place.x), square_along (self, place.y));
-      self->next[end] = GPOINTER_TO_UINT (g_hash_table_lookup (self->squares, &self->keys[end]));
-      g_hash_table_replace (self->squares, &self->keys[end], GUINT_TO_POINTER (end + 1));
+      guint *first = g_hash_table_lookup (self->squares, &self->keys[end]);
+      if (!first)
+        g_hash_table_insert (self->squares, &self->keys[end], first = &self->first[self->square_count++]);
+      self->next[end] = *first;
+      *first = end + 1;
     }
 }
 
@@ -81,6 +89,7 @@ ends_clear (Ends *self)
 {
   g_free (self->keys);
   g_free (self->next);
+  g_free (self->first);
   g_free (self->used);
   g_hash_table_unref (self->squares);
 }
@@ -89,19 +98,21 @@ ends_clear (Ends *self)
 static guint
 find_in_square (Ends *self, guint64 key, Point near_what)
 {
-  guint *first = NULL, end = GPOINTER_TO_UINT (g_hash_table_lookup (self->squares, &key));
+  guint *entry = g_hash_table_lookup (self->squares, &key);
 
-  for (; end != 0; end = self->next[end - 1])
+  for (guint passed = 0; entry && *entry != 0 && passed < MOST_PASSED;)
     {
-      if (self->used[(end - 1) / 2])
+      const guint end = *entry - 1;
+
+      if (self->used[end / 2])
+        *entry = self->next[end];
+      else if (point_distance (end_place (self, end), near_what) <= self->near)
+        return end;
+      else
         {
-          if (first)
-            *first = self->next[end - 1];
-          continue;
+          entry = &self->next[end];
+          passed++;
         }
-      if (point_distance (end_place (self, end - 1), near_what) <= self->near)
-        return end - 1;
-      first = &self->next[end - 1];
     }
   return NOBODY;
 }

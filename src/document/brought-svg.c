@@ -7,9 +7,13 @@
 #include <string.h>
 
 static const double MM_PER_PX = 25.4 / 96;      /* CSS 2.1, section 4.3.2 */
-enum { DEEPEST = 64, NAME_ROOM = 80 };
+enum { DEEPEST = 64, NAME_ROOM = 80, MOST_NODES = 1000000 };
 
-typedef struct { BroughtLines lines; } SvgReading;
+typedef struct {
+  BroughtLines lines;
+  GHashTable *ids;              /* id -> xmlNode, lent by the document */
+  size_t seen;                  /* elements looked at, again with each use */
+} SvgReading;
 
 static SvgMatrix
 after (const SvgMatrix *o, SvgMatrix i)
@@ -83,109 +87,6 @@ svg_matrix_read (const char *text, const SvgMatrix *outer, SvgMatrix *made)
   return true;
 }
 
-/* Plain text alone: one that names entities may unfold to more than any memory holds, and counts as not there. */
-static char *
-attribute (xmlNode *node, const char *name)
-{
-  const xmlAttr *found = xmlHasProp (node, (const xmlChar *) name);
-
-  if (!found || found->type != XML_ATTRIBUTE_NODE || !found->children || found->children->next || found->children->type != XML_TEXT_NODE)
-    return NULL;
-  return g_strdup ((const char *) found->children->content);
-}
-
-static double
-number_of (xmlNode *node, const char *name, double otherwise)
-{
-  g_autofree char *text = attribute (node, name);
-  const char *at = text;
-  double value;
-
-  return text && svg_number (&at, &value) ? value : otherwise;
-}
-
-/* A circle or an ellipse. */
-static void
-add_round (SvgReading *self, xmlNode *node, const SvgMatrix *matrix, const char *name, double rx, double ry)
-{
-  const double cx = number_of (node, "cx", 0), cy = number_of (node, "cy", 0);
-  const Point centre = svg_matrix_place (matrix, cx, cy), right = svg_matrix_place (matrix, cx + rx, cy);
-
-  if (!(rx > 0) || !(ry > 0))
-    return;
-  brought_lines_begin (&self->lines, right, name);
-  brought_lines_arc (&self->lines, centre, point_sub (right, centre), point_sub (svg_matrix_place (matrix, cx, cy + ry), centre), 0,
-                     2 * M_PI);
-  brought_lines_close (&self->lines);
-}
-
-static void
-add_corners (SvgReading *self, const char *text, bool closed, const SvgMatrix *matrix, const char *name)
-{
-  double x, y;
-  bool begun = false;
-
-  while (text && svg_number (&text, &x) && svg_number (&text, &y))
-    {
-      const Point place = svg_matrix_place (matrix, x, y);
-      if (begun)
-        brought_lines_line (&self->lines, place);
-      else
-        brought_lines_begin (&self->lines, place, name);
-      begun = true;
-    }
-  if (closed)
-    brought_lines_close (&self->lines);
-  else
-    brought_lines_end (&self->lines);
-}
-
-static void
-add_straight (SvgReading *self, xmlNode *node, bool is_box, const SvgMatrix *matrix, const char *name)
-{
-  const double x = number_of (node, is_box ? "x" : "x1", 0), y = number_of (node, is_box ? "y" : "y1", 0);
-  const double right = is_box ? x + number_of (node, "width", 0) : number_of (node, "x2", 0);
-  const double below = is_box ? y + number_of (node, "height", 0) : number_of (node, "y2", 0);
-
-  brought_lines_begin (&self->lines, svg_matrix_place (matrix, x, y), name);
-  if (is_box)
-    brought_lines_line (&self->lines, svg_matrix_place (matrix, right, y));
-  brought_lines_line (&self->lines, svg_matrix_place (matrix, right, below));
-  if (is_box)
-    {
-      brought_lines_line (&self->lines, svg_matrix_place (matrix, x, below));
-      brought_lines_close (&self->lines);
-    }
-  brought_lines_end (&self->lines);
-}
-
-static bool
-is (xmlNode *node, const char *word)
-{
-  return strcmp ((const char *) node->name, word) == 0;
-}
-
-/* false: no shape that draws a line. Of a path that breaks off, what came before is drawn and the rest counts as left out. */
-static bool
-add_shape (SvgReading *self, xmlNode *node, const SvgMatrix *matrix, const char *name)
-{
-  g_autofree char *text = attribute (node, is (node, "path") ? "d" : "points");
-
-  if (is (node, "path"))
-    self->lines.left_out += !svg_path_add (&self->lines, text ? text : "", matrix, name);
-  else if (is (node, "polygon") || is (node, "polyline"))
-    add_corners (self, text, is (node, "polygon"), matrix, name);
-  else if (is (node, "line") || is (node, "rect"))
-    add_straight (self, node, is (node, "rect"), matrix, name);
-  else if (is (node, "circle"))
-    add_round (self, node, matrix, name, number_of (node, "r", 0), number_of (node, "r", 0));
-  else if (is (node, "ellipse"))
-    add_round (self, node, matrix, name, number_of (node, "rx", 0), number_of (node, "ry", 0));
-  else
-    return false;
-  return true;
-}
-
 /* The part of spare room that stands before the drawing: none, half or all of it. */
 static double
 part_before (const char *aspect, const char *least, const char *most)
@@ -198,7 +99,7 @@ part_before (const char *aspect, const char *least, const char *most)
 static bool
 fit_box (xmlNode *node, double wide, double high, SvgMatrix *made)
 {
-  g_autofree char *box = attribute (node, "viewBox"), *aspect = attribute (node, "preserveAspectRatio");
+  g_autofree char *box = svg_attribute (node, "viewBox"), *aspect = svg_attribute (node, "preserveAspectRatio");
   const char *at = box;
   double n[4];
 
@@ -222,47 +123,103 @@ fit_box (xmlNode *node, double wide, double high, SvgMatrix *made)
 static SvgMatrix
 inner_matrix (xmlNode *node, const SvgMatrix *outer)
 {
-  const SvgMatrix there = { 1, 0, 0, 1, number_of (node, "x", 0), number_of (node, "y", 0) }, moved = after (outer, there);
+  const SvgMatrix there = { 1, 0, 0, 1, svg_number_of (node, "x", 0), svg_number_of (node, "y", 0) }, moved = after (outer, there);
   SvgMatrix box;
 
-  return fit_box (node, number_of (node, "width", NAN), number_of (node, "height", NAN), &box) ? after (&moved, box) : moved;
+  return fit_box (node, svg_number_of (node, "width", NAN), svg_number_of (node, "height", NAN), &box) ? after (&moved, box) : moved;
 }
 
 /* What is only kept for use elsewhere is not drawn where it stands, nor what is hidden. */
 static bool
 is_kept_apart (xmlNode *node)
 {
-  g_autofree char *display = attribute (node, "display"), *style = attribute (node, "style");
+  g_autofree char *display = svg_attribute (node, "display"), *style = svg_attribute (node, "style");
 
   if (g_strcmp0 (display, "none") == 0 || (style && (strstr (style, "display:none") || strstr (style, "display: none"))))
     return true;
-  return is (node, "defs") || is (node, "clipPath") || is (node, "mask") || is (node, "symbol") || is (node, "pattern") || is (node,
+  return svg_is (node, "defs") || svg_is (node, "clipPath") || svg_is (node, "mask") || svg_is (node, "symbol") || svg_is (node, "pattern") || svg_is (node,
                                                             "marker");
 }
+
+/* Elements by their id; of two with one, the first. */
+static void
+gather_ids (GHashTable *ids, xmlNode *parent, int depth)
+{
+  for (xmlNode *node = parent->children; node && depth < DEEPEST; node = node->next)
+    {
+      char *id = node->type == XML_ELEMENT_NODE ? svg_attribute (node, "id") : NULL;
+
+      if (id && !g_hash_table_contains (ids, id))
+        g_hash_table_insert (ids, id, node);
+      else
+        g_free (id);
+      if (node->type == XML_ELEMENT_NODE)
+        gather_ids (ids, node, depth + 1);
+    }
+}
+
+static void add_node (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *name, int depth);
 
 static void
 add_children (SvgReading *self, xmlNode *parent, const SvgMatrix *outer, int depth)
 {
   for (xmlNode *node = parent->children; node && depth < DEEPEST; node = node->next)
+    if (node->type == XML_ELEMENT_NODE && !is_kept_apart (node))
+      add_node (self, node, outer, NULL, depth);
+}
+
+/* What a `use` shows, within this file, or NULL: an element that is drawn where it stands, or a symbol. */
+static xmlNode *
+used_node (SvgReading *self, xmlNode *node)
+{
+  g_autofree char *href = svg_attribute (node, "href");
+  xmlNode *used = href && *href == '#' ? g_hash_table_lookup (self->ids, href + 1) : NULL;
+
+  return used && (svg_is (used, "symbol") || !is_kept_apart (used)) ? used : NULL;
+}
+
+/* SVG 1.1, section 5.6: as if it stood here, moved by x and y; a symbol has this element's size. */
+static void
+add_used (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *name, int depth)
+{
+  const SvgMatrix there = { 1, 0, 0, 1, svg_number_of (node, "x", 0), svg_number_of (node, "y", 0) }, moved = after (outer, there);
+  xmlNode *used = used_node (self, node);
+  SvgMatrix box;
+
+  if (!used || depth >= DEEPEST)
+    self->lines.left_out++;
+  else if (!svg_is (used, "symbol"))
+    add_node (self, used, &moved, name, depth + 1);
+  else
     {
-      if (node->type != XML_ELEMENT_NODE || is_kept_apart (node))
-        continue;
-      g_autofree char *transform = attribute (node, "transform"), *id = attribute (node, "id");
-      SvgMatrix matrix;
-      if (id && strlen (id) > NAME_ROOM)
-        id[0] = '\0';
-      if (!svg_matrix_read (transform, outer, &matrix))
-        self->lines.left_out++;
-      else if (is (node, "g") || is (node, "a") || is (node, "switch"))
-        add_children (self, node, &matrix, depth + 1);
-      else if (is (node, "svg"))
-        {
-          const SvgMatrix inner = inner_matrix (node, &matrix);
-          add_children (self, node, &inner, depth + 1);
-        }
-      else if (!add_shape (self, node, &matrix, id) && (is (node, "text") || is (node, "image") || is (node, "use")))
-        self->lines.left_out++;
+      const bool fits = fit_box (used, svg_number_of (node, "width", NAN), svg_number_of (node, "height", NAN), &box);
+      const SvgMatrix inner = fits ? after (&moved, box) : moved;
+      add_children (self, used, &inner, depth + 1);
     }
+}
+
+/* `name` is that of the `use` which shows it; NULL: its own. What uses what uses may come to more than anybody waits for: then the rest is left out. */
+static void
+add_node (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *name, int depth)
+{
+  g_autofree char *transform = svg_attribute (node, "transform"), *id = svg_attribute (node, "id");
+  SvgMatrix matrix;
+
+  if (id && strlen (id) > NAME_ROOM)
+    id[0] = '\0';
+  if (self->seen++ >= MOST_NODES || !svg_matrix_read (transform, outer, &matrix))
+    self->lines.left_out++;
+  else if (svg_is (node, "g") || svg_is (node, "a") || svg_is (node, "switch"))
+    add_children (self, node, &matrix, depth + 1);
+  else if (svg_is (node, "svg"))
+    {
+      const SvgMatrix inner = inner_matrix (node, &matrix);
+      add_children (self, node, &inner, depth + 1);
+    }
+  else if (svg_is (node, "use"))
+    add_used (self, node, &matrix, name ? name : id, depth);
+  else if (!svg_shape_add (&self->lines, node, &matrix, name ? name : id) && (svg_is (node, "text") || svg_is (node, "image")))
+    self->lines.left_out++;
 }
 
 /* A length with one of CSS's units, mm; NAN without one (a bare number counts px). */
@@ -290,7 +247,7 @@ length_mm (const char *text, bool *has_unit)
 static SvgMatrix
 root_matrix (xmlNode *root, bool *unit_known)
 {
-  g_autofree char *width = attribute (root, "width"), *height = attribute (root, "height");
+  g_autofree char *width = svg_attribute (root, "width"), *height = svg_attribute (root, "height");
   const double wide = length_mm (width, unit_known), high = length_mm (height, unit_known);
   SvgMatrix made;
 
@@ -302,10 +259,10 @@ brought_read_svg (const char *data, size_t length, const char *name, GError **er
 {
   xmlDoc *document = xmlReadMemory (data, (int) length, NULL, NULL, XML_PARSE_NONET | XML_PARSE_NOERROR | XML_PARSE_NOWARNING);
   xmlNode *root = document ? xmlDocGetRootElement (document) : NULL;
-  SvgReading self;
+  SvgReading self = { .seen = 0 };
   bool unit_known = false;
 
-  if (!root || !is (root, "svg"))
+  if (!root || !svg_is (root, "svg"))
     {
       g_set_error (error, BROUGHT_ERROR, BROUGHT_ERROR_FOREIGN, _("%s: this SVG is broken; save it again in the program that drew it."),
                    name);
@@ -314,7 +271,10 @@ brought_read_svg (const char *data, size_t length, const char *name, GError **er
     }
   const SvgMatrix matrix = root_matrix (root, &unit_known);
   brought_lines_init (&self.lines);
+  self.ids = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  gather_ids (self.ids, root, 0);
   add_children (&self, root, &matrix, 0);
+  g_hash_table_unref (self.ids);
   xmlFreeDoc (document);
   Brought *made = brought_lines_finish (&self.lines, 1, unit_known, name, error);
   if (made)

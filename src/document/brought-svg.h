@@ -1,4 +1,5 @@
 #pragma once
+#include <libxml/tree.h>
 #include "document/brought-lines.h"
 
 /* Private to the document room. */
@@ -18,3 +19,12 @@ bool svg_path_add (BroughtLines *lines, const char *text, const SvgMatrix *matri
 
 /** Reads one number, skipping blanks and a comma before it. */
 bool svg_number (const char **at, double *value);
+
+/** An element's attribute, a new string; NULL where it has none. Plain text alone: one that names entities may unfold to more than any
+ *  memory holds, and counts as not there. */
+char  *svg_attribute (xmlNode *node, const char *name);
+double svg_number_of (xmlNode *node, const char *name, double otherwise);
+bool   svg_is        (xmlNode *node, const char *word);          /* by its name */
+/** Adds the basic shape or path that the element is. false: it is none. Of a path that breaks off, what came before is drawn and the rest
+ *  counts as left out. */
+bool   svg_shape_add (BroughtLines *lines, xmlNode *node, const SvgMatrix *matrix, const char *name);
