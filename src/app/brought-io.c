@@ -5,7 +5,7 @@
 #include <glib/gstdio.h>
 #include <string.h>
 
-static const char *const endings[] = { "svg", "dxf", "csv", "tsv", "txt", NULL };
+static const char *const endings[] = { "svg", "svgz", "dxf", "csv", "tsv", "txt", NULL };
 
 typedef struct {
   char *path, *name;

@@ -1,4 +1,5 @@
 /* What a drawing draws once and shows in many places: blocks of a DXF, used elements of an SVG. */
+#include <gio/gio.h>
 #include "brought-read.h"
 #include "support/run-suite.h"
 
@@ -148,6 +149,57 @@ START_TEST (a_use_of_itself_and_very_many_uses_end)
 }
 END_TEST
 
+/* How it is written */
+
+static GBytes *
+packed (const char *text)
+{
+  g_autoptr (GConverter) packing = G_CONVERTER (g_zlib_compressor_new (G_ZLIB_COMPRESSOR_FORMAT_GZIP, -1));
+  guchar *bytes = g_malloc (4096);
+  gsize read, written;
+
+  ck_assert_int_eq (g_converter_convert (packing, text, strlen (text), bytes, 4096, G_CONVERTER_INPUT_AT_END, &read, &written, NULL),
+                    G_CONVERTER_FINISHED);
+  return g_bytes_new_take (bytes, written);
+}
+
+static void
+assert_reads (const void *data, size_t length, double wanted)
+{
+  GError *error = NULL;
+  Brought *read = brought_read (data, length, "drawing", &error);
+
+  ck_assert_msg (read != NULL, "%s", error ? error->message : "");
+  ck_assert_double_eq_tol (brought_line_length (&read->lines[0]), wanted, 1e-9);
+  brought_free (read);
+}
+
+START_TEST (a_drawing_may_be_packed_or_in_utf_16_and_so_may_a_table)
+{
+  static const char text[] = "<?xml version='1.0' encoding='UTF-16'?>" DRAWING ("<path d='M0 0L30 40'/>");
+  static const char table[] = "x\ty\n0\t0\n30\t40\n";
+  g_autoptr (GBytes) bytes = packed (strstr (text, "<svg"));
+  gsize size;
+
+  assert_reads (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), 50);
+  for (int i = 0; i < 2; i++)
+    {
+      g_autofree char *wide = g_convert (i ? table : text, -1, "UTF-16", "UTF-8", NULL, &size, NULL);
+      assert_reads (wide, size, 50);
+    }
+}
+END_TEST
+
+START_TEST (what_is_packed_and_damaged_is_refused_in_one_sentence)
+{
+  g_autoptr (GBytes) bytes = packed (DRAWING ("<path d='M0 0L30 40'/>"));
+  g_autoptr (GError) error = NULL;
+
+  ck_assert_ptr_null (brought_read (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes) - 20, "wing.svgz", &error));
+  ck_assert_str_eq (error->message, "wing.svgz: this file is damaged; save it again in the program that drew it.");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -160,5 +212,7 @@ main (void)
   tcase_add_loop_test (tests, an_svg_s_use_and_round_corners_bring_the_lines_of_the_specification, 0, G_N_ELEMENTS (same));
   tcase_add_test (tests, a_use_of_nothing_or_of_another_file_is_left_out);
   tcase_add_test (tests, a_use_of_itself_and_very_many_uses_end);
+  tcase_add_test (tests, a_drawing_may_be_packed_or_in_utf_16_and_so_may_a_table);
+  tcase_add_test (tests, what_is_packed_and_damaged_is_refused_in_one_sentence);
   return run_suite (suite_create ("brought blocks"), tests);
 }
