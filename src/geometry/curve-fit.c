@@ -4,27 +4,21 @@
 #include <stdlib.h>
 #include <string.h>
 #include "geometry/corners.h"
-#include "geometry/curve-piece.h"
-#include "geometry/stretch.h"
+#include "geometry/curve-fitting.h"
 
-enum { MOST_CORNERS = 32, HALVINGS = 12, POLISHES = 3, LENIENCES = 4 };
-/* A line is chosen where it reaches so far as a curve would, times this, and is seen to be one: a gap may hide any bend. */
-static const double LINE_SHARE = 0.5, LINE_TRUST = 0.5;
+enum { MOST_CORNERS = 32, HALVINGS = 12, LENIENCES = 4 };
+/* A line is chosen where it reaches so far as a curve would, times this, and is seen to be one: a gap may hide any bend.
+ * And of the squares by which a curve would pass it. */
+static const double LINE_SHARE = 0.5, LINE_TRUST = 0.5, NOT_BENT = 3;
 /* Of the reach: corners want to see more than nodes do, and nodes stand on trusted ground. */
 static const double CORNER_REACH = 2, NODE_TRUST = 0.5;
+/* Of the tolerance: what a run may stray by and its direction is still measured over more of it. */
+static const double SCATTER = 0.15;
 /* Of the window: the shortest segment; what is long enough to go on from. */
 static const double SHORTEST = 1.5, ENOUGH = 4;
 
-typedef struct {
-  const DrawnRun *run;
-  const CurveFitOptions *options;
-  CurvePiece *pieces;
-  bool *line, *corner;
-  size_t count, room;
-} Fitting;
-
 static bool
-add_piece (Fitting *self, const CurvePiece *piece, bool line)
+add_piece (CurveFitting *self, const CurvePiece *piece, bool line)
 {
   if (self->count == self->room)
     {
@@ -48,22 +42,26 @@ add_piece (Fitting *self, const CurvePiece *piece, bool line)
   return true;
 }
 
+/* From one corner to the next, along the run. */
+typedef struct { RunPassage begin, end; double first, last; } Section;
+
 /* The piece from its beginning to `to`: the run's end exactly, or how the run passes there. */
 static bool
-end_piece_at (const Fitting *self, CurvePiece *piece, double to, const RunPassage *end, double last)
+end_piece_at (const CurveFitting *self, CurvePiece *piece, double to, const Section *section)
 {
   piece->to = to;
-  if (to >= last)
+  if (to >= section->last)
     {
-      piece->to = last;
-      piece->end = *end;
+      piece->to = section->last;
+      piece->end = section->end;
       return true;
     }
-  return !drawn_run_passage (self->run, to, fmin (self->options->reach, last - to), PASSAGE_BOTH, &piece->end);
+  return !drawn_run_long_passage (self->run, to, self->options->reach, fmin (to - section->first, section->last - to), PASSAGE_BOTH,
+                                  SCATTER * self->options->tolerance, &piece->end);
 }
 
 static bool
-keeps_tolerance (const Fitting *self, const CurvePiece *piece, bool line, double tolerance)
+keeps_tolerance (const CurveFitting *self, const CurvePiece *piece, bool line, double tolerance)
 {
   const Segment segment = line ? segment_line (piece->end.place) : curve_piece_cubic (self->run, piece);
 
@@ -72,22 +70,23 @@ keeps_tolerance (const Fitting *self, const CurvePiece *piece, bool line, double
 
 /* The longest line or curve from piece->from on that keeps the tolerance, ending on trusted ground; by halving. */
 static CurvePiece
-longest (const Fitting *self, CurvePiece piece, bool line, double tolerance, const RunPassage *end, double last)
+longest (const CurveFitting *self, CurvePiece piece, bool line, double tolerance, const Section *section)
 {
+  const double last = section->last;
   CurvePiece best = piece, tried = piece;
   const double shortest = fmin (SHORTEST * self->options->window, last - piece.from);
   double low = piece.from + shortest, high = last;
 
-  if (end_piece_at (self, &tried, last, end, last) && keeps_tolerance (self, &tried, line, tolerance))
+  if (end_piece_at (self, &tried, last, section) && keeps_tolerance (self, &tried, line, tolerance))
     return tried;
-  if (!end_piece_at (self, &best, low, end, last))
-    end_piece_at (self, &best, last, end, last);
+  if (!end_piece_at (self, &best, low, section))
+    end_piece_at (self, &best, last, section);
   for (int i = 0; i < HALVINGS; i++)
     {
       const double middle = (low + high) / 2;
       const bool trusted = drawn_run_trust (self->run, middle - self->options->reach / 2, middle + self->options->reach / 2) >= NODE_TRUST;
       tried = piece;
-      if (end_piece_at (self, &tried, middle, end, last) && keeps_tolerance (self, &tried, line, tolerance))
+      if (end_piece_at (self, &tried, middle, section) && keeps_tolerance (self, &tried, line, tolerance))
         {
           low = middle;
           if (trusted)
@@ -99,21 +98,31 @@ longest (const Fitting *self, CurvePiece piece, bool line, double tolerance, con
   return best;
 }
 
+/* Whether a curve over the same stretch would hardly lie better: a shallow bend that a line still covers within the tolerance ends in
+ * another direction than the line, and would spoil the curve that goes on from it. */
+static bool
+is_line (const CurveFitting *self, const CurvePiece *piece)
+{
+  const Segment line = segment_line (piece->end.place), curve = curve_piece_cubic (self->run, piece);
+
+  return drawn_run_trust (self->run, piece->from, piece->to) >= LINE_TRUST
+         && curve_piece_cost (self->run, piece, &line) <= NOT_BENT * curve_piece_cost (self->run, piece, &curve);
+}
+
 /* The next segment from piece->from on: a line or a curve. Where the run is so rough that none gets far (letters, a fold) more is let
  * pass, step by step, rather than following its grain. */
 static CurvePiece
-next_piece (const Fitting *self, const CurvePiece *piece, const RunPassage *end, double last, bool *straight)
+next_piece (const CurveFitting *self, const CurvePiece *piece, const Section *section, bool *straight)
 {
-  const double enough = fmin (ENOUGH * self->options->window, last - piece->from);
+  const double enough = fmin (ENOUGH * self->options->window, section->last - piece->from);
   double tolerance = self->options->tolerance;
   CurvePiece found;
 
   for (int i = 0; i <= LENIENCES; i++, tolerance *= 2)
     {
-      const CurvePiece line = longest (self, *piece, true, tolerance, end, last);
-      const CurvePiece curve = longest (self, *piece, false, tolerance, end, last);
-      *straight = line.to - line.from >= LINE_SHARE * (curve.to - curve.from)
-                  && drawn_run_trust (self->run, line.from, line.to) >= LINE_TRUST;
+      const CurvePiece line = longest (self, *piece, true, tolerance, section);
+      const CurvePiece curve = longest (self, *piece, false, tolerance, section);
+      *straight = line.to - line.from >= LINE_SHARE * (curve.to - curve.from) && is_line (self, &line);
       found = *straight ? line : curve;
       if (fmax (line.to, curve.to) - piece->from >= enough)
         break;
@@ -123,17 +132,17 @@ next_piece (const Fitting *self, const CurvePiece *piece, const RunPassage *end,
 
 /* From one corner to the next. */
 static CoreStatus
-fit_between (Fitting *self, const RunPassage *begin, double first, const RunPassage *end, double last)
+fit_between (CurveFitting *self, const Section *section)
 {
-  CurvePiece next = { .from = first, .begin = *begin };
+  CurvePiece next = { .from = section->first, .begin = section->begin };
 
-  while (next.from < last)
+  while (next.from < section->last)
     {
       bool straight;
-      CurvePiece piece = next_piece (self, &next, end, last, &straight);
+      CurvePiece piece = next_piece (self, &next, section, &straight);
       /* What would be left over is no segment of its own. */
-      if (last - piece.to < SHORTEST * self->options->window)
-        end_piece_at (self, &piece, last, end, last);
+      if (section->last - piece.to < SHORTEST * self->options->window)
+        end_piece_at (self, &piece, section->last, section);
       if (!(piece.to > piece.from))
         return CORE_OUT_OF_RANGE;
       if (!add_piece (self, &piece, straight))
@@ -144,16 +153,17 @@ fit_between (Fitting *self, const RunPassage *begin, double first, const RunPass
 }
 
 static CoreStatus
-passage_at_end (const Fitting *self, double along, Point place, PassageSides side, double room, RunPassage *passage)
+passage_at_end (const CurveFitting *self, double along, Point place, PassageSides side, double room, RunPassage *passage)
 {
-  const CoreStatus status = drawn_run_passage (self->run, along, fmin (self->options->reach * CORNER_REACH, room), side, passage);
+  const CoreStatus status = drawn_run_long_passage (self->run, along, self->options->reach * CORNER_REACH, room, side,
+                                                    SCATTER * self->options->tolerance, passage);
 
   passage->place = place;
   return status;
 }
 
 static CoreStatus
-fit_from_corner_to_corner (Fitting *self, const Corner corners[], size_t corner_count)
+fit_from_corner_to_corner (CurveFitting *self, const Corner corners[], size_t corner_count)
 {
   const DrawnRun *run = self->run;
   Point from = run->places[0];
@@ -164,12 +174,12 @@ fit_from_corner_to_corner (Fitting *self, const Corner corners[], size_t corner_
       const bool at_end = i == corner_count;
       const double last = at_end ? run->along[run->count - 1] : corners[i].along;
       const Point to = at_end ? run->places[run->count - 1] : corners[i].place;
-      RunPassage begin, end;
-      CoreStatus status = passage_at_end (self, first, from, PASSAGE_AHEAD, last - first, &begin);
+      Section section = { .first = first, .last = last };
+      CoreStatus status = passage_at_end (self, first, from, PASSAGE_AHEAD, last - first, &section.begin);
       if (!status)
-        status = passage_at_end (self, last, to, PASSAGE_BEHIND, last - first, &end);
+        status = passage_at_end (self, last, to, PASSAGE_BEHIND, last - first, &section.end);
       if (!status)
-        status = fit_between (self, &begin, first, &end, last);
+        status = fit_between (self, &section);
       if (status)
         return status;
       self->corner[self->count - 1] = true;
@@ -179,109 +189,15 @@ fit_from_corner_to_corner (Fitting *self, const Corner corners[], size_t corner_
   return CORE_OK;
 }
 
-/* Curves beside lines take their direction, so that they pass into each other. */
-static void
-follow_lines (Fitting *self)
-{
-  for (size_t i = 0; i + 1 < self->count; i++)
-    {
-      CurvePiece *before = &self->pieces[i], *after = &self->pieces[i + 1];
-      if (self->corner[i] || self->line[i] == self->line[i + 1])
-        continue;
-      const CurvePiece *line = self->line[i] ? before : after;
-      const double length = point_distance (line->begin.place, line->end.place);
-      if (length > 0)
-        before->end.direction = after->begin.direction
-            = point_scale (point_sub (line->end.place, line->begin.place), 1 / length);
-    }
-}
-
-static Segment
-segment_of (const Fitting *self, size_t i)
-{
-  return self->line[i] ? segment_line (self->pieces[i].end.place) : curve_piece_cubic (self->run, &self->pieces[i]);
-}
-
-/* What the pieces about a node cost; those beside a line feel it through its direction. */
-static double
-cost_about (Fitting *self, size_t node)
-{
-  double cost = 0;
-
-  follow_lines (self);
-  for (size_t i = node > 1 ? node - 2 : 0; i < self->count && i <= node + 1; i++)
-    {
-      const Segment segment = segment_of (self, i);
-      cost += curve_piece_cost (self->run, &self->pieces[i], &segment);
-    }
-  return cost;
-}
-
-/* Moves the node between two pieces by `across` (and turns its direction by `turn`). */
-static void
-shift_node (Fitting *self, size_t node, Point by, double turn)
-{
-  RunPassage *before = &self->pieces[node - 1].end, *after = &self->pieces[node].begin;
-
-  before->place = after->place = point_add (before->place, by);
-  if (turn == 0)
-    return;
-  const Point d = before->direction;
-  before->direction = after->direction = (Point) { d.x * cos (turn) - d.y * sin (turn), d.x * sin (turn) + d.y * cos (turn) };
-}
-
-/* The least of the parabola through three costs at -step, 0 and step, no further than two steps off. */
-static double
-least_between (double before, double here, double after, double step)
-{
-  const double bend = before - 2 * here + after;
-
-  return bend > 0 ? fmin (fmax ((before - after) / (2 * bend), -2), 2) * step : 0;
-}
-
-static void
-polish (Fitting *self, size_t node, Point way, double turn)
-{
-  const double here = cost_about (self, node);
-
-  shift_node (self, node, way, turn);
-  const double after = cost_about (self, node);
-  shift_node (self, node, point_scale (way, -2), -2 * turn);
-  const double before = cost_about (self, node);
-  const double steps = 1 + least_between (before, here, after, 1);
-  shift_node (self, node, point_scale (way, steps), steps * turn);
-  if (cost_about (self, node) > here)
-    shift_node (self, node, point_scale (way, 1 - steps), (1 - steps) * turn);
-}
-
-/* A node taken from a few millimetres of line is moved to where all of its two segments fits best. */
-static void
-polish_nodes (Fitting *self)
-{
-  const double step = self->options->tolerance / 2;
-
-  for (int round = 0; round < POLISHES; round++)
-    for (size_t node = 1; node < self->count; node++)
-      {
-        const Point d = self->pieces[node].begin.direction;
-        polish (self, node, (Point) { -d.y * step, d.x * step }, 0);
-        if (self->corner[node - 1])
-          polish (self, node, point_scale (d, step), 0);
-        else if (!self->line[node - 1] && !self->line[node])
-          polish (self, node, (Point) { 0, 0 }, step / self->options->reach);
-      }
-  follow_lines (self);
-}
-
 static CoreStatus
-hand_over (Fitting *self, FittedCurve *made)
+hand_over (CurveFitting *self, FittedCurve *made)
 {
   Segment *segments = malloc (self->count * sizeof *segments);
 
   if (!segments)
     return CORE_NO_MEMORY;
   for (size_t i = 0; i < self->count; i++)
-    segments[i] = segment_of (self, i);
+    segments[i] = curve_fitting_segment (self, i);
   *made = (FittedCurve) { .start = self->pieces[0].begin.place, .segments = segments, .corner = self->corner, .count = self->count };
   self->corner = NULL;
   return CORE_OK;
@@ -290,7 +206,7 @@ hand_over (Fitting *self, FittedCurve *made)
 CoreStatus
 curve_fit (const DrawnRun *run, const CurveFitOptions *options, FittedCurve *made)
 {
-  Fitting self = { .run = run, .options = options };
+  CurveFitting self = { .run = run, .options = options };
   Corner corners[MOST_CORNERS];
 
   if (run->count < 2 || !(run->along[run->count - 1] > 0))
@@ -299,8 +215,8 @@ curve_fit (const DrawnRun *run, const CurveFitOptions *options, FittedCurve *mad
   CoreStatus status = fit_from_corner_to_corner (&self, corners, corner_count);
   if (!status)
     {
-      follow_lines (&self);
-      polish_nodes (&self);
+      curve_fitting_polish (&self, 0, self.count);
+      curve_fitting_merge (&self);
       status = hand_over (&self, made);
     }
   free (self.pieces);

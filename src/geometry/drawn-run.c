@@ -6,7 +6,9 @@
 
 /* The share of a reach's places that must be trusted, and how often it grows by half to find them. */
 static const double ENOUGH = 0.4;
-enum { GROWTHS = 4, FEWEST = 5 };
+enum { GROWTHS = 4, FEWEST = 5, DOUBLINGS = 4 };
+/* A longer look leaves no more of the mean square than this many times what the shorter one left. */
+static const double SAME_PARABOLA = 1.6;
 
 void
 drawn_run_lengths (const Point places[], size_t count, double along[])
@@ -53,7 +55,7 @@ fit_parabola (const DrawnRun *self, double along, double from, double to, RunPas
   const Point way = point_scale (point_sub (self->places[last], self->places[first]), 1 / length);
   const Point origin = self->places[drawn_run_at (self, along)], across = { -way.y, way.x };
   LeastSquares sums;
-  double x[3];
+  double x[3], rest;
 
   least_squares_begin (&sums, 3);
   for (size_t i = first; i <= last; i++)
@@ -62,11 +64,12 @@ fit_parabola (const DrawnRun *self, double along, double from, double to, RunPas
       const double u = point_dot (off, way) / length;
       least_squares_add (&sums, (double[]) { 1, u, u * u }, point_dot (off, across), self->weights[i]);
     }
-  if (!least_squares_solve (&sums, x, NULL))
+  if (!least_squares_solve (&sums, x, &rest))
     return false;
   const double slope = x[1] / length, steep = sqrt (1 + slope * slope);
   passage->place = point_add (origin, point_scale (across, x[0]));
   passage->direction = point_scale (point_add (way, point_scale (across, slope)), 1 / steep);
+  passage->rest = rest;
   passage->curvature = 2 * x[2] / (length * length) / (steep * steep * steep);
   return true;
 }
@@ -81,4 +84,22 @@ drawn_run_passage (const DrawnRun *self, double along, double reach, PassageSide
         return CORE_OK;
     }
   return CORE_OUT_OF_RANGE;
+}
+
+CoreStatus
+drawn_run_long_passage (const DrawnRun *self, double along, double reach, double room, PassageSides sides, double scatter,
+                        RunPassage *passage)
+{
+  CoreStatus status = drawn_run_passage (self, along, fmin (reach, room), sides, passage);
+
+  for (int i = 1; !status && i <= DOUBLINGS && reach * pow (2, i) <= room; i++)
+    {
+      RunPassage longer;
+
+      if (drawn_run_passage (self, along, reach * pow (2, i), sides, &longer)
+          || longer.rest > SAME_PARABOLA * fmax (passage->rest, scatter * scatter))
+        break;
+      *passage = longer;
+    }
+  return status;
 }

@@ -74,15 +74,27 @@ START_TEST (a_square_tip_is_three_lines_with_two_corners)
 }
 END_TEST
 
+/* Two quarters of ellipses of 300 by 90 mm and another, as a racer's wing; upright, and turned about its root's leading edge as when an axis was
+ * clicked askew. */
+static const double askew[] = { 0, 0.003, 0.02 };
+enum { TURNS = sizeof askew / sizeof *askew, MOST_CURVES = 5 };
+
 START_TEST (half_an_ellipse_is_few_smooth_curves_close_to_it)
 {
-  const Point start = { -30, 0 };
-  const Segment arcs[] = { segment_arc ((Point) { 0, 0 }, 30, 90, (Point) { 0, 90 }),
-                           segment_arc ((Point) { 0, 0 }, 50, 90, (Point) { 50, 0 }) };
+  const Point start = { -40, 0 };
+  const Segment arcs[] = { segment_arc ((Point) { 0, 0 }, 40, 300, (Point) { 0, 300 }),
+                           segment_arc ((Point) { 0, 0 }, 60, 300, (Point) { 60, 0 }) };
   Measured *measured = measured_along (start, arcs, 2, 0.02);
+  const double c = cos (askew[_i]), d = sin (askew[_i]);
+
+  for (size_t i = 0; i < measured->count; i++)
+    {
+      const Point off = point_sub (measured->places[i], start);
+      measured->places[i] = point_add (start, (Point) { c * off.x - d * off.y, d * off.x + c * off.y });
+    }
   FittedCurve made = fitted (measured);
 
-  ck_assert_uint_le (made.count, 8);
+  ck_assert_uint_le (made.count, MOST_CURVES);
   for (size_t i = 0; i + 1 < made.count; i++)
     {
       const Point before = i ? made.segments[i - 1].to : made.start;
@@ -90,7 +102,8 @@ START_TEST (half_an_ellipse_is_few_smooth_curves_close_to_it)
       ck_assert (!made.corner[i]);
       ck_assert_double_lt (fabs (in.x * out.y - in.y * out.x) / hypot (in.x, in.y) / hypot (out.x, out.y), 1e-6);
     }
-  ck_assert_double_lt (worst_distance (&made, start, arcs, 2), 0.1);
+  for (size_t i = 0; i < measured->count; i += 20)
+    ck_assert_double_lt (distance_to (&made, measured->places[i]), 0.15);
   fitted_curve_clear (&made);
   free (measured);
 }
@@ -155,7 +168,7 @@ main (void)
 
   tcase_add_test (tests, a_straight_line_is_one_line);
   tcase_add_test (tests, a_square_tip_is_three_lines_with_two_corners);
-  tcase_add_test (tests, half_an_ellipse_is_few_smooth_curves_close_to_it);
+  tcase_add_loop_test (tests, half_an_ellipse_is_few_smooth_curves_close_to_it, 0, TURNS);
   tcase_add_test (tests, ends_stay_where_they_are);
   tcase_add_test (tests, a_gap_goes_on_as_the_line_comes);
   tcase_add_test (tests, what_cannot_be_fitted_says_why);
