@@ -91,6 +91,43 @@ carries_of (const Plan *const plans[2], const Mapping mappings[2], AxisCarry car
   return true;
 }
 
+/* Takes the aeroplane and gives it with what was traced in that view, of one plan and another, so much higher. */
+static Aeroplane *
+raised (Aeroplane *takes, const char *view, double up)
+{
+  Aeroplane *now = takes;
+
+  for (size_t i = 0; i < aeroplane_count (now, PIECE_SURFACE); i++) {
+    const Surface *surface = aeroplane_surface (now, i);
+    Aeroplane *before = now;
+    Surface *next;
+
+    if (up == 0 || g_strcmp0 (surface->traced, view) != 0)
+      continue;
+    next = (Surface *) piece_dup (&surface->piece);
+    next->z += up;
+    now = aeroplane_with_replaced (before, &surface->piece, &next->piece);
+    aeroplane_unref (before);
+  }
+  return now;
+}
+
+/* A surface's height is none of its outline's places: it follows its view's apart from them. */
+static Aeroplane *
+with_heights (Aeroplane *takes, const Plan *before, const char *plan_id)
+{
+  const Plan *after = takes != NULL ? aeroplane_plan_by_id (takes, plan_id) : NULL;
+  Aeroplane *now = takes;
+
+  for (size_t i = 0; after != NULL && i < before->view_count; i++) {
+    const PlanView *view = plan_view_by_id (after, before->views[i].id);
+
+    if (view != NULL)
+      now = raised (now, view->id, view->z - before->views[i].z);
+  }
+  return now;
+}
+
 Aeroplane *
 plan_corrected (const Aeroplane *self, const char *plan_id, Plan *takes)
 {
@@ -98,6 +135,7 @@ plan_corrected (const Aeroplane *self, const char *plan_id, Plan *takes)
   g_autofree AxisCarry *carries = g_new0 (AxisCarry, takes->view_count + 1);
   g_autofree TracedMove *moves = g_new0 (TracedMove, takes->view_count + 1);
   Mapping mappings[2];
+  Aeroplane *now;
   size_t count = 0;
 
   if (old != NULL) {
@@ -113,5 +151,6 @@ plan_corrected (const Aeroplane *self, const char *plan_id, Plan *takes)
       return NULL;
     }
   }
-  return change_plan_carrying (self, plan_id, takes, moves, count);
+  now = change_plan_carrying (self, plan_id, takes, moves, count);
+  return old != NULL ? with_heights (now, old, plan_id) : now;
 }

@@ -224,18 +224,31 @@ plan_making_begin_place (TrammelSheetCanvas *sheet)
   return true;
 }
 
+/* Where its axis's forward end is clicked in the side view: how far aft, and what stands at a height of its own, how high. The body's axis
+ * has none; heights in the side view itself run from its own. */
+static void
+view_put (PlanView *view, const PlanView *side, const Placing *placing, Point px)
+{
+  const Point at = placing_sheet (placing, px);
+
+  view->x = at.x;
+  if (view->shows != VIEW_BODY_TOP)
+    view->z = at.y + side->z;
+}
+
 void
 plan_making_place (TrammelSheetCanvas *sheet, const Point *px)
 {
   TrammelPlanStore *plans = trammel_sheet_canvas_plan_store (sheet);
   g_autofree char *id = g_strdup (trammel_plan_work_places (trammel_plan_work_of (sheet)));
+  const PlanView *side = trammel_plan_store_view (plans);
   Plan *plan = plan_copy (sheet);
   Placing placing;
 
   trammel_plan_work_set_places (trammel_plan_work_of (sheet), NULL);
-  for (size_t i = 0; px != NULL && i < plan->view_count && trammel_plan_store_placing (plans, &placing); i++)
+  for (size_t i = 0; px != NULL && side != NULL && i < plan->view_count && trammel_plan_store_placing (plans, &placing); i++)
     if (g_strcmp0 (plan->views[i].id, id) == 0)
-      plan->views[i].x = placing_sheet (&placing, *px).x;
+      view_put (&plan->views[i], side, &placing, *px);
   if (px != NULL)
     trammel_plan_work_drop (trammel_plan_work_of (sheet), id);
   plan_edit_do (sheet, plan, plan_edit_moved_label (PLAN_MARK_STANDS));

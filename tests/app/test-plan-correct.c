@@ -78,6 +78,19 @@ START_TEST (a_view_put_elsewhere_takes_its_outline_there)
 }
 END_TEST
 
+START_TEST (a_view_put_higher_takes_its_surface_along)
+{
+  g_autoptr (Aeroplane) self = traced_aeroplane (), next = NULL;
+  Plan *plan = plan_of (self);
+  const double before = aeroplane_surface_by_id (self, "wing")->z;
+
+  plan->views[0].z = 12;
+  next = plan_corrected (self, "sheet", plan);
+  ck_assert_double_eq_tol (aeroplane_surface_by_id (next, "wing")->z, before + 12, 1e-9);
+  assert_node (wing_of (next), 1, 40, 100);
+}
+END_TEST
+
 START_TEST (a_level_line_turns_all_views_and_moves_nothing_traced)
 {
   g_autoptr (Aeroplane) self = traced_aeroplane (), next = NULL;
@@ -279,6 +292,7 @@ main (void)
 
   tcase_add_test (tests, a_length_corrected_carries_the_outline_along);
   tcase_add_test (tests, a_view_put_elsewhere_takes_its_outline_there);
+  tcase_add_test (tests, a_view_put_higher_takes_its_surface_along);
   tcase_add_test (tests, a_level_line_turns_all_views_and_moves_nothing_traced);
   tcase_add_test (tests, an_axis_turned_about_keeps_what_was_traced_on_its_side);
   tcase_add_test (tests, a_body_from_the_side_turned_upside_down_takes_its_outline_along);

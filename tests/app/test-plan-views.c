@@ -1,0 +1,194 @@
+/* Views of a plan under a real hand: their axes and places, and what was traced comes along. */
+#include "support/plan-hand.h"
+
+START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
+{
+  begin ();
+  set_level_length ("80");
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  add_view ();
+  ck_assert_uint_eq (plan ()->view_count, 1);
+  ck_assert_int_eq (view ()->shows, VIEW_WING);
+  /* On the line, forward end first. */
+  const Point way = point_sub (upright_to, upright_from), fore = point_sub (view ()->fore, upright_from);
+  ck_assert_double_lt (fabs (fore.x * way.y - fore.y * way.x) / hypot (way.x, way.y), 0.3);
+  ck_assert_double_lt (view ()->fore.y, view ()->aft.y);
+  /* In hand, and on the sheet's centre line. */
+  ck_assert_ptr_eq (trammel_plan_store_view (plans ()), view ());
+  const Point forward = on_sheet (view ()->fore), after = on_sheet (view ()->aft);
+  ck_assert_double_lt (hypot (forward.x, forward.y), 1e-6);
+  ck_assert_double_lt (fabs (after.y), 1e-6);
+  undoes ("Add View", before_it);
+}
+END_TEST
+
+START_TEST (what_a_view_shows_can_be_changed_and_the_view_removed)
+{
+  begin ();
+  add_view ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (about_view ("What the View Shows")), VIEW_FIN);
+  ck_assert_int_eq (view ()->shows, VIEW_FIN);
+  undoes ("Change View", before_it);
+  gui_click (about_view ("Remove View"));
+  ck_assert_uint_eq (plan ()->view_count, 0);
+  undoes ("Remove View", before_it);
+}
+END_TEST
+
+static const Outline *
+wing (void)
+{
+  return hand_surface ("wing")->outline;
+}
+
+/* A wing traced in the first view, 40 mm of half span. */
+static void
+trace_a_wing (void)
+{
+  const Segment segments[] = { segment_line ((Point) { 5, 40 }), segment_line ((Point) { 20, 40 }), segment_line ((Point) { 25, 0 }) };
+  const NodeKind kinds[] = { NODE_CORNER, NODE_CORNER, NODE_CORNER, NODE_CORNER };
+  Outline *outline = NULL;
+  Surface *surface;
+
+  ck_assert_int_eq (outline_new ((Point) { 0, 0 }, segments, 3, kinds, &outline), CORE_OK);
+  surface = surface_new ("wing", ROLE_WING, outline);
+  surface->traced = g_strdup (view ()->id);
+  trammel_session_do (hand_session (), aeroplane_with_added (hand_aeroplane (), &surface->piece), "Trace");
+}
+
+START_TEST (a_length_corrected_carries_the_traced_wing_along)
+{
+  begin ();
+  set_level_length ("80");
+  add_view ();
+  trace_a_wing ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  step ("Known Length");
+  hand_look (on_sheet (point_mix (level_from, level_to, 0.5)), 6);
+  hand_click (on_sheet (point_mix (level_from, level_to, 0.5)));
+  type_length ("88");
+  ck_assert_double_eq_tol (outline_node (wing (), 1).y, 44, 1e-6);
+  ck_assert_double_eq_tol (outline_node (wing (), 3).x, 27.5, 1e-6);
+  undoes ("Set Known Length", before_it);
+}
+END_TEST
+
+START_TEST (one_drag_along_the_body_drops_a_view_into_its_place)
+{
+  begin ();
+  set_level_length ("80");
+  add_view ();
+  trace_a_wing ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  hand_look ((Point) { 40, 30 }, 5);
+  hand_drag ((Point) { 10, 60 }, (Point) { 40, 62 });
+  ck_assert_double_eq_tol (view ()->x, 30, 1);
+  ck_assert_double_eq_tol (outline_node (wing (), 0).x, view ()->x, 1e-6);
+  ck_assert_double_eq_tol (outline_node (wing (), 1).y, 40, 1e-6);
+  undoes ("Place View", before_it);
+}
+END_TEST
+
+START_TEST (the_place_of_a_view_is_typed_and_nudged)
+{
+  begin ();
+  set_level_length ("80");
+  add_view ();
+  trace_a_wing ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  /* Forward end, after end, the view itself. */
+  for (int i = 0; i < 3; i++)
+    gui_key ("Tab");
+  gui_key ("Down");
+  gui_key ("<Shift>Down");
+  ck_assert_double_eq (view ()->x, 11);
+  gui_wait_ms (900);
+  undoes ("Place View", before_it);
+  gui_key ("Return");
+  type_length ("62.5");
+  ck_assert_double_eq (view ()->x, 62.5);
+  ck_assert_double_eq_tol (outline_node (wing (), 0).x, 62.5, 1e-6);
+}
+END_TEST
+
+static Plan *
+plan_with_a_side_view (void)
+{
+  Plan *made = new_plan (false), *one, *both;
+
+  one = plan_with_view (made, (PlanView) { .shows = VIEW_BODY_SIDE, .fore = { 200, 402 }, .aft = { 1000, 410 }, .x = 10, .z = 4 });
+  both = plan_with_view (one, (PlanView) { .shows = VIEW_WING, .fore = upright_from, .aft = upright_to });
+  piece_unref (&made->piece);
+  piece_unref (&one->piece);
+  both->views[0].id = g_strdup ("side");
+  both->views[1].id = g_strdup ("wing-view");
+  return both;
+}
+
+START_TEST (the_place_of_a_view_is_clicked_in_the_side_view)
+{
+  Point forward;
+
+  begin_with (plan_with_a_side_view ());
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
+  step ("View");
+  gui_click (about_view ("Click Its Place in the Side View"));
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "side");
+  hand_look ((Point) { 100, 0 }, 2);
+  forward = on_sheet ((Point) { 500, 390 });
+  hand_click (forward);
+  ck_assert_double_eq_tol (plan ()->views[1].x, forward.x, 0.5);
+  ck_assert_double_eq_tol (plan ()->views[1].z, forward.y + 4, 0.5);
+  ck_assert (plan ()->views[0].x == 10 && plan ()->views[0].z == 4);
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "wing-view");
+  undoes ("Place View", before_it);
+  /* Esc leaves it where it is. */
+  gui_click (about_view ("Click Its Place in the Side View"));
+  gui_key ("Escape");
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "wing-view");
+  ck_assert (aeroplane_equal (hand_aeroplane (), before_it));
+}
+END_TEST
+
+/* The strip */
+
+static bool
+strip_is_shut (gpointer data)
+{
+  return !gtk_widget_get_visible (gtk_widget_get_first_child (strip ()));
+}
+
+START_TEST (trace_takes_the_outline_tool_and_done_shuts_the_strip)
+{
+  begin ();
+  add_view ();
+  step ("Trace");
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "outline");
+  ck_assert (!strip_is_shut (NULL));
+  gui_click (gui_await (strip (), "Add View"));
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "plan");
+  ck_assert_ptr_null (trammel_plan_store_view (plans ()));
+  step ("Square Up");
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "plan");
+  gui_click (gui_await (strip (), "Done"));
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "select");
+  ck_assert (gui_wait (strip_is_shut, NULL));
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("views");
+
+  tcase_add_test (tests, two_clicks_give_a_view_its_axis_along_the_printed_line);
+  tcase_add_test (tests, what_a_view_shows_can_be_changed_and_the_view_removed);
+  tcase_add_test (tests, a_length_corrected_carries_the_traced_wing_along);
+  tcase_add_test (tests, one_drag_along_the_body_drops_a_view_into_its_place);
+  tcase_add_test (tests, the_place_of_a_view_is_typed_and_nudged);
+  tcase_add_test (tests, the_place_of_a_view_is_clicked_in_the_side_view);
+  tcase_add_test (tests, trace_takes_the_outline_tool_and_done_shuts_the_strip);
+  return hand_run ("plan views", &tests, 1);
+}
