@@ -243,11 +243,11 @@ FieldList
 control_throw_fields (TrammelSession *session)
 {
   static const FieldSpec level[THROW_ROWS] = {
-    THROW_ROW (N_("Up"), up), TRAVEL_ROW (N_("Up, at the trailing edge"), up),
-    THROW_ROW (N_("Down"), down), TRAVEL_ROW (N_("Down, at the trailing edge"), down) };
+    THROW_ROW (N_("Up"), up), TRAVEL_ROW (N_("Trailing edge up"), up),
+    THROW_ROW (N_("Down"), down), TRAVEL_ROW (N_("Trailing edge down"), down) };
   static const FieldSpec sideways[THROW_ROWS] = {
-    THROW_ROW (N_("To port"), up), TRAVEL_ROW (N_("To port, at the trailing edge"), up),
-    THROW_ROW (N_("To starboard"), down), TRAVEL_ROW (N_("To starboard, at the trailing edge"), down) };
+    THROW_ROW (N_("To port"), up), TRAVEL_ROW (N_("Trailing edge to port"), up),
+    THROW_ROW (N_("To starboard"), down), TRAVEL_ROW (N_("Trailing edge to starboard"), down) };
   const Surface *surface = trammel_session_selected_surface (session);
 
   return (FieldList) { surface != NULL && !surface_is_horizontal (surface) ? sideways : level, THROW_ROWS };

@@ -22,11 +22,16 @@ hinge_tool_surface (HingeTool *self)
   return hinge_seat_surface (&self->seat, trammel_session_aeroplane (session_of (self)));
 }
 
+/* A first end stood in the view that was in hand then. */
 static void
 take_ground (HingeTool *self)
 {
+  TraceGround *ground = trace_ground_new (trammel_sheet_canvas_plan_store (self->tool.sheet));
+  const char *before = self->ground != NULL ? self->ground->view : NULL, *now = ground != NULL ? ground->view : NULL;
+
+  self->begun = self->begun && g_strcmp0 (before, now) == 0;
   trace_ground_unref (self->ground);
-  self->ground = trace_ground_new (trammel_sheet_canvas_plan_store (self->tool.sheet));
+  self->ground = ground;
 }
 
 static void

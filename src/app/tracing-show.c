@@ -86,6 +86,19 @@ show_plate (Tracing *self)
   trammel_pointer_plate_stand (plate, GTK_WIDGET (self->sheet), px, &(GdkRectangle) { (int) px[0], (int) px[1], 1, 1 });
 }
 
+/* A surface that was traced here already. */
+static bool
+has_traced_surface (Tracing *self)
+{
+  const Aeroplane *aeroplane = trammel_session_settled (trammel_sheet_canvas_session (self->sheet));
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
+    if (g_strcmp0 (aeroplane_surface (aeroplane, i)->traced, self->ground->view) == 0
+        && outline_check (aeroplane_surface (aeroplane, i)->outline, NULL) == CORE_OK)
+      return true;
+  return false;
+}
+
 static const char *
 tracing_hint (Tracing *self)
 {
@@ -93,6 +106,8 @@ tracing_hint (Tracing *self)
     return _("The outline is being traced.");
   if (self->clicks->len > 0)
     return _("Click along the printed line. Ctrl lets go of it, H holds to it, Backspace takes a point back, Return ends.");
+  if (has_traced_surface (self))
+    return _("Traced. H draws its hinge line; another click along the outline traces it anew.");
   switch (self->ground->shows) {
   case VIEW_BODY_TOP:  return _("Click the nose on the printed line, then along it to the tail.");
   case VIEW_BODY_SIDE: return _("Click the nose on the printed line, then along the top to the tail and back below.");

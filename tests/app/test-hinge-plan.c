@@ -171,6 +171,18 @@ START_TEST (on_bare_paper_the_ends_stand_where_they_are_clicked)
 }
 END_TEST
 
+START_TEST (a_first_end_goes_with_the_view_it_was_clicked_in)
+{
+  begin ();
+  hand_click ((Point) { 132.2, 21.1 });
+  trammel_plan_store_choose (store (), "plan", NULL);
+  gui_settle ();
+  hand_move ((Point) { 123.2, 69.2 });
+  ck_assert (!trammel_sheet_canvas_overlay (hand_sheet ())->hinge->has_line);
+  ck_assert_uint_eq (hand_surface ("surface")->control_count, 0);
+}
+END_TEST
+
 /* Tracing and its key H */
 
 static const Point outline_clicks[] = { { 100.4, 0.3 }, { 104.4, 60 }, { 116.3, 84.4 }, { 133.3, 60 }, { 139.7, 0.2 } };
@@ -217,6 +229,8 @@ START_TEST (h_holds_to_the_line_while_a_trace_is_under_way_and_takes_the_hinge_t
   gui_settle ();
   ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 1);
   ck_assert_str_eq (tool_in_hand (), "outline");
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()),
+                    "Traced. H draws its hinge line; another click along the outline traces it anew.");
   gui_key ("h");
   gui_settle ();
   ck_assert_str_eq (tool_in_hand (), "hinge");
@@ -256,6 +270,7 @@ main (void)
   tcase_add_test (over, an_end_near_the_crossing_with_a_printed_rib_stands_on_the_rib);
   tcase_add_test (over, with_ctrl_the_ends_let_go_of_what_is_printed);
   tcase_add_test (over, on_bare_paper_the_ends_stand_where_they_are_clicked);
+  tcase_add_test (over, a_first_end_goes_with_the_view_it_was_clicked_in);
   tcase_add_test (tracing, h_holds_to_the_line_while_a_trace_is_under_way_and_takes_the_hinge_tool_when_none_is);
   tcase_add_test (tracing, h_still_down_when_the_trace_ends_takes_no_tool);
   return hand_run ("hinge lines over a plan", all, G_N_ELEMENTS (all));

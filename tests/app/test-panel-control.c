@@ -83,7 +83,7 @@ static const struct { const char *field, *text, *sentence; } refused[] = {
   { "Chord, inner end, mm", "-5", "The hinge line leaves the trailing edge at station 160\u00a0mm: bring it further forward." },
   { "Chord, inner end, mm", "200", "The hinge line leaves the leading edge at station 160\u00a0mm: bring it further aft." },
   { "Up, °", "95", "A throw lies between 0 and 90°; 10 to 30 is usual." },
-  { "Up, at the trailing edge, mm", "60", "The trailing edge moves between 0 and the control's chord." },
+  { "Trailing edge up, mm", "60", "The trailing edge moves between 0 and the control's chord." },
 };
 
 START_TEST (what_cannot_be_is_refused_in_one_sentence_and_changes_nothing)
@@ -117,7 +117,7 @@ START_TEST (a_throw_is_typed_in_degrees_or_as_a_rule_shows_it_and_taken_back)
   g_autofree char *half = g_strdup_printf ("%.6f", chord / 2);
 
   choose ("wing", "ailerons");
-  retype ("Up, at the trailing edge, mm", half);
+  retype ("Trailing edge up, mm", half);
   ck_assert_double_eq_tol (ailerons ()->up, 30, 0.001);
   retype ("Down, °", "15");
   ck_assert_double_eq (ailerons ()->down, 15);
