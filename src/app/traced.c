@@ -15,6 +15,7 @@ struct _TrammelTraced {
   Piece *plan;                  /* as it was then */
   Outline *halves[2];           /* starboard and port, each as the right half; NULL where not traced */
   double tolerance;             /* NAN: the usual */
+  double tolerance_before;      /* of what stands, while it is traced again */
   double shortened;             /* the factor its stations were put with */
   bool flat, open;              /* shortened; ended before it was done */
   GCancellable *work;           /* NULL: none under way */
@@ -216,8 +217,11 @@ traced_arrived (const TraceResult *result, gpointer data)
 
   if (told != NULL && landing->timer == 0)
     trace_telling_done (told);
-  if (self->work == landing->work)
+  if (self->work == landing->work) {
     g_clear_object (&self->work);
+    if (landing->again && result->status == CORE_CANCELLED)
+      self->tolerance = self->tolerance_before;
+  }
   if (result->status == CORE_OK && !stale)
     traced_take (self, landing, result);
   else
@@ -273,6 +277,16 @@ trammel_traced_is_busy (TrammelTraced *self)
   return self->work != NULL;
 }
 
+bool
+trammel_traced_cancel (TrammelTraced *self)
+{
+  const bool under_way = self->work != NULL && !g_cancellable_is_cancelled (self->work);
+
+  if (under_way)
+    g_cancellable_cancel (self->work);
+  return under_way;
+}
+
 const TraceOrder *
 trammel_traced_order (TrammelTraced *self)
 {
@@ -298,6 +312,8 @@ trammel_traced_set_tolerance (TrammelTraced *self, double mm)
 {
   if (self->order == NULL)
     return;
+  if (!trammel_traced_is_busy (self))
+    self->tolerance_before = self->tolerance;
   self->tolerance = mm;
   traced_begin (self, self->order, NULL, _("Change Tolerance"), true);
 }

@@ -16,6 +16,8 @@ TrammelTraced *trammel_traced_of (TrammelSession *session);         /* the sessi
  *  window that `told` is in; NULL: nobody is told. */
 void trammel_traced_trace (TrammelTraced *self, TraceOrder *order, GtkWidget *told);
 bool trammel_traced_is_busy (TrammelTraced *self);
+/** What is being traced does not land. false: nothing was under way. */
+bool trammel_traced_cancel (TrammelTraced *self);
 /** The order that was put last, lent; NULL none. */
 const TraceOrder *trammel_traced_order (TrammelTraced *self);
 

@@ -280,7 +280,12 @@ tracing_leave (Tracing *self)
 bool
 tracing_take_back (Tracing *self)
 {
-  if (self->clicks->len == 0 || self->ordered != NULL)
+  /* It would land a moment later: first of all it does not, and its clicks are in hand again. */
+  if (self->ordered != NULL) {
+    trammel_traced_cancel (trammel_traced_of (trammel_sheet_canvas_session (self->sheet)));
+    return true;
+  }
+  if (self->clicks->len == 0)
     return false;
   do
     g_array_set_size (self->clicks, self->clicks->len - 1);

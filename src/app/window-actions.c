@@ -4,6 +4,7 @@
 #include "app/export-dialog.h"
 #include "app/fragment.h"
 #include "app/preferences.h"
+#include "app/traced.h"
 
 /* What is not finished goes before what is: click by click. */
 static void
@@ -11,7 +12,7 @@ undo (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   TrammelWindow *self = window;
 
-  if (trammel_sheet_area_take_back (TRAMMEL_SHEET_AREA (self->area)))
+  if (trammel_sheet_area_take_back (TRAMMEL_SHEET_AREA (self->area)) || trammel_traced_cancel (trammel_traced_of (self->session)))
     return;
   trammel_session_undo (self->session);
   trammel_sheet_area_reveal_selection (TRAMMEL_SHEET_AREA (self->area));

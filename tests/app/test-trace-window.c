@@ -423,6 +423,54 @@ event_at (Point place)
   return (ToolEvent) { .x = px.x, .y = px.y, .place = place };
 }
 
+/* A click that has done its work when this returns: what it set off is still under way. */
+static void
+click_at_once (Point place)
+{
+  Tool *tool = trammel_sheet_canvas_tool (hand_sheet ());
+  const ToolEvent event = event_at (place);
+
+  tool->kind->press (tool, &event);
+  tool->kind->click (tool, &event);
+}
+
+START_TEST (undo_while_a_trace_is_worked_out_keeps_it_from_landing_and_undoes_nothing_else)
+{
+  begin ();
+  trammel_session_do (hand_session (), aeroplane_with_added (hand_aeroplane (), &body_new ("before")->piece), "Add Body");
+  for (size_t i = 0; i < 4; i++)
+    hand_click (clicks[i]);
+  click_at_once (clicks[4]);
+  ck_assert (trammel_traced_is_busy (trammel_traced_of (hand_session ())));
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.undo", NULL);
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 0);
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_BODY), 1);
+  /* The clicks are in hand again, and can be ended with or taken back. */
+  ck_assert_uint_eq (shown ()->click_count, 5);
+  gui_key ("<Control>z");
+  ck_assert_uint_eq (shown ()->click_count, 4);
+  trace_with (clicks + 4, 1, 1);
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (undo_in_another_tool_keeps_a_trace_from_landing_too)
+{
+  begin ();
+  trammel_session_do (hand_session (), aeroplane_with_added (hand_aeroplane (), &body_new ("before")->piece), "Add Body");
+  for (size_t i = 0; i < 4; i++)
+    hand_click (clicks[i]);
+  click_at_once (clicks[4]);
+  trammel_sheet_canvas_set_tool (hand_sheet (), "select");
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.undo", NULL);
+  ck_assert (gui_wait (rests, NULL));
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 0);
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_BODY), 1);
+}
+END_TEST
+
 static bool
 line_is_accepted (gpointer data)
 {
@@ -573,6 +621,8 @@ main (void)
   tcase_add_test (tcase, a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen);
   tcase_add_test (tcase, what_is_only_on_offer_meanwhile_does_not_come_along_with_a_trace);
   tcase_add_test (tcase, a_trace_that_comes_when_the_plan_is_another_is_dropped_and_said_so);
+  tcase_add_test (tcase, undo_while_a_trace_is_worked_out_keeps_it_from_landing_and_undoes_nothing_else);
+  tcase_add_test (tcase, undo_in_another_tool_keeps_a_trace_from_landing_too);
   tcase_add_test (tcase, a_click_faster_than_the_line_does_not_take_the_line_to_where_the_pointer_was);
   tcase_add_test (tcase, beyond_the_picture_no_line_is_proposed);
   tcase_add_test (tcase, a_slender_body_s_outline_ends_only_on_its_axis_and_aft_of_the_last_click);
