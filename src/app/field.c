@@ -283,21 +283,18 @@ field_dim_label (void)
 static char *
 field_place (TrammelField *self)
 {
-  switch (explanation_about (self->spec->explained)) {
-    case ABOUT_MARK:    return g_strdup_printf ("%zu", self->spec->at);
-    case ABOUT_CONTROL: return g_strdup_printf ("%zu", control_place (self->session));
-    default:            return NULL;
-  }
+  const ExplanationAbout about = explanation_about (self->spec->explained);
+
+  if (about == ABOUT_MARK)
+    return g_strdup_printf ("%zu", self->spec->at);
+  return about == ABOUT_CONTROL ? g_strdup_printf ("%zu", control_place (self->session)) : NULL;
 }
 
 static void
 field_add_explanation (TrammelField *self, GtkWidget *line)
 {
-  const FieldSpec *spec = self->spec;
-  g_autofree char *place = spec->explained != EXPLAIN_NONE ? field_place (self) : NULL;
-
-  if (spec->explained != EXPLAIN_NONE)
-    gtk_box_append (GTK_BOX (line), trammel_explain_button_new (self->session, spec->explained, _(spec->label), place));
+  g_autofree char *place = field_place (self);
+  gtk_box_append (GTK_BOX (line), trammel_explain_button_new (self->session, self->spec->explained, _(self->spec->label), place));
 }
 
 static void
@@ -323,7 +320,8 @@ field_fill (TrammelField *self)
   gtk_widget_add_css_class (self->remark, "caption");
   gtk_box_append (GTK_BOX (line), self->unit);
   gtk_box_append (GTK_BOX (line), self->remark);
-  field_add_explanation (self, line);
+  if (self->spec->explained != EXPLAIN_NONE)
+    field_add_explanation (self, line);
   self->complaint = gtk_label_new (NULL);
   gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);

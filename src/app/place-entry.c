@@ -11,6 +11,7 @@ struct PlaceEntry {
   TrammelPointerPlate *plate;
   Point place;
   PlaceDone done;
+  PlaceStand stand;
   gulong typed, entered, left;
 };
 
@@ -18,16 +19,17 @@ static void
 place_entry_show (PlaceEntry *self)
 {
   const GripRow rows[] = {
-    { .name = _("Station"), .value = self->place.y, .typed = true, .least = -LENGTH_LIMIT_MM },
+    { .name = self->stand.across, .value = self->place.y, .typed = true, .least = -LENGTH_LIMIT_MM },
     { .name = _("Aft of datum"), .value = self->place.x, .typed = true, .least = -LENGTH_LIMIT_MM },
   };
-  double px[2];
+  double px[2] = { self->stand.px.x, self->stand.px.y };
   GdkRectangle clear;
 
-  trammel_sheet_canvas_px (GTK_WIDGET (self->tool->sheet), self->place, px);
+  if (!point_is_finite (self->stand.px))
+    trammel_sheet_canvas_px (self->stand.over, self->place, px);
   clear = (GdkRectangle) { (int) px[0], (int) px[1], 1, 1 };
   trammel_pointer_plate_show (self->plate, trammel_session_units (trammel_sheet_canvas_session (self->tool->sheet)), rows, G_N_ELEMENTS (rows));
-  trammel_pointer_plate_stand (self->plate, GTK_WIDGET (self->tool->sheet), px, &clear);
+  trammel_pointer_plate_stand (self->plate, self->stand.over, px, &clear);
 }
 
 static gboolean
@@ -63,6 +65,14 @@ place_entry_left (PlaceEntry *self)
 bool
 place_entry_key (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType state, Point place, PlaceDone done)
 {
+  const PlaceStand stand = { _("Station"), GTK_WIDGET (tool->sheet), { NAN, NAN } };
+
+  return place_entry_key_at (entry, tool, keyval, state, place, done, &stand);
+}
+
+bool
+place_entry_key_at (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType state, Point place, PlaceDone done, const PlaceStand *stand)
+{
   const double step = trammel_sheet_canvas_key_step (tool->sheet);
   PlaceEntry *self;
   char text[7];
@@ -72,7 +82,7 @@ place_entry_key (PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType s
   place_entry_close (entry);
   *entry = self = g_new0 (PlaceEntry, 1);
   *self = (PlaceEntry) { .owner = entry, .tool = tool, .plate = trammel_sheet_canvas_plate (tool->sheet), .done = done,
-                         .place = { round (place.x / step) * step, round (place.y / step) * step } };
+                         .stand = *stand, .place = { round (place.x / step) * step, round (place.y / step) * step } };
   self->typed = g_signal_connect_swapped (self->plate, "typed", G_CALLBACK (place_entry_typed), self);
   self->entered = g_signal_connect_swapped (self->plate, "entered", G_CALLBACK (place_entry_entered), self);
   self->left = g_signal_connect_swapped (self->plate, "left", G_CALLBACK (place_entry_left), self);

@@ -179,12 +179,14 @@ hinge_key (Tool *tool, guint keyval, GdkModifierType state)
 
   if (keyval == GDK_KEY_BackSpace && hinge_take_back (tool))
     return true;
-  if (hinge_tool_surface (self) != NULL)
-    place = self->second.own;
-  else {
-    trammel_sheet_canvas_pointer (tool->sheet, &place);
-    place.y = fabs (place.y);
+  if (hinge_tool_surface (self) != NULL) {
+    const bool fin = !surface_is_horizontal (hinge_tool_surface (self));
+    const PlaceStand stand = { fin ? _("Height") : _("Station"), self->over, self->at };
+
+    return place_entry_key_at (&self->entry, tool, keyval, state, self->second.own, hinge_typed, &stand);
   }
+  trammel_sheet_canvas_pointer (tool->sheet, &place);
+  place.y = fabs (place.y);
   return place_entry_key (&self->entry, tool, keyval, state, place, hinge_typed);
 }
 

@@ -1,11 +1,8 @@
-/* Hinge lines drawn on the sheet and on a fin in the side view under a real hand, and what becomes of a control that is selected. */
+/* Hinge lines drawn on the sheet under a real hand, and what becomes of a control that is selected. */
 #include <math.h>
-#include "app/object-list.h"
-#include "app/side-strip.h"
 #include "app/tool.h"
 #include "document/changes.h"
 #include "document/hinge.h"
-#include "drawing/side-view.h"
 #include "support/sheet-hand.h"
 
 /* The racer's wing is 110 at the root, 320 to the tip; its ailerons run from 160 to 290. */
@@ -237,85 +234,6 @@ START_TEST (the_key_cursor_and_return_draw_one_without_a_pointer)
 }
 END_TEST
 
-/* The side view */
-
-static GtkWidget *
-strip (void)
-{
-  return gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_SIDE_STRIP);
-}
-
-/* x aft and z up. */
-static Point
-strip_px (Point place)
-{
-  const SheetScene scene = trammel_sheet_canvas_scene (hand_sheet ());
-  const SideScene side = { .scene = &scene, .width = gtk_widget_get_width (strip ()), .height = gtk_widget_get_height (strip ()) };
-
-  return (Point) { side_view_px_of_z (&side, place.y), hand_px ((Point) { place.x, 0 }).y };
-}
-
-static void
-click_side (Point place)
-{
-  const Point px = strip_px (place);
-
-  gui_wait_ms (450);            /* not within the time of a double click */
-  gui_move_to (strip (), px.x, px.y);
-  gui_press (1);
-  gui_release (1);
-  gui_settle ();
-}
-
-START_TEST (two_clicks_on_the_fin_in_the_side_view_make_a_rudder)
-{
-  const double foot = hand_surface ("fin")->z;
-  g_autofree char *before = NULL;
-
-  trammel_session_do (hand_session (), change_control_removed (hand_aeroplane (), "fin", "rudder"), "Delete");
-  before = hand_text ();
-  gui_key ("h");
-  hand_look ((Point) { 400, 0 }, 3);
-  gui_settle ();
-  click_side ((Point) { 440, foot + 10 });
-  ck_assert_ptr_nonnull (hand_plate ("Height"));
-  click_side ((Point) { 438, foot + 50 });
-  ck_assert_int_eq (added ("fin")->kind, CONTROL_RUDDER);
-  ck_assert_double_eq_tol (added ("fin")->inner, 10, 0.5);
-  ck_assert_double_eq_tol (added ("fin")->outer, 50, 0.5);
-  ck_assert_double_eq_tol (added ("fin")->hinge_inner_x, 440, 0.5);
-  hand_undoes ("Add Rudder", before);
-}
-END_TEST
-
-START_TEST (a_rudders_hinge_line_is_selected_and_its_end_dragged_in_the_side_view)
-{
-  const double foot = hand_surface ("fin")->z;
-  Point from, to;
-
-  hand_look ((Point) { 400, 0 }, 3);
-  click_side ((Point) { 440, foot + 30 });
-  ck_assert_str_eq (trammel_session_selection (hand_session ())->control, "rudder");
-  from = strip_px ((Point) { 440, foot + 62 });
-  to = strip_px ((Point) { 436, foot + 55 });
-  gui_wait_ms (450);
-  gui_drag (strip (), (GuiDrag) { from.x, from.y, to.x, to.y });
-  gui_settle ();
-  ck_assert_double_eq_tol (added ("fin")->outer, 55, 1);
-  ck_assert_double_eq_tol (added ("fin")->hinge_outer_x, 436, 1);
-  ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Move Hinge Line");
-}
-END_TEST
-
-START_TEST (over_a_fins_edge_the_status_line_says_where_its_hinge_line_is_drawn)
-{
-  gui_key ("h");
-  hand_look ((Point) { 420, 0 }, 2);
-  hand_move ((Point) { 462, 0 });
-  ck_assert_str_eq (hint (), "A fin's hinge line is drawn in the side view, or over the plan's view of the fin.");
-}
-END_TEST
-
 /* What is selected */
 
 START_TEST (an_end_that_is_dragged_beyond_the_trailing_edge_stops_there)
@@ -370,8 +288,8 @@ END_TEST
 int
 main (void)
 {
-  TCase *sheet = tcase_create ("on the sheet"), *side = tcase_create ("in the side view"), *selected = tcase_create ("selected");
-  TCase *all[] = { sheet, side, selected };
+  TCase *sheet = tcase_create ("on the sheet"), *selected = tcase_create ("selected");
+  TCase *all[] = { sheet, selected };
 
   tcase_add_test (sheet, two_clicks_put_a_control_on_both_halves_and_select_it);
   tcase_add_test (sheet, on_the_port_half_and_outer_end_first_it_comes_out_the_same);
@@ -384,9 +302,6 @@ main (void)
   tcase_add_test (sheet, backspace_undo_and_esc_take_the_first_end_back);
   tcase_add_test (sheet, both_ends_can_be_typed);
   tcase_add_test (sheet, the_key_cursor_and_return_draw_one_without_a_pointer);
-  tcase_add_test (side, two_clicks_on_the_fin_in_the_side_view_make_a_rudder);
-  tcase_add_test (side, a_rudders_hinge_line_is_selected_and_its_end_dragged_in_the_side_view);
-  tcase_add_test (side, over_a_fins_edge_the_status_line_says_where_its_hinge_line_is_drawn);
   tcase_add_test (selected, an_end_that_is_dragged_beyond_the_trailing_edge_stops_there);
   tcase_add_test (selected, with_the_tool_in_hand_an_end_of_the_selected_control_is_dragged_and_no_other_is_put);
   tcase_add_test (selected, tab_reaches_a_control_and_delete_takes_it_out_in_one_step);

@@ -16,11 +16,13 @@ static const char text[] =
   "<control id=\"flaps\" kind=\"flap\" inner=\"20\" outer=\"120\" hinge-inner-x=\"78\" hinge-outer-x=\"68\" later=\"a\"/>"
   "<control id=\"ailerons\" kind=\"aileron\" inner=\"140\" outer=\"280\" hinge-inner-x=\"70\" hinge-outer-x=\"56\" up=\"12\" later=\"b\"/>"
   "</surface>\n"
-  "  <surface id=\"tail\" role=\"tailplane\"><outline><start x=\"400\" y=\"0\"/><arc cx=\"420\" cy=\"0\" rx=\"20\" ry=\"100\" x=\"420\" y=\"100\"/>"
+  "  <surface id=\"tail\" role=\"tailplane\"><outline><start x=\"400\" y=\"0\"/><arc cx=\"420\" cy=\"0\" rx=\"20\" ry=\"100\" x=\"420\""
+  " y=\"100\"/>"
   "<arc cx=\"420\" cy=\"0\" rx=\"40\" ry=\"100\" x=\"460\" y=\"0\"/></outline></surface>\n"
   "  <surface id=\"fin\" role=\"fin\" z=\"10\"><outline><start x=\"400\" y=\"0\"/><line x=\"430\" y=\"60\"/><line x=\"460\" y=\"60\"/>"
   "<line x=\"460\" y=\"0\"/></outline></surface>\n"
-  "  <surface id=\"open\" role=\"foreplane\"><outline><start x=\"0\" y=\"0\"/><line x=\"0\" y=\"50\"/><line x=\"20\" y=\"50\"/></outline></surface>\n"
+  "  <surface id=\"open\" role=\"foreplane\"><outline><start x=\"0\" y=\"0\"/><line x=\"0\" y=\"50\"/>"
+  "<line x=\"20\" y=\"50\"/></outline></surface>\n"
   "</aeroplane>\n";
 
 static Aeroplane *
@@ -203,7 +205,8 @@ START_TEST (a_place_off_the_surface_is_brought_onto_it)
   const Surface *wing = aeroplane_surface_by_id (aeroplane, "wing"), *fin = aeroplane_surface_by_id (aeroplane, "fin");
   const struct { const Surface *on; Point from, to; } cases[] = {
     { wing, { 60, 100 }, { 60, 100 } }, { wing, { 95, 100 }, { 90, 100 } }, { wing, { 60, 310 }, { 60, 300 } },
-    { wing, { -4, 310 }, { 0, 300 } }, { wing, { 60, -3 }, { 60, 0 } }, { fin, { 405, 30 }, { 415, 30 } }, { fin, { 450, 70 }, { 450, 60 } } };
+    { wing, { -4, 310 }, { 0, 300 } }, { wing, { 60, -3 }, { 60, 0 } }, { fin, { 405, 30 }, { 415, 30 } },
+    { fin, { 450, 70 }, { 450, 60 } } };
 
   for (size_t i = 0; i < G_N_ELEMENTS (cases); i++)
     ck_assert_double_le (point_distance (hinge_onto (cases[i].on, cases[i].from), cases[i].to), 1e-9);
