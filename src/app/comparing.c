@@ -216,12 +216,13 @@ comparing_holds (TrammelComparing *self, const TraceGround *ground, const Surfac
          && memcmp (&self->placing, &ground->placing, sizeof self->placing) == 0;
 }
 
-/* While a hand pulls, what it pulls is compared when it rests. */
+/* While a hand pulls, what it pulls is compared when it rests. Of a control that is selected its surface's outline is no concern. */
 static gboolean
 comparing_look (gpointer data)
 {
   TrammelComparing *self = data;
-  const Surface *surface = trammel_session_selected_surface (self->session);
+  const bool whole = trammel_session_selection (self->session)->control == NULL;
+  const Surface *surface = whole ? trammel_session_selected_surface (self->session) : NULL;
   TraceGround *ground = self->sheet != NULL ? trace_ground_new (trammel_sheet_canvas_plan_store (self->sheet)) : NULL;
   const bool had = self->comparison.spots != NULL;
 

@@ -1,5 +1,6 @@
 /* Hinge lines drawn over a plan under a real hand. What is printed is drawn by the test, and so the truth. */
 #include <math.h>
+#include "app/comparing.h"
 #include "app/tool.h"
 #include "app/traced.h"
 #include "document/changes.h"
@@ -171,6 +172,25 @@ START_TEST (on_bare_paper_the_ends_stand_where_they_are_clicked)
 }
 END_TEST
 
+static bool
+is_compared (gpointer wanted)
+{
+  return (trammel_comparing_result (trammel_comparing_of (hand_session ())) != NULL) == *(bool *) wanted;
+}
+
+START_TEST (an_outline_is_compared_with_its_line_while_it_is_selected_and_not_while_its_control_is)
+{
+  bool yes = true, no = false;
+
+  begin ();
+  trammel_session_select (hand_session (), selection_of ("surface"));
+  ck_assert (gui_wait (is_compared, &yes));
+  click_along (1);
+  ck_assert_ptr_nonnull (trammel_session_selection (hand_session ())->control);
+  ck_assert (gui_wait (is_compared, &no));
+}
+END_TEST
+
 START_TEST (a_first_end_goes_with_the_view_it_was_clicked_in)
 {
   begin ();
@@ -270,6 +290,7 @@ main (void)
   tcase_add_test (over, an_end_near_the_crossing_with_a_printed_rib_stands_on_the_rib);
   tcase_add_test (over, with_ctrl_the_ends_let_go_of_what_is_printed);
   tcase_add_test (over, on_bare_paper_the_ends_stand_where_they_are_clicked);
+  tcase_add_test (over, an_outline_is_compared_with_its_line_while_it_is_selected_and_not_while_its_control_is);
   tcase_add_test (over, a_first_end_goes_with_the_view_it_was_clicked_in);
   tcase_add_test (tracing, h_holds_to_the_line_while_a_trace_is_under_way_and_takes_the_hinge_tool_when_none_is);
   tcase_add_test (tracing, h_still_down_when_the_trace_ends_takes_no_tool);
