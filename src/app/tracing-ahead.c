@@ -4,8 +4,9 @@
 
 /* px of the screen: so near a root or the first click it is meant; how far off a line a hand clicks, one standard deviation. */
 static const double NEAR_PX = 6, CLICK_PX = 1.5;
-/* mm: what a trace must have come away from its root before it can end there; how far behind the last click the direction is taken. */
-static const double AWAY = 5, BEHIND = 12;
+/* mm: what a trace must have come away from its root before it can end there; how far behind the last click the line's way is taken,
+ * the furthest first. */
+static const double AWAY = 5, BEHIND[STRETCH_BEHIND] = { 40, 12 };
 enum { FEWEST_ROUND = 3 };
 
 static double
@@ -120,28 +121,35 @@ tracing_has_picture (Tracing *self, Point px)
 
 /* The proposal */
 
-/* A place on the line a little behind the click, if the stretch that arrives there was followed. */
+/* How far behind `from` a place of the stretches that arrive there is, for as long as they were followed without a break. */
 static bool
-place_behind (Tracing *self, const TraceClick *click, Point *behind)
+place_behind (Tracing *self, guint from, double mm, Point *behind)
 {
-  const double back = BEHIND * trace_ground_scale (self->ground, click->px);
+  const Point px = tracing_click_at (self, from)->px;
+  const double back = mm * trace_ground_scale (self->ground, px);
 
-  if (click->drawn || click->found_count == 0)
-    return false;
-  for (size_t i = click->found_count; i-- > 0;)
-    if (point_distance (click->found[i], click->px) >= back) {
-      *behind = click->found[i];
-      return true;
-    }
+  for (guint i = from; i > 0; i--) {
+    const TraceClick *click = tracing_click_at (self, i);
+
+    if (click->drawn || click->found_count == 0)
+      return false;
+    for (size_t k = click->found_count; k-- > 0;)
+      if (point_distance (click->found[k], px) >= back) {
+        *behind = click->found[k];
+        return true;
+      }
+  }
   return false;
 }
 
 static StretchRequest
-request_from (Tracing *self, const TraceClick *from, Point to)
+request_from (Tracing *self, guint from, Point to)
 {
-  StretchRequest request = { .from = from->px, .to = to, .click_sigma = tracing_click_sigma (self, to), .holds_on = self->holds };
+  StretchRequest request = { .from = tracing_click_at (self, from)->px, .to = to, .click_sigma = tracing_click_sigma (self, to),
+                             .holds_on = self->holds };
 
-  request.has_behind = place_behind (self, from, &request.behind);
+  for (size_t i = 0; i < G_N_ELEMENTS (BEHIND); i++)
+    request.behind_count += place_behind (self, from, BEHIND[i], &request.behind[request.behind_count]);
   return request;
 }
 
@@ -183,7 +191,7 @@ tracing_propose (Tracing *self)
   if (self->following || last == NULL || !self->has_aim || self->aim.drawn || !point_is_finite (self->aim.px)
       || point_distance (last->px, self->aim.px) < 2)
     return;
-  request = request_from (self, last, self->aim.px);
+  request = request_from (self, self->clicks->len - 1, self->aim.px);
   self->following = true;
   self->asked = self->aim;
   self->asked_from = last->serial;
@@ -207,7 +215,7 @@ tracing_drop_proposal (Tracing *self)
 
 /* What is accepted */
 
-typedef struct { Tracing *tracing; guint serial; } Find;
+typedef struct { Tracing *tracing; guint serial, asked; } Find;
 
 static void
 found_arrived (const Stretch *stretch, gpointer data)
@@ -218,7 +226,7 @@ found_arrived (const Stretch *stretch, gpointer data)
   for (guint i = 0; self->sheet != NULL && stretch != NULL && i < self->clicks->len; i++) {
     TraceClick *click = tracing_click_at (self, i);
 
-    if (click->serial != find->serial)
+    if (click->serial != find->serial || click->asked != find->asked)
       continue;
     g_free (click->found);
     click->found = g_memdup2 (stretch->places, stretch->count * sizeof *stretch->places);
@@ -229,12 +237,32 @@ found_arrived (const Stretch *stretch, gpointer data)
   g_rc_box_release (self);
 }
 
-void
-tracing_find (Tracing *self, TraceClick *from, TraceClick *to)
+/* Between its neighbours a stretch is looked at as the whole trace will be: by the clicks alone. */
+static void
+see_neighbours (Tracing *self, guint to, StretchRequest *request)
 {
-  const StretchRequest request = request_from (self, from, to->px);
+  const guint from = to - 1;
+  guint first = from;
+
+  while (first > 0 && from - first < STRETCH_BEHIND && !tracing_click_at (self, first)->drawn)
+    first--;
+  request->behind_count = 0;
+  for (guint i = first; i < from; i++)
+    request->behind[request->behind_count++] = tracing_click_at (self, i)->px;
+  request->ahead = tracing_click_at (self, to + 1)->px;
+  request->has_ahead = true;
+  request->holds_on = false;
+}
+
+void
+tracing_find (Tracing *self, guint to)
+{
+  TraceClick *click = tracing_click_at (self, to);
+  StretchRequest request = request_from (self, to - 1, click->px);
   Find *find = g_new (Find, 1);
 
-  *find = (Find) { .tracing = g_rc_box_acquire (self), .serial = to->serial };
+  if (to + 1 < self->clicks->len && !tracing_click_at (self, to + 1)->drawn)
+    see_neighbours (self, to, &request);
+  *find = (Find) { .tracing = g_rc_box_acquire (self), .serial = click->serial, .asked = ++click->asked };
   stretch_ask (self->ground, &request, found_arrived, find);
 }

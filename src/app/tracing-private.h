@@ -12,6 +12,7 @@ typedef struct {
   guint serial;              /* by which a line that arrives late finds it */
   Point *found;              /* the stretch that arrives here, px; NULL: straight */
   size_t found_count;
+  guint asked;               /* for which look at it: an earlier one that arrives later says nothing */
 } TraceClick;
 
 /* Where a click would go. */
@@ -47,7 +48,7 @@ TraceClick *tracing_click_at (Tracing *self, guint i);
 /* tracing-ahead.c: the proposal */
 void tracing_propose      (Tracing *self);             /* for the aim, latest wins */
 bool tracing_has_proposal (Tracing *self);             /* for where the pointer is now, or about */
-void tracing_find         (Tracing *self, TraceClick *from, TraceClick *to);      /* a stretch that is accepted */
+void tracing_find         (Tracing *self, guint to);   /* the stretch that arrives at an accepted click, by the clicks on both its sides */
 void tracing_drop_proposal (Tracing *self);
 double   tracing_click_sigma (Tracing *self, Point px);      /* the file's px that a click is off, there */
 bool     tracing_has_picture (Tracing *self, Point px);

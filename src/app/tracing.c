@@ -163,7 +163,10 @@ tracing_accept (Tracing *self)
   else if (exactly)
     tracing_take_stretch (click, &self->proposal);
   else if (from > 0 && !self->aim.drawn)
-    tracing_find (self, tracing_click_at (self, from - 1), click);
+    tracing_find (self, from);
+  /* What lies behind is known better by where it goes on. */
+  if (from > 1 && !click->drawn && !tracing_click_at (self, from - 1)->drawn && !tracing_click_at (self, from - 1)->via)
+    tracing_find (self, from - 1);
   g_free (held.places);
   tracing_drop_proposal (self);
 }
@@ -202,12 +205,11 @@ tracing_resume (Tracing *self)
   if (self->clicks->len > 0)
     return;
   order = trammel_traced_unfinished (trammel_traced_of (trammel_sheet_canvas_session (self->sheet)), self->ground->view);
-  for (size_t i = 0; order != NULL && i < order->count; i++) {
-    TraceClick *click = tracing_add (self, order->clicks[i], i > 0 && order->drawn[i - 1], false);
-
-    if (i > 0 && !click->drawn)
-      tracing_find (self, click - 1, click);
-  }
+  for (size_t i = 0; order != NULL && i < order->count; i++)
+    tracing_add (self, order->clicks[i], i > 0 && order->drawn[i - 1], false);
+  for (guint i = 1; i < self->clicks->len; i++)
+    if (!tracing_click_at (self, i)->drawn)
+      tracing_find (self, i);
   trace_order_unref (order);
 }
 

@@ -43,12 +43,32 @@ box_about (const Point places[], size_t count, double beside)
   return (Box) { point_sub (box.min, (Point) { beside, beside }), point_add (box.max, (Point) { beside, beside }) };
 }
 
-/* The part behind the first click only gave the direction. */
-static CoreStatus
-take (const StretchRequest *request, const InkCut *cut, const FollowedLine *line, Point from, double px_per_mm, double scale, Stretch *made)
+/* The clicks of a stretch in the cut's px; the parts behind and ahead of it only give the direction. */
+typedef struct { Point places[STRETCH_BEHIND + 3]; size_t count, from, to; } Clicks;
+
+static Clicks
+clicks_of (const StretchRequest *request, double reduced)
 {
-  const size_t first = request->has_behind ? followed_line_nearest (line, from) : 0, count = line->count - first;
-  const Sureness sureness = sureness_of (line, first, line->count - 1, px_per_mm);
+  Clicks self = { .from = request->behind_count, .to = request->behind_count + 1 };
+
+  for (size_t i = 0; i < request->behind_count; i++)
+    self.places[self.count++] = request->behind[i];
+  self.places[self.count++] = request->from;
+  self.places[self.count++] = request->to;
+  if (request->has_ahead)
+    self.places[self.count++] = request->ahead;
+  for (size_t i = 0; i < self.count; i++)
+    self.places[i] = point_scale (self.places[i], 1 / reduced);
+  return self;
+}
+
+static CoreStatus
+take (const Clicks *clicks, const InkCut *cut, const FollowedLine *line, double px_per_mm, double scale, Stretch *made)
+{
+  const size_t first = clicks->from > 0 ? followed_line_nearest (line, clicks->places[clicks->from]) : 0;
+  const size_t end = clicks->to + 1 < clicks->count ? followed_line_nearest (line, clicks->places[clicks->to]) : line->count - 1;
+  const size_t last = end > first ? end : first, count = last - first + 1;
+  const Sureness sureness = sureness_of (line, first, last, px_per_mm);
   Point *places = malloc (count * sizeof *places);
 
   if (!places)
@@ -65,28 +85,23 @@ stretch_follow (const Ink *ink, const StretchRequest *request, Stretch *made)
   const double reduced = ink_reduced (ink), length = point_distance (request->from, request->to) / reduced;
   const double px_per_mm = length / mm_along (request);
   const int coarser = coarser_for (length, px_per_mm);
-  Point clicks[3];
-  size_t count = 0;
+  Clicks clicks = clicks_of (request, reduced);
   InkCut cut;
   FollowedLine line;
 
   if (!(px_per_mm > 0) || !isfinite (px_per_mm))
     return CORE_OUT_OF_RANGE;
-  if (request->has_behind)
-    clicks[count++] = point_scale (request->behind, 1 / reduced);
-  clicks[count++] = point_scale (request->from, 1 / reduced);
-  clicks[count++] = point_scale (request->to, 1 / reduced);
-  CoreStatus status = ink_cut (ink, box_about (clicks, count, BESIDE * px_per_mm + SHARE * length), coarser, &cut);
+  CoreStatus status = ink_cut (ink, box_about (clicks.places, clicks.count, BESIDE * px_per_mm + SHARE * length), coarser, &cut);
   if (status)
     return status;
-  for (size_t i = 0; i < count; i++)
-    clicks[i] = point_scale (point_sub (clicks[i], cut.corner), 1.0 / coarser);
+  for (size_t i = 0; i < clicks.count; i++)
+    clicks.places[i] = point_scale (point_sub (clicks.places[i], cut.corner), 1.0 / coarser);
   const FollowOptions options = { .px_per_mm = px_per_mm / coarser, .click_sigma = request->click_sigma / reduced / coarser,
                                   .holds_on = request->holds_on, .goes_on = request->goes_on, .data = request->data };
-  status = follow_line (cut.ink, clicks, count, &options, &line);
+  status = follow_line (cut.ink, clicks.places, clicks.count, &options, &line);
   if (!status)
     {
-      status = take (request, &cut, &line, clicks[count - 2], options.px_per_mm, reduced, made);
+      status = take (&clicks, &cut, &line, options.px_per_mm, reduced, made);
       followed_line_clear (&line);
     }
   ink_unref (cut.ink);

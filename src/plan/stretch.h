@@ -2,12 +2,16 @@
 #include "plan/follow.h"
 #include "plan/mapping.h"
 
-/** One stretch of a trace, from a place on the line to the pointer: what is shown before the click. */
+enum { STRETCH_BEHIND = 2 };
+
+/** One stretch of a trace: from a place on the line to the pointer, as it is shown before the click; or between two clicks. */
 typedef struct {
   const Mapping *mapping;    /* lent */
-  Point behind;              /* the file's px: a place on the line a little before `from`, so that it goes on as it comes */
-  bool has_behind;
+  Point behind[STRETCH_BEHIND];        /* the file's px: places on the line before `from`, the furthest first: it goes on as it comes */
+  size_t behind_count;
   Point from, to;            /* the file's px */
+  Point ahead;               /* the file's px: where it goes on behind `to`, as clicked */
+  bool has_ahead;
   double click_sigma;        /* the file's px, one standard deviation */
   bool holds_on;             /* keeps to the present line: `to` says only how far */
   InkGoesOn goes_on;         /* may be NULL */

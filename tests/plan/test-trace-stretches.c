@@ -246,7 +246,7 @@ stretch_of (double px_a_mm, double length)
   for (int i = 0; i <= 100; i++)
     places[i] = (Point) { (5 + i * (length + 20) / 100) * px_a_mm, (20 + 3 * sin (i / 100.0 * M_PI)) * px_a_mm };
   Ink *ink = ink_of_lines (width, height, &line, 1);
-  const StretchRequest request = { .mapping = &mapping, .behind = places[5], .has_behind = true, .from = places[10],
+  const StretchRequest request = { .mapping = &mapping, .behind = { places[5] }, .behind_count = 1, .from = places[10],
                                    .to = point_add (places[90], (Point) { 0, px_a_mm }), .click_sigma = px_a_mm };
   ck_assert_int_eq (stretch_follow (ink, &request, &stretch), CORE_OK);
   for (size_t i = 0; i < stretch.count; i++)
@@ -271,6 +271,32 @@ START_TEST (a_short_stretch_is_looked_at_pixel_by_pixel_a_long_one_more_coarsely
   ck_assert_uint_lt (far.count, 900);
   stretch_clear (&near);
   stretch_clear (&far);
+}
+END_TEST
+
+/* A tip between two clicks: a stretch that knows where the line goes on ends beside its click, and the line about the tip is seen. */
+START_TEST (between_its_neighbours_a_stretch_is_seen_where_alone_it_is_lost)
+{
+  Point places[61];
+  for (int i = 0; i <= 60; i++)
+    places[i] = px (30 + 24 * sin (M_PI * (i - 30) / 60.0), 20 + 70 * cos (M_PI * (i - 30) / 60.0));
+  const DrawnLine line = { places, 61, 3 };
+  StretchRequest request = { .mapping = &paper, .behind = { places[1] }, .behind_count = 1, .from = places[22], .to = places[42],
+                             .click_sigma = 3, .ahead = places[58], .has_ahead = true };
+  Ink *ink = ink_of_lines (WIDTH, HEIGHT, &line, 1);
+  Stretch between, alone;
+
+  ck_assert_int_eq (stretch_follow (ink, &request, &between), CORE_OK);
+  request.behind_count = 0;
+  request.has_ahead = false;
+  ck_assert_int_eq (stretch_follow (ink, &request, &alone), CORE_OK);
+  ck_assert_double_lt (between.lost, 0.1);
+  ck_assert_double_gt (alone.lost, between.lost);
+  ck_assert_double_lt (point_distance (between.places[0], places[22]), 4);
+  ck_assert_double_lt (point_distance (between.places[between.count - 1], places[42]), 4);
+  stretch_clear (&between);
+  stretch_clear (&alone);
+  ink_unref (ink);
 }
 END_TEST
 
@@ -300,6 +326,7 @@ main (void)
   tcase_add_test (tcase, held_to_the_present_line_it_stays_there_though_the_pointer_lies_on_the_next);
   tcase_add_test (tcase, a_clean_line_is_sure_to_a_fraction_of_a_pixel_and_a_gap_is_lost);
   tcase_add_test (tcase, a_short_stretch_is_looked_at_pixel_by_pixel_a_long_one_more_coarsely_and_both_lie_on_the_line);
+  tcase_add_test (tcase, between_its_neighbours_a_stretch_is_seen_where_alone_it_is_lost);
   tcase_add_test (tcase, a_stretch_beyond_the_picture_is_refused);
   return run_suite (suite, tcase);
 }
