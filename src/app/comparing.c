@@ -4,8 +4,8 @@
 #include "app/trace-ground.h"
 #include "app/traced.h"
 
-/* mm: half a printed line's width; less than this off the middle is still on it. */
-static const double ON_THE_LINE = 0.25;
+/* A trace keeps to its line within its tolerance, and the line's middle is known about as well: beyond twice that an outline is off it. */
+static const double OFF_THE_LINE = 2;
 
 struct _TrammelComparing {
   GObject parent;
@@ -29,7 +29,7 @@ G_DEFINE_FINAL_TYPE (TrammelComparing, trammel_comparing, G_TYPE_OBJECT)
 typedef struct {
   TraceGround *ground;
   Outline *own;
-  bool half;
+  bool half;                        /* a side view of a body goes round its axis; all else ends on it */
   GCancellable *cancellable;
   CoreStatus status;
   Comparison comparison;
@@ -147,10 +147,23 @@ comparing_place (TrammelComparing *self, Point own)
   return point_add ((Point) { own.x, own.y * self->shortening }, self->shift);
 }
 
+/* mm: of what was traced last in this view its own, else the usual. */
+static double
+comparing_tolerance (TrammelComparing *self)
+{
+  TrammelTraced *traced = trammel_traced_of (self->session);
+  const TraceOrder *order = trammel_traced_order (traced);
+  const Point fore = mapping_to_px (&self->placing.mapping, self->placing.frame.fore);
+
+  if (order != NULL && g_strcmp0 (order->ground->view, self->view) == 0)
+    return trammel_traced_tolerance (traced);
+  return trace_usual_tolerance (mapping_mm_per_px (&self->placing.mapping, fore, (Point) { 1, 0 }));
+}
+
 static void
 comparing_show (TrammelComparing *self)
 {
-  const double limit = fmax (ON_THE_LINE, trammel_traced_tolerance (trammel_traced_of (self->session)));
+  const double limit = OFF_THE_LINE * comparing_tolerance (self);
   const Comparison *comparison = &self->comparison;
 
   self->spots = g_new (SheetDeparture, comparison->count + 1);
@@ -190,29 +203,46 @@ compare_arrived (GObject *source, GAsyncResult *result, gpointer data)
   g_signal_emit (self, changed_signal, 0);
 }
 
-static void
-comparing_begin (TrammelComparing *self, TraceGround *ground, const Surface *surface)
+/* The outline of what is selected, and no control of it, that was traced in that view; NULL: there is none. */
+static const Outline *
+comparing_selected (TrammelComparing *self, const TraceGround *ground)
 {
+  const bool whole = trammel_session_selection (self->session)->control == NULL;
+  const Surface *surface = whole ? trammel_session_selected_surface (self->session) : NULL;
+  const Body *body = trammel_session_selected_body (self->session);
+
+  if (surface != NULL && g_strcmp0 (surface->traced, ground->view) == 0)
+    return surface->outline;
+  if (body != NULL && g_strcmp0 (body->traced, ground->view) == 0)
+    return body->outline;
+  return body != NULL && g_strcmp0 (body->side_traced, ground->view) == 0 ? body->side_outline : NULL;
+}
+
+static void
+comparing_begin (TrammelComparing *self, TraceGround *ground)
+{
+  const Surface *surface = trammel_session_selected_surface (self->session);
+  const bool round = ground->shows == VIEW_BODY_SIDE;
   CompareWork *work;
   g_autoptr (GTask) task = NULL;
   Outline *own = NULL;
 
-  self->shift = (Point) { ground->placing.x, 0 };
-  self->shortening = trammel_traced_shortening (trammel_traced_of (self->session), surface);
-  if (outline_mapped (surface->outline, (Point) { 1, 1 / self->shortening }, point_scale (self->shift, -1), &own) != CORE_OK)
+  self->shift = (Point) { ground->placing.x, round ? ground->z : 0 };
+  self->shortening = surface != NULL ? trammel_traced_shortening (trammel_traced_of (self->session), surface) : 1;
+  if (outline_mapped (self->outline, (Point) { 1, 1 / self->shortening }, point_scale (self->shift, -1), &own) != CORE_OK)
     return;
   self->work = g_cancellable_new ();
   work = g_new0 (CompareWork, 1);
-  *work = (CompareWork) { .ground = trace_ground_ref (ground), .own = own, .half = true, .cancellable = g_object_ref (self->work) };
+  *work = (CompareWork) { .ground = trace_ground_ref (ground), .own = own, .half = !round, .cancellable = g_object_ref (self->work) };
   task = g_task_new (self, NULL, compare_arrived, NULL);
   g_task_set_task_data (task, work, compare_work_free);
   g_task_run_in_thread (task, compare_in_thread);
 }
 
 static bool
-comparing_holds (TrammelComparing *self, const TraceGround *ground, const Surface *surface)
+comparing_holds (TrammelComparing *self, const TraceGround *ground, const Outline *outline)
 {
-  return outline_equal (self->outline, surface->outline) && g_strcmp0 (self->view, ground->view) == 0 && self->ink == ground->ink
+  return outline_equal (self->outline, outline) && g_strcmp0 (self->view, ground->view) == 0 && self->ink == ground->ink
          && memcmp (&self->placing, &ground->placing, sizeof self->placing) == 0;
 }
 
@@ -221,23 +251,22 @@ static gboolean
 comparing_look (gpointer data)
 {
   TrammelComparing *self = data;
-  const bool whole = trammel_session_selection (self->session)->control == NULL;
-  const Surface *surface = whole ? trammel_session_selected_surface (self->session) : NULL;
   TraceGround *ground = self->sheet != NULL ? trace_ground_new (trammel_sheet_canvas_plan_store (self->sheet)) : NULL;
+  const Outline *outline = ground != NULL ? comparing_selected (self, ground) : NULL;
   const bool had = self->comparison.spots != NULL;
 
   self->idle = 0;
-  if (ground == NULL || surface == NULL || g_strcmp0 (surface->traced, ground->view) != 0) {
+  if (outline == NULL) {
     comparing_forget (self);
     if (had)
       g_signal_emit (self, changed_signal, 0);
-  } else if (!comparing_holds (self, ground, surface)) {
+  } else if (!comparing_holds (self, ground, outline)) {
     comparing_forget (self);
-    self->outline = outline_ref (surface->outline);
+    self->outline = outline_ref ((Outline *) outline);
     self->view = g_strdup (ground->view);
     self->ink = ink_levels_ref (ground->ink);
     self->placing = ground->placing;
-    comparing_begin (self, ground, surface);
+    comparing_begin (self, ground);
   }
   trace_ground_unref (ground);
   return G_SOURCE_REMOVE;

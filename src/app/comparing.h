@@ -7,7 +7,7 @@ G_BEGIN_DECLS
 #define TRAMMEL_TYPE_COMPARING (trammel_comparing_get_type ())
 G_DECLARE_FINAL_TYPE (TrammelComparing, trammel_comparing, TRAMMEL, COMPARING, GObject)
 
-/** How the selected surface lies over the printed line that it was traced from, while its plan and view are in hand. Looked up away from
+/** How the selected surface or body lies over the printed line that it was traced from, while its plan and view are in hand. Looked up away from
  *  the main thread whenever outline, selection or plan change; the last one asked for wins. Signal, without arguments:
  *    "changed"   another comparison, or none */
 TrammelComparing *trammel_comparing_of (TrammelSession *session);         /* the session's; lent */
