@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "app/comparing.h"
 #include "app/grip.h"
+#include "app/memory-rest.h"
 #include "app/pull.h"
 #include "app/theme.h"
 #include "document/part-class.h"
@@ -62,6 +63,7 @@ trammel_sheet_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   draw_sheet (cr, &scene);
   draw_scale_bar (cr, &ruler);
   cairo_destroy (cr);
+  memory_rest_soon ();
   GTK_WIDGET_CLASS (trammel_sheet_canvas_parent_class)->snapshot (widget, snapshot);
 }
 

@@ -5,10 +5,14 @@
 
 enum { SPACING = 6 };
 
+/* How wide a label's words are, though they may be cut short or not shown: measured again when they or their font change. */
+typedef struct { char *words; guint font; int width; } WordsWidth;
+
 struct _TrammelStatusLine {
   GtkWidget parent;
   TrammelSheetCanvas *sheet;
   GtkWidget *hint, *along, *across, *zoom;      /* zoom: the label on its button */
+  WordsWidth hint_width, along_width, across_width;
 };
 
 G_DEFINE_FINAL_TYPE (TrammelStatusLine, trammel_status_line, GTK_TYPE_WIDGET)
@@ -22,6 +26,9 @@ trammel_status_line_dispose (GObject *object)
   g_clear_object (&self->sheet);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
+  g_clear_pointer (&self->hint_width.words, g_free);
+  g_clear_pointer (&self->along_width.words, g_free);
+  g_clear_pointer (&self->across_width.words, g_free);
   G_OBJECT_CLASS (trammel_status_line_parent_class)->dispose (object);
 }
 
@@ -61,6 +68,23 @@ status_place_across (Units units, double y)
 }
 
 static int
+words_width (WordsWidth *self, GtkWidget *label)
+{
+  const char *words = gtk_label_get_label (GTK_LABEL (label));
+  const guint font = pango_context_get_serial (gtk_widget_get_pango_context (label));
+
+  if (g_strcmp0 (self->words, words) != 0 || self->font != font) {
+    g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (label, words);
+
+    pango_layout_get_pixel_size (layout, &self->width, NULL);
+    g_free (self->words);
+    self->words = g_strdup (words);
+    self->font = font;
+  }
+  return self->width;
+}
+
+static int
 status_line_wanted_width (TrammelStatusLine *self)
 {
   int width = 0;
@@ -68,11 +92,9 @@ status_line_wanted_width (TrammelStatusLine *self)
   for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self)); child != NULL; child = gtk_widget_get_next_sibling (child)) {
     int natural = 0;
 
-    if (GTK_IS_LABEL (child)) {
-      g_autoptr (PangoLayout) words = gtk_widget_create_pango_layout (child, gtk_label_get_label (GTK_LABEL (child)));
-
-      pango_layout_get_pixel_size (words, &natural, NULL);
-    } else
+    if (GTK_IS_LABEL (child))
+      natural = words_width (child == self->hint ? &self->hint_width : child == self->along ? &self->along_width : &self->across_width, child);
+    else
       gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, NULL, &natural, NULL, NULL);
     width += natural + SPACING;
   }

@@ -8,7 +8,9 @@
 enum { PURPOSES = LINES_FOR_PAPER + 1, LINES_MOST = 500 };
 
 typedef struct { LinesPurpose purpose; LineOfLetters line; PangoLayout *layout; } Laid;
-typedef struct { PangoContext *contexts[PURPOSES][2]; GHashTable *laid; } Lines;
+/* A context of pango's and the drawing that it was last fitted to: fitted again, even to the same, it would lay out all lines anew. */
+typedef struct { PangoContext *context; cairo_matrix_t matrix; cairo_font_options_t *options; } Stand;
+typedef struct { Stand stands[PURPOSES][2]; GHashTable *laid; cairo_font_options_t *seen; } Lines;
 
 static void
 laid_free (gpointer data)
@@ -46,7 +48,11 @@ lines_free (gpointer data)
 
   for (int i = 0; i < PURPOSES; i++)
     for (int turned = 0; turned < 2; turned++)
-      g_clear_object (&self->contexts[i][turned]);
+      {
+        g_clear_object (&self->stands[i][turned].context);
+        g_clear_pointer (&self->stands[i][turned].options, cairo_font_options_destroy);
+      }
+  cairo_font_options_destroy (self->seen);
   g_hash_table_unref (self->laid);
   g_free (self);
 }
@@ -60,6 +66,7 @@ lines_of_thread (void)
   if (!self)
     {
       self = g_new0 (Lines, 1);
+      self->seen = cairo_font_options_create ();
       self->laid = g_hash_table_new_full (laid_hash, laid_equal, NULL, laid_free);
       g_private_set (&mine, self);
     }
@@ -86,6 +93,35 @@ context_new (LinesPurpose purpose)
   return context;
 }
 
+static bool
+same_directions (const cairo_matrix_t *a, const cairo_matrix_t *b)
+{
+  return a->xx == b->xx && a->xy == b->xy && a->yx == b->yx && a->yy == b->yy;
+}
+
+static void
+stand_fit (Stand *self, cairo_t *cr, cairo_font_options_t *seen)
+{
+  cairo_matrix_t matrix;
+
+  cairo_get_matrix (cr, &matrix);
+  cairo_surface_get_font_options (cairo_get_target (cr), seen);
+  if (self->options && same_directions (&matrix, &self->matrix) && cairo_font_options_equal (seen, self->options))
+    return;
+  g_clear_pointer (&self->options, cairo_font_options_destroy);
+  self->options = cairo_font_options_copy (seen);
+  self->matrix = matrix;
+  pango_cairo_update_context (cr, self->context);
+}
+
+void
+lettering_lines_fit (LinesPurpose purpose, cairo_t *cr, bool turned)
+{
+  Lines *self = lines_of_thread ();
+
+  stand_fit (&self->stands[purpose][turned], cr, self->seen);
+}
+
 void
 lettering_lines_begin (LinesPurpose purpose, cairo_t *cr)
 {
@@ -94,10 +130,10 @@ lettering_lines_begin (LinesPurpose purpose, cairo_t *cr)
   if (g_hash_table_size (self->laid) > LINES_MOST)
     g_hash_table_remove_all (self->laid);
   for (int turned = 0; turned < 2; turned++)
-    if (!self->contexts[purpose][turned])
-      self->contexts[purpose][turned] = context_new (purpose);
+    if (!self->stands[purpose][turned].context)
+      self->stands[purpose][turned].context = context_new (purpose);
   if (cr)
-    pango_cairo_update_context (cr, self->contexts[purpose][0]);
+    stand_fit (&self->stands[purpose][0], cr, self->seen);
 }
 
 static PangoLayout *
@@ -134,7 +170,7 @@ lettering_lines_find (LinesPurpose purpose, const LineOfLetters *line)
       *found = wanted;
       found->line.text = g_strdup (line->text);
       found->line.font = g_strdup (line->font);
-      found->layout = lay_out (self->contexts[purpose][line->turned], line);
+      found->layout = lay_out (self->stands[purpose][line->turned].context, line);
       g_hash_table_add (self->laid, found);
     }
   return found->layout;

@@ -19,5 +19,7 @@ typedef struct {
 
 /** Made ready for a drawing on cr (NULL: only to measure). */
 void lettering_lines_begin (LinesPurpose purpose, cairo_t *cr);
+/** Before lines are drawn: upright ones on cr as it stands, or turned ones on cr turned already. */
+void lettering_lines_fit (LinesPurpose purpose, cairo_t *cr, bool turned);
 /** The line laid out; lent, until lettering_lines_begin is called again. */
 PangoLayout *lettering_lines_find (LinesPurpose purpose, const LineOfLetters *line);

@@ -1,5 +1,6 @@
 #include "drawing/outline-path.h"
 #include <math.h>
+#include "geometry/stretch.h"
 
 /* From millimetres, x aft and y to starboard, to the drawing. */
 static cairo_matrix_t
@@ -163,49 +164,69 @@ outline_tip (const Outline *outline)
 
 /* Where x is met between two parameters that straddle it; thirty halvings are finer than any drawing. */
 static double
-y_where_x (Point from, const Segment *segment, double x, double low, double high)
+y_where_x (const Stretch *stretch, double x, double low, double high)
 {
-  const bool rising = segment_at (from, segment, high).x > segment_at (from, segment, low).x;
+  const bool rising = stretch_at (stretch, high).x > stretch_at (stretch, low).x;
 
   for (int i = 0; i < 30; i++)
     {
       const double middle = (low + high) / 2;
 
-      if ((segment_at (from, segment, middle).x < x) == rising)
+      if ((stretch_at (stretch, middle).x < x) == rising)
         low = middle;
       else
         high = middle;
     }
-  return segment_at (from, segment, (low + high) / 2).y;
+  return stretch_at (stretch, (low + high) / 2).y;
 }
 
-/* A body is smooth: between sixteen steps a segment runs fore or aft only. */
+/* A line or curve lies within its ends and controls; that is soon told, and true of few segments. */
+static bool
+may_meet_x (Point from, const Segment *segment, double x)
+{
+  double least = fmin (from.x, segment->to.x), greatest = fmax (from.x, segment->to.x);
+
+  if (segment->kind == SEGMENT_ARC)
+    return true;
+  if (segment->kind == SEGMENT_CURVE)
+    {
+      least = fmin (least, fmin (segment->control1.x, segment->control2.x));
+      greatest = fmax (greatest, fmax (segment->control1.x, segment->control2.x));
+    }
+  return least <= x && x <= greatest;
+}
+
+/* Where a segment meets x, its y joined to what was found. A body is smooth: between sixteen steps a segment runs fore or aft only. */
+static void
+join_span (Point from, const Segment *segment, double x, double *low, double *high)
+{
+  enum { STEPS = 16 };
+  const Stretch stretch = stretch_make (from, segment);
+  double before = from.x;
+
+  for (int i = 1; i <= STEPS; i++)
+    {
+      const double here = stretch_at (&stretch, i / (double) STEPS).x;
+
+      if ((before <= x && x <= here) || (here <= x && x <= before))
+        {
+          const double y = y_where_x (&stretch, x, (i - 1) / (double) STEPS, i / (double) STEPS);
+
+          *low = fmin (*low, y);
+          *high = fmax (*high, y);
+        }
+      before = here;
+    }
+}
+
 bool
 outline_span_at (const Outline *outline, double x, double *low, double *high)
 {
-  enum { STEPS = 16 };
   double least = INFINITY, greatest = -INFINITY;
 
   for (size_t i = 0; i < outline_segment_count (outline); i++)
-    {
-      const Point from = outline_node (outline, i);
-      const Segment *segment = outline_segment (outline, i);
-      double before = from.x;
-
-      for (int j = 1; j <= STEPS; j++)
-        {
-          const double here = segment_at (from, segment, j / (double) STEPS).x;
-
-          if ((before <= x && x <= here) || (here <= x && x <= before))
-            {
-              const double y = y_where_x (from, segment, x, (j - 1) / (double) STEPS, j / (double) STEPS);
-
-              least = fmin (least, y);
-              greatest = fmax (greatest, y);
-            }
-          before = here;
-        }
-    }
+    if (may_meet_x (outline_node (outline, i), outline_segment (outline, i), x))
+      join_span (outline_node (outline, i), outline_segment (outline, i), x, &least, &greatest);
   if (least > greatest)
     return false;
   *low = least;

@@ -100,14 +100,18 @@ take_outline (SheetDraft *draft, const Outline *outline)
   enum { STEPS = 12 };
 
   for (size_t i = 0; i < outline_segment_count (outline); i++)
-    for (int j = 0; j < STEPS; j++)
-      {
-        const Point from = segment_at (outline_node (outline, i), outline_segment (outline, i), j / (double) STEPS);
-        const Point to = segment_at (outline_node (outline, i), outline_segment (outline, i), (j + 1) / (double) STEPS);
+    {
+      Point from = outline_node (outline, i);
 
-        take_stretch (draft, view_to_screen (draft->view, from), view_to_screen (draft->view, to));
-        take_stretch (draft, sheet_px (draft->view, from.x, -from.y), sheet_px (draft->view, to.x, -to.y));
-      }
+      for (int j = 1; j <= STEPS; j++)
+        {
+          const Point to = segment_at (outline_node (outline, i), outline_segment (outline, i), j / (double) STEPS);
+
+          take_stretch (draft, view_to_screen (draft->view, from), view_to_screen (draft->view, to));
+          take_stretch (draft, sheet_px (draft->view, from.x, -from.y), sheet_px (draft->view, to.x, -to.y));
+          from = to;
+        }
+    }
 }
 
 static void

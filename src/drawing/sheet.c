@@ -7,7 +7,8 @@ draw_lines (SheetDraft *draft)
   sheet_draw_shapes (draft);
   sheet_draw_centre_line (draft);
   sheet_draw_construction (draft);
-  sheet_draw_leads (draft);
+  if (!draft->look->halo)      /* dots as wide as themselves make no room */
+    sheet_draw_leads (draft);
   sheet_draw_parts (draft);
   sheet_draw_signs (draft);
 }
