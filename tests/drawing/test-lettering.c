@@ -153,6 +153,34 @@ START_TEST (the_same_words_are_laid_out_once)
 }
 END_TEST
 
+/* Shaping is what costs: a line drawn elsewhere, upright or turned, and in the next drawing, is the one that was laid out. */
+START_TEST (a_line_drawn_again_stays_laid_out)
+{
+  const Letters upright = { .text = "110", .place = { 20, 40 }, .halo = 2 }, turned = { .text = "110", .place = { 60, 50 }, .turned = true };
+  guint serials[2];
+
+  for (int drawing = 0; drawing < 3; drawing++)
+    {
+      Canvas canvas = canvas_new (120, 60, 1, look.sheet);
+      Lettering lettering = lettering_begin (canvas.cr, &look);
+
+      cairo_translate (canvas.cr, 3.5 * drawing, drawing);
+      lettering_draw (&lettering, &upright);
+      lettering_draw (&lettering, &turned);
+      for (int i = 0; i < 2; i++)
+        {
+          const LineOfLetters line = { .text = "110", .font = look.font, .size = look.text_size, .turned = i };
+          const guint serial = pango_layout_get_serial (lettering_lines_find (LINES_FOR_SCREEN, &line));
+
+          if (drawing > 0)
+            ck_assert_uint_eq (serial, serials[i]);
+          serials[i] = serial;
+        }
+      canvas_clear (&canvas);
+    }
+}
+END_TEST
+
 START_TEST (thousands_of_words_are_measured_as_the_first_was)
 {
   const Box before = measured (&(Letters) { .text = "MAC 110" });
@@ -194,6 +222,7 @@ main (void)
   tcase_add_test (tests, turned_letters_run_up_the_page);
   tcase_add_test (tests, ink_stays_in_the_box_that_was_measured);
   tcase_add_test (tests, the_same_words_are_laid_out_once);
+  tcase_add_test (tests, a_line_drawn_again_stays_laid_out);
   tcase_add_test (tests, thousands_of_words_are_measured_as_the_first_was);
   tcase_add_test (tests, what_only_makes_room_has_no_words);
   tcase_add_test (tests, a_halo_keeps_words_clear_of_what_they_cross);
