@@ -27,15 +27,15 @@ card_label (const char *text)
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), 78);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 62);
   return label;
 }
 
-/* One paragraph, so that the card leaves the sheet as much room as it can. */
+/* One paragraph, so that the card leaves the sheet as much room as it can; in a low window it scrolls beside its button. */
 static GtkWidget *
 card_build_words (void)
 {
-  GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 3);
+  GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 3), *scrolled = gtk_scrolled_window_new ();
   GtkWidget *heading = card_label (_("Before You Build and Fly"));
   g_autoptr (GString) paragraph = g_string_new (NULL);
 
@@ -44,8 +44,13 @@ card_build_words (void)
   gtk_widget_add_css_class (heading, "heading");
   gtk_box_append (GTK_BOX (words), heading);
   gtk_box_append (GTK_BOX (words), card_label (paragraph->str));
-  gtk_widget_set_hexpand (words, TRUE);
-  return words;
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_propagate_natural_width (GTK_SCROLLED_WINDOW (scrolled), TRUE);
+  gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scrolled), TRUE);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), words);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Before You Build and Fly"), -1);
+  gtk_widget_set_hexpand (scrolled, TRUE);
+  return scrolled;
 }
 
 GtkWidget *
@@ -59,8 +64,6 @@ cautions_card_new (TrammelSettings *settings)
   button = gtk_button_new_with_mnemonic (_("_Understood"));
   gtk_widget_add_css_class (card, "card");
   gtk_widget_add_css_class (card, "cautions");
-  gtk_widget_set_halign (card, GTK_ALIGN_CENTER);
-  gtk_widget_set_valign (card, GTK_ALIGN_END);
   gtk_widget_set_valign (button, GTK_ALIGN_END);
   gtk_box_append (GTK_BOX (card), card_build_words ());
   gtk_box_append (GTK_BOX (card), button);

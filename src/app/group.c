@@ -27,6 +27,7 @@ trammel_group_init (TrammelGroup *self)
   self->remark = gtk_label_new (NULL);
   gtk_widget_add_css_class (self->remark, "dim-label");
   gtk_widget_add_css_class (self->remark, "caption");
+  gtk_label_set_ellipsize (GTK_LABEL (self->remark), PANGO_ELLIPSIZE_MIDDLE);
   gtk_box_append (GTK_BOX (self->top), self->heading);
   gtk_box_append (GTK_BOX (self->top), self->remark);
   self->list = gtk_list_box_new ();

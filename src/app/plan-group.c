@@ -131,12 +131,40 @@ plan_removed (TrammelPlanGroup *self)
 
 /* Building */
 
+/* However long a plan's name is, the panel is no wider for it. */
+static void
+choice_setup (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_MIDDLE);
+  gtk_list_item_set_child (item, label);
+}
+
+static void
+choice_bind (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  gtk_label_set_label (GTK_LABEL (gtk_list_item_get_child (item)), gtk_string_object_get_string (gtk_list_item_get_item (item)));
+}
+
+static void
+choice_may_be_cut (GtkDropDown *list)
+{
+  g_autoptr (GtkListItemFactory) factory = gtk_signal_list_item_factory_new ();
+
+  g_signal_connect (factory, "setup", G_CALLBACK (choice_setup), NULL);
+  g_signal_connect (factory, "bind", G_CALLBACK (choice_bind), NULL);
+  gtk_drop_down_set_factory (list, factory);
+}
+
 static void
 group_add_choice (TrammelPlanGroup *self, GtkWidget **place, const char *label, char **takes_words, GCallback chosen)
 {
   g_auto (GStrv) words = takes_words;
 
   *place = gtk_drop_down_new_from_strings ((const char *const *) words);
+  choice_may_be_cut (GTK_DROP_DOWN (*place));
   g_signal_connect_swapped (*place, "notify::selected", chosen, self);
   trammel_group_add_control (TRAMMEL_GROUP (self->group), label, *place);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (*place)), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
@@ -170,7 +198,7 @@ static void
 group_add_strength (TrammelPlanGroup *self)
 {
   self->strength = gtk_scale_new_with_range (GTK_ORIENTATION_HORIZONTAL, 0, 100, 5);
-  gtk_widget_set_size_request (self->strength, 140, -1);
+  gtk_widget_set_size_request (self->strength, 120, -1);
   leave_wheel_alone (self->strength);
   g_signal_connect_swapped (self->strength, "value-changed", G_CALLBACK (strength_moved), self);
   trammel_group_add_control (TRAMMEL_GROUP (self->group), _("Strength"), self->strength);
@@ -191,12 +219,9 @@ static void
 group_add_lengths (TrammelPlanGroup *self, const Plan *plan)
 {
   for (size_t i = 0; i < plan->length_count; i++) {
-    g_autofree char *length = plan_words_length (self->store, i, trammel_session_units (self->session));
-    g_autofree char *scale = plan_words_length_scale (self->store, i);
-    /* Translators: a known length on a plan: "Known length 320 mm". */
-    g_autofree char *label = g_strdup_printf (_("Known length %s"), length);
+    g_autofree char *length = plan_words_length_off (self->store, i, trammel_session_units (self->session));
 
-    gtk_label_set_text (GTK_LABEL (group_add_words (self, label)), scale);
+    gtk_label_set_text (GTK_LABEL (group_add_words (self, _("Known length"))), length);
   }
 }
 
@@ -252,10 +277,9 @@ group_shape (TrammelPlanGroup *self, const Plan *plan)
   for (size_t i = 0; i < plan->view_count; i++)
     g_string_append_printf (shape, " %s %d", plan->views[i].id, plan->views[i].shows);
   for (size_t i = 0; i < plan->length_count; i++) {
-    g_autofree char *length = plan_words_length (self->store, i, trammel_session_units (self->session));
-    g_autofree char *scale = plan_words_length_scale (self->store, i);
+    g_autofree char *length = plan_words_length_off (self->store, i, trammel_session_units (self->session));
 
-    g_string_append_printf (shape, " %s %s", length, scale);
+    g_string_append_printf (shape, " %s", length);
   }
   return g_string_free (shape, FALSE);
 }

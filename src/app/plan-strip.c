@@ -122,6 +122,8 @@ strip_remark (TrammelPlanStrip *self, const Plan *plan)
   if (trammel_session_is_previewing (session)
       || !trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (self->sheet), NULL, &misfit, &is_true))
     return NULL;
+  if (step == PLAN_STEP_VIEW && plan->view_count == 0 && misfit.maker == MADE_BY_TRUE_SIZE)
+    return plan_misfit_words (plan, &misfit, is_true, trammel_session_units (session));
   if (step == PLAN_STEP_VIEW)
     return is_true ? plan_misfit_size (plan, &misfit, trammel_session_units (session)) : NULL;
   span = plan_misfit_span (trammel_session_aeroplane (session), plan);

@@ -63,19 +63,17 @@ plan_words_length (TrammelPlanStore *store, size_t index, Units units)
 }
 
 char *
-plan_words_length_scale (TrammelPlanStore *store, size_t index)
+plan_words_length_off (TrammelPlanStore *store, size_t index, Units units)
 {
-  const PlanLength *length = &trammel_plan_store_plan (store)->lengths[index];
-  g_autofree char *scale = four_digits (length->mm / point_distance (length->a, length->b));
+  g_autofree char *length = plan_words_length (store, index, units);
+  g_autofree char *off = NULL;
   MappingMisfit misfit;
 
   if (!trammel_plan_store_mapping (store, NULL, &misfit, NULL) || index >= misfit.length_count || !misfit.lengths[index].disagrees)
-    /* Translators: %s is a number of millimetres. */
-    return g_strdup_printf (_("%s mm a pixel"), scale);
-  g_autofree char *off = units_number (fabs (misfit.lengths[index].residual_percent), 1);
-
-  /* Translators: millimetres a pixel, and by how many per cent a known length disagrees with the others. */
-  return g_strdup_printf (_("%s mm a pixel, %s %% off"), scale, off);
+    return g_steal_pointer (&length);
+  off = units_number (fabs (misfit.lengths[index].residual_percent), 1);
+  /* Translators: a known length with its unit, and by how many per cent it disagrees with the others. */
+  return g_strdup_printf (_("%s, %s %% off"), length, off);
 }
 
 /* By what it shows; a second one of that is numbered. */

@@ -9,7 +9,7 @@ char *plan_words_size   (TrammelPlanStore *store, Units units);
 char *plan_words_scale  (TrammelPlanStore *store);
 /** A known length of the plan in hand: "320 mm". */
 char *plan_words_length (TrammelPlanStore *store, size_t index, Units units);
-/** What it makes of a pixel, and where it disagrees by how much: "0.08467 mm a pixel", "0.08467 mm a pixel, 0.8 % off". */
-char *plan_words_length_scale (TrammelPlanStore *store, size_t index);
+/** The same, and where it disagrees with the others by how much: "320 mm, 0.8 % off". */
+char *plan_words_length_off (TrammelPlanStore *store, size_t index, Units units);
 /** The views that can be shown, the whole sheet first; as many as the plan has, and one. NULL ends them. */
 char **plan_words_views (const Plan *plan);

@@ -4,6 +4,7 @@
 #include "app/cautions-card.h"
 #include "app/first-frame.h"
 #include "app/start-page.h"
+#include "app/start-room.h"
 
 G_DEFINE_FINAL_TYPE (TrammelWindow, trammel_window, ADW_TYPE_APPLICATION_WINDOW)
 
@@ -149,6 +150,7 @@ window_lay_table (TrammelWindow *self)
   self->start_page = start_page_new ();
   gtk_overlay_set_child (self->table, self->area);
   gtk_overlay_add_overlay (self->table, self->start_page);
+  start_room_share (self->table, self->start_page);
   first_frame_then (GTK_WIDGET (self), window_show_cautions);
   adw_flap_set_flap (self->flap, self->panel);
   g_signal_connect_object (self->area, "edit-requested", G_CALLBACK (window_edit_requested), self, G_CONNECT_SWAPPED);

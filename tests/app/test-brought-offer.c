@@ -249,6 +249,18 @@ START_TEST (a_drawing_in_the_wrong_unit_is_too_large)
 }
 END_TEST
 
+START_TEST (what_does_not_come_along_is_said)
+{
+  Brought *whole = drawing (DRAWING (FIN)), *less = drawing (DRAWING (FIN "<text>R1</text><text>R2</text>"));
+  g_autofree char *nothing = brought_words_left_out (whole), *said = brought_words_left_out (less);
+
+  ck_assert_ptr_null (nothing);
+  ck_assert_str_eq (said, "2 things in the file are no lines, such as text, pictures or hatching, and were left out.");
+  brought_free (whole);
+  brought_free (less);
+}
+END_TEST
+
 START_TEST (the_strip_says_which_line_how_large_and_how_it_was_taken)
 {
   Brought *brought = drawing (DRAWING (FIN "<path id='CUT' d='M400 60L720 80L720 150L400 190L80 152L80 80z'/>"));
@@ -281,6 +293,7 @@ main (void)
   tcase_add_test (tests, inches_are_25_4_times_as_large);
   tcase_add_loop_test (tests, what_does_not_fit_says_why_and_changes_nothing, 0, G_N_ELEMENTS (misfits));
   tcase_add_test (tests, a_drawing_in_the_wrong_unit_is_too_large);
+  tcase_add_test (tests, what_does_not_come_along_is_said);
   tcase_add_test (tests, the_strip_says_which_line_how_large_and_how_it_was_taken);
   return run_suite (suite_create ("brought offer"), tests);
 }

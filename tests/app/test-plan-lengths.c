@@ -190,6 +190,15 @@ START_TEST (the_sheet_is_not_locked_between_two_clicks)
 }
 END_TEST
 
+START_TEST (a_length_that_makes_a_sheet_of_no_size_is_taken_and_said)
+{
+  begin ();
+  set_level_length ("4000");
+  ck_assert_double_eq (length ()->mm, 4000);
+  gui_await (strip (), "By that the whole sheet would be 6000 × 4500\u00a0mm: look at the figure you typed, and its unit.");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -207,5 +216,6 @@ main (void)
   tcase_add_test (tests, esc_puts_a_dragged_end_back);
   tcase_add_test (tests, undone_in_the_middle_of_a_drag_a_length_is_gone);
   tcase_add_test (tests, the_sheet_is_not_locked_between_two_clicks);
+  tcase_add_test (tests, a_length_that_makes_a_sheet_of_no_size_is_taken_and_said);
   return hand_run ("plan lengths", &tests, 1);
 }

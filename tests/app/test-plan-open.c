@@ -3,6 +3,8 @@
 #include <glib/gstdio.h>
 #include <cairo-pdf.h>
 #include "support/pictures.h"
+#include "app/plan-work.h"
+#include "app/tool.h"
 #include "support/plan-stage.h"
 
 /* The whole picture of 600 × 400 px is in view, and fills most of it. */
@@ -19,6 +21,31 @@ assert_all_in_view (TrammelWindow *window)
   ck_assert (near.x >= 0 && near.y >= 0 && far.x <= view->width && far.y <= view->height);
   ck_assert (far.x - near.x > 0.6 * view->width || far.y - near.y > 0.6 * view->height);
 }
+
+static const char *
+tool_in_hand (TrammelWindow *window)
+{
+  return trammel_sheet_canvas_tool (plan_canvas (window))->kind->word;
+}
+
+static PlanStep
+step_in_hand (TrammelWindow *window)
+{
+  return trammel_plan_work_step (trammel_plan_work_of (plan_canvas (window)));
+}
+
+START_TEST (an_opened_picture_leads_on_to_its_known_length)
+{
+  TrammelWindow *window = stage_open (NULL);
+
+  open_plan (window, draw_plan ("wing.png", 600, 400));
+  gui_wait_ms (300);
+  ck_assert_str_eq (tool_in_hand (window), "plan");
+  ck_assert_int_eq (step_in_hand (window), PLAN_STEP_LENGTH);
+  gui_await (GTK_WIDGET (window), "Click both ends of a length you know. Ctrl lets go of what is printed.");
+  assert_all_in_view (window);
+}
+END_TEST
 
 START_TEST (a_picture_opened_on_an_empty_sheet_becomes_a_plan_that_is_all_in_view)
 {
@@ -292,6 +319,9 @@ START_TEST (a_page_is_chosen_by_its_picture_and_its_true_size_and_lies_true_to_s
   ck_assert (trammel_plan_store_mapping (plan_store (window), &mapping, NULL, &is_true));
   ck_assert (is_true);
   ck_assert_double_eq_tol (plan->width * mapping_mm_per_px (&mapping, (Point) { 0, 0 }, (Point) { 1, 0 }), 297, 0.1);
+  ck_assert_str_eq (tool_in_hand (window), "plan");
+  ck_assert_int_eq (step_in_hand (window), PLAN_STEP_VIEW);
+  gui_await (GTK_WIDGET (window), "The page is true to size: it is 297 × 210\u00a0mm.");
 }
 END_TEST
 
@@ -355,6 +385,7 @@ main (void)
   tcase_set_timeout (tests, 240);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
   tcase_add_test (tests, a_picture_opened_on_an_empty_sheet_becomes_a_plan_that_is_all_in_view);
+  tcase_add_test (tests, an_opened_picture_leads_on_to_its_known_length);
   tcase_add_test (tests, fit_sheet_takes_in_the_plan_where_nothing_else_is_drawn);
   tcase_add_test (tests, opening_a_plan_is_one_step_of_that_name);
   tcase_add_test (tests, the_start_page_opens_a_plan_first_of_all);

@@ -74,6 +74,79 @@ START_TEST (a_length_corrected_carries_the_traced_wing_along)
 }
 END_TEST
 
+START_TEST (esc_while_a_view_is_added_goes_back_to_the_view_before)
+{
+  begin ();
+  set_level_length ("80");
+  add_view ();
+  g_autofree char *before = g_strdup (view ()->id);
+  gui_click (gui_await (strip (), "Add View"));
+  ck_assert_ptr_null (trammel_plan_store_view (plans ()));
+  /* The first takes back a click in hand, the second leads back. */
+  click_px ((Point) { 600, 600 });
+  gui_key ("Escape");
+  ck_assert_ptr_null (trammel_plan_store_view (plans ()));
+  gui_key ("Escape");
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, before);
+  ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "plan");
+}
+END_TEST
+
+START_TEST (so_short_an_axis_that_it_tells_no_direction_is_asked_for_again)
+{
+  begin ();
+  set_level_length ("80");
+  step ("View");
+  hand_look (on_sheet ((Point) { 600, 600 }), 10);
+  click_px ((Point) { 600, 600 });
+  click_px ((Point) { 602, 620 });
+  ck_assert_uint_eq (plan ()->view_count, 0);
+  gui_await (strip (), "So short an axis does not tell its direction: click its two ends further apart, or zoom in.");
+}
+END_TEST
+
+START_TEST (on_a_squared_sheet_an_axis_is_as_straight_as_the_sheet)
+{
+  Mapping mapping;
+
+  begin ();
+  set_level_length ("80");
+  step ("Square Up");
+  hand_drag (on_sheet ((Point) { 300, 406 }), on_sheet ((Point) { 900, 406 }));
+  step ("View");
+  hand_look (on_sheet ((Point) { 600, 650 }), 10);
+  click_px ((Point) { 600, 600 });
+  click_px ((Point) { 603, 720 });
+  ck_assert_uint_eq (plan ()->view_count, 1);
+  ck_assert (trammel_plan_store_mapping (plans (), &mapping, NULL, NULL));
+  ck_assert_double_eq_tol (mapping_to_mm (&mapping, view ()->fore).x, mapping_to_mm (&mapping, view ()->aft).x, 1e-6);
+  ck_assert_double_eq_tol (point_distance (view ()->fore, (Point) { 600, 600 }), 0, 1);
+}
+END_TEST
+
+START_TEST (a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragged)
+{
+  begin ();
+  set_level_length ("80");
+  add_view ();
+  trace_a_wing ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  gui_click (gui_await (strip (), "Add View"));
+  gui_await (strip (), "Click the forward end of the tailplane's axis, the line its two halves meet at.");
+  hand_look (on_sheet ((Point) { 600, 650 }), 6);
+  click_px ((Point) { 600, 550 });
+  click_px ((Point) { 600, 800 });
+  ck_assert_uint_eq (plan ()->view_count, 2);
+  /* Behind the wing, whose trailing edge is 25 mm aft. */
+  ck_assert_double_gt (plan ()->views[1].x, 27);
+  gui_await (strip (), "It stands for now where such a part usually does: drag the plan along to its own place, or go on with Trace.");
+  hand_drag ((Point) { plan ()->views[1].x + 5, 5 }, (Point) { plan ()->views[1].x + 15, 5 });
+  gui_await (strip (), "Drag the plan along to where this view stands on the aeroplane, or go on with Trace.");
+  trammel_session_undo (hand_session ());
+  undoes ("Add View", before_it);
+}
+END_TEST
+
 START_TEST (one_drag_along_the_body_drops_a_view_into_its_place)
 {
   begin ();
@@ -186,6 +259,10 @@ main (void)
   tcase_add_test (tests, two_clicks_give_a_view_its_axis_along_the_printed_line);
   tcase_add_test (tests, what_a_view_shows_can_be_changed_and_the_view_removed);
   tcase_add_test (tests, a_length_corrected_carries_the_traced_wing_along);
+  tcase_add_test (tests, esc_while_a_view_is_added_goes_back_to_the_view_before);
+  tcase_add_test (tests, so_short_an_axis_that_it_tells_no_direction_is_asked_for_again);
+  tcase_add_test (tests, on_a_squared_sheet_an_axis_is_as_straight_as_the_sheet);
+  tcase_add_test (tests, a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragged);
   tcase_add_test (tests, one_drag_along_the_body_drops_a_view_into_its_place);
   tcase_add_test (tests, the_place_of_a_view_is_typed_and_nudged);
   tcase_add_test (tests, the_place_of_a_view_is_clicked_in_the_side_view);

@@ -2,6 +2,8 @@
 #include <math.h>
 #include "app/comparing.h"
 #include "app/strip.h"
+#include "app/trace-telling.h"
+#include "app/trace-unseen.h"
 #include "app/tool.h"
 #include "app/traced.h"
 #include "document/changes.h"
@@ -287,6 +289,86 @@ START_TEST (a_root_off_the_centre_line_is_asked_about_and_may_be_left_open)
   gui_click (gui_await (GTK_WIDGET (hand_window ()), "Leave the Gap"));
   ck_assert (wing ()->root_open);
   ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Leave Root Open");
+}
+END_TEST
+
+START_TEST (a_body_is_not_asked_about_a_root)
+{
+  static const Point blunt[] = { { 100.4, 12 }, { 104.4, 72 }, { 116.3, 96.4 }, { 133.3, 72 }, { 139.7, 12 } };
+
+  begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_BODY_TOP, .side = VIEW_BOTH, .root = 12 });
+  /* Its own words are said before the pointer comes. */
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()), "Click the nose on the printed line, then along it to the tail.");
+  trace_with (blunt, 5, 1);
+  gui_key ("Return");
+  ck_assert (gui_wait (rests, NULL));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (hand_window ()), "Leave the Gap"));
+}
+END_TEST
+
+static const SheetDoubt *
+doubt (void)
+{
+  return trammel_sheet_canvas_overlay (hand_sheet ())->doubt;
+}
+
+/* As if a third of what was just traced were printed nowhere. */
+static void
+doubt_what_was_traced (void)
+{
+  const Point places[] = { { 2, 40 }, { 3, 50 }, { 5, 60 }, { NAN, NAN } };
+  TraceResult result = { .status = CORE_OK, .lost = 0.33, .unseen = g_array_new (FALSE, FALSE, sizeof (Point)) };
+
+  g_array_append_vals (result.unseen, places, G_N_ELEMENTS (places));
+  trace_telling_result (GTK_WIDGET (hand_sheet ()), (Units) { LENGTH_MM, MASS_G }, trammel_traced_order (trammel_traced_of (hand_session ())),
+                        &result);
+  g_array_unref (result.unseen);
+  gui_settle ();
+}
+
+START_TEST (where_no_line_is_to_be_seen_is_dashed_as_long_as_the_strip_says_so)
+{
+  static const char says[] = "Along 33\u00a0% of the outline no printed line is to be seen: look at it where it is dashed.";
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  doubt_what_was_traced ();
+  stage_await_strip (hand_window (), says);
+  ck_assert_uint_eq (doubt ()->count, 4);
+  ck_assert_double_eq (doubt ()->places[0].x, 102);
+  /* With the outline go the dashes and the sentence. */
+  trammel_session_undo (hand_session ());
+  gui_settle ();
+  ck_assert_ptr_null (doubt ());
+  ck_assert (!trammel_window_tells (hand_window (), says));
+  trammel_session_redo (hand_session ());
+  doubt_what_was_traced ();
+  ck_assert_ptr_nonnull (doubt ());
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.close-strip", NULL);
+  ck_assert_ptr_null (doubt ());
+}
+END_TEST
+
+START_TEST (an_outline_off_its_print_is_unseen_and_one_on_it_is_seen)
+{
+  g_autoptr (GCancellable) nobody = g_cancellable_new ();
+  Outline *printed = printed_wing (), *aft = NULL;
+  const TraceOrder *order;
+  GArray *seen, *unseen;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  order = trammel_traced_order (trammel_traced_of (hand_session ()));
+  ck_assert_int_eq (outline_mapped (printed, (Point) { 1, 1 }, (Point) { 12, 0 }, &aft), CORE_OK);
+  seen = trace_unseen (order, printed, nobody);
+  unseen = trace_unseen (order, aft, nobody);
+  ck_assert_uint_eq (seen->len, 0);
+  ck_assert_uint_gt (unseen->len, 100);
+  ck_assert (isnan (g_array_index (unseen, Point, unseen->len - 1).x));
+  g_array_unref (seen);
+  g_array_unref (unseen);
+  outline_unref (printed);
+  outline_unref (aft);
 }
 END_TEST
 
@@ -616,6 +698,9 @@ main (void)
   tcase_add_test (tcase, a_half_seen_from_below_comes_out_as_the_right_half);
   tcase_add_test (tcase, two_halves_traced_one_after_the_other_are_averaged_and_their_difference_is_told);
   tcase_add_test (tcase, a_root_off_the_centre_line_is_asked_about_and_may_be_left_open);
+  tcase_add_test (tcase, a_body_is_not_asked_about_a_root);
+  tcase_add_test (tcase, where_no_line_is_to_be_seen_is_dashed_as_long_as_the_strip_says_so);
+  tcase_add_test (tcase, an_outline_off_its_print_is_unseen_and_one_on_it_is_seen);
   tcase_add_test (tcase, a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_off_it);
   tcase_add_test (tcase, another_tolerance_traces_again_in_a_step_of_its_own);
   tcase_add_test (tcase, a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen);

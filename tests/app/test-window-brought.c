@@ -224,6 +224,31 @@ START_TEST (another_hand_takes_the_sheet_and_the_offer_goes)
 }
 END_TEST
 
+static bool
+a_plan_is_there (gpointer window)
+{
+  return aeroplane_count (stage_aeroplane (window), PIECE_PLAN) == 1;
+}
+
+START_TEST (an_svg_that_is_opened_may_be_a_plan_or_an_outline)
+{
+  TrammelWindow *window = stage_open (NULL);
+
+  open_with_the_program (file_of ("parts.svg", drawing));
+  stage_await_strip (window, "parts.svg holds lines");
+  ck_assert (nothing_is_there (window));
+  gui_click (gui_await (GTK_WIDGET (window), "Use As Plan"));
+  ck_assert (gui_wait (a_plan_is_there, window));
+  gui_key ("<Control>z");
+  gui_settle ();
+  open_with_the_program (stage_path ("parts.svg"));
+  gui_click (gui_await (GTK_WIDGET (window), "Bring In As Outline"));
+  ck_assert (gui_wait (something_is_there, window));
+  ck_assert_int_eq (aeroplane_count (stage_aeroplane (window), PIECE_PLAN), 0);
+  ck_assert_double_eq_tol (half_span (window), 320, 0.1);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -233,6 +258,7 @@ main (void)
   gui_begin ();
   tcase_set_timeout (tests, 240);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
+  tcase_add_test (tests, an_svg_that_is_opened_may_be_a_plan_or_an_outline);
   tcase_add_test (tests, a_drawing_is_offered_at_once_and_used_in_one_step);
   tcase_add_test (tests, return_uses_what_is_offered_and_escape_gives_it_up);
   tcase_add_test (tests, next_line_turn_and_mirror_change_the_proposal);

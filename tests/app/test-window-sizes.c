@@ -1,6 +1,7 @@
 /* What a window of another size does with its room. */
 #include <stdlib.h>
 #include "app/panel.h"
+#include "app/sheet-canvas.h"
 #include "app/status-line.h"
 #include "support/stage.h"
 
@@ -139,6 +140,61 @@ START_TEST (the_hint_stays_whole_where_the_pointers_place_has_no_room_beside_it)
 }
 END_TEST
 
+/* On the screen of a small notebook, with nothing open. */
+static TrammelWindow *
+nothing_at_1024_by_600 (void)
+{
+  TrammelWindow *window;
+
+  trammel_settings_set_flag (trammel_application_settings (stage_application ()), CAUTIONS_READ, false);
+  window = stage_open (NULL);
+  gtk_window_set_default_size (GTK_WINDOW (window), 1024, 600);
+  ck_assert (gui_wait (window_is_laid_out, window));
+  gui_settle ();
+  return window;
+}
+
+static double
+top_of (GtkWidget *widget, TrammelWindow *window)
+{
+  double x, y = 0;
+
+  gtk_widget_translate_coordinates (widget, GTK_WIDGET (window), 0, 0, &x, &y);
+  return y;
+}
+
+START_TEST (the_cautions_leave_every_way_to_start_to_be_seen)
+{
+  TrammelWindow *window = nothing_at_1024_by_600 ();
+  GtkWidget *example = find (window, "Look at the Example");
+
+  ck_assert_double_lt (top_of (example, window) + gtk_widget_get_height (example), top_of (find (window, "Before You Build and Fly"), window));
+  ck_assert (lies_in_window (find (window, "Understood"), window));
+}
+END_TEST
+
+static void
+set_text_scale (double scale)
+{
+  g_object_set (gtk_settings_get_default (), "gtk-xft-dpi", (int) (96 * 1024 * scale), NULL);
+  gui_settle ();
+}
+
+START_TEST (larger_text_is_larger_in_the_window_and_on_the_sheet)
+{
+  TrammelWindow *window = racer ();
+  GtkWidget *export = find (window, "Export…");
+  const int before = gtk_widget_get_width (export);
+  TrammelSheetCanvas *sheet = TRAMMEL_SHEET_CANVAS (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_SHEET_CANVAS));
+  const double lettering = trammel_sheet_canvas_scene (sheet).look->text_size;
+
+  set_text_scale (1.5);
+  ck_assert_int_gt (gtk_widget_get_width (export), before * 5 / 4);
+  ck_assert_double_eq_tol (trammel_sheet_canvas_scene (sheet).look->text_size / lettering, 1.5, 0.05);
+  set_text_scale (1);
+}
+END_TEST
+
 /* Whose file an icon is taken from at that size: its ending. */
 static void
 assert_icon_is_taken_from (const char *name, int size, int scale, const char *ending)
@@ -184,6 +240,8 @@ main (void)
   tcase_add_test (tests, in_a_low_window_the_answer_is_one_sentence_and_a_higher_one_has_both);
   tcase_add_test (tests, numbers_can_be_added_or_given_up_without_scrolling);
   tcase_add_test (tests, the_hint_stays_whole_where_the_pointers_place_has_no_room_beside_it);
+  tcase_add_test (tests, the_cautions_leave_every_way_to_start_to_be_seen);
+  tcase_add_test (tests, larger_text_is_larger_in_the_window_and_on_the_sheet);
   tcase_add_test (tests, icons_come_drawn_at_their_usual_size_and_are_sharp_on_a_dense_screen);
   suite_add_tcase (suite, tests);
   return gui_run (suite);

@@ -93,6 +93,7 @@ begin_with (Plan *takes)
   trammel_session_open (hand_session (), aeroplane_with_added (hand_aeroplane (), &takes->piece), NULL);
   ck_assert (gui_wait (has_ink, NULL));
   trammel_plan_work_set_step (trammel_plan_work_of (hand_sheet ()), PLAN_STEP_LENGTH);
+  trammel_plan_work_set_next_view (trammel_plan_work_of (hand_sheet ()), (PlanView) { .shows = VIEW_WING });
   trammel_plan_work_set_way (trammel_plan_work_of (hand_sheet ()), PLAN_SQUARE_LEVEL);
   gtk_widget_grab_focus (GTK_WIDGET (hand_sheet ()));
   gui_key ("t");
