@@ -171,9 +171,9 @@ outline_press (Tool *tool, const ToolEvent *event)
 {
   OutlineTool *self = (OutlineTool *) tool;
 
+  place_entry_close (&self->entry);
   if (outline_traces (self))
     return;
-  place_entry_close (&self->entry);
   outline_resume (self);
   self->node = outline_aim (self, event);
 }
@@ -291,6 +291,10 @@ outline_typed (Tool *tool, Point place)
 {
   OutlineTool *self = (OutlineTool *) tool;
 
+  if (outline_traces (self)) {
+    tracing_typed (self->tracing, place);
+    return;
+  }
   outline_resume (self);
   outline_put (self, (Point) { place.x, fabs (place.y) }, NULL);
 }
@@ -302,7 +306,8 @@ outline_key (Tool *tool, guint keyval, GdkModifierType state)
   Point place = self->begun ? outline_last (self) : (Point) { 0, 0 };
 
   if (outline_traces (self))
-    return tracing_key (self->tracing, keyval, state);
+    return tracing_key (self->tracing, keyval, state)
+           || tracing_type (self->tracing, &self->entry, tool, keyval, state, outline_typed);
   if (keyval == GDK_KEY_BackSpace)
     return outline_take_back (self);
   trammel_sheet_canvas_pointer (tool->sheet, &place);

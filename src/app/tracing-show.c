@@ -68,6 +68,8 @@ show_plate (Tracing *self)
   g_autofree char *sentence = NULL;
   double px[2];
 
+  if (trammel_pointer_plate_is_typing (plate))
+    return;
   if (!self->has_aim || self->clicks->len == 0 || self->ordered != NULL) {
     trammel_pointer_plate_hide (plate);
     return;

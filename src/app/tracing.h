@@ -1,5 +1,5 @@
 #pragma once
-#include "app/tool.h"
+#include "app/place-entry.h"
 
 /** The Outline tool's hand over a plan: clicks along a printed line, and ahead of the last one a proposal that clings to it. Nothing of it
  *  is in the document until it ends. */
@@ -19,6 +19,10 @@ void tracing_hover   (Tracing *self, const ToolEvent *event);
 void tracing_leave   (Tracing *self);
 bool tracing_key     (Tracing *self, guint keyval, GdkModifierType state);
 void tracing_key_up  (Tracing *self, guint keyval);
+/** If the key begins a number: opens the fields for the next place, its station (or height) and how far aft of the datum; as place_entry_key. */
+bool tracing_type    (Tracing *self, PlaceEntry **entry, Tool *tool, guint keyval, GdkModifierType state, PlaceDone done);
+/** A click there, mm; to a station belongs the side that is traced. */
+void tracing_typed   (Tracing *self, Point place);
 bool tracing_take_back (Tracing *self);                  /* the last click; false: none in hand */
 bool tracing_cancel  (Tracing *self);
 void tracing_changed (Tracing *self);

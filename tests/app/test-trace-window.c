@@ -210,6 +210,33 @@ START_TEST (with_ctrl_a_stretch_lets_go_of_the_line_and_is_kept_straight)
 }
 END_TEST
 
+START_TEST (places_are_typed_by_station_and_aft_of_datum_as_in_other_tools)
+{
+  begin ();
+  hand_move ((Point) { 110, 30 });
+  gui_type ("0\t");
+  gui_type ("100\n");
+  ck_assert_uint_eq (shown ()->click_count, 1);
+  gui_type ("60.2\t");
+  gui_type ("104.7\n");
+  ck_assert_double_eq_tol (shown ()->clicks[1].x, 104.7, 1e-6);
+  ck_assert_double_eq_tol (shown ()->clicks[1].y, 60.2, 1e-6);
+  trace_with (clicks + 2, 3, 1);
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (a_station_typed_lies_on_the_side_that_is_traced)
+{
+  begin_on ((DrawnPlan) { .port = 1, .shows = VIEW_WING, .side = VIEW_PORT });
+  hand_click (clicks[0]);
+  gui_type ("60\t");
+  gui_type ("104.7\n");
+  ck_assert_double_eq_tol (fabs (shown ()->clicks[1].y), 60, 1e-6);
+  ck_assert (shown ()->clicks[0].y * shown ()->clicks[1].y >= 0);
+}
+END_TEST
+
 START_TEST (return_ends_it_where_the_clicks_are)
 {
   begin ();
@@ -691,6 +718,8 @@ main (void)
   tcase_add_test (tcase, backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_one_before);
   tcase_add_test (tcase, undo_takes_back_the_clicks_in_hand_before_the_step_that_is_finished);
   tcase_add_test (tcase, with_ctrl_a_stretch_lets_go_of_the_line_and_is_kept_straight);
+  tcase_add_test (tcase, places_are_typed_by_station_and_aft_of_datum_as_in_other_tools);
+  tcase_add_test (tcase, a_station_typed_lies_on_the_side_that_is_traced);
   tcase_add_test (tcase, return_ends_it_where_the_clicks_are);
   tcase_add_test (tcase, esc_leaves_what_was_accepted_and_a_click_goes_on_with_it);
   tcase_add_test (tcase, another_trace_in_the_same_view_takes_the_place_of_the_first);
