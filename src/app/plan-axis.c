@@ -1,7 +1,6 @@
 #include "app/plan-axis.h"
 #include <math.h>
 #include "app/plan-edit.h"
-#include "plan/straight-run.h"
 
 /* How far off a click is, px of the screen, and an end of a printed line, px of the picture. */
 static const double HAND_PX = 4, PRINT_PX = 1;
@@ -35,22 +34,19 @@ straightened (const Mapping *mapping, Point fore, Point aft, double doubt)
 }
 
 bool
-plan_axis_settle (TrammelSheetCanvas *sheet, Point *fore, Point *aft, bool loose)
+plan_axis_settle (TrammelSheetCanvas *sheet, const StraightRun *found, Point *fore, Point *aft)
 {
-  const Ink *ink = plan_edit_ink (sheet);
   const double px_per_mm = plan_edit_px_per_mm (sheet, point_mix (*fore, *aft, 0.5));
   const double px = point_distance (*fore, *aft), screen = px / px_per_mm * trammel_sheet_canvas_view (sheet)->scale;
-  StraightRun run = { .from = *fore, .to = *aft };
+  const double doubt = found != NULL ? doubt_of (PRINT_PX, px) : doubt_of (HAND_PX, screen);
   Mapping mapping;
-  double doubt;
 
-  if (loose)
-    return true;
-  doubt = ink != NULL && straight_run (ink, *fore, *aft, px_per_mm, &run) ? doubt_of (PRINT_PX, px) : doubt_of (HAND_PX, screen);
   if (doubt > MOST_DOUBT)
     return false;
-  *fore = run.from;
-  *aft = run.to;
+  if (found != NULL) {
+    *fore = found->from;
+    *aft = found->to;
+  }
   if (is_squared (plan_edit_plan (sheet)) && trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), &mapping, NULL, NULL))
     *aft = straightened (&mapping, *fore, *aft, doubt);
   return true;

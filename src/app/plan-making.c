@@ -6,9 +6,8 @@
 #include "app/first-place.h"
 #include "app/plan-axis.h"
 #include "app/plan-edit.h"
+#include "app/plan-look.h"
 #include "app/plan-work.h"
-#include "plan/printed-sides.h"
-#include "plan/straight-run.h"
 
 /* px: how far from straight the sides of one rectangle may be when the lens is undone; as mapping_solve_printed() holds it. */
 static const double MOST_BENT_PX = 0.7;
@@ -17,14 +16,6 @@ static Plan *
 plan_copy (TrammelSheetCanvas *sheet)
 {
   return (Plan *) piece_dup (&plan_edit_plan (sheet)->piece);
-}
-
-static bool
-printed_line (TrammelSheetCanvas *sheet, Point a, Point b, StraightRun *run)
-{
-  const Ink *ink = plan_edit_ink (sheet);
-
-  return ink != NULL && straight_run (ink, a, b, plan_edit_px_per_mm (sheet, point_mix (a, b, 0.5)), run);
 }
 
 /* Rectangle */
@@ -77,19 +68,14 @@ plan_making_is_offered (TrammelSheetCanvas *sheet)
 /* What is printed along the rectangle's sides is straight on the paper, whatever the lens made of it, and its corners are where the sides
  * meet. */
 static Plan *
-with_sides (TrammelSheetCanvas *sheet, const Ink *ink)
+with_sides (TrammelSheetCanvas *sheet, const PrintedSides *sides)
 {
   Plan *plan = plan_copy (sheet), *before;
-  const KnownRectangle clicked = { .corners = { plan->corners[0], plan->corners[1], plan->corners[2], plan->corners[3] },
-                                   .width = plan->corners_width, .height = plan->corners_height };
-  PrintedSides sides;
 
-  if (printed_sides_find (ink, &clicked, NULL, NULL, &sides))
-    return plan;
-  memcpy (plan->corners, sides.rectangle.corners, sizeof plan->corners);
-  for (size_t i = 0; i < sides.line_count; i++) {
+  memcpy (plan->corners, sides->rectangle.corners, sizeof plan->corners);
+  for (size_t i = 0; i < sides->line_count; i++) {
     before = plan;
-    plan = plan_with_straight (before, sides.lines[i].places, sides.lines[i].count);
+    plan = plan_with_straight (before, sides->lines[i].places, sides->lines[i].count);
     piece_unref (&before->piece);
   }
   return plan;
@@ -105,15 +91,14 @@ sides_agree (const Plan *plan)
   return plan_mapping (plan, plan->dpi > 0, &mapping, &misfit, NULL) == CORE_OK && !(misfit.bend_after_px > MOST_BENT_PX);
 }
 
-void
-plan_making_accept (TrammelSheetCanvas *sheet)
+static void
+accept_with (TrammelSheetCanvas *sheet, const PlanLooked *looked, gconstpointer nothing)
 {
-  const Ink *ink = plan_edit_ink (sheet);
   Plan *printed;
 
   if (!plan_making_is_offered (sheet))
     return;
-  printed = ink != NULL && plan_edit_plan (sheet)->straight_count == 0 ? with_sides (sheet, ink) : NULL;
+  printed = looked->found ? with_sides (sheet, &looked->sides) : NULL;
   if (printed != NULL && sides_agree (printed))
     plan_edit_propose (sheet, printed);
   else if (printed != NULL)
@@ -121,20 +106,43 @@ plan_making_accept (TrammelSheetCanvas *sheet)
   trammel_session_settle (trammel_sheet_canvas_session (sheet), _("Square Up"));
 }
 
+void
+plan_making_accept (TrammelSheetCanvas *sheet)
+{
+  const Plan *plan = plan_edit_plan (sheet);
+
+  if (!plan_making_is_offered (sheet))
+    return;
+  if (plan->straight_count > 0) {
+    accept_with (sheet, &(PlanLooked) { .found = false }, NULL);
+    return;
+  }
+  const KnownRectangle clicked = { .corners = { plan->corners[0], plan->corners[1], plan->corners[2], plan->corners[3] },
+                                   .width = plan->corners_width, .height = plan->corners_height };
+
+  plan_look_sides (sheet, &clicked, accept_with, NULL);
+}
+
 /* Lines */
+
+static void
+level_with (TrammelSheetCanvas *sheet, const PlanLooked *looked, gconstpointer nothing)
+{
+  Plan *plan = plan_copy (sheet);
+
+  plan->has_level = true;
+  plan->level[0] = looked->found ? looked->run.from : looked->a;
+  plan->level[1] = looked->found ? looked->run.to : looked->b;
+  plan_edit_do (sheet, plan, _("Level the Plan"));
+}
 
 void
 plan_making_level (TrammelSheetCanvas *sheet, Point a, Point b, bool loose)
 {
-  Plan *plan = plan_copy (sheet);
-  StraightRun run = { .from = a, .to = b };
-
-  if (!loose)
-    printed_line (sheet, a, b, &run);
-  plan->has_level = true;
-  plan->level[0] = run.from;
-  plan->level[1] = run.to;
-  plan_edit_do (sheet, plan, _("Level the Plan"));
+  if (loose)
+    level_with (sheet, &(PlanLooked) { .a = a, .b = b }, NULL);
+  else
+    plan_look_line (sheet, a, b, level_with, NULL);
 }
 
 void
@@ -163,21 +171,14 @@ view_place (TrammelSheetCanvas *sheet, ViewShows shows)
   return first_place (trammel_session_settled (trammel_sheet_canvas_session (sheet)), shows);
 }
 
-void
-plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
+static void
+view_add (TrammelSheetCanvas *sheet, PlanView view)
 {
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
-  PlanView view = trammel_plan_work_next_view (work);
   const PlanSight sight = plan_sight_of (sheet);
   const double place = view_place (sheet, view.shows);
   const Plan *now;
 
-  if (!plan_axis_settle (sheet, &fore, &aft, loose)) {
-    trammel_plan_work_set_note (work, _("So short an axis does not tell its direction: click its two ends further apart, or zoom in."));
-    return;
-  }
-  view.fore = fore;
-  view.aft = aft;
   view.x = isnan (place) ? 0 : place;
   if (view.shows == VIEW_FIN || view.shows == VIEW_BODY_SIDE)
     view.flipped = view.flipped != !points_up (sheet, view.fore, view.aft);
@@ -189,6 +190,34 @@ plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
   if (!isnan (place))
     trammel_plan_work_put_for_now (work, &now->views[now->view_count - 1]);
   plan_sight_keep (sheet, &sight);
+}
+
+/* `next` is what the view shall show, as it was chosen when its axis was clicked. */
+static void
+view_along (TrammelSheetCanvas *sheet, const PlanLooked *looked, gconstpointer next)
+{
+  PlanView view = *(const PlanView *) next;
+
+  view.fore = looked->a;
+  view.aft = looked->b;
+  if (plan_axis_settle (sheet, looked->found ? &looked->run : NULL, &view.fore, &view.aft))
+    view_add (sheet, view);
+  else
+    trammel_plan_work_set_note (trammel_plan_work_of (sheet),
+                                _("So short an axis does not tell its direction: click its two ends further apart, or zoom in."));
+}
+
+void
+plan_making_view (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose)
+{
+  PlanView view = trammel_plan_work_next_view (trammel_plan_work_of (sheet));
+
+  view.fore = fore;
+  view.aft = aft;
+  if (loose)
+    view_add (sheet, view);
+  else
+    plan_look_line (sheet, fore, aft, view_along, g_memdup2 (&view, sizeof view));
 }
 
 void

@@ -1,6 +1,7 @@
 #include "app/tool-plan.h"
 #include "app/plan-edit.h"
 #include "app/plan-field.h"
+#include "app/plan-look.h"
 #include "app/plan-making.h"
 #include "app/sheet-field.h"
 
@@ -113,6 +114,8 @@ plan_tool_take_back (Tool *tool)
 {
   PlanTool *self = (PlanTool *) tool;
 
+  if (plan_look_stop (tool->sheet))
+    return true;                  /* what they would have made does not come */
   if (self->click_count == 0)
     return false;
   if (self->click_count == plan_tool_wanted (self)) {      /* its length is being asked for */

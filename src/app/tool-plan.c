@@ -2,6 +2,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/plan-edit.h"
+#include "app/plan-look.h"
 #include "app/plan-making.h"
 #include "app/sheet-field.h"
 #include "plan/ink-corner.h"
@@ -312,6 +313,8 @@ plan_cancel (Tool *tool)
   const bool chose = self->chosen.kind != PLAN_MARK_NONE, places = trammel_plan_work_places (self->work) != NULL;
   const bool adds = trammel_plan_work_adds_view (self->work);
 
+  if (plan_look_stop (tool->sheet))
+    return true;
   plan_tool_end_nudge (self, false);
   plan_tool_clear_draft (self);
   self->click_count = 0;
@@ -379,6 +382,7 @@ plan_finish (Tool *tool)
   PlanTool *self = (PlanTool *) tool;
 
   plan_tool_end_nudge (self, true);
+  plan_look_stop (tool->sheet);
   if (plan_making_is_offered (tool->sheet))
     trammel_session_abandon (trammel_sheet_canvas_session (tool->sheet));
   g_clear_signal_handler (&self->work_changed, self->work);

@@ -1,4 +1,6 @@
 /* Squaring a plan up under a real hand: a level line, a rectangle, a straight line. */
+#include "app/plan-edit.h"
+#include "app/plan-making.h"
 #include "support/plan-hand.h"
 
 static double
@@ -56,7 +58,7 @@ START_TEST (four_corners_square_a_photograph_up_once_it_looks_right)
   ck_assert_double_eq_tol (side (0, 1), 200, 0.5);
   ck_assert_ptr_null (trammel_session_undo_label (hand_session ()));
   gui_click (gui_await (strip (), "Looks Right"));
-  gui_settle ();
+  await_look ();
   ck_assert_double_eq_tol (side (0, 1), 200, 0.1);
   ck_assert_double_eq_tol (side (1, 2), 120, 0.1);
   ck_assert_double_eq_tol (side (0, 2), hypot (200, 120), 0.15);
@@ -87,6 +89,7 @@ START_TEST (a_straight_line_is_clicked_and_ended_with_return)
   type_length ("200");
   type_length ("120");
   gui_key ("Return");
+  await_look ();
   ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Square Up");
   g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
   gui_click (gui_await (strip (), "Straight Line"));
@@ -100,6 +103,60 @@ START_TEST (a_straight_line_is_clicked_and_ended_with_return)
 }
 END_TEST
 
+/* Looking for what is printed takes its time on a fine scan; until then the hand is free. */
+
+static void
+level_under_way (void)
+{
+  begin ();
+  plan_making_level (hand_sheet (), level_from, level_to, false);
+  ck_assert (plan_look_is_busy (hand_sheet ()));
+  ck_assert (!trammel_plan_store_plan (plans ())->has_level);
+}
+
+START_TEST (a_level_line_is_looked_for_while_the_hand_is_free_and_then_levels_the_sheet)
+{
+  level_under_way ();
+  ck_assert (plan ()->has_level);
+  ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Level the Plan");
+}
+END_TEST
+
+START_TEST (undo_or_esc_meanwhile_keep_it_from_coming_and_undo_nothing_else)
+{
+  level_under_way ();
+  ck_assert (_i ? trammel_sheet_canvas_take_back (hand_sheet ()) : trammel_sheet_canvas_tool (hand_sheet ())->kind->cancel (
+                                                                       trammel_sheet_canvas_tool (hand_sheet ())));
+  gui_wait_ms (300);
+  ck_assert (!plan ()->has_level);
+  ck_assert_ptr_null (trammel_session_undo_label (hand_session ()));
+}
+END_TEST
+
+START_TEST (what_was_looked_for_on_a_plan_that_is_another_by_then_is_dropped_and_said_so)
+{
+  Plan *locked;
+
+  level_under_way ();
+  locked = (Plan *) piece_dup (&trammel_plan_store_plan (plans ())->piece);
+  locked->locked = !locked->locked;
+  plan_edit_do (hand_sheet (), locked, "Lock Plan in Place");
+  ck_assert (!plan ()->has_level);
+  gui_await (strip (), "The plan was changed meanwhile, and that was dropped: do it again.");
+}
+END_TEST
+
+START_TEST (an_axis_is_looked_for_while_the_hand_is_free_too)
+{
+  begin ();
+  step ("View");
+  plan_making_view (hand_sheet (), upright_from, upright_to, false);
+  ck_assert (plan_look_is_busy (hand_sheet ()));
+  ck_assert_uint_eq (trammel_plan_store_plan (plans ())->view_count, 0);
+  ck_assert_uint_eq (plan ()->view_count, 1);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -109,5 +166,9 @@ main (void)
   tcase_add_test (tests, four_corners_square_a_photograph_up_once_it_looks_right);
   tcase_add_test (tests, esc_puts_an_offered_rectangle_back);
   tcase_add_test (tests, a_straight_line_is_clicked_and_ended_with_return);
+  tcase_add_test (tests, a_level_line_is_looked_for_while_the_hand_is_free_and_then_levels_the_sheet);
+  tcase_add_loop_test (tests, undo_or_esc_meanwhile_keep_it_from_coming_and_undo_nothing_else, 0, 2);
+  tcase_add_test (tests, what_was_looked_for_on_a_plan_that_is_another_by_then_is_dropped_and_said_so);
+  tcase_add_test (tests, an_axis_is_looked_for_while_the_hand_is_free_too);
   return hand_run ("plan square", &tests, 1);
 }

@@ -1,5 +1,6 @@
 #pragma once
 #include <math.h>
+#include "app/plan-look.h"
 #include "app/plan-strip.h"
 #include "app/plan-work.h"
 #include "app/sheet-field.h"
@@ -73,9 +74,24 @@ plans (void)
   return trammel_sheet_canvas_plan_store (hand_sheet ());
 }
 
+static inline bool
+has_looked (gpointer data)
+{
+  return !plan_look_is_busy (hand_sheet ());
+}
+
+/** What was clicked has been looked for in the picture, and has become what it becomes. */
+static inline void
+await_look (void)
+{
+  ck_assert (gui_wait (has_looked, NULL));
+  gui_settle ();
+}
+
 static inline const Plan *
 plan (void)
 {
+  await_look ();
   return trammel_plan_store_plan (plans ());
 }
 
@@ -134,6 +150,7 @@ static inline void
 click_px (Point px)
 {
   hand_click (on_sheet (px));
+  await_look ();
 }
 
 static inline void
@@ -202,6 +219,7 @@ view (void)
 static inline void
 undoes (const char *label, const Aeroplane *there)
 {
+  await_look ();
   ck_assert_str_eq (trammel_session_undo_label (hand_session ()), label);
   trammel_session_undo (hand_session ());
   ck_assert (aeroplane_equal (hand_aeroplane (), there));
