@@ -23,6 +23,7 @@ START_TEST (a_line_dragged_along_the_print_levels_the_sheet_when_it_is_let_go)
   hand_pull (on_sheet ((Point) { 300, 406 }), on_sheet ((Point) { 900, 406 }));
   ck_assert_double_gt (fabs (turn_of (level_from, level_to)), 0.009);
   hand_release ();
+  await_look ();
   /* Level is what is printed there, not the hand's own line. */
   ck_assert_double_lt (fabs (turn_of (level_from, level_to)), 0.0005);
   undoes ("Level the Plan", before_it);
