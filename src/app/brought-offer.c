@@ -135,22 +135,38 @@ outline_put_at (Outline *takes, double x, double y)
   return moved;
 }
 
+/* mm: further aft no piece of a small model begins. */
+static const double FARTHEST_AFT = 2000;
+
+/* Where the file itself has the foremost place, aft of the datum; NAN where it says nothing of that: a drawing's page has no datum, what
+ * begins at nought begins at its own, and what is turned lies otherwise than it was written. */
 static double
-usual_x (const Aeroplane *aeroplane, ViewShows shows)
+own_x (const Brought *brought, const OfferChoice *choice)
+{
+  Box box;
+
+  measure (&brought->lines[choice->line], choice->unit_mm / brought->unit_mm, &box);
+  return brought->has_place && choice->quarter_turns == 0 && box.min.x > 0 && box.min.x <= FARTHEST_AFT ? box.min.x : NAN;
+}
+
+static double
+new_x (const Aeroplane *aeroplane, ViewShows shows, double own)
 {
   double values[NUMBER_COUNT];
 
+  if (!isnan (own))
+    return own;
   numbers_usual (aeroplane, things[shows], values);
   return values[NUMBER_ROOT_X];
 }
 
 static Aeroplane *
-put_body (const Aeroplane *aeroplane, const Body *there, ViewShows shows, Outline *takes, char **id)
+put_body (const Aeroplane *aeroplane, const Body *there, ViewShows shows, double own, Outline *takes, char **id)
 {
   const bool top = shows == VIEW_BODY_TOP;
   const Outline *place = there == NULL ? NULL : top ? there->outline ? there->outline : there->side_outline
                                                     : there->side_outline ? there->side_outline : there->outline;
-  const double x = place != NULL ? outline_bounds (place).min.x : usual_x (aeroplane, shows);
+  const double x = place != NULL ? outline_bounds (place).min.x : new_x (aeroplane, shows, own);
   const Box old_side = !top && place != NULL && place == there->side_outline ? outline_bounds (place) : (Box) { { 0, 0 }, { 0, 0 } };
   Outline *outline = outline_put_at (takes, x, (old_side.min.y + old_side.max.y) / 2);
   Body *fresh;
@@ -167,9 +183,9 @@ put_body (const Aeroplane *aeroplane, const Body *there, ViewShows shows, Outlin
 }
 
 static Aeroplane *
-put_surface (const Aeroplane *aeroplane, const Surface *there, ViewShows shows, Outline *takes, char **id)
+put_surface (const Aeroplane *aeroplane, const Surface *there, ViewShows shows, double own, Outline *takes, char **id)
 {
-  const double x = there != NULL ? outline_node (there->outline, 0).x : usual_x (aeroplane, shows);
+  const double x = there != NULL ? outline_node (there->outline, 0).x : new_x (aeroplane, shows, own);
   Outline *outline = outline_put_at (takes, x, 0);
 
   *id = there != NULL ? g_strdup (there->piece.id) : aeroplane_free_id (aeroplane, surface_role_word (roles[shows]));
@@ -194,8 +210,8 @@ offer_make (const Brought *brought, const Aeroplane *aeroplane, const char *sele
   if (offer.status != OFFER_FITS)
     return offer;
   offer.replaces = surface != NULL || (body != NULL && (choice->shows == VIEW_BODY_TOP ? body->outline : body->side_outline) != NULL);
-  offer.next = is_body (choice->shows) ? put_body (aeroplane, body, choice->shows, outline, &offer.id)
-                                       : put_surface (aeroplane, surface, choice->shows, outline, &offer.id);
+  offer.next = is_body (choice->shows) ? put_body (aeroplane, body, choice->shows, own_x (brought, choice), outline, &offer.id)
+                                       : put_surface (aeroplane, surface, choice->shows, own_x (brought, choice), outline, &offer.id);
   if (offer.next == NULL)
     offer.status = OFFER_NOTHING;
   return offer;

@@ -12,6 +12,8 @@ struct _TrammelPlanStore {
 
   Plan *held;                   /* whose picture this is, or whose there is none of; NULL: nobody's */
   char *held_path;              /* the document's when it was looked for */
+  /* Only the plan in hand is decoded: with its halvings a scan of 12 million pixels is 16 MB as ink and 48 MB more as scanned,
+   * nobody looks at two at once, and another comes in the background. */
   PlanPicture picture;
   bool stopped;                 /* by hand: it is not begun again by itself */
 

@@ -158,5 +158,8 @@ brought_read_table (const char *data, size_t length, const char *name, GError **
         brought_lines_clear (&lines);
         return NULL;
       }
-  return brought_lines_finish (&lines, habits.mm, habits.unit_known, name, error);
+  Brought *made = brought_lines_finish (&lines, habits.mm, habits.unit_known, name, error);
+  if (made)
+    made->has_place = true;
+  return made;
 }

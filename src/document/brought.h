@@ -27,6 +27,7 @@ typedef struct {
   size_t count;              /* >= 1 */
   bool unit_known;           /* the file says what its numbers are in */
   double unit_mm;            /* what one of its numbers was taken for, mm: where the file does not say, 1 (SVG: 25.4 / 96, as CSS has it) */
+  bool has_place;            /* its x runs aft of a datum, as a table of places has it; a drawing's only says where on its page */
   size_t left_out;           /* things in it that are no lines: text, pictures, hatching */
 } Brought;
 

@@ -121,6 +121,34 @@ START_TEST (a_new_wing_stands_where_one_usually_does_with_its_half)
 }
 END_TEST
 
+/* Half a wing as a table, its leading edge at the root that far aft. */
+static double
+root_of_a_table_at (int x)
+{
+  g_autofree char *text = g_strdup_printf ("x;y mm\n%d;0\n%d;300\n%d;300\n%d;0\n", x, x + 20, x + 90, x + 120);
+  Brought *brought = drawing (text);
+  g_autoptr (Aeroplane) empty = aeroplane_new ();
+  const OfferChoice choice = { .shows = VIEW_WING, .unit_mm = brought->unit_mm, .half_only = true };
+  Offer offer = offer_make (brought, empty, NULL, &choice);
+  ck_assert_int_eq (offer.status, OFFER_FITS);
+  const double root = outline_node (aeroplane_surface_by_id (offer.next, offer.id)->outline, 0).x;
+
+  offer_clear (&offer);
+  brought_free (brought);
+  return root;
+}
+
+START_TEST (a_table_says_itself_how_far_aft_a_new_piece_stands_where_that_may_be)
+{
+  const double usual = root_of_a_table_at (0);
+
+  ck_assert_double_eq_tol (root_of_a_table_at (87), 87, 1e-9);
+  ck_assert_double_gt (usual, 0);
+  ck_assert_double_eq (root_of_a_table_at (5000), usual);
+  ck_assert_double_eq (root_of_a_table_at (-40), usual);
+}
+END_TEST
+
 START_TEST (the_selected_wing_gets_the_outline_and_stays_where_it_is)
 {
   Brought *brought = drawing (DRAWING (WING));
@@ -286,6 +314,7 @@ main (void)
   tcase_add_loop_test (tests, what_is_missing_or_selected_is_what_a_line_is_taken_for, 0, G_N_ELEMENTS (missing));
   tcase_add_test (tests, a_round_line_lies_across_as_a_wing_and_along_as_a_body);
   tcase_add_test (tests, a_new_wing_stands_where_one_usually_does_with_its_half);
+  tcase_add_test (tests, a_table_says_itself_how_far_aft_a_new_piece_stands_where_that_may_be);
   tcase_add_test (tests, the_selected_wing_gets_the_outline_and_stays_where_it_is);
   tcase_add_test (tests, the_only_wing_gets_it_too_unless_another_is_wanted);
   tcase_add_test (tests, a_fin_stands_upright);
