@@ -3,7 +3,7 @@
 #include <glib.h>
 #include <malloc.h>
 
-static const guint rest_seconds = 1;
+static const guint rest_ms = 1000;
 static guint rest;
 
 static gboolean
@@ -18,5 +18,5 @@ void
 memory_rest_soon (void)
 {
   g_clear_handle_id (&rest, g_source_remove);
-  rest = g_timeout_add_seconds_full (G_PRIORITY_LOW, rest_seconds, memory_rest, NULL, NULL);
+  rest = g_timeout_add (rest_ms, memory_rest, NULL);
 }
