@@ -3,6 +3,7 @@
 #include <glib/gstdio.h>
 #include <cairo-pdf.h>
 #include "support/pictures.h"
+#include "app/panel.h"
 #include "app/plan-work.h"
 #include "app/tool.h"
 #include "support/plan-stage.h"
@@ -44,6 +45,23 @@ START_TEST (an_opened_picture_leads_on_to_its_known_length)
   ck_assert_int_eq (step_in_hand (window), PLAN_STEP_LENGTH);
   gui_await (GTK_WIDGET (window), "Click both ends of a length you know. Ctrl lets go of what is printed.");
   assert_all_in_view (window);
+}
+END_TEST
+
+static int
+panel_width (TrammelWindow *window)
+{
+  return gtk_widget_get_width (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_PANEL));
+}
+
+START_TEST (a_plan_of_a_long_name_makes_the_panel_no_wider)
+{
+  TrammelWindow *window = stage_open (NULL);
+  const int before = panel_width (window);
+
+  open_plan (window, draw_plan ("the-wing-of-the-second-prototype-as-scanned-at-the-library-in-october.png", 600, 400));
+  gui_wait_ms (300);
+  ck_assert_int_eq (panel_width (window), before);
 }
 END_TEST
 
@@ -385,6 +403,7 @@ main (void)
   tcase_set_timeout (tests, 240);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
   tcase_add_test (tests, a_picture_opened_on_an_empty_sheet_becomes_a_plan_that_is_all_in_view);
+  tcase_add_test (tests, a_plan_of_a_long_name_makes_the_panel_no_wider);
   tcase_add_test (tests, an_opened_picture_leads_on_to_its_known_length);
   tcase_add_test (tests, fit_sheet_takes_in_the_plan_where_nothing_else_is_drawn);
   tcase_add_test (tests, opening_a_plan_is_one_step_of_that_name);
