@@ -7,6 +7,8 @@
 
 /* A usual scan: 200 dots to the inch. */
 static const double USUAL_PX_PER_MM = 8;
+/* Half a pixel of the screen. */
+static const double CLICK_SIGMA_SCREEN_PX = 0.5;
 
 const Plan *
 plan_edit_plan (TrammelSheetCanvas *sheet)
@@ -32,6 +34,12 @@ plan_edit_px_per_mm (TrammelSheetCanvas *sheet, Point px)
     return USUAL_PX_PER_MM;
   mm = mapping_mm_per_px (&mapping, px, (Point) { 1, 0 });
   return mm > 0 ? 1 / mm : USUAL_PX_PER_MM;
+}
+
+double
+plan_edit_click_sigma (TrammelSheetCanvas *sheet, Point px)
+{
+  return CLICK_SIGMA_SCREEN_PX / trammel_sheet_canvas_view (sheet)->scale * plan_edit_px_per_mm (sheet, px);
 }
 
 /* Why an edit is refused: what is known then is of no paper, or what was traced cannot be where it would have to. */

@@ -11,6 +11,8 @@ const Plan *plan_edit_plan    (TrammelSheetCanvas *sheet);      /* in hand, as i
 const Ink  *plan_edit_ink     (TrammelSheetCanvas *sheet);      /* of its picture; NULL while it comes */
 /** Pixels of the file to a millimetre about a place, px; 8 where that cannot be said. */
 double      plan_edit_px_per_mm (TrammelSheetCanvas *sheet, Point px);
+/** How far off a place a click is there, px of the file, one standard deviation: half a pixel of the screen. */
+double      plan_edit_click_sigma (TrammelSheetCanvas *sheet, Point px);
 /** What of the picture is in the middle of the window, and how it lies; to be kept there when the plan lies otherwise afterwards. */
 typedef struct { Placing placing; Point px; } PlanSight;
 PlanSight   plan_sight_of     (TrammelSheetCanvas *sheet);

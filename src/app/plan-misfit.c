@@ -53,6 +53,18 @@ words_stretched (const MappingMisfit *misfit)
   return g_strdup_printf (_("Paper has stretched: along %s\u00a0%% more than across. Both are used."), by);
 }
 
+/* One scale is used both ways. */
+static char *
+words_agree (const MappingMisfit *misfit)
+{
+  g_autofree char *by = percent (misfit->difference_percent);
+
+  if (fabs (misfit->difference_percent) < SPAN_DIFFERS)
+    return g_strdup (_("The lengths agree, as nearly as they were clicked."));
+  /* Translators: a percentage. */
+  return g_strdup_printf (_("Across and along differ by %s %%, no more than clicks at that zoom may: zoom in and drag the ends."), by);
+}
+
 /* How large the whole sheet comes out by that; NULL while its picture is not measured, or where a photograph was squared up: then it has
  * no one size. */
 static char *
@@ -113,7 +125,7 @@ plan_misfit_words (const Plan *plan, const MappingMisfit *misfit, bool is_true, 
   if (misfit->maker == MADE_BY_LENGTHS && misfit->each_way)
     return words_stretched (misfit);
   if (misfit->maker == MADE_BY_LENGTHS && misfit->length_count > 1)
-    return g_strdup (_("The lengths agree, as nearly as they were clicked."));
+    return words_agree (misfit);
   return words_sheet (plan, misfit, units);
 }
 

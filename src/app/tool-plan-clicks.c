@@ -60,7 +60,8 @@ plan_tool_catches (PlanTool *self)
 static void
 ask_length (PlanTool *self)
 {
-  const PlanField field = { .kind = PLAN_FIELD_NEW_LENGTH, .a = self->clicks[0], .b = self->clicks[1] };
+  const PlanField field = { .kind = PLAN_FIELD_NEW_LENGTH, .a = self->clicks[0], .b = self->clicks[1],
+                            .click_sigma = plan_edit_click_sigma (self->tool.sheet, self->clicks[0]) };
   const Point middle = placing_sheet (&self->placing, point_mix (self->clicks[0], self->clicks[1], 0.5));
 
   plan_field_open (self->tool.sheet, field, view_to_screen (trammel_sheet_canvas_view (self->tool.sheet), middle));

@@ -16,7 +16,7 @@ plan_tool_drag_mark (PlanTool *self, const ToolEvent *event)
   if (plan == NULL || !point_is_finite (px))
     return;
   plan_tool_clear_draft (self);
-  self->draft = plan_with_mark_at (plan, self->pressed, px);
+  self->draft = plan_with_mark_at (plan, self->pressed, px, plan_edit_click_sigma (self->tool.sheet, px));
   self->aim = px;
   self->aims = true;
 }
@@ -121,7 +121,7 @@ nudged (PlanTool *self, const Plan *plan, Point direction, double times)
     return NULL;
   sheet = placing_sheet (&self->placing, px);
   sheet = point_add (sheet, point_scale (direction, times / plan_edit_px_per_mm (self->tool.sheet, px)));
-  return plan_with_mark_at (plan, self->chosen, placing_px (&self->placing, sheet));
+  return plan_with_mark_at (plan, self->chosen, placing_px (&self->placing, sheet), plan_edit_click_sigma (self->tool.sheet, px));
 }
 
 bool

@@ -148,7 +148,7 @@ read_known (const Given *given, TraceWords *words, CommandStatus *status)
                                  *word);
           return false;
         }
-      g_array_append_vals (words->known, &(KnownLength) { { n[0], n[1] }, { n[2], n[3] }, n[4] }, 1);
+      g_array_append_vals (words->known, &(KnownLength) { { n[0], n[1] }, { n[2], n[3] }, n[4], 0 }, 1);
     }
   if (words->known->len <= KNOWN_LENGTHS_MOST)
     return true;

@@ -1,4 +1,5 @@
 #include "document/plan-marks.h"
+#include <math.h>
 #include <string.h>
 
 static size_t
@@ -96,7 +97,7 @@ plan_copy (const Plan *plan)
 }
 
 Plan *
-plan_with_mark_at (const Plan *plan, PlanMark mark, Point px)
+plan_with_mark_at (const Plan *plan, PlanMark mark, Point px, double click_sigma)
 {
   Plan *copy;
 
@@ -104,6 +105,11 @@ plan_with_mark_at (const Plan *plan, PlanMark mark, Point px)
     return NULL;
   copy = plan_copy (plan);
   *(Point *) mark_place (copy, mark) = px;
+  if (mark.kind == PLAN_MARK_LENGTH)
+    {
+      double *sigma = &copy->lengths[mark.index].click_sigma;
+      *sigma = hypot (*sigma, click_sigma) / M_SQRT2;
+    }
   return copy;
 }
 
@@ -179,12 +185,12 @@ plan_without_mark (const Plan *plan, PlanMark mark)
 }
 
 Plan *
-plan_with_length (const Plan *plan, Point a, Point b, double mm)
+plan_with_length (const Plan *plan, PlanLength length)
 {
   Plan *copy = plan_copy (plan);
 
   copy->lengths = g_renew (PlanLength, copy->lengths, copy->length_count + 1);
-  copy->lengths[copy->length_count++] = (PlanLength) { .a = a, .b = b, .mm = mm };
+  copy->lengths[copy->length_count++] = length;
   return copy;
 }
 

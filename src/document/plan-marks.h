@@ -24,12 +24,12 @@ bool     plan_mark_equal (PlanMark a, PlanMark b);
 
 /* Fresh copies, the caller's, to be changed before anybody else sees them; NULL when there is no such mark. */
 
-/** With that mark at another place, px. */
-Plan *plan_with_mark_at  (const Plan *plan, PlanMark mark, Point px);
+/** With that mark at another place, px; a length is as sure then as its old and its new end (click_sigma, px). */
+Plan *plan_with_mark_at  (const Plan *plan, PlanMark mark, Point px, double click_sigma);
 /** Without what the mark is of: the whole length, level line, rectangle, straight line or view. */
 Plan *plan_without_mark  (const Plan *plan, PlanMark mark);
-/** With one more known length, px and mm > 0. */
-Plan *plan_with_length   (const Plan *plan, Point a, Point b, double mm);
+/** With one more known length. */
+Plan *plan_with_length   (const Plan *plan, PlanLength length);
 /** With one more line known to be straight through `count` places, px. */
 Plan *plan_with_straight (const Plan *plan, const Point places[], size_t count);
 /** With one more view; its id, where it has one, is copied. */

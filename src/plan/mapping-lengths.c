@@ -10,8 +10,22 @@ static const double STRETCH_MOST = 3;
 static const double BEYOND_CLICKS = 2.5;
 
 /* The normal equations of u = sx², v = sy² from Δx² u + Δy² v = L². Each row is scaled so that its error is that of its pixels,
- * the same for all: (Δx² u + Δy² v - L²) / 2L is the error in mm, and L / pixels is a millimetre's worth of pixels. */
+ * the same for all that are clicked alike: (Δx² u + Δy² v - L²) / 2L is the error in mm, and L / pixels is a millimetre's worth of pixels. */
 typedef struct { double uu, uv, vv, u, v, pixels; } Normal;
+
+/* One standard deviation of a length between two clicks, px. */
+static double
+sigma_of (const KnownLength *length)
+{
+  return fmax (length->click_sigma * M_SQRT2, LENGTH_SIGMA_PX);
+}
+
+/* How much a length counts beside one clicked as usual: its root, for rows that are squared. */
+static double
+share_of (const KnownLength *length)
+{
+  return LENGTH_SIGMA_PX / sigma_of (length);
+}
 
 static Normal
 normal_of (const Knowns *knowns, const Point ways[])
@@ -20,7 +34,7 @@ normal_of (const Knowns *knowns, const Point ways[])
 
   for (size_t i = 0; i < knowns->length_count; i++)
     {
-      const double pixels = hypot (ways[i].x, ways[i].y), mm = knowns->lengths[i].mm;
+      const double pixels = hypot (ways[i].x, ways[i].y) * share_of (&knowns->lengths[i]), mm = knowns->lengths[i].mm;
       const double weight = pixels / (2 * mm * mm);
       const double u = ways[i].x * ways[i].x * weight, v = ways[i].y * ways[i].y * weight, wanted = pixels / 2;
 
@@ -39,8 +53,10 @@ one_scale (const Knowns *knowns, const Point ways[])
 
   for (size_t i = 0; i < knowns->length_count; i++)
     {
-      above += knowns->lengths[i].mm * knowns->lengths[i].mm;
-      below += knowns->lengths[i].mm * hypot (ways[i].x, ways[i].y);
+      const double mm = knowns->lengths[i].mm, share = share_of (&knowns->lengths[i]);
+
+      above += share * share * mm * mm;
+      below += share * share * mm * hypot (ways[i].x, ways[i].y);
     }
   return above / below;
 }
@@ -112,7 +128,7 @@ static double
 leverage (const Knowns *knowns, const Mapping *mapping, const MappingMisfit *misfit, const Normal *normal, size_t i)
 {
   const Point way = point_sub (mapping_undo_lens (mapping, knowns->lengths[i].b), mapping_undo_lens (mapping, knowns->lengths[i].a));
-  const double pixels = hypot (way.x, way.y), weight = pixels / (2 * knowns->lengths[i].mm * knowns->lengths[i].mm);
+  const double pixels = hypot (way.x, way.y) * share_of (&knowns->lengths[i]), weight = pixels / (2 * knowns->lengths[i].mm * knowns->lengths[i].mm);
   const double u = way.x * way.x * weight, v = way.y * way.y * weight;
 
   if (misfit->maker != MADE_BY_LENGTHS)
@@ -144,7 +160,7 @@ mapping_check_lengths (const Knowns *knowns, const Mapping *mapping, MappingMisf
 
       length->residual_mm = point_distance (mapping_to_mm (mapping, known->a), mapping_to_mm (mapping, known->b)) - known->mm;
       length->residual_percent = 100 * length->residual_mm / known->mm;
-      length->click_percent = 100 * 2 * LENGTH_SIGMA_PX / point_distance (known->a, known->b);
+      length->click_percent = 100 * 2 * sigma_of (known) / point_distance (known->a, known->b);
       length->disagrees = scales_too_different (misfit)
         || (free_part > 1e-6
             && fabs (length->residual_percent) > BEYOND_CLICKS / 2 * hypot (length->click_percent * sqrt (free_part), of_corners));

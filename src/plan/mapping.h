@@ -40,8 +40,9 @@ enum {
   KNOWN_PLACES_MOST = 256       /* on one line */
 };
 
-/** A length known on the paper: its two ends in the picture, px, and how long it is, mm, > 0. */
-typedef struct { Point a, b; double mm; } KnownLength;
+/** A length known on the paper: its two ends in the picture, px, and how long it is, mm, > 0; and how far off each end a click is, px, one
+ *  standard deviation, no less than MAPPING_CLICK_PX makes it; 0: so much. Clicked on a picture seen small, it is much more. */
+typedef struct { Point a, b; double mm, click_sigma; } KnownLength;
 /** A rectangle known on the paper: its corners in the picture, px, one after the other in either sense, beginning anywhere. The width is
  *  that of the sides nearest the picture's horizontal. mm, > 0. */
 typedef struct { Point corners[4]; double width, height; } KnownRectangle;

@@ -41,7 +41,7 @@ START_TEST (every_mark_has_its_place_and_goes_where_it_is_put)
   for (size_t i = 0; i < kinds[_i].count; i++)
     {
       const PlanMark mark = plan_mark_nth (plan, kinds[_i].kind, i);
-      Plan *moved = plan_with_mark_at (plan, mark, (Point) { 321, 123 });
+      Plan *moved = plan_with_mark_at (plan, mark, (Point) { 321, 123 }, 1);
       Point px;
 
       ck_assert (plan_mark_place (moved, mark, &px));
@@ -106,7 +106,7 @@ START_TEST (lengths_lines_and_views_come_behind_the_last)
   static const Point places[] = { { 1, 1 }, { 2, 2 }, { 3, 3 } };
   const Plan *plan;
   g_autoptr (Aeroplane) aeroplane = marked_plan (&plan);
-  Plan *more = plan_with_length (plan, (Point) { 7, 8 }, (Point) { 9, 10 }, 12.5);
+  Plan *more = plan_with_length (plan, (PlanLength) { (Point) { 7, 8 }, (Point) { 9, 10 }, 12.5, 0 });
 
   ck_assert_uint_eq (more->length_count, 3);
   ck_assert_double_eq (more->lengths[2].b.y, 10);
@@ -135,7 +135,7 @@ START_TEST (there_is_nothing_at_a_mark_that_is_not_there)
 
   ck_assert (!plan_mark_place (plan, none[_i], &px));
   ck_assert_double_eq (px.x, 5);
-  ck_assert_ptr_null (plan_with_mark_at (plan, none[_i], px));
+  ck_assert_ptr_null (plan_with_mark_at (plan, none[_i], px, 1));
   ck_assert_ptr_null (plan_without_mark (plan, none[_i]));
 }
 END_TEST

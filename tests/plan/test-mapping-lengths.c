@@ -5,12 +5,12 @@
 static KnownLength
 on_paper (Point a, Point way, double sx, double sy)
 {
-  return (KnownLength) { a, point_add (a, way), hypot (way.x * sx, way.y * sy) };
+  return (KnownLength) { a, point_add (a, way), hypot (way.x * sx, way.y * sy), 0 };
 }
 
 START_TEST (one_length_gives_one_scale)
 {
-  const KnownLength length = { { 311.7, 402.9 }, { 2104.3, 1207.1 }, 247.3 };
+  const KnownLength length = { { 311.7, 402.9 }, { 2104.3, 1207.1 }, 247.3, 0 };
   const Knowns knowns = knowns_lengths (&length, 1);
   MappingMisfit misfit;
   const Mapping mapping = solved (&knowns, &misfit);
@@ -101,7 +101,7 @@ END_TEST
 
 START_TEST (lengths_are_weighed_by_their_pixels)
 {
-  const KnownLength lengths[] = { { { 100, 100 }, { 2100, 100 }, 200 }, { { 100, 300 }, { 300, 300 }, 20.2 } };
+  const KnownLength lengths[] = { { { 100, 100 }, { 2100, 100 }, 200, 0 }, { { 100, 300 }, { 300, 300 }, 20.2, 0 } };
   const Knowns knowns = knowns_lengths (lengths, 2);
   MappingMisfit misfit;
 
@@ -115,8 +115,8 @@ END_TEST
 
 START_TEST (the_length_that_disagrees_is_named)
 {
-  const KnownLength lengths[] = { { { 100, 100 }, { 2100, 100 }, 200 }, { { 100, 200 }, { 1600, 200 }, 150 },
-                                  { { 100, 300 }, { 1300, 300 }, 121 }, { { 100, 400 }, { 1700, 400 }, 160 } };
+  const KnownLength lengths[] = { { { 100, 100 }, { 2100, 100 }, 200, 0 }, { { 100, 200 }, { 1600, 200 }, 150, 0 },
+                                  { { 100, 300 }, { 1300, 300 }, 121, 0 }, { { 100, 400 }, { 1700, 400 }, 160, 0 } };
   const Knowns knowns = knowns_lengths (lengths, 4);
   MappingMisfit misfit;
 
@@ -158,7 +158,7 @@ START_TEST (the_explained_difference_is_what_clicks_make_of_it)
       MappingMisfit misfit;
 
       for (int i = 0; i < 3; i++)
-        lengths[i] = (KnownLength) { clicked (meant[i].a, &state), clicked (meant[i].b, &state), meant[i].mm };
+        lengths[i] = (KnownLength) { clicked (meant[i].a, &state), clicked (meant[i].b, &state), meant[i].mm, 0 };
       solved (&knowns, &misfit);
       squares += misfit.difference_percent * misfit.difference_percent / RUNS;
       stated += misfit.difference_click_percent / RUNS;
@@ -185,7 +185,7 @@ START_TEST (clicks_alone_seldom_make_a_length_disagree)
 
       knowns.scales = SCALES_ONE;
       for (int i = 0; i < 3; i++)
-        lengths[i] = (KnownLength) { clicked (meant[i].a, &state), clicked (meant[i].b, &state), meant[i].mm };
+        lengths[i] = (KnownLength) { clicked (meant[i].a, &state), clicked (meant[i].b, &state), meant[i].mm, 0 };
       solved (&knowns, &misfit);
       for (int i = 0; i < 3; i++)
         disagreeing += misfit.lengths[i].disagrees;
@@ -193,6 +193,25 @@ START_TEST (clicks_alone_seldom_make_a_length_disagree)
   /* Beyond 2.5 standard deviations lie 1.2 in a hundred of a normal law; clicks have thinner tails. */
   ck_assert_int_lt (disagreeing, 3 * RUNS * 15 / 1000);
   ck_assert_int_gt (disagreeing, 0);
+}
+END_TEST
+
+/* 320 mm across at 10 px a mm, sure to a pixel, and 100 mm along, 0.8 % longer: clicked to a pixel that is a stretch, clicked on a picture seen
+ * small (5 px) it is none. Computed by hand: a standard deviation of 5 √2 px in 1000 is 0.7 %. */
+START_TEST (a_length_clicked_on_a_small_picture_tells_no_stretch)
+{
+  const double sigma[] = { 0, 5 };
+  const KnownLength lengths[] = { { { 100, 100 }, { 3300, 100 }, 320, 0 }, { { 100, 100 }, { 100, 1092 }, 100, sigma[_i] } };
+  const Knowns knowns = { .lengths = lengths, .length_count = 2, .mm_per_px = NAN, .width_px = 4000, .height_px = 3000 };
+  MappingMisfit misfit;
+  Mapping mapping;
+
+  ck_assert_int_eq (mapping_solve (&knowns, &mapping, &misfit), CORE_OK);
+  ck_assert (misfit.each_way == (_i == 0));
+  ck_assert (!misfit.any_disagrees);
+  /* The sure length counts for the most. */
+  ck_assert_double_eq_tol (point_distance (mapping_to_mm (&mapping, lengths[0].a), mapping_to_mm (&mapping, lengths[0].b)), 320, 0.1);
+  ck_assert_double_eq_tol (misfit.lengths[1].click_percent, _i == 0 ? 100 * 2 * 1.5 / sqrt (3) * sqrt (2) / 992 : 100 * 2 * 5 * sqrt (2) / 992, 1e-9);
 }
 END_TEST
 
@@ -211,5 +230,6 @@ main (void)
   tcase_add_test (tests, scales_too_different_for_paper_are_a_mistake);
   tcase_add_test (tests, the_explained_difference_is_what_clicks_make_of_it);
   tcase_add_test (tests, clicks_alone_seldom_make_a_length_disagree);
+  tcase_add_loop_test (tests, a_length_clicked_on_a_small_picture_tells_no_stretch, 0, 2);
   return run_suite (suite_create ("plan lengths"), tests);
 }

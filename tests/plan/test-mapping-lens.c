@@ -156,7 +156,7 @@ START_TEST (lengths_are_measured_with_the_lens_undone)
 
   by = (Mapping) { .h = { 0.1, 0, 0, 0, 0.1, 0, 0, 0, 1 }, .lens_centre = by.lens_centre, .lens_radius = by.lens_radius, .k1 = by.k1 };
   see_frame (&frame, &by, 0, &state);
-  length = (KnownLength) { mapping_to_px (&by, (Point) { 10, 20 }), mapping_to_px (&by, (Point) { 260, 21 }), hypot (250, 1) };
+  length = (KnownLength) { mapping_to_px (&by, (Point) { 10, 20 }), mapping_to_px (&by, (Point) { 260, 21 }), hypot (250, 1), 0 };
   knowns = knowns_of (&frame, false);
   knowns.lengths = &length;
   knowns.length_count = 1;

@@ -122,8 +122,8 @@ START_TEST (lengths_check_a_rectangle_and_do_not_change_it)
 {
   const Mapping by = camera (0);
   const KnownRectangle rectangle = seen (&by);
-  const KnownLength lengths[] = { { mapping_to_px (&by, (Point) { 30, 40 }), mapping_to_px (&by, (Point) { 230, 40 }), 200 },
-                                  { mapping_to_px (&by, (Point) { 30, 40 }), mapping_to_px (&by, (Point) { 30, 140 }), 104 } };
+  const KnownLength lengths[] = { { mapping_to_px (&by, (Point) { 30, 40 }), mapping_to_px (&by, (Point) { 230, 40 }), 200, 0 },
+                                  { mapping_to_px (&by, (Point) { 30, 40 }), mapping_to_px (&by, (Point) { 30, 140 }), 104, 0 } };
   Knowns knowns = knowns_rectangle (&rectangle);
   MappingMisfit misfit;
   Mapping got;

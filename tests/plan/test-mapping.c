@@ -88,7 +88,7 @@ END_TEST
 
 START_TEST (a_length_overrules_the_page_and_says_by_how_much)
 {
-  const KnownLength length = { { 100.3, 200.7 }, { 1100.3, 200.7 }, 101 };
+  const KnownLength length = { { 100.3, 200.7 }, { 1100.3, 200.7 }, 101, 0 };
   Knowns knowns = knowns_lengths (&length, 1);
   Mapping mapping;
   MappingMisfit misfit;
@@ -129,7 +129,7 @@ END_TEST
 
 START_TEST (levelling_comes_after_scaling_because_unequal_scales_turn_angles)
 {
-  const KnownLength lengths[] = { { { 0, 100 }, { 2000, 100 }, 200 }, { { 100, 0 }, { 100, 2000 }, 202 } };
+  const KnownLength lengths[] = { { { 0, 100 }, { 2000, 100 }, 200, 0 }, { { 100, 0 }, { 100, 2000 }, 202, 0 } };
   Knowns knowns = knowns_lengths (lengths, 2);
   Mapping mapping;
 
@@ -144,8 +144,8 @@ END_TEST
 static Knowns spoilt;
 static const Point one_place[3] = { { 7, 7 }, { 7, 7 }, { 7, 7 } }, lost_place[3] = { { 7, 7 }, { NAN, 7 }, { 9, 7 } };
 static const StraightLine too_short = { one_place, 2 }, coincident = { one_place, 3 }, lost = { lost_place, 3 };
-static const KnownLength of_nothing = { { 3, 4 }, { 3, 4 }, 10 }, of_no_mm = { { 3, 4 }, { 300, 4 }, 0 },
-                         of_less = { { 3, 4 }, { 300, 4 }, -10 }, of_nan = { { 3, 4 }, { 300, NAN }, 10 };
+static const KnownLength of_nothing = { { 3, 4 }, { 3, 4 }, 10, 0 }, of_no_mm = { { 3, 4 }, { 300, 4 }, 0, 0 },
+                         of_less = { { 3, 4 }, { 300, 4 }, -10, 0 }, of_nan = { { 3, 4 }, { 300, NAN }, 10, 0 };
 static KnownLength many_lengths[KNOWN_LENGTHS_MOST + 1];
 static const KnownRectangle
   on_a_line   = { { { 0, 0 }, { 100, 100 }, { 200, 200 }, { 0, 300 } }, 10, 20 },
