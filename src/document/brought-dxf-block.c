@@ -156,8 +156,12 @@ draw_insert (Unfolding *self, const Insert *insert, const Map *outer, const char
   const int count = insert->columns * (double) insert->rows > MOST_INSERTS ? MOST_INSERTS : insert->columns * insert->rows;
 
   if (!block || depth >= DEEPEST)
-    self->lines->left_out++;
-  for (int i = 0; block && depth < DEEPEST && i < count; i++)
+    {
+      self->inserts++;
+      self->lines->left_out++;
+      return;
+    }
+  for (int i = 0; i < count; i++)
     {
       const int column = i % insert->columns, row = i / insert->columns;
       const Map off_base = { 1, 0, 0, 1, -block->base_x, -block->base_y };

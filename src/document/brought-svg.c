@@ -8,11 +8,13 @@
 
 static const double MM_PER_PX = 25.4 / 96;      /* CSS 2.1, section 4.3.2 */
 enum { DEEPEST = 64, NAME_ROOM = 80, MOST_NODES = 1000000 };
+/* Bytes of attributes, again with each use: more than the largest file without uses has. */
+static const size_t MOST_TEXT = 2 * (size_t) BROUGHT_BYTES_MOST;
 
 typedef struct {
   BroughtLines lines;
   GHashTable *ids;              /* id -> xmlNode, lent by the document */
-  size_t seen;                  /* elements looked at, again with each use */
+  size_t seen, text;            /* elements looked at and bytes read of them, again with each use */
 } SvgReading;
 
 static SvgMatrix
@@ -158,12 +160,30 @@ gather_ids (GHashTable *ids, xmlNode *parent, int depth)
     }
 }
 
+/* What uses what uses may come to more than anybody waits for, by how many they are or by how much is written of each: then the rest is
+ * left out. */
+static bool
+is_enough (SvgReading *self, const xmlNode *node)
+{
+  const size_t each = 8;
+
+  if (self->seen >= MOST_NODES || self->text >= MOST_TEXT)
+    {
+      self->lines.left_out++;
+      return true;
+    }
+  self->seen++;
+  for (const xmlAttr *at = node->type == XML_ELEMENT_NODE ? node->properties : NULL; at; at = at->next)
+    self->text += each + (at->children && at->children->content ? strlen ((const char *) at->children->content) : 0);
+  return false;
+}
+
 static void add_node (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *name, int depth);
 
 static void
 add_children (SvgReading *self, xmlNode *parent, const SvgMatrix *outer, int depth)
 {
-  for (xmlNode *node = parent->children; node && depth < DEEPEST; node = node->next)
+  for (xmlNode *node = parent->children; node && depth < DEEPEST && !is_enough (self, node); node = node->next)
     if (node->type == XML_ELEMENT_NODE && !is_kept_apart (node))
       add_node (self, node, outer, NULL, depth);
 }
@@ -188,6 +208,8 @@ add_used (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *n
 
   if (!used || depth >= DEEPEST)
     self->lines.left_out++;
+  else if (is_enough (self, used))
+    return;
   else if (!svg_is (used, "symbol"))
     add_node (self, used, &moved, name, depth + 1);
   else
@@ -198,7 +220,7 @@ add_used (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *n
     }
 }
 
-/* `name` is that of the `use` which shows it; NULL: its own. What uses what uses may come to more than anybody waits for: then the rest is left out. */
+/* `name` is that of the `use` which shows it; NULL: its own. */
 static void
 add_node (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *name, int depth)
 {
@@ -207,7 +229,7 @@ add_node (SvgReading *self, xmlNode *node, const SvgMatrix *outer, const char *n
 
   if (id && strlen (id) > NAME_ROOM)
     id[0] = '\0';
-  if (self->seen++ >= MOST_NODES || !svg_matrix_read (transform, outer, &matrix))
+  if (!svg_matrix_read (transform, outer, &matrix))
     self->lines.left_out++;
   else if (svg_is (node, "g") || svg_is (node, "a") || svg_is (node, "switch"))
     add_children (self, node, &matrix, depth + 1);

@@ -92,6 +92,24 @@ START_TEST (blocks_that_come_to_more_than_anybody_waits_for_are_cut_short)
 }
 END_TEST
 
+/* A thousand inserts of nothing, ninety thousand times: no line is drawn, and yet it would take its time. */
+START_TEST (inserts_of_what_is_not_there_are_cut_short_too)
+{
+  g_autoptr (GString) nothing = g_string_new (NULL);
+
+  for (int i = 0; i < 1000; i++)
+    g_string_append (nothing, INSERT ("NOWHERE"));
+  g_autofree char *text = g_strconcat ("0\nSECTION\n2\nBLOCKS\n0\nBLOCK\n8\n0\n2\nMANY\n10\n0\n20\n0\n", nothing->str,
+                                       "0\nENDBLK\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n", LINE INSERT ("MANY"),
+                                       "70\n300\n71\n300\n44\n1\n45\n1\n0\nENDSEC\n0\nEOF\n", NULL);
+  Brought *read = brought_from (text);
+  ck_assert_uint_eq (read->count, 1);
+  ck_assert_uint_gt (read->left_out, 1000);
+  ck_assert_uint_lt (read->left_out, 300000);
+  brought_free (read);
+}
+END_TEST
+
 /* SVG */
 
 static const struct { const char *because, *shown, *plain; } same[] = {
@@ -144,6 +162,24 @@ START_TEST (a_use_of_itself_and_very_many_uses_end)
     g_string_append_printf (text, "<g id='u%d'><use href='#u%d'/><use href='#u%d'/></g>", i, i + 1, i + 1);
   g_autofree char *whole = g_strdup_printf (DRAWING ("%s"), text->str);
   Brought *read = brought_from (whole);
+  ck_assert_uint_gt (read->left_out, 0);
+  brought_free (read);
+}
+END_TEST
+
+/* Few uses, but each of a path so long that together they are longer than any file may be. */
+START_TEST (uses_of_something_very_long_are_cut_short)
+{
+  g_autoptr (GString) text = g_string_new ("<path d='M0 0L5 5'/><defs><path id='p' d='");
+
+  for (int i = 0; i < 100000; i++)
+    g_string_append (text, "M0 0");
+  g_string_append (text, "'/></defs>");
+  for (int i = 0; i < 100; i++)
+    g_string_append (text, "<use href='#p'/>");
+  g_autofree char *whole = g_strdup_printf (DRAWING ("%s"), text->str);
+  Brought *read = brought_from (whole);
+  ck_assert_uint_eq (read->count, 1);
   ck_assert_uint_gt (read->left_out, 0);
   brought_free (read);
 }
@@ -209,9 +245,11 @@ main (void)
   tcase_add_loop_test (tests, blocks_are_scaled_turned_mirrored_nested_and_set_in_rows, 0, 2);
   tcase_add_test (tests, a_block_may_stand_behind_what_inserts_it_and_one_that_is_not_there_is_left_out);
   tcase_add_test (tests, blocks_that_come_to_more_than_anybody_waits_for_are_cut_short);
+  tcase_add_test (tests, inserts_of_what_is_not_there_are_cut_short_too);
   tcase_add_loop_test (tests, an_svg_s_use_and_round_corners_bring_the_lines_of_the_specification, 0, G_N_ELEMENTS (same));
   tcase_add_test (tests, a_use_of_nothing_or_of_another_file_is_left_out);
   tcase_add_test (tests, a_use_of_itself_and_very_many_uses_end);
+  tcase_add_test (tests, uses_of_something_very_long_are_cut_short);
   tcase_add_test (tests, a_drawing_may_be_packed_or_in_utf_16_and_so_may_a_table);
   tcase_add_test (tests, what_is_packed_and_damaged_is_refused_in_one_sentence);
   return run_suite (suite_create ("brought blocks"), tests);
