@@ -99,4 +99,6 @@ hinge_tool_hide (HingeTool *self)
   trammel_pointer_plate_hide (trammel_sheet_canvas_plate (self->tool.sheet));
   trammel_sheet_canvas_clear_guides (self->tool.sheet);
   trammel_sheet_canvas_refresh (self->tool.sheet);
+  if (self->over != NULL)
+    gtk_widget_queue_draw (self->over);
 }

@@ -62,11 +62,23 @@ hinge_press (Tool *tool, const ToolEvent *event)
   place_entry_close (&((HingeTool *) tool)->entry);
 }
 
+/* Across the sheet are stations, across the side view heights: a place of the one says nothing in the other. */
+static bool
+hinge_is_elsewhere (HingeTool *self, const ToolEvent *event)
+{
+  return self->begun && self->seat.upright != (event->strip != NULL);
+}
+
 static void
 hinge_click (Tool *tool, const ToolEvent *event)
 {
   HingeTool *self = (HingeTool *) tool;
 
+  if (hinge_is_elsewhere (self, event)) {
+    trammel_sheet_canvas_set_hint (tool->sheet, self->seat.upright ? _("The first end stands in the side view: click the other one there, too.")
+                                                                   : _("The first end stands on the sheet: click the other one there, too."));
+    return;
+  }
   hinge_tool_aim (self, event, true);
   hinge_tool_show (self);
   hinge_put (self);
@@ -109,6 +121,10 @@ hinge_hover (Tool *tool, const ToolEvent *event)
 
   if (self->entry != NULL)
     return;
+  if (hinge_is_elsewhere (self, event)) {
+    hinge_tool_hide (self);
+    return;
+  }
   hinge_tool_aim (self, event, false);
   hinge_tool_show (self);
 }

@@ -119,6 +119,59 @@ START_TEST (over_a_fins_edge_the_status_line_says_where_its_hinge_line_is_drawn)
 }
 END_TEST
 
+/* Across the sheet are stations, across the side view heights: a place of the one says nothing in the other. */
+START_TEST (the_second_end_is_taken_only_where_the_first_was)
+{
+  const double foot = hand_surface ("fin")->z;
+
+  trammel_session_do (hand_session (), change_control_removed (hand_aeroplane (), "fin", "rudder"), "Delete");
+  gui_key ("h");
+  hand_look ((Point) { 400, 0 }, 3);
+  gui_settle ();
+  click_side ((Point) { 440, foot + 10 });
+  hand_move ((Point) { 438, foot + 50 });
+  ck_assert_ptr_null (trammel_sheet_canvas_overlay (hand_sheet ())->hinge);
+  hand_click ((Point) { 438, foot + 50 });
+  ck_assert_uint_eq (count_on_fin (), 0);
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()), "The first end stands in the side view: click the other one there, too.");
+  click_side ((Point) { 438, foot + 50 });
+  ck_assert_uint_eq (count_on_fin (), 1);
+}
+END_TEST
+
+static char *
+strip_as_seen (void)
+{
+  char *bytes = NULL;
+  gsize length;
+
+  gui_photograph (strip (), stage_path ("strip.png"));
+  ck_assert (g_file_get_contents (stage_path ("strip.png"), &bytes, &length, NULL));
+  g_autofree char *sum = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (const guchar *) bytes, length);
+  g_free (bytes);
+  return g_steal_pointer (&sum);
+}
+
+START_TEST (nothing_stays_drawn_in_the_side_view_when_the_hand_has_left_it)
+{
+  const Point sheet = { 440, 40 };
+  g_autofree char *before = NULL, *over = NULL, *after = NULL;
+  Point px;
+
+  gui_key ("h");
+  hand_look ((Point) { 400, 0 }, 3);
+  hand_move (sheet);
+  before = strip_as_seen ();
+  px = strip_px ((Point) { 440, hand_surface ("fin")->z + 10 });
+  gui_move_to (strip (), px.x, px.y);
+  over = strip_as_seen ();
+  ck_assert_str_ne (over, before);
+  hand_move (sheet);
+  after = strip_as_seen ();
+  ck_assert_str_eq (after, before);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -128,5 +181,7 @@ main (void)
   tcase_add_test (side, heights_are_typed_for_an_end_on_the_fin);
   tcase_add_test (side, a_rudders_hinge_line_is_selected_and_its_end_dragged_in_the_side_view);
   tcase_add_test (side, over_a_fins_edge_the_status_line_says_where_its_hinge_line_is_drawn);
+  tcase_add_test (side, the_second_end_is_taken_only_where_the_first_was);
+  tcase_add_test (side, nothing_stays_drawn_in_the_side_view_when_the_hand_has_left_it);
   return hand_run ("hinge lines in the side view", &side, 1);
 }
