@@ -11,7 +11,7 @@ is_drawing (const char *path)
 {
   const char *dot = strrchr (path, '.');
 
-  return dot != NULL && g_ascii_strcasecmp (dot, ".svg") == 0;
+  return dot != NULL && (g_ascii_strcasecmp (dot, ".svg") == 0 || g_ascii_strcasecmp (dot, ".svgz") == 0);
 }
 
 static char *

@@ -230,18 +230,21 @@ a_plan_is_there (gpointer window)
   return aeroplane_count (stage_aeroplane (window), PIECE_PLAN) == 1;
 }
 
+/* Packed or not. */
+static const struct { const char *name, *asks; } drawings[] = { { "parts.svg", "parts.svg holds lines" }, { "parts.svgz", "parts.svgz holds lines" } };
+
 START_TEST (an_svg_that_is_opened_may_be_a_plan_or_an_outline)
 {
   TrammelWindow *window = stage_open (NULL);
 
-  open_with_the_program (file_of ("parts.svg", drawing));
-  stage_await_strip (window, "parts.svg holds lines");
+  open_with_the_program (file_of (drawings[_i].name, drawing));
+  stage_await_strip (window, drawings[_i].asks);
   ck_assert (nothing_is_there (window));
   gui_click (gui_await (GTK_WIDGET (window), "Use As Plan"));
   ck_assert (gui_wait (a_plan_is_there, window));
   gui_key ("<Control>z");
   gui_settle ();
-  open_with_the_program (stage_path ("parts.svg"));
+  open_with_the_program (stage_path (drawings[_i].name));
   gui_click (gui_await (GTK_WIDGET (window), "Bring In As Outline"));
   ck_assert (gui_wait (something_is_there, window));
   ck_assert_int_eq (aeroplane_count (stage_aeroplane (window), PIECE_PLAN), 0);
@@ -258,7 +261,7 @@ main (void)
   gui_begin ();
   tcase_set_timeout (tests, 240);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
-  tcase_add_test (tests, an_svg_that_is_opened_may_be_a_plan_or_an_outline);
+  tcase_add_loop_test (tests, an_svg_that_is_opened_may_be_a_plan_or_an_outline, 0, 2);
   tcase_add_test (tests, a_drawing_is_offered_at_once_and_used_in_one_step);
   tcase_add_test (tests, return_uses_what_is_offered_and_escape_gives_it_up);
   tcase_add_test (tests, next_line_turn_and_mirror_change_the_proposal);
