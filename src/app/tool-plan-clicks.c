@@ -1,4 +1,5 @@
 #include "app/tool-plan.h"
+#include <math.h>
 #include "app/plan-edit.h"
 #include "app/plan-field.h"
 #include "app/plan-look.h"
@@ -61,7 +62,7 @@ static void
 ask_length (PlanTool *self)
 {
   const PlanField field = { .kind = PLAN_FIELD_NEW_LENGTH, .a = self->clicks[0], .b = self->clicks[1],
-                            .click_sigma = plan_edit_click_sigma (self->tool.sheet, self->clicks[0]) };
+                            .click_sigma = hypot (self->sigmas[0], self->sigmas[1]) / G_SQRT2 };
   const Point middle = placing_sheet (&self->placing, point_mix (self->clicks[0], self->clicks[1], 0.5));
 
   plan_field_open (self->tool.sheet, field, view_to_screen (trammel_sheet_canvas_view (self->tool.sheet), middle));
@@ -104,6 +105,7 @@ plan_tool_add_click (PlanTool *self, Point px)
     self->click_count = 0;
   if (self->click_count > 0 && point_distance (self->clicks[self->click_count - 1], px) < 1)
     return;
+  self->sigmas[self->click_count] = plan_edit_click_sigma (self->tool.sheet, px);
   self->clicks[self->click_count++] = px;
   if (self->click_count == wanted)
     complete (self);

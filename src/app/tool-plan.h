@@ -11,6 +11,7 @@ typedef struct {
   Placing placing;              /* as painted; stands still while a mark is dragged */
   PlanMark pressed, chosen;
   Point clicks[PLAN_PENDING_MOST];
+  double sigmas[PLAN_PENDING_MOST];        /* how far off each was clicked: the sheet may be zoomed from one to the next */
   size_t click_count;           /* of what is being marked */
   Point aim; bool aims;         /* where the next click would be */
   bool loose;                   /* Ctrl was held at the last one */

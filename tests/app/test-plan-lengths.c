@@ -1,4 +1,5 @@
 /* Known lengths of a plan under a real hand: clicked, typed, dragged, undone. */
+#include "app/plan-edit.h"
 #include "support/plan-hand.h"
 
 START_TEST (two_clicks_and_a_figure_make_a_known_length)
@@ -190,6 +191,23 @@ START_TEST (the_sheet_is_not_locked_between_two_clicks)
 }
 END_TEST
 
+START_TEST (an_end_clicked_on_a_sheet_seen_small_makes_a_length_no_surer_when_the_other_is_clicked_close_by)
+{
+  double far, near;
+
+  begin ();
+  hand_look (on_sheet (level_from), 1.9);
+  far = plan_edit_click_sigma (hand_sheet (), level_from);
+  click_px (level_from);
+  hand_look (on_sheet (level_to), 15.2);
+  near = plan_edit_click_sigma (hand_sheet (), level_to);
+  click_px (level_to);
+  type_length ("80");
+  ck_assert_double_eq_tol (near, far / 8, 1e-6);
+  ck_assert_double_eq_tol (length ()->click_sigma, hypot (far, near) / G_SQRT2, 1e-3);
+}
+END_TEST
+
 START_TEST (a_length_that_makes_a_sheet_of_no_size_is_taken_and_said)
 {
   begin ();
@@ -216,6 +234,7 @@ main (void)
   tcase_add_test (tests, esc_puts_a_dragged_end_back);
   tcase_add_test (tests, undone_in_the_middle_of_a_drag_a_length_is_gone);
   tcase_add_test (tests, the_sheet_is_not_locked_between_two_clicks);
+  tcase_add_test (tests, an_end_clicked_on_a_sheet_seen_small_makes_a_length_no_surer_when_the_other_is_clicked_close_by);
   tcase_add_test (tests, a_length_that_makes_a_sheet_of_no_size_is_taken_and_said);
   return hand_run ("plan lengths", &tests, 1);
 }
