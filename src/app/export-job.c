@@ -70,7 +70,7 @@ export_arrived (GObject *window, GAsyncResult *result, gpointer data)
   g_autofree char *text = NULL;
 
   g_clear_handle_id (&job->timer, g_source_remove);
-  trammel_window_tell_busy (TRAMMEL_WINDOW (window), NULL, NULL);
+  trammel_window_tell_busy (TRAMMEL_WINDOW (window), NULL, job->cancellable);
   if (!g_task_propagate_boolean (G_TASK (result), &error)) {
     if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED) && !window_is_gone (TRAMMEL_WINDOW (window)))
       job->failed (TRAMMEL_WINDOW (window), &job->options, error->message);

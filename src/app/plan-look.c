@@ -83,7 +83,7 @@ look_end (PlanLook *self)
   const bool stopped = g_cancellable_is_cancelled (self->work), stale = plan_edit_plan (self->sheet) != self->plan;
 
   if (self->timer == 0 && self->ink != NULL && window_of (self->sheet) != NULL)
-    trammel_window_tell_busy (window_of (self->sheet), NULL, NULL);
+    trammel_window_tell_busy (window_of (self->sheet), NULL, self->work);
   if (work_of (self->sheet) == self->work)
     g_object_set_data (G_OBJECT (self->sheet), key, NULL);
   if (!stopped && !stale)

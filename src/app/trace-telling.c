@@ -21,10 +21,10 @@ trace_telling_busy (GtkWidget *told, GCancellable *work)
 }
 
 void
-trace_telling_done (GtkWidget *told)
+trace_telling_done (GtkWidget *told, GCancellable *work)
 {
   if (window_of (told) != NULL)
-    trammel_window_tell_busy (window_of (told), NULL, NULL);
+    trammel_window_tell_busy (window_of (told), NULL, work);
 }
 
 void

@@ -216,7 +216,7 @@ traced_arrived (const TraceResult *result, gpointer data)
   const bool stale = traced_plan (self, landing->order) != landing->plan;
 
   if (told != NULL && landing->timer == 0)
-    trace_telling_done (told);
+    trace_telling_done (told, landing->work);
   if (self->work == landing->work) {
     g_clear_object (&self->work);
     if (landing->again && result->status == CORE_CANCELLED)

@@ -47,6 +47,7 @@ struct _TrammelWindow {
   Recorder *recorder;             /* NULL once closed */
   bool offers_recovery;           /* this window asks what is to become of work left over */
   GCancellable *busy;             /* what the strip can cancel; NULL without such work */
+  char *busy_words;               /* what it says of that, or of the last */
 
   int width, height;              /* px, as last laid out */
   bool narrow;                    /* the panel folds over the sheet */

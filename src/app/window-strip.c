@@ -41,13 +41,16 @@ trammel_window_tell_busy (TrammelWindow *self, const char *sentence, GCancellabl
 {
   if (window_is_gone (self))
     return;
-  if (cancellable == NULL) {
-    if (self->busy != NULL)
-      window_strip_done (self);
+  if (sentence == NULL) {
+    if (self->busy != cancellable)
+      return;
+    trammel_window_tell_no_more (self, self->busy_words);
     g_clear_object (&self->busy);
     return;
   }
   g_set_object (&self->busy, cancellable);
+  g_free (self->busy_words);
+  self->busy_words = g_strdup (sentence);
   trammel_strip_show (self->strip, sentence, (StripButton) { _("_Cancel"), "win.cancel-work" }, (StripButton) { .label = NULL });
 }
 

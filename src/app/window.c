@@ -24,6 +24,7 @@ trammel_window_dispose (GObject *object)
   g_clear_pointer (&self->panel_text, g_free);
   g_clear_object (&self->undo_toast);
   g_clear_object (&self->busy);
+  g_clear_pointer (&self->busy_words, g_free);
   g_clear_object (&self->session);
 }
 

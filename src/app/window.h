@@ -49,7 +49,8 @@ void trammel_window_watch_strip (TrammelWindow *self, GCallback said, GObject *d
 /** A question in the same place, with an answer on each of two buttons. */
 void trammel_window_ask   (TrammelWindow *self, const char *sentence, StripButton first, StripButton second);
 
-/** Says in the strip that something takes its time, with a button that cancels it; hides that again when `cancellable` is NULL. */
+/** Says in the strip that something takes its time, with a button that cancels it; `sentence` NULL: it is done, and that is hidden again,
+ *  unless the strip says something else by then, or speaks of other work. */
 void trammel_window_tell_busy (TrammelWindow *self, const char *sentence, GCancellable *cancellable);
 
 G_END_DECLS

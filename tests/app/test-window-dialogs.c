@@ -472,6 +472,35 @@ START_TEST (zoom_follows_its_keys_from_anywhere)
 }
 END_TEST
 
+START_TEST (of_two_works_under_way_the_end_of_the_first_does_not_hide_the_other)
+{
+  TrammelWindow *window = racer ();
+  g_autoptr (GCancellable) first = g_cancellable_new (), second = g_cancellable_new ();
+
+  trammel_window_tell_busy (window, "Looking…", first);
+  trammel_window_tell_busy (window, "Looking again…", second);
+  trammel_window_tell_busy (window, NULL, first);
+  ck_assert (trammel_window_tells (window, "Looking again…"));
+  gui_click (find (window, "Cancel"));
+  ck_assert (g_cancellable_is_cancelled (second));
+  ck_assert (!g_cancellable_is_cancelled (first));
+  trammel_window_tell_busy (window, NULL, second);
+  ck_assert (!trammel_window_tells (window, "Looking again…"));
+}
+END_TEST
+
+START_TEST (the_end_of_a_work_does_not_hide_what_was_said_meanwhile)
+{
+  TrammelWindow *window = racer ();
+  g_autoptr (GCancellable) work = g_cancellable_new ();
+
+  trammel_window_tell_busy (window, "Looking…", work);
+  trammel_window_tell (window, "Nobody has read this yet.");
+  trammel_window_tell_busy (window, NULL, work);
+  ck_assert (trammel_window_tells (window, "Nobody has read this yet."));
+}
+END_TEST
+
 static TCase *
 case_of_starting (void)
 {
@@ -496,6 +525,8 @@ case_of_choices (void)
   tcase_add_test (tests, an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen);
   tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
   tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
+  tcase_add_test (tests, of_two_works_under_way_the_end_of_the_first_does_not_hide_the_other);
+  tcase_add_test (tests, the_end_of_a_work_does_not_hide_what_was_said_meanwhile);
   tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
   tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
   tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
