@@ -15,7 +15,7 @@ struct _TrammelTraced {
   Piece *plan;                  /* as it was then */
   Outline *halves[2];           /* starboard and port, each as the right half; NULL where not traced */
   double tolerance;             /* NAN: the usual */
-  double tolerance_before;      /* of what stands, while it is traced again */
+  double tolerance_before;      /* of what stands, while something is traced that may not land */
   double shortened;             /* the factor its stations were put with */
   bool flat, open;              /* shortened; ended before it was done */
   GCancellable *work;           /* NULL: none under way */
@@ -219,7 +219,7 @@ traced_arrived (const TraceResult *result, gpointer data)
     trace_telling_done (told, landing->work);
   if (self->work == landing->work) {
     g_clear_object (&self->work);
-    if (landing->again && result->status == CORE_CANCELLED)
+    if (result->status != CORE_OK || stale)
       self->tolerance = self->tolerance_before;
   }
   if (result->status == CORE_OK && !stale)
@@ -264,10 +264,18 @@ traced_begin (TrammelTraced *self, TraceOrder *order, GtkWidget *told, const cha
   trace_ask (order, traced_other_half (self, order), self->tolerance, self->work, traced_arrived, landing);
 }
 
+static void
+traced_try_tolerance (TrammelTraced *self, double mm)
+{
+  if (!trammel_traced_is_busy (self))
+    self->tolerance_before = self->tolerance;
+  self->tolerance = mm;
+}
+
 void
 trammel_traced_trace (TrammelTraced *self, TraceOrder *order, GtkWidget *told)
 {
-  self->tolerance = NAN;
+  traced_try_tolerance (self, NAN);
   traced_begin (self, order, told, NULL, false);
 }
 
@@ -312,9 +320,7 @@ trammel_traced_set_tolerance (TrammelTraced *self, double mm)
 {
   if (self->order == NULL)
     return;
-  if (!trammel_traced_is_busy (self))
-    self->tolerance_before = self->tolerance;
-  self->tolerance = mm;
+  traced_try_tolerance (self, mm);
   traced_begin (self, self->order, NULL, _("Change Tolerance"), true);
 }
 

@@ -165,6 +165,26 @@ START_TEST (undo_in_another_tool_keeps_a_trace_from_landing_too)
 }
 END_TEST
 
+START_TEST (a_trace_that_is_taken_back_leaves_the_tolerance_of_what_stands)
+{
+  TrammelTraced *traced = NULL;
+
+  begin ();
+  traced = trammel_traced_of (hand_session ());
+  trace_with (clicks, 5, 1);
+  trammel_traced_set_tolerance (traced, 1.5);
+  ck_assert (gui_wait (rests, NULL));
+  for (size_t i = 0; i < 4; i++)
+    hand_click (clicks[i]);
+  click_at_once (clicks[4]);
+  ck_assert (trammel_traced_is_busy (traced));
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.undo", NULL);
+  ck_assert (gui_wait (rests, NULL));
+  ck_assert (trammel_traced_is_fresh (traced, wing ()));
+  ck_assert_double_eq (trammel_traced_tolerance (traced), 1.5);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -181,5 +201,6 @@ main (void)
   tcase_add_test (tcase, a_trace_that_comes_when_the_plan_is_another_is_dropped_and_said_so);
   tcase_add_test (tcase, undo_while_a_trace_is_worked_out_keeps_it_from_landing_and_undoes_nothing_else);
   tcase_add_test (tcase, undo_in_another_tool_keeps_a_trace_from_landing_too);
+  tcase_add_test (tcase, a_trace_that_is_taken_back_leaves_the_tolerance_of_what_stands);
   return hand_run ("app trace-landed", &tcase, 1);
 }
