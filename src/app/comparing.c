@@ -13,7 +13,6 @@ struct _TrammelComparing {
   TrammelSheetCanvas *sheet;        /* weak */
   Comparison comparison;            /* spots NULL: none */
   double shortening;                /* of the sheet's stations against the view's */
-  Point shift;                      /* from the view's own axes to the sheet, mm */
   Outline *outline;                 /* compared, or being compared; NULL */
   char *view;
   InkLevels *ink;                   /* held, so that no other can be taken for it */
@@ -141,10 +140,11 @@ compare_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *ca
 
 /* On the sheet */
 
+/* The picture lies there with its axis on the centre line, however high what it shows stands. */
 static Point
 comparing_place (TrammelComparing *self, Point own)
 {
-  return point_add ((Point) { own.x, own.y * self->shortening }, self->shift);
+  return (Point) { own.x + self->placing.x, own.y * self->shortening };
 }
 
 /* mm: of what was traced last in this view its own, else the usual. */
@@ -227,9 +227,9 @@ comparing_begin (TrammelComparing *self, TraceGround *ground)
   g_autoptr (GTask) task = NULL;
   Outline *own = NULL;
 
-  self->shift = (Point) { ground->placing.x, round ? ground->z : 0 };
   self->shortening = surface != NULL ? trammel_traced_shortening (trammel_traced_of (self->session), surface) : 1;
-  if (outline_mapped (self->outline, (Point) { 1, 1 / self->shortening }, point_scale (self->shift, -1), &own) != CORE_OK)
+  if (outline_mapped (self->outline, (Point) { 1, 1 / self->shortening }, (Point) { -ground->placing.x, round ? -ground->z : 0 }, &own)
+      != CORE_OK)
     return;
   self->work = g_cancellable_new ();
   work = g_new0 (CompareWork, 1);

@@ -106,6 +106,42 @@ far_off (void)
   return count;
 }
 
+/* So much higher than its picture's axis. */
+static Aeroplane *
+raised (const Aeroplane *aeroplane, double z)
+{
+  const Plan *plan = aeroplane_plan (aeroplane, 0);
+  const Body *body = aeroplane_body (aeroplane, 0);
+  Plan *next_plan = (Plan *) piece_dup (&plan->piece);
+  Body *next_body = (Body *) piece_dup (&body->piece);
+  Aeroplane *with_plan, *made;
+
+  next_plan->views[0].z = z;
+  outline_unref (next_body->side_outline);
+  ck_assert_int_eq (outline_mapped (body->side_outline, (Point) { 1, 1 }, (Point) { 0, z }, &next_body->side_outline), CORE_OK);
+  with_plan = aeroplane_with_replaced (aeroplane, &plan->piece, &next_plan->piece);
+  made = aeroplane_with_replaced (with_plan, &aeroplane_body (with_plan, 0)->piece, &next_body->piece);
+  aeroplane_unref (with_plan);
+  return made;
+}
+
+START_TEST (what_stands_high_is_shown_off_its_line_where_its_picture_lies)
+{
+  const SheetDepartures *departures = NULL;
+
+  begin (VIEW_BODY_SIDE, 1, 0);
+  trammel_session_open (hand_session (), raised (hand_aeroplane (), 200), NULL);
+  ck_assert (gui_wait (ink_is_there, NULL));
+  trammel_session_select (hand_session (), selection_of ("body"));
+  ck_assert (gui_wait (is_compared, NULL));
+  departures = trammel_sheet_canvas_overlay (hand_sheet ())->departures;
+  ck_assert_double_lt (comparison ()->within, 0.2);
+  ck_assert_uint_gt (departures->count, 0);
+  for (size_t i = 0; i < departures->count; i++)
+    ck_assert_double_lt (fabs (departures->spots[i].drawn.y), 46);
+}
+END_TEST
+
 static const ViewShows views[] = { VIEW_BODY_TOP, VIEW_BODY_SIDE };
 
 START_TEST (a_body_that_lies_on_its_line_is_found_there)
@@ -144,5 +180,6 @@ main (void)
   tcase_add_loop_test (tests, a_body_that_lies_on_its_line_is_found_there, 0, 2);
   tcase_add_loop_test (tests, a_body_pulled_off_its_line_is_shown_to_be, 0, 2);
   tcase_add_test (tests, how_far_is_far_follows_what_a_trace_keeps_to);
+  tcase_add_test (tests, what_stands_high_is_shown_off_its_line_where_its_picture_lies);
   return hand_run ("comparing", &tests, 1);
 }
