@@ -200,6 +200,8 @@ side_strip_draw_on (TrammelSideStrip *self, const ToolEvent *event, bool grabs)
 {
   Tool *tool = trammel_sheet_canvas_tool (self->sheet);
 
+  if (side_strip_tool (self) == NULL)
+    return;
   if (grabs && tool->kind->grab != NULL)
     tool->kind->grab (tool, &self->from);
   if (self->moved && tool->kind->pull != NULL)
@@ -212,6 +214,8 @@ side_strip_end_drawing (TrammelSideStrip *self, const ToolEvent *event)
   Tool *tool = trammel_sheet_canvas_tool (self->sheet);
 
   self->draws = false;
+  if (side_strip_tool (self) == NULL)
+    return;                       /* another was taken meanwhile, to which places here mean nothing */
   if (self->moved && tool->kind->drop != NULL)
     tool->kind->drop (tool, event);
   if (!self->moved && tool->kind->click != NULL)

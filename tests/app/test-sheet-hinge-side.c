@@ -139,6 +139,24 @@ START_TEST (the_second_end_is_taken_only_where_the_first_was)
 }
 END_TEST
 
+START_TEST (a_tool_that_is_taken_in_the_middle_of_a_press_does_nothing_in_the_side_view)
+{
+  const size_t pieces = aeroplane_piece_count (hand_aeroplane ());
+  Point px;
+
+  gui_key ("h");
+  hand_look ((Point) { 400, 0 }, 3);
+  gui_settle ();
+  px = strip_px ((Point) { 440, hand_surface ("fin")->z + 10 });
+  gui_move_to (strip (), px.x, px.y);
+  gui_press (1);
+  trammel_sheet_canvas_set_tool (hand_sheet (), "part");
+  gui_release (1);
+  gui_settle ();
+  ck_assert_uint_eq (aeroplane_piece_count (hand_aeroplane ()), pieces);
+}
+END_TEST
+
 static char *
 strip_as_seen (void)
 {
@@ -183,5 +201,6 @@ main (void)
   tcase_add_test (side, over_a_fins_edge_the_status_line_says_where_its_hinge_line_is_drawn);
   tcase_add_test (side, the_second_end_is_taken_only_where_the_first_was);
   tcase_add_test (side, nothing_stays_drawn_in_the_side_view_when_the_hand_has_left_it);
+  tcase_add_test (side, a_tool_that_is_taken_in_the_middle_of_a_press_does_nothing_in_the_side_view);
   return hand_run ("hinge lines in the side view", &side, 1);
 }
