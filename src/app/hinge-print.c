@@ -43,7 +43,7 @@ fit (const TraceGround *ground, const HingeSeat *seat, const Point places[], int
   double y = 0, x = 0, yy = 0, xy = 0;
 
   for (int i = 0; i < count; i++) {
-    const Point own = hinge_seat_own (seat, placing_sheet (&ground->placing, places[i]));
+    const Point own = hinge_seat_printed (seat, placing_sheet (&ground->placing, places[i]));
 
     y += own.y / count;
     x += own.x / count;
@@ -76,7 +76,7 @@ line_between (const TraceGround *ground, const HingeSeat *seat, Point a, Point b
 static double
 station_on (const TraceGround *ground, const HingeSeat *seat, const PrintedHinge *line, Point corner)
 {
-  const Point own = point_is_finite (corner) ? hinge_seat_own (seat, placing_sheet (&ground->placing, corner)) : corner;
+  const Point own = point_is_finite (corner) ? hinge_seat_printed (seat, placing_sheet (&ground->placing, corner)) : corner;
 
   return fabs (line->at_root + line->slope * own.y - own.x) <= ON_LINE ? own.y : NAN;
 }

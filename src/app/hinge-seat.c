@@ -116,6 +116,14 @@ hinge_seat_own (const HingeSeat *self, Point place)
 }
 
 Point
+hinge_seat_printed (const HingeSeat *self, Point place)
+{
+  const Point own = hinge_seat_own (self, place);
+
+  return (Point) { own.x, own.y * (self->shortening > 0 ? self->shortening : 1) };
+}
+
+Point
 hinge_seat_place (const HingeSeat *self, Point own)
 {
   return (Point) { own.x, (self->port ? -1 : 1) * (own.y + self->lift) };

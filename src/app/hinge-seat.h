@@ -9,6 +9,7 @@ typedef struct {
   bool laid_down;            /* a fin on its side, over the plan's view of it */
   bool upright;              /* a fin in the side view, where places are x and z */
   double lift;               /* mm: what heights begin with, where they are seen */
+  double shortening;         /* of the surface's stations against the plan's, where a panel drawn flat was shortened; 0 none */
 } HingeSeat;
 
 /** The surface at a place of the sheet, mm: within it, else no further than `reach` from its outline. Over a view that shows a fin, or the
@@ -21,4 +22,6 @@ void      hinge_seat_clear   (HingeSeat *self);
 
 const Surface *hinge_seat_surface (const HingeSeat *self, const Aeroplane *aeroplane);     /* NULL when it is gone; lent */
 Point     hinge_seat_own     (const HingeSeat *self, Point place);
+/** The same of what is printed there: of a panel that was drawn flat. */
+Point     hinge_seat_printed (const HingeSeat *self, Point place);
 Point     hinge_seat_place   (const HingeSeat *self, Point own);

@@ -1,5 +1,6 @@
 #include "app/tool-hinge.h"
 #include <math.h>
+#include "app/traced.h"
 
 /* px of the screen: how near an end is caught by a surface and by what is printed; how far beyond an edge it is brought onto it. */
 static const double REACH_PX = 12, FINGER_PX = 22, PRINT_PX = 10, EDGE_PX = 8;
@@ -39,6 +40,7 @@ take_seat (HingeTool *self, const ToolEvent *event)
 {
   const Aeroplane *aeroplane = trammel_session_aeroplane (session_of (self));
   const double reach = mm_of_px (self, event->finger ? FINGER_PX : REACH_PX);
+  const Surface *surface;
 
   if (self->begun)
     return;
@@ -46,6 +48,9 @@ take_seat (HingeTool *self, const ToolEvent *event)
   self->seat = event->strip != NULL
                ? hinge_seat_upright (aeroplane, event->place, reach)
                : hinge_seat_at (aeroplane, trammel_session_selection (session_of (self)), self->ground, event->place, reach);
+  surface = hinge_tool_surface (self);
+  if (self->ground != NULL && surface != NULL && g_strcmp0 (surface->traced, self->ground->view) == 0)
+    self->seat.shortening = trammel_traced_shortening (trammel_traced_of (session_of (self)), surface);
 }
 
 static bool
@@ -90,7 +95,7 @@ end_at (HingeTool *self, const ToolEvent *event)
   end.spots = hinge_print_spots (self->ground, event->place, reach);
   near = hinge_print_spot (&end.spots);
   if (point_is_finite (near))
-    end.own = hinge_seat_own (&self->seat, placing_sheet (&self->ground->placing, near));
+    end.own = hinge_seat_printed (&self->seat, placing_sheet (&self->ground->placing, near));
   return end;
 }
 

@@ -83,6 +83,27 @@ START_TEST (a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen)
 }
 END_TEST
 
+START_TEST (a_hinge_line_printed_on_a_panel_drawn_flat_is_shortened_with_it)
+{
+  static const Point printed[][2] = {
+    { { 31.3, 20.4 }, { 24.2, 70.2 } }, { { 31.3, 20.4 }, { 39.2, 20.4 } }, { { 24.2, 70.2 }, { 29.5, 70.2 } } };
+  const double shortened = cos (20 * G_PI / 180);
+
+  begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_WING, .side = VIEW_STARBOARD, .inner = printed, .inner_count = 3 });
+  trace_with (clicks, 5, 1);
+  trammel_session_do (hand_session (), with_dihedral (20), "Change Dihedral");
+  trammel_traced_set_flat (trammel_traced_of (hand_session ()), true);
+  trammel_sheet_canvas_set_tool (hand_sheet (), "hinge");
+  hand_click ((Point) { 132.2, 21.1 });
+  hand_click ((Point) { 123.2, 69.2 });
+  ck_assert_uint_eq (wing ()->control_count, 1);
+  ck_assert_double_eq_tol (wing ()->controls[0].inner, 20.4 * shortened, 0.2);
+  ck_assert_double_eq_tol (wing ()->controls[0].outer, 70.2 * shortened, 0.2);
+  ck_assert_double_eq_tol (wing ()->controls[0].hinge_inner_x, 131.3, 0.1);
+  ck_assert_double_eq_tol (wing ()->controls[0].hinge_outer_x, 124.2, 0.1);
+}
+END_TEST
+
 START_TEST (what_is_only_on_offer_meanwhile_does_not_come_along_with_a_trace)
 {
   begin ();
@@ -197,6 +218,7 @@ main (void)
   tcase_add_test (tcase, a_root_off_the_centre_line_is_asked_about_and_may_be_left_open);
   tcase_add_test (tcase, a_body_is_not_asked_about_a_root);
   tcase_add_test (tcase, a_panel_drawn_flat_is_shortened_by_its_dihedral_when_that_is_chosen);
+  tcase_add_test (tcase, a_hinge_line_printed_on_a_panel_drawn_flat_is_shortened_with_it);
   tcase_add_test (tcase, what_is_only_on_offer_meanwhile_does_not_come_along_with_a_trace);
   tcase_add_test (tcase, a_trace_that_comes_when_the_plan_is_another_is_dropped_and_said_so);
   tcase_add_test (tcase, undo_while_a_trace_is_worked_out_keeps_it_from_landing_and_undoes_nothing_else);

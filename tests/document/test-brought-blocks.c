@@ -167,13 +167,13 @@ START_TEST (a_use_of_itself_and_very_many_uses_end)
 }
 END_TEST
 
-/* Few uses, but each of a path so long that together they are longer than any file may be. */
+/* Few uses, but each of something written so long that together they are longer than any file may be. */
 START_TEST (uses_of_something_very_long_are_cut_short)
 {
-  g_autoptr (GString) text = g_string_new ("<path d='M0 0L5 5'/><defs><path id='p' d='");
+  g_autoptr (GString) text = g_string_new ("<path d='M0 0L5 5'/><defs><path id='p' d='M0 0' style='");
 
   for (int i = 0; i < 100000; i++)
-    g_string_append (text, "M0 0");
+    g_string_append (text, "a:b;");
   g_string_append (text, "'/></defs>");
   for (int i = 0; i < 100; i++)
     g_string_append (text, "<use href='#p'/>");
