@@ -114,7 +114,7 @@ opening_load (PlanOpening *self, int page)
   PlanWanted wanted = { .document_path = trammel_session_path (session), .elsewhere = self->source.path };
 
   self->plan = plan_source_plan (&self->source, page, file);
-  /* Translators: the name of a PDF, and one of its pages. */
+  /* Translators: the name of a PDF or TIFF, and one of its pages. */
   self->plan->name = page > 0 ? g_strdup_printf (_("%s, page %d"), self->name, page) : g_strdup (self->name);
   wanted.plan = self->plan;
   if (file != NULL) {
