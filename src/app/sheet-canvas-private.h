@@ -15,6 +15,8 @@ struct _TrammelSheetCanvas {
   SheetView view;
   graphene_point_t corner;      /* where its upper left corner stands in the window, px */
   bool fits;                    /* the whole sheet was fitted and nobody has moved it since: follow the window's size */
+  double true_scale;            /* of the monitor; 0: not yet asked for */
+  gint64 true_scale_asked;      /* when */
   SheetView glide_from, glide_to;
   Box extent;                   /* of the sheet after the last step */
   bool previewed;               /* what is settled next was seen already */

@@ -45,6 +45,8 @@ void       trammel_sheet_canvas_fit_selection  (TrammelSheetCanvas *self);
 void       trammel_sheet_canvas_true_size      (TrammelSheetCanvas *self);
 /** px of the screen that are 1 mm of it, as the monitor says; 96 to the inch where it says nothing. */
 double     trammel_sheet_canvas_true_scale     (TrammelSheetCanvas *self);
+/** Whether its zoom is one that was chosen for the sheet as a whole, and not a hand's or one on its way somewhere. */
+bool       trammel_sheet_canvas_is_fitted      (TrammelSheetCanvas *self);
 /** Pans so that the selection is seen; nothing when it is already. */
 void       trammel_sheet_canvas_reveal_selection (TrammelSheetCanvas *self);
 

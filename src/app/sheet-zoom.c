@@ -143,6 +143,12 @@ trammel_sheet_canvas_fit (TrammelSheetCanvas *self, bool glide)
   self->fits = true;
 }
 
+bool
+trammel_sheet_canvas_is_fitted (TrammelSheetCanvas *self)
+{
+  return self->fits && (self->glide == NULL || adw_animation_get_state (self->glide) != ADW_ANIMATION_PLAYING);
+}
+
 static bool
 sheet_zoom_selection (TrammelSheetCanvas *self, Box *box)
 {
@@ -170,12 +176,9 @@ trammel_sheet_canvas_fit_selection (TrammelSheetCanvas *self)
   self->fits = false;
 }
 
-double
-trammel_sheet_canvas_true_scale (TrammelSheetCanvas *self)
+static double
+sheet_zoom_scale_of (GdkMonitor *monitor)
 {
-  GtkNative *native = gtk_widget_get_native (GTK_WIDGET (self));
-  GdkSurface *surface = native != NULL ? gtk_native_get_surface (native) : NULL;
-  GdkMonitor *monitor = surface != NULL ? gdk_display_get_monitor_at_surface (gdk_surface_get_display (surface), surface) : NULL;
   const double usual = 96 / 25.4;
   GdkRectangle px;
   double scale;
@@ -186,6 +189,25 @@ trammel_sheet_canvas_true_scale (TrammelSheetCanvas *self)
   scale = px.width / (double) gdk_monitor_get_width_mm (monitor);
   /* A projector, or a monitor that tells nonsense. */
   return scale > 1 && scale < 20 ? scale : usual;
+}
+
+/* Which monitor that is only the display server knows, and to ask it holds up every frame of a zoom. Nobody brings a window to another
+ * monitor within less than this. */
+static const gint64 monitor_us = 500000;
+
+double
+trammel_sheet_canvas_true_scale (TrammelSheetCanvas *self)
+{
+  const gint64 now = g_get_monotonic_time ();
+
+  if (self->true_scale == 0 || now - self->true_scale_asked > monitor_us) {
+    GtkNative *native = gtk_widget_get_native (GTK_WIDGET (self));
+    GdkSurface *surface = native != NULL ? gtk_native_get_surface (native) : NULL;
+
+    self->true_scale = sheet_zoom_scale_of (surface != NULL ? gdk_display_get_monitor_at_surface (gdk_surface_get_display (surface), surface) : NULL);
+    self->true_scale_asked = now;
+  }
+  return self->true_scale;
 }
 
 void

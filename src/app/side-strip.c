@@ -18,20 +18,20 @@ struct _TrammelSideStrip {
   ToolEvent from;           /* where it began then */
   double x, y;              /* where the pointer is, px */
   PullManner manner;
-  guint frame, idle;
+  guint frame, settling;    /* settling: will fit the width */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelSideStrip, trammel_side_strip, GTK_TYPE_WIDGET)
 
-static const double still_px = 3, catch_px = 12, edge_px = 5;
-static const double narrowest = 110, widest = 320;
+static const double still_px = 3, catch_px = 12, edge_px = 5, narrowest = 110, widest = 320;
+static const guint settle_ms = 200;        /* longer than between two notches of a wheel */
 
 static void
 trammel_side_strip_dispose (GObject *object)
 {
   TrammelSideStrip *self = TRAMMEL_SIDE_STRIP (object);
 
-  g_clear_handle_id (&self->idle, g_source_remove);
+  g_clear_handle_id (&self->settling, g_source_remove);
   g_clear_object (&self->sheet);
   G_OBJECT_CLASS (trammel_side_strip_parent_class)->dispose (object);
 }
@@ -98,7 +98,7 @@ side_strip_fit_width (gpointer data)
   const SheetScene scene = trammel_sheet_canvas_scene (self->sheet);
   const double wanted = self->chosen > 0 ? self->chosen : side_view_wanted_width (&scene), step = self->chosen > 0 ? 1 : 16;
 
-  self->idle = 0;
+  self->settling = 0;
   if (trammel_sheet_canvas_pull (self->sheet) == NULL && fabs (wanted - self->width) >= step) {
     self->width = wanted;
     gtk_widget_queue_resize (GTK_WIDGET (self));
@@ -106,12 +106,14 @@ side_strip_fit_width (gpointer data)
   return G_SOURCE_REMOVE;
 }
 
-/* The zoom may change while widgets are given their places; their sizes must not. */
+/* The zoom may change while widgets are given their places; their sizes must not. While a hand zooms all widgets keep their places. */
 static void
 side_strip_refresh (TrammelSideStrip *self)
 {
-  if (self->idle == 0)
-    self->idle = g_idle_add (side_strip_fit_width, self);
+  const bool at_once = trammel_sheet_canvas_is_fitted (self->sheet);
+
+  g_clear_handle_id (&self->settling, g_source_remove);
+  self->settling = at_once ? g_idle_add (side_strip_fit_width, self) : g_timeout_add (settle_ms, side_strip_fit_width, self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 

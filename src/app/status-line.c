@@ -2,17 +2,18 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/pull.h"
+#include "app/steady-words.h"
 
 enum { SPACING = 6 };
 
-/* How wide a label's words are, though they may be cut short or not shown: measured again when they or their font change. */
+/* How wide a label's words are, though they may be cut short: measured again when they or their font change. */
 typedef struct { char *words; guint font; int width; } WordsWidth;
 
 struct _TrammelStatusLine {
   GtkWidget parent;
   TrammelSheetCanvas *sheet;
-  GtkWidget *hint, *along, *across, *zoom;      /* zoom: the label on its button */
-  WordsWidth hint_width, along_width, across_width;
+  GtkWidget *hint, *place, *zoom;       /* place: along and across; zoom: the words on its button */
+  WordsWidth hint_width;
 };
 
 G_DEFINE_FINAL_TYPE (TrammelStatusLine, trammel_status_line, GTK_TYPE_WIDGET)
@@ -27,8 +28,6 @@ trammel_status_line_dispose (GObject *object)
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   g_clear_pointer (&self->hint_width.words, g_free);
-  g_clear_pointer (&self->along_width.words, g_free);
-  g_clear_pointer (&self->across_width.words, g_free);
   G_OBJECT_CLASS (trammel_status_line_parent_class)->dispose (object);
 }
 
@@ -92,8 +91,10 @@ status_line_wanted_width (TrammelStatusLine *self)
   for (GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self)); child != NULL; child = gtk_widget_get_next_sibling (child)) {
     int natural = 0;
 
-    if (GTK_IS_LABEL (child))
-      natural = words_width (child == self->hint ? &self->hint_width : child == self->along ? &self->along_width : &self->across_width, child);
+    if (child == self->hint)
+      natural = words_width (&self->hint_width, child);
+    else if (child == self->place)
+      natural = trammel_steady_words_width (TRAMMEL_STEADY_WORDS (child));
     else
       gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, NULL, &natural, NULL, NULL);
     width += natural + SPACING;
@@ -101,15 +102,14 @@ status_line_wanted_width (TrammelStatusLine *self)
   return width;
 }
 
-/* Where both have no room the hint stays whole: the rulers and the plate say where the pointer is, too. */
+/* Where hint and place have no room the hint stays whole: the rulers and the plate say where the pointer is, too. */
 static void
 status_line_make_room (TrammelStatusLine *self)
 {
   const int width = gtk_widget_get_width (GTK_WIDGET (self));
   const bool room = width == 0 || status_line_wanted_width (self) <= width;
 
-  gtk_widget_set_visible (self->along, room);
-  gtk_widget_set_visible (self->across, room);
+  gtk_widget_set_visible (self->place, room);
 }
 
 /* What is pulled, else where the pointer is. The side view knows no port and starboard. */
@@ -128,8 +128,8 @@ status_line_show_place (TrammelStatusLine *self)
   }
   along = known ? status_place_along (units, place.x) : g_strdup ("");
   across = known ? status_place_across (units, place.y) : g_strdup ("");
-  gtk_label_set_label (GTK_LABEL (self->along), along);
-  gtk_label_set_label (GTK_LABEL (self->across), across);
+  trammel_steady_words_set (TRAMMEL_STEADY_WORDS (self->place), 0, along);
+  trammel_steady_words_set (TRAMMEL_STEADY_WORDS (self->place), 1, across);
   status_line_make_room (self);
 }
 
@@ -150,19 +150,7 @@ status_line_show_zoom (TrammelStatusLine *self)
   const double percent = 100 * trammel_sheet_canvas_view (self->sheet)->scale / trammel_sheet_canvas_true_scale (self->sheet);
   g_autofree char *text = units_percent (percent);
 
-  gtk_label_set_label (GTK_LABEL (self->zoom), text);
-}
-
-static GtkWidget *
-status_line_label (bool dim)
-{
-  GtkWidget *label = gtk_label_new (NULL);
-
-  gtk_label_set_xalign (GTK_LABEL (label), dim ? 1 : 0);
-  if (dim)
-    gtk_widget_add_css_class (label, "dim-label");
-  gtk_widget_add_css_class (label, "figure");
-  return label;
+  trammel_steady_words_set (TRAMMEL_STEADY_WORDS (self->zoom), 0, text);
 }
 
 static GtkWidget *
@@ -220,15 +208,15 @@ status_line_add (TrammelStatusLine *self, GtkWidget *takes, const char *action)
 static void
 status_line_fill (TrammelStatusLine *self)
 {
-  self->hint = status_line_label (false);
+  self->hint = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (self->hint), 0);
+  gtk_widget_add_css_class (self->hint, "figure");
   gtk_label_set_ellipsize (GTK_LABEL (self->hint), PANGO_ELLIPSIZE_END);
   gtk_widget_set_hexpand (self->hint, TRUE);
-  self->along = status_line_label (true);
-  self->across = status_line_label (true);
-  self->zoom = gtk_label_new (NULL);
+  self->place = trammel_steady_words_new (2, 1, true);
+  self->zoom = trammel_steady_words_new (1, 0.5, false);
   status_line_add (self, self->hint, NULL);
-  status_line_add (self, self->along, NULL);
-  status_line_add (self, self->across, NULL);
+  status_line_add (self, self->place, NULL);
   status_line_add (self, status_line_button (gtk_toggle_button_new (), "trammel-snapping-symbolic", _("Snapping"), _("Ctrl+G")),
                    "sheet.snapping");
   status_line_add (self, gtk_separator_new (GTK_ORIENTATION_VERTICAL), NULL);
