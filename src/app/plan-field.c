@@ -40,7 +40,7 @@ field_made (const Plan *plan, const PlanField *field, double mm)
   Plan *made;
 
   if (field->kind == PLAN_FIELD_NEW_LENGTH)
-    return plan_with_length (plan, (PlanLength) { field->a, field->b, mm, field->click_sigma });
+    return plan_with_length (plan, (PlanLength) { field->a, field->b, mm, field->sigmas[0], field->sigmas[1] });
   made = (Plan *) piece_dup (&plan->piece);
   if (field->kind == PLAN_FIELD_LENGTH && field->index < made->length_count)
     made->lengths[field->index].mm = mm;

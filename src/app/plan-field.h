@@ -8,7 +8,7 @@ typedef struct {
   PlanFieldKind kind;
   size_t index;         /* of the length, the view */
   Point a, b;           /* of a new length, px of the file */
-  double click_sigma;   /* and how far off its ends were clicked */
+  double sigmas[2];     /* and how far off each was clicked */
 } PlanField;
 
 /** Opens the field over `screen`, px of the sheet. What is typed is one step. After a rectangle's width its height is asked. */

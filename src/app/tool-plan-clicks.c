@@ -1,5 +1,4 @@
 #include "app/tool-plan.h"
-#include <math.h>
 #include "app/plan-edit.h"
 #include "app/plan-field.h"
 #include "app/plan-look.h"
@@ -62,7 +61,7 @@ static void
 ask_length (PlanTool *self)
 {
   const PlanField field = { .kind = PLAN_FIELD_NEW_LENGTH, .a = self->clicks[0], .b = self->clicks[1],
-                            .click_sigma = hypot (self->sigmas[0], self->sigmas[1]) / G_SQRT2 };
+                            .sigmas = { self->sigmas[0], self->sigmas[1] } };
   const Point middle = placing_sheet (&self->placing, point_mix (self->clicks[0], self->clicks[1], 0.5));
 
   plan_field_open (self->tool.sheet, field, view_to_screen (trammel_sheet_canvas_view (self->tool.sheet), middle));

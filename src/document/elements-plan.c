@@ -51,7 +51,8 @@ const Attribute attributes_of_length[] = {
   PX ("x1", PlanLength, a.x), PX ("y1", PlanLength, a.y), PX ("x2", PlanLength, b.x), PX ("y2", PlanLength, b.y),
   { .name = "mm", .presence = PRESENCE_REQUIRED, .offset = offsetof (PlanLength, mm), .least = LEAST_LENGTH, .most = DOCUMENT_REACH,
     .unit = "mm" },
-  { .name = "click-sigma", .offset = offsetof (PlanLength, click_sigma), .least = 0, .most = 1e7, .unit = "px" },
+  { .name = "sigma1", .offset = offsetof (PlanLength, sigma_a), .least = 0, .most = 1e7, .unit = "px" },
+  { .name = "sigma2", .offset = offsetof (PlanLength, sigma_b), .least = 0, .most = 1e7, .unit = "px" },
   { .name = NULL }
 };
 

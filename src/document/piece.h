@@ -125,9 +125,9 @@ typedef enum { VIEW_STARBOARD, VIEW_PORT, VIEW_BOTH, VIEW_SIDE_COUNT } ViewSide;
 
 /* Places in a picture are px: x right, y down, (0, 0) the upper left corner of the first pixel, after its orientation. */
 
-/** A known length: two ends, px, what lies between them on the paper, mm > 0, and how far off an end was clicked, px, one standard
+/** A known length: two ends, px, what lies between them on the paper, mm > 0, and how far off each end was clicked, px, one standard
  *  deviation; 0 not given: as usual. */
-typedef struct { Point a, b; double mm, click_sigma; } PlanLength;
+typedef struct { Point a, b; double mm, sigma_a, sigma_b; } PlanLength;
 /** A line known to be straight goes through the next `count` of the plan's places. */
 typedef struct { size_t count; } PlanStraight;
 /** One of the views that a plan shows: its axis, and where what is traced in it stands on the aeroplane. */

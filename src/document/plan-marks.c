@@ -106,10 +106,7 @@ plan_with_mark_at (const Plan *plan, PlanMark mark, Point px, double click_sigma
   copy = plan_copy (plan);
   *(Point *) mark_place (copy, mark) = px;
   if (mark.kind == PLAN_MARK_LENGTH)
-    {
-      double *sigma = &copy->lengths[mark.index].click_sigma;
-      *sigma = hypot (*sigma, click_sigma) / M_SQRT2;
-    }
+    *(mark.end ? &copy->lengths[mark.index].sigma_b : &copy->lengths[mark.index].sigma_a) = click_sigma;
   return copy;
 }
 

@@ -24,7 +24,7 @@ bool     plan_mark_equal (PlanMark a, PlanMark b);
 
 /* Fresh copies, the caller's, to be changed before anybody else sees them; NULL when there is no such mark. */
 
-/** With that mark at another place, px; a length is as sure then as its old and its new end (click_sigma, px). */
+/** With that mark at another place, px; of a length that end is as sure then as it was put (click_sigma, px). */
 Plan *plan_with_mark_at  (const Plan *plan, PlanMark mark, Point px, double click_sigma);
 /** Without what the mark is of: the whole length, level line, rectangle, straight line or view. */
 Plan *plan_without_mark  (const Plan *plan, PlanMark mark);

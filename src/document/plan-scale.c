@@ -18,7 +18,8 @@ scale_marks (Plan *plan, double factor)
     {
       plan->lengths[i].a = point_scale (plan->lengths[i].a, factor);
       plan->lengths[i].b = point_scale (plan->lengths[i].b, factor);
-      plan->lengths[i].click_sigma *= factor;
+      plan->lengths[i].sigma_a *= factor;
+      plan->lengths[i].sigma_b *= factor;
     }
   for (size_t i = 0; i < plan->view_count; i++)
     {

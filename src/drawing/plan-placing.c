@@ -40,7 +40,11 @@ plan_mapping (const Plan *plan, bool page_is_true, Mapping *mapping, MappingMisf
   const bool known = plan->length_count > 0 || plan->has_corners || !isnan (knowns.mm_per_px);
 
   for (size_t i = 0; i < plan->length_count; i++)
-    lengths[i] = (KnownLength) { plan->lengths[i].a, plan->lengths[i].b, plan->lengths[i].mm, plan->lengths[i].click_sigma };
+    {
+      const PlanLength *length = &plan->lengths[i];
+
+      lengths[i] = (KnownLength) { length->a, length->b, length->mm, hypot (length->sigma_a, length->sigma_b) / G_SQRT2 };
+    }
   if (!known)
     knowns.mm_per_px = USUAL_WIDTH / plan->width;
   if (is_true)

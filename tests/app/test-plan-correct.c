@@ -220,8 +220,8 @@ known (double across_mm, double along_mm)
   Plan *plan = plan_new ("sheet"), *first, *both;
 
   plan->width = plan->height = 4000;
-  first = plan_with_length (plan, (PlanLength) { (Point) { 100, 100 }, (Point) { 3300, 100 }, across_mm, 0 });
-  both = along_mm > 0 ? plan_with_length (first, (PlanLength) { (Point) { 100, 100 }, (Point) { 100, 3300 }, along_mm, 0 })
+  first = plan_with_length (plan, (PlanLength) { (Point) { 100, 100 }, (Point) { 3300, 100 }, across_mm, 0, 0 });
+  both = along_mm > 0 ? plan_with_length (first, (PlanLength) { (Point) { 100, 100 }, (Point) { 100, 3300 }, along_mm, 0, 0 })
                       : (Plan *) piece_ref (&first->piece);
   piece_unref (&plan->piece);
   piece_unref (&first->piece);
@@ -248,7 +248,7 @@ END_TEST
 
 START_TEST (lengths_that_disagree_are_named)
 {
-  Plan *one = known (320, 0), *two = plan_with_length (one, (PlanLength) { (Point) { 100, 900 }, (Point) { 3300, 900 }, 352, 0 });
+  Plan *one = known (320, 0), *two = plan_with_length (one, (PlanLength) { (Point) { 100, 900 }, (Point) { 3300, 900 }, 352, 0, 0 });
   g_autofree char *said = words (two);
 
   ck_assert_ptr_nonnull (strstr (said, "352\u00a0mm"));

@@ -204,7 +204,8 @@ START_TEST (an_end_clicked_on_a_sheet_seen_small_makes_a_length_no_surer_when_th
   click_px (level_to);
   type_length ("80");
   ck_assert_double_eq_tol (near, far / 8, 1e-6);
-  ck_assert_double_eq_tol (length ()->click_sigma, hypot (far, near) / G_SQRT2, 1e-3);
+  ck_assert_double_eq_tol (length ()->sigma_a, far, 1e-3);
+  ck_assert_double_eq_tol (length ()->sigma_b, near, 1e-3);
 }
 END_TEST
 

@@ -106,7 +106,7 @@ any_plan (void)
   made->corners[2] = (Point) { 3268.1, 2318.7 };
   made->corners_width = 404.3;
   made->corners_height = 281.7;
-  made->lengths = g_memdup2 (((const PlanLength[]) { { { 512.3, 701.9 }, { 2126.7, 709.1 }, 205.3, 4.2 } }), sizeof (PlanLength));
+  made->lengths = g_memdup2 (((const PlanLength[]) { { { 512.3, 701.9 }, { 2126.7, 709.1 }, 205.3, 4.2, 1.7 } }), sizeof (PlanLength));
   made->length_count = 1;
   made->straight = g_memdup2 (((const PlanStraight[]) { { 1 }, { 2 } }), 2 * sizeof (PlanStraight));
   made->straight_count = 2;

@@ -58,6 +58,23 @@ START_TEST (every_mark_has_its_place_and_goes_where_it_is_put)
 }
 END_TEST
 
+START_TEST (each_end_of_a_length_is_as_sure_as_it_was_put_last)
+{
+  const Plan *plan;
+  g_autoptr (Aeroplane) aeroplane = marked_plan (&plan);
+  Plan *far = plan_with_mark_at (plan, (PlanMark) { PLAN_MARK_LENGTH, 0, 0 }, (Point) { 100, 101 }, 8);
+  Plan *near = plan_with_mark_at (far, (PlanMark) { PLAN_MARK_LENGTH, 0, 1 }, (Point) { 501, 100 }, 0.5);
+  Plan *nudged = plan_with_mark_at (near, (PlanMark) { PLAN_MARK_LENGTH, 0, 1 }, (Point) { 502, 100 }, 0.5);
+
+  /* However often the one is moved, the other is no surer. */
+  ck_assert_double_eq (nudged->lengths[0].sigma_a, 8);
+  ck_assert_double_eq (nudged->lengths[0].sigma_b, 0.5);
+  plan_free (far);
+  plan_free (near);
+  plan_free (nudged);
+}
+END_TEST
+
 START_TEST (what_a_mark_is_of_is_taken_out_whole)
 {
   const Plan *plan;
@@ -106,7 +123,7 @@ START_TEST (lengths_lines_and_views_come_behind_the_last)
   static const Point places[] = { { 1, 1 }, { 2, 2 }, { 3, 3 } };
   const Plan *plan;
   g_autoptr (Aeroplane) aeroplane = marked_plan (&plan);
-  Plan *more = plan_with_length (plan, (PlanLength) { (Point) { 7, 8 }, (Point) { 9, 10 }, 12.5, 0 });
+  Plan *more = plan_with_length (plan, (PlanLength) { (Point) { 7, 8 }, (Point) { 9, 10 }, 12.5, 0, 0 });
 
   ck_assert_uint_eq (more->length_count, 3);
   ck_assert_double_eq (more->lengths[2].b.y, 10);
@@ -209,6 +226,7 @@ main (void)
   TCase *tests = tcase_create ("marks of a plan");
 
   tcase_add_loop_test (tests, every_mark_has_its_place_and_goes_where_it_is_put, 0, 5);
+  tcase_add_test (tests, each_end_of_a_length_is_as_sure_as_it_was_put_last);
   tcase_add_test (tests, what_a_mark_is_of_is_taken_out_whole);
   tcase_add_test (tests, what_a_later_version_wrote_on_a_length_stays_on_it);
   tcase_add_test (tests, lengths_lines_and_views_come_behind_the_last);

@@ -21,7 +21,7 @@ set_up (void)
   bare->has_level = true;
   bare->level[0] = (Point) { 100, 900 };
   bare->level[1] = (Point) { 900, 900 };
-  plan = plan_with_length (bare, (PlanLength) { (Point) { 100, 100 }, (Point) { 900, 100 }, 200, 0 });
+  plan = plan_with_length (bare, (PlanLength) { (Point) { 100, 100 }, (Point) { 900, 100 }, 200, 0, 0 });
   piece_unref (&bare->piece);
   easel = easel_new (aeroplane_new ());
   marks = (SheetPlanMarks) { .plan = plan, .kinds = everything, .kind_count = G_N_ELEMENTS (everything) };
