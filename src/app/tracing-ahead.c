@@ -3,7 +3,7 @@
 #include <math.h>
 
 /* px of the screen: so near a root or the first click it is meant; how far off a line a hand clicks, one standard deviation. */
-static const double NEAR_PX = 6, CLICK_PX = 1.5;
+static const double NEAR_PX = 6, CLICK_PX = 0.8;
 /* mm: what a trace must have come away from its root before it can end there; how far behind the last click the line's way is taken,
  * the furthest first. */
 static const double AWAY = 5, BEHIND[STRETCH_BEHIND] = { 40, 12 };

@@ -23,7 +23,7 @@ enum { MOST_SLOPES = 127 };
 /* A click pulls this much at one sigma. */
 static const double PULL = 0.5;
 /* A pull grows no further: nobody clicks without meaning it, but a click may lie on lettering. */
-static const double MOST_PULL = 6;
+static const double MOST_PULL = 10;
 
 static float
 pull_at (const Search *self, size_t first, size_t last, int row)

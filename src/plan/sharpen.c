@@ -6,8 +6,10 @@
 #include "geometry/drawn-run.h"
 #include "geometry/stretch.h"
 
-/* mm: how far before and behind the legs begin, over how much they are measured, from look to look, how far they may have to go. */
-static const double GAP = 2.5, MEASURED = 5, STEP = 0.5, FARTHEST = 6;
+/* mm: how far before and behind the legs begin (they are measured over twice that), from look to look, how far they may have to go. */
+static const double GAP = 2.5, STEP = 0.5, FARTHEST = 6;
+/* mm: the same where a corner is known to be, the nearest first. */
+static const double KNOWN_GAPS[] = { 1, 1.7, 2.5 };
 static const double LEAST_TURN = 20 * M_PI / 180;
 /* Of the ink where a leg begins: less is no line. */
 static const double INKED = 0.6;
@@ -48,10 +50,12 @@ legs_meet (Bend *bend)
 }
 
 static bool
-bend_at (const DrawnRun *run, double along, double scale, Bend *bend)
+bend_at (const DrawnRun *run, double along, double gap, double scale, Bend *bend)
 {
-  return !drawn_run_passage (run, along - GAP * scale, MEASURED * scale, PASSAGE_BEHIND, &bend->behind)
-         && !drawn_run_passage (run, along + GAP * scale, MEASURED * scale, PASSAGE_AHEAD, &bend->ahead) && legs_meet (bend)
+  const double measured = 2 * gap;
+
+  return !drawn_run_passage (run, along - gap * scale, measured * scale, PASSAGE_BEHIND, &bend->behind)
+         && !drawn_run_passage (run, along + gap * scale, measured * scale, PASSAGE_AHEAD, &bend->ahead) && legs_meet (bend)
          && bend->on < FARTHEST * scale && bend->back > -FARTHEST * scale;
 }
 
@@ -67,11 +71,17 @@ is_inked (const Ink *ink, const RunPassage *leg, double to)
   return usual > 0 && inked >= LOOKS - 2 && ink_at (ink, leg_at (leg, to).place) >= INKED * usual;
 }
 
+static bool
+is_printed (const Ink *ink, const Bend *bend)
+{
+  return is_inked (ink, &bend->behind, bend->on) && is_inked (ink, &bend->ahead, bend->back);
+}
+
 /* The places between the two legs' beginnings, spread evenly over them. */
 static void
-put_corner (const DrawnRun *run, double along, double scale, const Bend *bend, FollowedLine *line)
+put_corner (const DrawnRun *run, double along, double gap, const Bend *bend, FollowedLine *line)
 {
-  const size_t first = drawn_run_at (run, along - GAP * scale), last = drawn_run_at (run, along + GAP * scale);
+  const size_t first = drawn_run_at (run, along - gap), last = drawn_run_at (run, along + gap);
 
   for (size_t i = first; i <= last; i++)
     {
@@ -89,7 +99,7 @@ sharpest_from (const DrawnRun *run, double along, double scale, Bend *bend)
   Bend tried;
 
   for (double at = along; at < along + 2 * GAP * scale && at < run->along[run->count - 1] - 1.5 * GAP * scale; at += STEP * scale)
-    if (bend_at (run, at, scale, &tried) && fabs (tried.turn) > fabs (bend->turn))
+    if (bend_at (run, at, GAP, scale, &tried) && fabs (tried.turn) > fabs (bend->turn))
       {
         *bend = tried;
         best = at;
@@ -110,12 +120,35 @@ sharpen_corners (const Ink *ink, double px_per_mm, FollowedLine *line)
   for (double at = 1.5 * GAP * px_per_mm; at < end; at += STEP * px_per_mm)
     {
       Bend bend;
-      if (!bend_at (&run, at, px_per_mm, &bend))
+      if (!bend_at (&run, at, GAP, px_per_mm, &bend))
         continue;
       at = sharpest_from (&run, at, px_per_mm, &bend);
-      if (is_inked (ink, &bend.behind, bend.on) && is_inked (ink, &bend.ahead, bend.back))
-        put_corner (&run, at, px_per_mm, &bend, line);
+      if (is_printed (ink, &bend))
+        put_corner (&run, at, GAP * px_per_mm, &bend, line);
       at += 2 * GAP * px_per_mm;
+    }
+  free (along);
+  return CORE_OK;
+}
+
+CoreStatus
+sharpen_corner_at (const Ink *ink, double px_per_mm, size_t place, FollowedLine *line)
+{
+  double *along = malloc (line->count * sizeof *along);
+  bool found = false;
+
+  if (!along)
+    return CORE_NO_MEMORY;
+  drawn_run_lengths (line->places, line->count, along);
+  const DrawnRun run = { .places = line->places, .weights = line->weights, .along = along, .count = line->count };
+  for (size_t i = 0; !found && i < sizeof KNOWN_GAPS / sizeof *KNOWN_GAPS; i++)
+    {
+      const double gap = KNOWN_GAPS[i] * px_per_mm;
+      Bend bend;
+      found = along[place] > 1.5 * gap && along[place] < along[line->count - 1] - 1.5 * gap
+              && bend_at (&run, along[place], KNOWN_GAPS[i], px_per_mm, &bend) && is_printed (ink, &bend);
+      if (found)
+        put_corner (&run, along[place], gap, &bend, line);
     }
   free (along);
   return CORE_OK;

@@ -9,3 +9,7 @@
  *  line     its places, px of the ink, and weights are changed
  *  returns  CORE_OK, CORE_NO_MEMORY */
 CoreStatus sharpen_corners (const Ink *ink, double px_per_mm, FollowedLine *line);
+
+/** The same for one corner that is known to be about that place, of the line's: however near to it the line bends. Nothing where none is printed.
+ *  returns  CORE_OK, CORE_NO_MEMORY */
+CoreStatus sharpen_corner_at (const Ink *ink, double px_per_mm, size_t place, FollowedLine *line);

@@ -1,4 +1,5 @@
 #include "plan/trace-run.h"
+#include "plan/cornered.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -146,7 +147,7 @@ trace_run (const Ink *ink, const TraceRequest *request, double mm_a_px, Followed
   share.count = status ? 0 : find_parts (request, parts);
   for (; !status && share.part < share.count; share.part++)
     if (!parts[share.part].drawn)
-      status = follow_line (ink, clicks + parts[share.part].from, parts[share.part].to - parts[share.part].from + 1, &options,
+      status = follow_cornered (ink, clicks + parts[share.part].from, parts[share.part].to - parts[share.part].from + 1, &options,
                             &parts[share.part].line);
   if (!status)
     status = draw_parts (request, clicks, parts, share.count);

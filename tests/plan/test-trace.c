@@ -36,6 +36,11 @@ static const SheetRecipe recipes[] = {
   { .because = "a compressed photograph of a cranked wing", .shape = SHAPE_CRANKED, .seed = 10, .dpi = 170, .skew_degrees = -2,
     .tilt = 0.15, .k1 = -0.008, .line_mm = 0.45, .marks = SHEET_RIBS | SHEET_VIGNETTE | SHEET_FOLDS | SHEET_JPEG | SHEET_NOISE,
     .ink = { 60, 70, 150 }, .paper = { 238, 236, 226 } },
+  { .because = "a cut-out whose corner has an inner line's beside it", .shape = SHAPE_BOWED, .seed = 1011, .dpi = 166, .skew_degrees = 0.5,
+    .line_mm = 0.43, .marks = SHEET_INNER_LINE | SHEET_RIBS | SHEET_FOLDS | SHEET_NOISE | SHEET_JPEG, .ink = DARK, .paper = PAPER },
+  { .because = "an outline faint, dashed, broken and lettered beside a whole inner line", .shape = SHAPE_CRANKED, .seed = 1194, .dpi = 197,
+    .skew_degrees = 0.5, .line_mm = 0.55, .marks = SHEET_INNER_LINE | SHEET_LETTERING | SHEET_DASHED | SHEET_BROKEN | SHEET_FAINT
+    | SHEET_VIGNETTE | SHEET_NOISE | SHEET_JPEG, .other_side = true, .ink = { 60, 70, 150 }, .paper = { 240, 228, 196 } },
 };
 
 static Mapping
@@ -127,8 +132,8 @@ assert_figures (const Outline *got, const Outline *wanted, double leading_edge, 
                  one.mac_leading_edge_x - other.mac_leading_edge_x);
 }
 
-/* All but the cut-out whose corner lies where its line is broken away. */
-static const int cornered[] = { 0, 1, 2, 4, 5, 6, 7, 8, 9 };
+/* All but two of which a corner lies where its line is broken away. */
+static const int cornered[] = { 0, 1, 2, 4, 5, 6, 7, 8, 9, 10 };
 
 /* How far the corner is from the nearest one in the outline, mm; the ends are none. */
 static double
