@@ -1,5 +1,6 @@
 #pragma once
 #include <adwaita.h>
+#include "app/sheet-paper.h"
 #include "app/tool.h"
 
 /* What the canvas's own files share. */
@@ -9,6 +10,7 @@ struct _TrammelSheetCanvas {
   TrammelPlanStore *plans;
   SheetPlan plan_shown;         /* what the scene lends */
   SheetPlanCopy plan_copy;      /* of the plan as it was painted last */
+  SheetPaper paper;             /* all that stays while a hand only points */
   TrammelPointerPlate *plate;
   TrammelSheetField *field;
 

@@ -7,7 +7,6 @@
 #include "app/pull.h"
 #include "app/theme.h"
 #include "document/part-class.h"
-#include "drawing/rulers.h"
 
 G_DEFINE_FINAL_TYPE (TrammelSheetCanvas, trammel_sheet_canvas, GTK_TYPE_WIDGET)
 
@@ -38,6 +37,7 @@ trammel_sheet_canvas_finalize (GObject *object)
 {
   TrammelSheetCanvas *self = TRAMMEL_SHEET_CANVAS (object);
 
+  sheet_paper_clear (&self->paper);
   sheet_plan_copy_clear (&self->plan_copy);
   outline_spot_clear (&self->spot);
   g_free (self->part_class);
@@ -49,22 +49,29 @@ static void
 trammel_sheet_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   TrammelSheetCanvas *self = TRAMMEL_SHEET_CANVAS (widget);
-  const float width = (float) gtk_widget_get_width (widget), height = (float) gtk_widget_get_height (widget);
   SheetScene scene;
-  Ruler ruler;
-  cairo_t *cr;
 
   self->look = sheet_canvas_look (self);
   self->overlay.focus = gtk_widget_has_focus (widget) && gtk_window_get_focus_visible (GTK_WINDOW (gtk_widget_get_root (widget)));
   scene = trammel_sheet_canvas_scene (self);
-  ruler = (Ruler) { .look = &self->look, .units = scene.units, .view = &self->view,
-                    .pointer = NAN, .extent_from = NAN, .extent_to = NAN };
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  draw_sheet (cr, &scene);
-  draw_scale_bar (cr, &ruler);
-  cairo_destroy (cr);
+  sheet_paper_snapshot (&self->paper, snapshot, &scene);
   memory_rest_soon ();
   GTK_WIDGET_CLASS (trammel_sheet_canvas_parent_class)->snapshot (widget, snapshot);
+}
+
+/* Another font or another way of smoothing it, of which a scene says nothing. */
+static void
+trammel_sheet_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
+{
+  GTK_WIDGET_CLASS (trammel_sheet_canvas_parent_class)->css_changed (widget, change);
+  sheet_paper_clear (&TRAMMEL_SHEET_CANVAS (widget)->paper);
+}
+
+static void
+trammel_sheet_canvas_system_setting_changed (GtkWidget *widget, GtkSystemSetting setting)
+{
+  GTK_WIDGET_CLASS (trammel_sheet_canvas_parent_class)->system_setting_changed (widget, setting);
+  sheet_paper_clear (&TRAMMEL_SHEET_CANVAS (widget)->paper);
 }
 
 static void
@@ -102,6 +109,8 @@ trammel_sheet_canvas_class_init (TrammelSheetCanvasClass *klass)
   widget_class->snapshot = trammel_sheet_canvas_snapshot;
   widget_class->size_allocate = trammel_sheet_canvas_size_allocate;
   widget_class->measure = trammel_sheet_canvas_measure;
+  widget_class->css_changed = trammel_sheet_canvas_css_changed;
+  widget_class->system_setting_changed = trammel_sheet_canvas_system_setting_changed;
   gtk_widget_class_set_css_name (widget_class, "sheet");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
   signals[VIEW_CHANGED] = sheet_canvas_signal ("view-changed", 0, G_TYPE_NONE);

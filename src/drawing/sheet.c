@@ -24,17 +24,29 @@ draw_halos (const SheetDraft *draft)
   draw_lines (&halo);
 }
 
-void
-draw_sheet (cairo_t *cr, const SheetScene *scene)
+static void
+begin_draft (SheetDraft *draft, cairo_t *cr, const SheetScene *scene)
 {
-  SheetDraft draft = {
-    .cr = cr, .scene = scene, .look = scene->look, .view = scene->view, .figures = scene->figures,
-    .aeroplane = scene->figures->aeroplane, .selection = scene->selection };
-
+  draft->cr = cr;
+  draft->scene = scene;
+  draft->look = scene->look;
+  draft->view = scene->view;
+  draft->figures = scene->figures;
+  draft->aeroplane = scene->figures->aeroplane;
+  draft->selection = scene->selection;
+  draft->taken_count = 0;
   cairo_save (cr);
   cairo_new_path (cr);
   cairo_rectangle (cr, 0, 0, scene->view->width, scene->view->height);
   cairo_clip (cr);
+}
+
+void
+draw_sheet_at_rest (cairo_t *cr, const SheetScene *scene)
+{
+  SheetDraft draft;
+
+  begin_draft (&draft, cr, scene);
   look_set_source (cr, scene->look->sheet);
   cairo_paint (cr);
   if (scene->plan)
@@ -52,8 +64,25 @@ draw_sheet (cairo_t *cr, const SheetScene *scene)
     sheet_draw_named_places (&draft);
   sheet_draw_nodes (&draft);
   sheet_draw_faults (&draft);
+  cairo_restore (cr);
+}
+
+void
+draw_sheet_overlay (cairo_t *cr, const SheetScene *scene)
+{
+  SheetDraft draft;
+
+  begin_draft (&draft, cr, scene);
+  draft.lettering = lettering_begin (cr, scene->look);
   sheet_draw_overlay (&draft);
   cairo_restore (cr);
+}
+
+void
+draw_sheet (cairo_t *cr, const SheetScene *scene)
+{
+  draw_sheet_at_rest (cr, scene);
+  draw_sheet_overlay (cr, scene);
 }
 
 /* The span's figure stands above its line; below it there is room for the scale bar. */

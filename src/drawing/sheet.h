@@ -42,6 +42,10 @@ typedef struct {
 /** Paints the sheet on cr, whose user units are px. Reads its arguments and nothing else; leaves cr as it found it; a failure stays in
  *  cairo_status (cr). */
 void draw_sheet (cairo_t *cr, const SheetScene *scene);
+/** Its two halves, one over the other: what stays while a hand only points, and what is being done. Of the overlay the first heeds nothing
+ *  but whether places are named. */
+void draw_sheet_at_rest (cairo_t *cr, const SheetScene *scene);
+void draw_sheet_overlay (cairo_t *cr, const SheetScene *scene);
 
 /** Everything that is drawn, dimensions included, in mm: what Fit Sheet shows. An empty aeroplane gives a box of a usual size. */
 Box  sheet_extent (const Figures *figures);

@@ -1,4 +1,5 @@
-/* What keeps its size while the sheet is zoomed and the pointer moves, so that the window is not laid out again with every frame. */
+/* What stays as it is while the sheet is zoomed or the pointer moves, so that it is not laid out or drawn again with every frame. */
+#include "app/sheet-canvas-private.h"
 #include "app/side-strip.h"
 #include "app/steady-words.h"
 #include "support/sheet-hand.h"
@@ -63,6 +64,69 @@ START_TEST (the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it
 }
 END_TEST
 
+/* Of the last frame; the caller's. */
+static GskRenderNode *
+paper_seen (void)
+{
+  gtk_widget_queue_draw (GTK_WIDGET (hand_sheet ()));
+  gui_settle ();
+  ck_assert_ptr_nonnull (hand_sheet ()->paper.sheet);
+  return gsk_render_node_ref (hand_sheet ()->paper.sheet);
+}
+
+/* Whether it is drawn anew, once what was done has come to rest. */
+static bool
+is_drawn_anew (GskRenderNode **seen)
+{
+  GskRenderNode *now = paper_seen ();
+  const bool anew = now != *seen;
+
+  gsk_render_node_unref (*seen);
+  *seen = now;
+  return anew;
+}
+
+START_TEST (a_pointer_that_moves_has_the_aeroplane_drawn_once)
+{
+  GskRenderNode *seen;
+
+  hand_move ((Point) { 60, 0 });
+  seen = paper_seen ();
+  hand_move ((Point) { 150, 60 });
+  ck_assert (!is_drawn_anew (&seen));
+  trammel_sheet_canvas_overlay (hand_sheet ())->guide_x = 50;
+  ck_assert (!is_drawn_anew (&seen));
+  trammel_sheet_canvas_clear_guides (hand_sheet ());
+  ck_assert (!is_drawn_anew (&seen));
+  gsk_render_node_unref (seen);
+}
+END_TEST
+
+START_TEST (whatever_changes_the_aeroplane_s_picture_has_it_drawn_anew)
+{
+  TrammelSettings *settings = trammel_session_settings (hand_session ());
+  GskRenderNode *seen;
+
+  hand_await_layout ();
+  seen = paper_seen ();
+  trammel_session_select (hand_session (), selection_of ("wing"));
+  ck_assert (is_drawn_anew (&seen));
+  trammel_settings_set_flag (settings, SHOW_NAMES, !trammel_settings_flag (settings, SHOW_NAMES));
+  ck_assert (is_drawn_anew (&seen));
+  trammel_settings_set_flag (settings, SHOW_NAMES, !trammel_settings_flag (settings, SHOW_NAMES));
+  ck_assert (is_drawn_anew (&seen));
+  trammel_settings_set_units (settings, (Units) { LENGTH_INCH, MASS_G });
+  ck_assert (is_drawn_anew (&seen));
+  trammel_sheet_canvas_pan (hand_sheet (), 10, 0);
+  ck_assert (is_drawn_anew (&seen));
+  g_object_set (gtk_settings_get_default (), "gtk-xft-hintstyle", "hintnone", NULL);
+  ck_assert (is_drawn_anew (&seen));
+  hand_begin_empty ();
+  ck_assert (is_drawn_anew (&seen));
+  gsk_render_node_unref (seen);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -70,5 +134,7 @@ main (void)
 
   tcase_add_test (steady, the_status_line_s_place_and_zoom_keep_their_widths_whatever_they_say);
   tcase_add_test (steady, the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it_rests);
+  tcase_add_test (steady, a_pointer_that_moves_has_the_aeroplane_drawn_once);
+  tcase_add_test (steady, whatever_changes_the_aeroplane_s_picture_has_it_drawn_anew);
   return hand_run ("sheet steady", &steady, 1);
 }

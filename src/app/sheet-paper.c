@@ -1,0 +1,123 @@
+#include "app/sheet-paper.h"
+#include <math.h>
+#include <string.h>
+#include "drawing/rulers.h"
+
+void
+sheet_paper_clear (SheetPaper *self)
+{
+  g_clear_pointer (&self->sheet, gsk_render_node_unref);
+  g_clear_pointer (&self->scale_bar, gsk_render_node_unref);
+  g_clear_pointer (&self->figures, figures_unref);
+  selection_clear (&self->selection);
+  for (int i = 0; i < 4; i++)
+    g_clear_pointer (&self->shown[i], ink_levels_unref);
+}
+
+static const InkLevels *
+paper_shown (const SheetPlan *plan, int i)
+{
+  return plan == NULL ? NULL : i == 0 ? plan->ink : plan->scanned[i - 1];
+}
+
+static bool
+paper_holds_plan (const SheetPaper *self, const SheetPlan *plan)
+{
+  for (int i = 0; i < 4; i++)
+    if (self->shown[i] != paper_shown (plan, i))
+      return false;
+  return self->has_plan == (plan != NULL)
+         && (plan == NULL || (memcmp (&self->placing, &plan->placing, sizeof self->placing) == 0 && self->strength == plan->strength
+                              && self->device_scale == plan->device_scale));
+}
+
+static bool
+paper_holds (const SheetPaper *self, const SheetScene *scene)
+{
+  return self->sheet != NULL && self->figures == scene->figures && paper_holds_plan (self, scene->plan)
+         && memcmp (&self->view, scene->view, sizeof self->view) == 0 && memcmp (&self->look, scene->look, sizeof self->look) == 0
+         && self->units.length == scene->units.length && self->units.mass == scene->units.mass
+         && selection_equal (&self->selection, scene->selection) && self->named_places == scene->overlay->named_places
+         && self->show_grid == scene->show_grid && self->show_names == scene->show_names && self->show_figures == scene->show_figures;
+}
+
+static void
+paper_take_plan (SheetPaper *self, const SheetPlan *plan)
+{
+  self->has_plan = plan != NULL;
+  for (int i = 0; i < 4; i++)
+    self->shown[i] = paper_shown (plan, i) != NULL ? ink_levels_ref (paper_shown (plan, i)) : NULL;
+  if (plan == NULL)
+    return;
+  memcpy (&self->placing, &plan->placing, sizeof self->placing);
+  self->strength = plan->strength;
+  self->device_scale = plan->device_scale;
+}
+
+static void
+paper_take (SheetPaper *self, const SheetScene *scene)
+{
+  /* With what lies between the members: they are compared as bytes. */
+  memcpy (&self->look, scene->look, sizeof self->look);
+  memcpy (&self->view, scene->view, sizeof self->view);
+  self->units = scene->units;
+  self->figures = figures_ref (scene->figures);
+  self->selection = selection_copy (scene->selection);
+  self->named_places = scene->overlay->named_places;
+  self->show_grid = scene->show_grid;
+  self->show_names = scene->show_names;
+  self->show_figures = scene->show_figures;
+  paper_take_plan (self, scene->plan);
+}
+
+static void
+paper_record (SheetPaper *self, const SheetScene *scene)
+{
+  const graphene_rect_t whole = GRAPHENE_RECT_INIT (0, 0, (float) scene->view->width, (float) scene->view->height);
+  const Ruler ruler = { .look = scene->look, .units = scene->units, .view = scene->view,
+                        .pointer = NAN, .extent_from = NAN, .extent_to = NAN };
+  cairo_t *cr;
+
+  sheet_paper_clear (self);
+  paper_take (self, scene);
+  self->sheet = gsk_cairo_node_new (&whole);
+  cr = gsk_cairo_node_get_draw_context (self->sheet);
+  draw_sheet_at_rest (cr, scene);
+  cairo_destroy (cr);
+  self->scale_bar = gsk_cairo_node_new (&whole);
+  cr = gsk_cairo_node_get_draw_context (self->scale_bar);
+  draw_scale_bar (cr, &ruler);
+  cairo_destroy (cr);
+}
+
+/* No larger than what is drawn: all of a node that is another than before is painted again, and what lies beneath it. */
+static void
+paper_snapshot_overlay (GtkSnapshot *snapshot, const SheetScene *scene)
+{
+  const cairo_rectangle_t whole = { 0, 0, scene->view->width, scene->view->height };
+  cairo_surface_t *rehearsal = cairo_recording_surface_create (CAIRO_CONTENT_COLOR_ALPHA, &whole);
+  cairo_t *cr = cairo_create (rehearsal);
+  double x, y, width, height;
+
+  draw_sheet_overlay (cr, scene);
+  cairo_destroy (cr);
+  cairo_recording_surface_ink_extents (rehearsal, &x, &y, &width, &height);
+  cairo_surface_destroy (rehearsal);
+  if (!(width > 0) || !(height > 0))
+    return;
+  x = floor (x) - 1;
+  y = floor (y) - 1;
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT ((float) x, (float) y, (float) ceil (width) + 3, (float) ceil (height) + 3));
+  draw_sheet_overlay (cr, scene);
+  cairo_destroy (cr);
+}
+
+void
+sheet_paper_snapshot (SheetPaper *self, GtkSnapshot *snapshot, const SheetScene *scene)
+{
+  if (!paper_holds (self, scene))
+    paper_record (self, scene);
+  gtk_snapshot_append_node (snapshot, self->sheet);
+  paper_snapshot_overlay (snapshot, scene);
+  gtk_snapshot_append_node (snapshot, self->scale_bar);
+}
