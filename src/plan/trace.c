@@ -145,6 +145,29 @@ look_back (const DrawnRun *run, Trace *trace)
   trace->lost = lost / (double) run->count;
 }
 
+static bool
+is_followed (const TraceRequest *request, size_t click)
+{
+  return !request->drawn || (click > 0 && !request->drawn[click - 1]) || (click + 1 < request->click_count && !request->drawn[click]);
+}
+
+static void
+look_at_clicks (const TraceRequest *request, Trace *trace)
+{
+  for (size_t i = 0; i < request->click_count; i++)
+    {
+      const Point click = to_own (request, request->clicks[i]);
+      size_t segment;
+      double t;
+      const double off = outline_nearest (trace->outline, click, &segment, &t);
+      if (is_followed (request, i) && off > trace->astray)
+        {
+          trace->astray = off;
+          trace->astray_at = click;
+        }
+    }
+}
+
 double
 trace_usual_tolerance (double mm_per_px)
 {
@@ -170,7 +193,10 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
   if (!status)
     status = draw_polyline (request, &trace);
   if (!status)
-    look_back (&run, &trace);
+    {
+      look_back (&run, &trace);
+      look_at_clicks (request, &trace);
+    }
   measured_clear (&measured);
   followed_line_clear (&line);
   if (status)

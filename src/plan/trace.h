@@ -28,6 +28,8 @@ typedef struct {
   double mm_per_px;          /* of the file's, about */
   double lost;               /* the share of its length along which no line was to be seen, 0 to 1 */
   double sigma;              /* mm: one standard deviation of the line's places about the outline, where there is a line */
+  double astray;             /* mm: how far it passes a click at most that a followed stretch belongs to, */
+  Point astray_at;           /* mm: and that click; far off, it took another line */
 } Trace;
 
 /** How near an outline keeps to its line when nobody says otherwise, mm: 0.07 mm or half of the file's pixel, whichever is more. */

@@ -256,7 +256,7 @@ main (void)
 {
   TCase *tests = tcase_create ("schema");
 
-  tcase_set_timeout (tests, 100);
+  tcase_set_timeout (tests, 300);
   tcase_add_test (tests, each_element_of_the_table_stands_in_the_schema_with_just_its_attributes);
   tcase_add_test (tests, the_schema_names_no_other_element_but_two_that_are_kept);
   tcase_add_test (tests, reader_and_schema_refuse_the_same_values);

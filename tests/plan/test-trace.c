@@ -215,6 +215,24 @@ START_TEST (an_axis_a_click_off_keeps_area_and_chord)
 }
 END_TEST
 
+START_TEST (an_outline_that_passes_a_click_far_off_says_where)
+{
+  PlanSheet sheet = plan_sheet_draw (&recipes[0]);
+  const Mapping mapping = true_mapping (&sheet, &recipes[0]);
+  const Point inwards = { 0, 5 * sheet.px_per_mm };
+  Trace near = traced (&sheet, &mapping, sheet.axis, sheet.clicks);
+  sheet.clicks[2] = point_add (sheet.clicks[2], inwards);
+  Trace far = traced (&sheet, &mapping, sheet.axis, sheet.clicks);
+
+  ck_assert_double_lt (near.astray, 1);
+  ck_assert_double_eq_tol (far.astray, 5, 0.7);
+  ck_assert_double_lt (point_distance (far.polyline_px[0], near.polyline_px[0]), 0.5 * sheet.px_per_mm);
+  trace_clear (&near);
+  trace_clear (&far);
+  plan_sheet_clear (&sheet);
+}
+END_TEST
+
 START_TEST (clicked_from_the_trailing_edge_the_outline_is_the_same)
 {
   PlanSheet sheet = plan_sheet_draw (&recipes[4]);
@@ -289,6 +307,7 @@ main (void)
   tcase_set_timeout (tests, 120);
   tcase_add_loop_test (tests, an_outline_keeps_its_area_chord_and_line_through_wear, 0, RECIPES);
   tcase_add_loop_test (tests, corners_are_found_where_they_are_and_nowhere_else, 0, sizeof cornered / sizeof *cornered);
+  tcase_add_test (tests, an_outline_that_passes_a_click_far_off_says_where);
   tcase_add_loop_test (tests, few_segments_make_an_outline, 0, RECIPES);
   tcase_add_test (tests, an_axis_a_click_off_keeps_area_and_chord);
   tcase_add_test (tests, clicked_from_the_trailing_edge_the_outline_is_the_same);

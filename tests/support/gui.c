@@ -5,7 +5,7 @@
 #include <X11/XKBlib.h>
 #include <X11/extensions/XTest.h>
 
-enum { PAUSE_MS = 25, LONGEST_WAIT_MS = 10000, DRAG_STEPS = 12, DOUBLE_CLICK_MS = 450 };
+enum { PAUSE_MS = 25, LONGEST_WAIT_MS = 30000, DRAG_STEPS = 12, DOUBLE_CLICK_MS = 450 };
 
 static Display *
 gui_display (void)
