@@ -48,9 +48,18 @@ field_made (const Plan *plan, const PlanField *field, double mm)
     made->corners_width = mm;
   else if (field->kind == PLAN_FIELD_HEIGHT)
     made->corners_height = mm;
-  else if (field->kind == PLAN_FIELD_STANDS && field->index < made->view_count)
+  else if (field->kind == PLAN_FIELD_STANDS && field->index < made->view_count) {
     made->views[field->index].x = mm;
+    made->views[field->index].for_now = false;
+  }
   return made;
+}
+
+/* A usual place that is typed is no guess any more, though it stays the same. */
+static bool
+field_is_for_now (const Plan *plan, const PlanField *field)
+{
+  return field->kind == PLAN_FIELD_STANDS && field->index < plan->view_count && plan->views[field->index].for_now;
 }
 
 static char *
@@ -107,9 +116,7 @@ field_entered (TrammelSheetField *entry, double mm, OpenPlanField *open)
     return FALSE;
   if (offered && open->field.kind == PLAN_FIELD_WIDTH)
     g_idle_add_full (G_PRIORITY_DEFAULT_IDLE, field_ask_height, g_object_ref (sheet), g_object_unref);
-  if (open->field.kind == PLAN_FIELD_STANDS && open->field.index < plan->view_count)
-    trammel_plan_work_drop (trammel_plan_work_of (sheet), plan->views[open->field.index].id);
-  if (field_value (plan, &open->field) == mm)
+  if (field_value (plan, &open->field) == mm && !field_is_for_now (plan, &open->field))
     return TRUE;
   if (offered)
     return plan_edit_propose (sheet, field_made (plan, &open->field, mm));

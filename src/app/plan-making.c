@@ -164,11 +164,22 @@ points_up (TrammelSheetCanvas *sheet, Point fore, Point aft)
   return mapping_to_mm (&mapping, aft).x >= mapping_to_mm (&mapping, fore).x;
 }
 
-/* Not on top of what was traced before. */
-static double
-view_place (TrammelSheetCanvas *sheet, ViewShows shows)
+/* Where the sheet itself shows it, else for now where it usually stands: not on top of what was traced before. */
+static void
+view_stand (TrammelSheetCanvas *sheet, PlanView *view)
 {
-  return first_place (trammel_session_settled (trammel_sheet_canvas_session (sheet)), shows);
+  Mapping mapping;
+  double place;
+
+  view->x = 0;
+  view->for_now = false;
+  if (trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), &mapping, NULL, NULL)
+      && place_on_sheet (plan_edit_plan (sheet), &mapping, view))
+    return;
+  place = first_place (trammel_session_settled (trammel_sheet_canvas_session (sheet)), view->shows);
+  view->for_now = !isnan (place);
+  if (view->for_now)
+    view->x = place;
 }
 
 static void
@@ -176,10 +187,9 @@ view_add (TrammelSheetCanvas *sheet, PlanView view)
 {
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
   const PlanSight sight = plan_sight_of (sheet);
-  const double place = view_place (sheet, view.shows);
   const Plan *now;
 
-  view.x = isnan (place) ? 0 : place;
+  view_stand (sheet, &view);
   if (view.shows == VIEW_FIN || view.shows == VIEW_BODY_SIDE)
     view.flipped = view.flipped != !points_up (sheet, view.fore, view.aft);
   if (!plan_edit_do (sheet, plan_with_view (plan_edit_plan (sheet), view), _("Add View")))
@@ -187,8 +197,6 @@ view_add (TrammelSheetCanvas *sheet, PlanView view)
   now = plan_edit_plan (sheet);
   trammel_plan_work_end_view (work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
-  if (!isnan (place))
-    trammel_plan_work_put_for_now (work, &now->views[now->view_count - 1]);
   plan_sight_keep (sheet, &sight);
 }
 
@@ -261,6 +269,7 @@ view_put (PlanView *view, const PlanView *side, const Placing *placing, Point px
   const Point at = placing_sheet (placing, px);
 
   view->x = at.x;
+  view->for_now = false;
   if (view->shows != VIEW_BODY_TOP)
     view->z = at.y + side->z;
 }
@@ -278,8 +287,6 @@ plan_making_place (TrammelSheetCanvas *sheet, const Point *px)
   for (size_t i = 0; px != NULL && side != NULL && i < plan->view_count && trammel_plan_store_placing (plans, &placing); i++)
     if (g_strcmp0 (plan->views[i].id, id) == 0)
       view_put (&plan->views[i], side, &placing, *px);
-  if (px != NULL)
-    trammel_plan_work_drop (trammel_plan_work_of (sheet), id);
   plan_edit_do (sheet, plan, plan_edit_moved_label (PLAN_MARK_STANDS));
   trammel_plan_store_choose (plans, plan_edit_plan (sheet)->piece.id, id);
 }

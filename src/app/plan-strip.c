@@ -94,7 +94,7 @@ strip_place_words (TrammelPlanStrip *self, Units units)
   const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
   g_autofree char *place = NULL;
 
-  if (!trammel_plan_work_is_for_now (self->work, view))
+  if (view == NULL || !view->for_now)
     return NULL;
   place = units_length (units, fabs (view->x));
   if (view->x < 0)

@@ -7,7 +7,6 @@ struct _TrammelPlanWork {
   PlanView next;
   bool adds_view;
   char *came_from, *places, *note;
-  GHashTable *for_now;          /* id of a view -> double, mm: where it was put */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelPlanWork, trammel_plan_work, G_TYPE_OBJECT)
@@ -21,7 +20,6 @@ trammel_plan_work_finalize (GObject *object)
   g_free (TRAMMEL_PLAN_WORK (object)->places);
   g_free (TRAMMEL_PLAN_WORK (object)->note);
   g_free (TRAMMEL_PLAN_WORK (object)->came_from);
-  g_hash_table_unref (TRAMMEL_PLAN_WORK (object)->for_now);
   G_OBJECT_CLASS (trammel_plan_work_parent_class)->finalize (object);
 }
 
@@ -35,7 +33,6 @@ trammel_plan_work_class_init (TrammelPlanWorkClass *klass)
 static void
 trammel_plan_work_init (TrammelPlanWork *self)
 {
-  self->for_now = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
 }
 
 TrammelPlanWork *
@@ -134,28 +131,6 @@ const char *
 trammel_plan_work_came_from (TrammelPlanWork *self)
 {
   return self->came_from;
-}
-
-void
-trammel_plan_work_put_for_now (TrammelPlanWork *self, const PlanView *view)
-{
-  g_hash_table_insert (self->for_now, g_strdup (view->id), g_memdup2 (&view->x, sizeof view->x));
-  work_changed (self);
-}
-
-bool
-trammel_plan_work_is_for_now (TrammelPlanWork *self, const PlanView *view)
-{
-  const double *x = view != NULL && view->id != NULL ? g_hash_table_lookup (self->for_now, view->id) : NULL;
-
-  return x != NULL && *x == view->x;
-}
-
-void
-trammel_plan_work_drop (TrammelPlanWork *self, const char *view_id)
-{
-  if (view_id != NULL && g_hash_table_remove (self->for_now, view_id))
-    work_changed (self);
 }
 
 const char *

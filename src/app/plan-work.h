@@ -32,10 +32,6 @@ void        trammel_plan_work_begin_view    (TrammelPlanWork *self, const char *
 void        trammel_plan_work_end_view      (TrammelPlanWork *self);
 /** Lent, until it ends. */
 const char *trammel_plan_work_came_from     (TrammelPlanWork *self);
-/** A view was put, for the time being, where such a thing usually stands: that holds until it stands elsewhere, or is dropped just there. */
-void        trammel_plan_work_put_for_now   (TrammelPlanWork *self, const PlanView *view);
-bool        trammel_plan_work_is_for_now    (TrammelPlanWork *self, const PlanView *view);
-void        trammel_plan_work_drop          (TrammelPlanWork *self, const char *view_id);
 /** The id of the view whose place is clicked next, in the side view; NULL none. */
 const char *trammel_plan_work_places     (TrammelPlanWork *self);
 void        trammel_plan_work_set_places (TrammelPlanWork *self, const char *view_id);

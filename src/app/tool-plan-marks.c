@@ -46,6 +46,7 @@ plan_tool_drag_view (PlanTool *self, double dx)
     return;
   moved = (Plan *) piece_dup (&plan->piece);
   moved->views[view].x = round ((self->stood + dx) * 10) / 10;
+  moved->views[view].for_now = false;
   plan_edit_preview (self->tool.sheet, moved);
 }
 
@@ -115,6 +116,7 @@ nudged (PlanTool *self, const Plan *plan, Point direction, double times)
   if (self->chosen.kind == PLAN_MARK_STANDS) {
     moved = (Plan *) piece_dup (&plan->piece);
     moved->views[self->chosen.index].x += direction.x * times * trammel_sheet_canvas_key_step (self->tool.sheet);
+    moved->views[self->chosen.index].for_now = false;
     return moved;
   }
   if (!plan_mark_place (plan, self->chosen, &px))

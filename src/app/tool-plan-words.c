@@ -61,11 +61,11 @@ axis_sentence (ViewShows shows)
 static const char *
 view_sentence (PlanTool *self)
 {
-  TrammelPlanStore *plans = trammel_sheet_canvas_plan_store (self->tool.sheet);
+  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->tool.sheet));
 
   if (trammel_plan_work_places (self->work) != NULL)
     return _("Click where the forward end of the view's axis stands, in the side view.");
-  if (plan_tool_wanted (self) == 0 && trammel_plan_work_is_for_now (self->work, trammel_plan_store_view (plans)))
+  if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now)
     return _("It stands for now where such a part usually does: drag the plan along to its own place, or go on with Trace.");
   if (plan_tool_wanted (self) == 0)
     return _("Drag the plan along to where this view stands on the aeroplane, or go on with Trace.");

@@ -5,6 +5,7 @@ static const char *const shown_words[] = { "ink", "scanned", "no", NULL };
 static const char *const view_words[]  = { "wing", "tailplane", "foreplane", "fin", "body-top", "body-side", NULL };
 static const char *const side_words[]  = { "starboard", "port", "both", NULL };
 static const char *const yes_words[]   = { "no", "yes", NULL };
+static const char *const not_words[]   = { "yes", "no", NULL };      /* of a flag that is the opposite of its attribute */
 
 /* No length that can be measured on paper is shorter, mm. */
 #define LEAST_LENGTH 0.001
@@ -68,5 +69,6 @@ const Attribute attributes_of_view[] = {
   { .name = "z", .presence = PRESENCE_SHOWN, .offset = offsetof (PlanView, z), .unit = "mm" },
   { .name = "side", .kind = VALUE_WORD, .offset = offsetof (PlanView, side), .words = side_words },
   { .name = "flipped", .kind = VALUE_FLAG, .offset = offsetof (PlanView, flipped), .words = yes_words },
+  { .name = "placed", .kind = VALUE_FLAG, .offset = offsetof (PlanView, for_now), .words = not_words },
   { .name = NULL }
 };

@@ -138,6 +138,7 @@ typedef struct {
   double x, z;                      /* where the axis's forward end stands, mm: aft of the datum, and up */
   ViewSide side;                    /* which half is drawn */
   bool flipped;                     /* seen from below, or from port: the other way round */
+  bool for_now;                     /* x is where such a thing usually stands: nobody has put it there yet */
 } PlanView;
 
 /** The plan beneath the sketch: one picture, or one page, and what is known of it. */

@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/names.h"
 #include "figures/no-neutral-point.h"
+#include "figures/place-notes.h"
 #include "figures/tail-volume.h"
 #include "figures/unweighed.h"
 
@@ -132,6 +133,13 @@ sentence_small_tail (const Figures *figures)
 }
 
 static char *
+sentence_place (const Figures *figures)
+{
+  return g_strdup_printf (_("In the band, but how far aft “%s” stands is a guess. Put its view of the plan in its place first."),
+                          piece_name (place_guessed (figures->aeroplane, 0)));
+}
+
+static char *
 sentence_first_flight (const AdviceMeans *means, Units units)
 {
   const Part *part = means->solution->part;
@@ -176,6 +184,7 @@ advice_sentence (const Figures *figures, const AdviceMeans *means, AdviceState s
     case STATE_LITTLE_MARGIN:         return sentence_little_margin (means, units);
     case STATE_NOSE_HEAVY:            return sentence_nose_heavy (means, units);
     case STATE_ESTIMATES:             return sentence_estimates (figures);
+    case STATE_PLACE_GUESSED:         return sentence_place (figures);
     case STATE_METHODS_DIFFER:        return sentence_methods (figures, units);
     case STATE_SMALL_TAIL:            return sentence_small_tail (figures);
     case STATE_MOVE_FOR_FIRST_FLIGHT: return sentence_first_flight (means, units);

@@ -3,6 +3,7 @@
 #include <math.h>
 #include "balance/slide.h"
 #include "figures/names.h"
+#include "figures/place-notes.h"
 #include "figures/surface-figures.h"
 #include "figures/tail-volume.h"
 #include "figures/unweighed.h"
@@ -115,6 +116,8 @@ state_in_band (const Figures *figures, const AdviceMeans *means)
 
   if (figures->balance.static_margin_sigma_percent > large_deviation && figures->mass.x_sigma_mm > point->sigma_mm)
     return STATE_ESTIMATES;
+  if (place_guessed (figures->aeroplane, 0))
+    return STATE_PLACE_GUESSED;
   if (fabs (point->x_mm - point->handbook_x_mm) > point->sigma_mm)
     return STATE_METHODS_DIFFER;
   if (figures->tail_volume < tail_volume_least)

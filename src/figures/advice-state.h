@@ -22,6 +22,7 @@ typedef enum {
   STATE_LITTLE_MARGIN,         /* positive, less than wanted */
   STATE_NOSE_HEAVY,
   STATE_ESTIMATES,             /* in the band from here on */
+  STATE_PLACE_GUESSED,         /* something traced stands only where such a thing usually does */
   STATE_METHODS_DIFFER,
   STATE_SMALL_TAIL,
   STATE_MOVE_FOR_FIRST_FLIGHT,

@@ -7,6 +7,7 @@
 #include "figures/loads.h"
 #include "figures/motion-figures.h"
 #include "figures/notes.h"
+#include "figures/place-notes.h"
 #include "figures/stability.h"
 
 struct FiguresCache {
@@ -91,6 +92,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   self->motion = motion_figures_of (&cache->aerodynamics, self->surfaces, &self->neutral_point, &self->mass);
   self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->neutral_point);
   self->solutions = solutions_of (self, &cache->aerodynamics, &cache->loads, &self->solution_count);
+  place_note (self, self->notes);
   stability_note (self, self->notes);
   balance_figures_note (self, self->notes);
   flight_figures_note (self, self->notes);

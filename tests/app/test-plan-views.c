@@ -1,4 +1,5 @@
 /* Views of a plan under a real hand: their axes and places, and what was traced comes along. */
+#include "app/first-place.h"
 #include "support/plan-hand.h"
 
 START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
@@ -140,10 +141,71 @@ START_TEST (a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragg
   /* Behind the wing, whose trailing edge is 25 mm aft. */
   ck_assert_double_gt (plan ()->views[1].x, 27);
   gui_await (strip (), "It stands for now where such a part usually does: drag the plan along to its own place, or go on with Trace.");
+  ck_assert (plan ()->views[1].for_now);
   hand_drag ((Point) { plan ()->views[1].x + 5, 5 }, (Point) { plan ()->views[1].x + 15, 5 });
   gui_await (strip (), "Drag the plan along to where this view stands on the aeroplane, or go on with Trace.");
+  ck_assert (!plan ()->views[1].for_now);
   trammel_session_undo (hand_session ());
   undoes ("Add View", before_it);
+}
+END_TEST
+
+/* A plan with a wing's view, and a tailplane's that nobody has placed. */
+static Plan *
+plan_with_a_guess (void)
+{
+  Plan *made = new_plan (false), *one, *both;
+
+  one = plan_with_view (made, (PlanView) { .shows = VIEW_WING, .fore = upright_from, .aft = upright_to, .x = 10 });
+  both = plan_with_view (one, (PlanView) { .shows = VIEW_TAILPLANE, .fore = { 600, 550 }, .aft = { 600, 800 }, .x = 90, .for_now = true });
+  piece_unref (&made->piece);
+  piece_unref (&one->piece);
+  both->views[0].id = g_strdup ("wing-view");
+  both->views[1].id = g_strdup ("tail-view");
+  return both;
+}
+
+START_TEST (a_document_opened_again_says_what_stands_for_now_until_that_place_is_typed)
+{
+  begin_with (plan_with_a_guess ());
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "tail-view");
+  step ("View");
+  gui_await (strip (), "It stands for now where such a part usually does: drag the plan along to its own place, or go on with Trace.");
+  for (int i = 0; i < 3; i++)
+    gui_key ("Tab");
+  gui_key ("Return");
+  type_length ("90");
+  ck_assert (!plan ()->views[1].for_now);
+  gui_await (strip (), "Drag the plan along to where this view stands on the aeroplane, or go on with Trace.");
+}
+END_TEST
+
+START_TEST (a_body_printed_on_the_wings_centre_line_stands_where_the_sheet_shows_it)
+{
+  Mapping mapping;
+  PlanView body = { .shows = VIEW_BODY_TOP, .side = VIEW_BOTH, .for_now = true };
+  double ahead;
+
+  begin_with (plan_with_a_guess ());
+  ck_assert (trammel_plan_store_mapping (plans (), &mapping, NULL, NULL));
+  /* Its nose a quarter of the line ahead of the wing's axis, its tail behind it: two millimetres off the line at most. */
+  body.fore = point_mix (upright_from, upright_to, -0.25);
+  body.aft = point_add (point_mix (upright_from, upright_to, 2), (Point) { 3, 0 });
+  ahead = point_distance (mapping_to_mm (&mapping, body.fore), mapping_to_mm (&mapping, upright_from));
+  ck_assert (place_on_sheet (plan (), &mapping, &body));
+  ck_assert_double_eq_tol (body.x, 10 - ahead, 0.05);
+  ck_assert (!body.for_now);
+  /* On the tailplane's line it is as sure as the tailplane; beside all lines, or askew, the sheet does not tell. */
+  body.fore = (Point) { 600, 300 };
+  body.aft = (Point) { 600, 850 };
+  ck_assert (place_on_sheet (plan (), &mapping, &body));
+  ck_assert (body.for_now);
+  body.aft.x = 700;
+  ck_assert (!place_on_sheet (plan (), &mapping, &body));
+  body.fore.x = body.aft.x = 400;
+  ck_assert (!place_on_sheet (plan (), &mapping, &body));
+  /* A fin's root lies on a side view's line, and tells nothing of a wing. */
+  ck_assert (!place_on_sheet (plan (), &mapping, &(PlanView) { .shows = VIEW_FIN, .fore = upright_from, .aft = upright_to }));
 }
 END_TEST
 
@@ -263,6 +325,8 @@ main (void)
   tcase_add_test (tests, so_short_an_axis_that_it_tells_no_direction_is_asked_for_again);
   tcase_add_test (tests, on_a_squared_sheet_an_axis_is_as_straight_as_the_sheet);
   tcase_add_test (tests, a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragged);
+  tcase_add_test (tests, a_document_opened_again_says_what_stands_for_now_until_that_place_is_typed);
+  tcase_add_test (tests, a_body_printed_on_the_wings_centre_line_stands_where_the_sheet_shows_it);
   tcase_add_test (tests, one_drag_along_the_body_drops_a_view_into_its_place);
   tcase_add_test (tests, the_place_of_a_view_is_typed_and_nudged);
   tcase_add_test (tests, the_place_of_a_view_is_clicked_in_the_side_view);

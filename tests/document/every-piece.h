@@ -114,7 +114,7 @@ any_plan (void)
   made->place_count = 3;
   made->views = g_new0 (PlanView, 1);
   made->view_count = 1;
-  made->views[0] = (PlanView) { g_strdup ("wing-view"), VIEW_WING, { 501.3, 701.7 }, { 508.1, 1303.3 }, 109.7, -11.7, VIEW_PORT, true };
+  made->views[0] = (PlanView) { g_strdup ("wing-view"), VIEW_WING, { 501.3, 701.7 }, { 508.1, 1303.3 }, 109.7, -11.7, VIEW_PORT, true, true };
   piece_keep (&made->piece, INNER_VIEW);
   return &made->piece;
 }

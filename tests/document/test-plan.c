@@ -29,7 +29,21 @@ START_TEST (a_plan_with_all_that_is_known_of_it_comes_back)
   ck_assert_uint_eq (plan->straight[1].count, 2);
   ck_assert_double_eq (plan->places[2].y, 104.3);
   ck_assert_int_eq (plan->views[0].side, VIEW_PORT);
-  ck_assert (plan->views[0].flipped && plan->cling && plan->locked && !plan->has_level);
+  ck_assert (plan->views[0].flipped && plan->views[0].for_now && plan->cling && plan->locked && !plan->has_level);
+}
+END_TEST
+
+START_TEST (only_a_view_that_nobody_placed_says_so)
+{
+  g_autoptr (Aeroplane) read = read_elements ("<plan><view shows='wing' fore-x='1' fore-y='1' aft-x='2' aft-y='9'/>"
+                                              "<view shows='tailplane' fore-x='3' fore-y='1' aft-x='4' aft-y='9' placed='no'/></plan>");
+  size_t length;
+  g_autofree char *text = writer_text (read, &length);
+
+  ck_assert (!plan_in (read)->views[0].for_now);
+  ck_assert (plan_in (read)->views[1].for_now);
+  ck_assert_ptr_nonnull (strstr (text, "placed=\"no\""));
+  ck_assert_ptr_null (strstr (text, "placed=\"yes\""));
 }
 END_TEST
 
@@ -180,6 +194,7 @@ main (void)
 
   tcase_set_timeout (tests, 60);
   tcase_add_test (tests, a_plan_with_all_that_is_known_of_it_comes_back);
+  tcase_add_test (tests, only_a_view_that_nobody_placed_says_so);
   tcase_add_test (tests, what_is_not_said_of_a_plan_is_as_usual);
   tcase_add_test (tests, copies_share_the_pictures_bytes);
   tcase_add_loop_test (tests, a_pictures_text_is_its_bytes, 0, G_N_ELEMENTS (vectors));

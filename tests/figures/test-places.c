@@ -1,0 +1,75 @@
+#include <check.h>
+#include "document/plan-marks.h"
+#include "figures/advice.h"
+#include "support/aeroplanes.h"
+#include "support/figures-once.h"
+#include "support/run-suite.h"
+
+/* What was traced in a view of the plan that stands only where such a thing usually does is said to be a guess. */
+
+static const struct { const char *id; bool for_now, is_body, from_the_side; } traced[] = {
+  { "tail", true, false, false }, { "tail", false, false, false }, { "body", true, true, false }, { "body", true, true, true },
+};
+
+static Aeroplane *
+racer_traced (size_t i)
+{
+  g_autoptr (Aeroplane) made = racer ();
+  Plan *plan = plan_new ("sheet");
+  const Plan *with = plan_with_view (plan, (PlanView) { .id = (char *) "view", .aft = { 0, 100 }, .for_now = traced[i].for_now });
+  g_autoptr (Aeroplane) planned = aeroplane_with_added (made, (Piece *) &with->piece);
+  const Piece *old = aeroplane_find (planned, traced[i].id);
+  Piece *copy;
+
+  piece_unref (&plan->piece);
+  ck_assert_ptr_nonnull (old);
+  copy = piece_dup (old);
+  if (!traced[i].is_body)
+    ((Surface *) copy)->traced = g_strdup ("view");
+  else if (traced[i].from_the_side)
+    ((Body *) copy)->side_traced = g_strdup ("view");
+  else
+    ((Body *) copy)->traced = g_strdup ("view");
+  return aeroplane_with_replaced (planned, old, copy);
+}
+
+START_TEST (a_part_traced_where_it_usually_stands_is_said_to_be_a_guess_until_it_is_placed)
+{
+  g_autoptr (Aeroplane) aeroplane = racer_traced (_i);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const Note *note = note_with (figures, "is a guess, and the balance mark with it");
+
+  ck_assert_int_eq (note != NULL, traced[_i].for_now && !traced[_i].from_the_side);
+  if (note) {
+    ck_assert_int_eq (note->severity, NOTE_LOOK);
+    ck_assert_str_eq (note->piece->id, traced[_i].id);
+    ck_assert_ptr_nonnull (strstr (note->text, traced[_i].id));
+  }
+}
+END_TEST
+
+START_TEST (the_answer_of_a_plane_in_the_band_says_so_too)
+{
+  g_autoptr (Aeroplane) aeroplane = racer_traced (_i);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Advice *advice;
+
+  figures->balance.static_margin_percent = 10;
+  figures->balance.static_margin_sigma_percent = 3;
+  figures->tail_volume = 0.5;
+  figures->mass.x_sigma_mm = 1;
+  advice = advice_new (figures, (Units) { LENGTH_MM, MASS_G });
+  ck_assert_int_eq (strstr (advice->headline, "stands is a guess") != NULL, traced[_i].for_now && !traced[_i].from_the_side);
+  advice_free (advice);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("places");
+
+  tcase_add_loop_test (tests, a_part_traced_where_it_usually_stands_is_said_to_be_a_guess_until_it_is_placed, 0, G_N_ELEMENTS (traced));
+  tcase_add_loop_test (tests, the_answer_of_a_plane_in_the_band_says_so_too, 0, G_N_ELEMENTS (traced));
+  return run_suite (suite_create ("places"), tests);
+}
