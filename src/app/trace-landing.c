@@ -48,6 +48,18 @@ trace_landing_piece (const Aeroplane *aeroplane, const TraceGround *ground)
   return shows_body (ground->shows) ? traced_body (aeroplane, ground) : traced_surface (aeroplane, ground);
 }
 
+bool
+trace_landing_is_taken (const Aeroplane *aeroplane, const TraceGround *ground)
+{
+  const Piece *piece = trace_landing_piece (aeroplane, ground);
+
+  if (piece == NULL)
+    return false;
+  if (!shows_body (ground->shows))
+    return g_strcmp0 (((const Surface *) piece)->traced, ground->view) == 0;
+  return (ground->shows == VIEW_BODY_TOP ? ((const Body *) piece)->outline : ((const Body *) piece)->side_outline) != NULL;
+}
+
 static Aeroplane *
 landed_body (const Aeroplane *aeroplane, const TraceGround *ground, Outline *takes, const char *id)
 {

@@ -6,6 +6,8 @@
 /** What was traced in that view; else a surface of its role that only stood for an area, or for a body the body that is there; NULL: a new
  *  piece comes. */
 const Piece *trace_landing_piece (const Aeroplane *aeroplane, const TraceGround *ground);
+/** Whether an outline stands there already that would be lost by another one: one that was traced in that view, or any of the body. */
+bool         trace_landing_is_taken (const Aeroplane *aeroplane, const TraceGround *ground);
 /** The aeroplane with the outline, in the view's own axes, mm: in the place of what was traced in that view, or as a new piece of what
  *  the view shows. NULL when geometry refuses.
  *  root_open  what stands off the centre line is left open there; NULL: as it is

@@ -9,7 +9,7 @@ static const double NEAR_PX = 6, CLICK_PX = 0.8;
 static const double AWAY = 5, BEHIND[STRETCH_BEHIND] = { 40, 12 };
 enum { FEWEST_ROUND = 3 };
 
-static double
+double
 tracing_near (Tracing *self)
 {
   return NEAR_PX / trammel_sheet_canvas_view (self->sheet)->scale;

@@ -32,6 +32,7 @@ struct Tracing {
 
   bool has_aim;  TraceAim aim;
   bool holds;                          /* H is down */
+  bool resumed;                        /* the clicks in hand began with an unfinished outline of the document */
   bool pulled;                         /* this press drew by hand */
   bool following, wanted;              /* a proposal is being looked for; the pointer has moved on since */
   Stretch proposal;                    /* px; count 0: none */
@@ -45,12 +46,20 @@ struct Tracing {
 /* tracing.c */
 TraceClick *tracing_last (Tracing *self);              /* NULL without */
 TraceClick *tracing_click_at (Tracing *self, guint i);
+TraceClick *tracing_add (Tracing *self, Point px, bool drawn, bool via);
+void tracing_forget       (Tracing *self);             /* every click in hand */
+/* tracing-ending.c */
+void tracing_end          (Tracing *self, bool open);
+bool tracing_return       (Tracing *self);             /* false: Return is not meant so */
+void tracing_resume       (Tracing *self, Point px);   /* a first click goes on with what was ended before it was done and still stands so */
+bool tracing_is_unfinished (Tracing *self);            /* there is such a thing */
 /* tracing-ahead.c: the proposal */
 void tracing_propose      (Tracing *self);             /* for the aim, latest wins */
 bool tracing_has_proposal (Tracing *self);             /* for where the pointer is now, or about */
 void tracing_find         (Tracing *self, guint to);   /* the stretch that arrives at an accepted click, by the clicks on both its sides */
 void tracing_drop_proposal (Tracing *self);
 double   tracing_click_sigma (Tracing *self, Point px);      /* the file's px that a click is off, there */
+double   tracing_near (Tracing *self);                       /* mm: so near a root or the first click it is meant */
 bool     tracing_has_picture (Tracing *self, Point px);
 TraceAim tracing_aim      (Tracing *self, const ToolEvent *event);
 /* tracing-show.c */

@@ -108,6 +108,8 @@ tracing_hint (Tracing *self)
     return _("The outline is being traced.");
   if (self->clicks->len > 0)
     return _("Click along the printed line. Ctrl lets go of it, H holds to it, Backspace takes a point back, Return ends.");
+  if (tracing_is_unfinished (self))
+    return _("Not finished: a click goes on from where it was left. A click where it began starts anew.");
   if (has_traced_surface (self))
     return _("Traced. H draws its hinge line; another click along the outline traces it anew.");
   switch (self->ground->shows) {

@@ -7,8 +7,6 @@
 static const double HAND_PX = 6, HELD = 10;
 /* The file's px: a click there again is none. */
 static const double SAME = 1.5;
-/* mm: a key cursor that has not moved since its click. */
-static const double STAYED = 0.5;
 
 TraceClick *
 tracing_click_at (Tracing *self, guint i)
@@ -28,7 +26,7 @@ click_clear (gpointer click)
   g_free (((TraceClick *) click)->found);
 }
 
-static void
+void
 tracing_forget (Tracing *self)
 {
   g_array_set_size (self->clicks, 0);
@@ -109,7 +107,7 @@ tracing_applies (Tracing *self)
 
 /* Clicks */
 
-static TraceClick *
+TraceClick *
 tracing_add (Tracing *self, Point px, bool drawn, bool via)
 {
   const TraceClick click = { .px = px, .drawn = drawn, .via = via, .serial = ++self->serials };
@@ -171,48 +169,6 @@ tracing_accept (Tracing *self)
   tracing_drop_proposal (self);
 }
 
-/* Ending */
-
-static void
-tracing_end (Tracing *self, bool open)
-{
-  const guint count = self->clicks->len;
-  g_autofree Point *places = g_new (Point, count + 1);
-  g_autofree bool *drawn = g_new (bool, count + 1);
-
-  for (guint i = 0; i < count; i++) {
-    places[i] = tracing_click_at (self, i)->px;
-    if (i > 0)
-      drawn[i - 1] = tracing_click_at (self, i)->drawn;
-  }
-  if (self->ground->shows == VIEW_BODY_SIDE && !open && point_distance (places[0], places[count - 1]) > SAME) {
-    tracing_add (self, places[0], false, false);
-    tracing_end (self, open);
-    return;
-  }
-  tracing_drop_proposal (self);
-  self->ordered = trace_order_new (self->ground, places, drawn, count, tracing_click_sigma (self, places[count - 1]), open);
-  tracing_show (self);
-  trammel_traced_trace (trammel_traced_of (trammel_sheet_canvas_session (self->sheet)), self->ordered, GTK_WIDGET (self->sheet));
-}
-
-/* What was ended before it was done and still stands so is gone on with. */
-static void
-tracing_resume (Tracing *self)
-{
-  TraceOrder *order;
-
-  if (self->clicks->len > 0)
-    return;
-  order = trammel_traced_unfinished (trammel_traced_of (trammel_sheet_canvas_session (self->sheet)), self->ground->view);
-  for (size_t i = 0; order != NULL && i < order->count; i++)
-    tracing_add (self, order->clicks[i], i > 0 && order->drawn[i - 1], false);
-  for (guint i = 1; i < self->clicks->len; i++)
-    if (!tracing_click_at (self, i)->drawn)
-      tracing_find (self, i);
-  trace_order_unref (order);
-}
-
 /* The hand */
 
 void
@@ -220,7 +176,7 @@ tracing_click (Tracing *self, const ToolEvent *event)
 {
   if (self->ordered != NULL)
     return;
-  tracing_resume (self);
+  tracing_resume (self, placing_px (&self->ground->placing, event->place));
   self->aim = tracing_aim (self, event);
   self->has_aim = true;
   if (!point_is_finite (self->aim.px))
@@ -298,21 +254,6 @@ tracing_take_back (Tracing *self)
   return true;
 }
 
-static bool
-tracing_return (Tracing *self)
-{
-  const SheetOverlay *overlay = trammel_sheet_canvas_overlay (self->sheet);
-  Point last;
-
-  if (self->clicks->len < 2 || self->ordered != NULL)
-    return false;
-  last = placing_sheet (&self->ground->placing, tracing_last (self)->px);
-  if (overlay->has_cursor && point_distance (overlay->cursor, last) > STAYED)
-    return false;                 /* it clicks at the key cursor */
-  tracing_end (self, false);
-  return true;
-}
-
 static void
 tracing_hold (Tracing *self, bool holds)
 {
@@ -349,23 +290,6 @@ tracing_key_up (Tracing *self, guint keyval)
 {
   if (is_holding_key (keyval))
     tracing_hold (self, false);
-}
-
-/* What has been accepted stays: as an open outline, to be gone on with. */
-bool
-tracing_cancel (Tracing *self)
-{
-  const bool busy = self->clicks->len > 0;
-
-  if (self->ordered != NULL)
-    return true;
-  if (self->clicks->len > 1)
-    tracing_end (self, true);
-  else {
-    tracing_forget (self);
-    tracing_show (self);
-  }
-  return busy;
 }
 
 void

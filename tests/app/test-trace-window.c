@@ -32,6 +32,14 @@ START_TEST (ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_
 }
 END_TEST
 
+static void
+assert_text_is (const char *before)
+{
+  g_autofree char *now = hand_text ();
+
+  ck_assert_str_eq (now, before);
+}
+
 static bool
 plate_says_lost (gpointer data)
 {
@@ -155,6 +163,59 @@ START_TEST (esc_leaves_what_was_accepted_and_a_click_goes_on_with_it)
 }
 END_TEST
 
+START_TEST (esc_from_a_trace_begun_anew_leaves_the_finished_outline_as_it_was)
+{
+  g_autofree char *before = NULL;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  before = hand_text ();
+  hand_click (clicks[0]);
+  hand_click (clicks[1]);
+  gui_key ("Escape");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  assert_text_is (before);
+  ck_assert_uint_eq (shown ()->click_count, 0);
+}
+END_TEST
+
+START_TEST (a_click_where_an_unfinished_outline_began_begins_it_anew)
+{
+  begin ();
+  hand_click (clicks[0]);
+  hand_click (clicks[1]);
+  gui_key ("Escape");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  hand_click ((Point) { clicks[0].x + 3, clicks[0].y });
+  ck_assert_uint_eq (shown ()->click_count, 1);
+  ck_assert (rests (NULL));
+  trace_with (clicks + 1, 4, 1);
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (esc_leaves_an_unfinished_outline_as_it_was_when_another_was_begun)
+{
+  g_autofree char *before = NULL;
+
+  begin ();
+  for (size_t i = 0; i < 4; i++)
+    hand_click (clicks[i]);
+  gui_key ("Escape");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  before = hand_text ();
+  hand_click (clicks[0]);
+  hand_click (clicks[1]);
+  gui_key ("Escape");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  assert_text_is (before);
+}
+END_TEST
+
 static bool
 line_is_accepted (gpointer data)
 {
@@ -241,6 +302,9 @@ main (void)
   tcase_add_test (tcase, a_station_typed_lies_on_the_side_that_is_traced);
   tcase_add_test (tcase, return_ends_it_where_the_clicks_are);
   tcase_add_test (tcase, esc_leaves_what_was_accepted_and_a_click_goes_on_with_it);
+  tcase_add_test (tcase, esc_from_a_trace_begun_anew_leaves_the_finished_outline_as_it_was);
+  tcase_add_test (tcase, a_click_where_an_unfinished_outline_began_begins_it_anew);
+  tcase_add_test (tcase, esc_leaves_an_unfinished_outline_as_it_was_when_another_was_begun);
   tcase_add_test (tcase, a_click_faster_than_the_line_does_not_take_the_line_to_where_the_pointer_was);
   tcase_add_test (tcase, beyond_the_picture_no_line_is_proposed);
   tcase_add_test (tcase, a_slender_body_s_outline_ends_only_on_its_axis_and_aft_of_the_last_click);
