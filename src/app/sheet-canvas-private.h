@@ -35,6 +35,7 @@ struct _TrammelSheetCanvas {
 
   ToolEvent pointer;            /* the last one seen */
   bool pointer_inside;
+  Point in_window;              /* where the pointer was seen last, px of the window */
   bool pressed, grabbed, dead;  /* a button is down; it has moved; Esc has ended it */
   bool panning;                 /* this drag moves the sheet */
   ToolEvent from;               /* where it was pressed */

@@ -67,7 +67,17 @@ sheet_keys_cursor_event (TrammelSheetCanvas *self)
 {
   const Point px = view_to_screen (&self->view, self->overlay.cursor);
 
-  return (ToolEvent) { .x = px.x, .y = px.y, .place = self->overlay.cursor, .loose = true };
+  return (ToolEvent) { .x = px.x, .y = px.y, .place = self->overlay.cursor, .loose = true,
+                       .keyed = !self->pointer.loose };
+}
+
+static void
+sheet_keys_hover (TrammelSheetCanvas *self)
+{
+  const ToolEvent event = sheet_keys_cursor_event (self);
+
+  if (self->tool->kind->hover != NULL)
+    self->tool->kind->hover (self->tool, &event);
 }
 
 /* The key cursor begins where the pointer was, on a whole step, and stays in view. */
@@ -87,11 +97,7 @@ sheet_keys_move_cursor (TrammelSheetCanvas *self, Point by)
   px = view_to_screen (&self->view, self->overlay.cursor);
   if (px.x < 0 || px.y < 0 || px.x > self->view.width || px.y > self->view.height)
     trammel_sheet_canvas_pan (self, self->view.width / 2 - px.x, self->view.height / 2 - px.y);
-  if (self->tool->kind->hover != NULL) {
-    const ToolEvent event = sheet_keys_cursor_event (self);
-
-    self->tool->kind->hover (self->tool, &event);
-  }
+  sheet_keys_hover (self);
   sheet_canvas_emit_pointer (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
@@ -226,8 +232,11 @@ sheet_keys_hand (TrammelSheetCanvas *self, bool hand)
 static bool
 sheet_keys_plain (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
 {
-  const bool shift = state & GDK_SHIFT_MASK;
+  const bool shift = state & GDK_SHIFT_MASK, returns = keyval == GDK_KEY_Return || keyval == GDK_KEY_KP_Enter;
 
+  /* With Ctrl a click at the key cursor clings to nothing, as one of the pointer. */
+  if (state == GDK_CONTROL_MASK && returns && self->tool->kind->draws && self->overlay.has_cursor)
+    return sheet_keys_return (self);
   if (state & (GDK_CONTROL_MASK | GDK_ALT_MASK | GDK_SUPER_MASK))
     return false;
   switch (keyval) {
@@ -266,7 +275,9 @@ sheet_keys_modifier (TrammelSheetCanvas *self, guint keyval, bool down)
     self->pointer.loose = down;
   else
     return;
-  if (!self->overlay.has_cursor)
+  if (self->overlay.has_cursor && self->tool->kind->draws)
+    sheet_keys_hover (self);
+  else
     sheet_canvas_ask_frame (self);
 }
 
@@ -287,6 +298,7 @@ static gboolean
 sheet_keys_pressed (GtkEventControllerKey *keys, guint keyval, guint code, GdkModifierType state, TrammelSheetCanvas *self)
 {
   state &= meant;
+  self->pointer.loose = state & GDK_CONTROL_MASK;
   sheet_keys_modifier (self, keyval, true);
   if (keyval == GDK_KEY_Escape)
     return sheet_keys_escape (self);

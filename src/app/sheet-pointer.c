@@ -83,7 +83,7 @@ sheet_canvas_flush (TrammelSheetCanvas *self)
       sheet_pointer_grab (self);
     if (self->grabbed)
       sheet_pointer_pull (self);
-  } else if (!self->pressed && self->pointer_inside && self->tool->kind->hover != NULL)
+  } else if (!self->pressed && self->pointer_inside && !self->overlay.has_cursor && self->tool->kind->hover != NULL)
     self->tool->kind->hover (self->tool, &self->pointer);
   sheet_canvas_emit_pointer (self);
 }
@@ -145,14 +145,33 @@ sheet_pointer_cancel (GtkGesture *gesture, GdkEventSequence *sequence, TrammelSh
   self->pressed = self->grabbed = false;
 }
 
+/* Whether the pointer has stayed at its place in the window, and only the sheet has moved beneath it. */
+static bool
+sheet_pointer_rests (TrammelSheetCanvas *self, GtkEventController *controller)
+{
+  GdkEvent *event = gtk_event_controller_get_current_event (controller);
+  Point now;
+
+  if (event == NULL || !gdk_event_get_position (event, &now.x, &now.y))
+    return false;
+  if (point_distance (now, self->in_window) < 0.5)
+    return true;
+  self->in_window = now;
+  return false;
+}
+
 static void
 sheet_pointer_motion (GtkEventControllerMotion *controller, double x, double y, TrammelSheetCanvas *self)
 {
-  /* A widget that moves under a still pointer is no motion; a key cursor would be lost by it. */
+  const bool rests = sheet_pointer_rests (self, GTK_EVENT_CONTROLLER (controller));
+
   if (self->pointer_inside && self->pointer.x == x && self->pointer.y == y)
     return;
   self->pointer = sheet_pointer_event (self, GTK_EVENT_CONTROLLER (controller), x, y);
   self->pointer_inside = true;
+  /* A sheet that moves under a still pointer is no motion; a key cursor would be lost by it. */
+  if (self->overlay.has_cursor && rests)
+    return;
   self->overlay.has_cursor = false;
   sheet_canvas_ask_frame (self);
 }
@@ -161,7 +180,7 @@ static void
 sheet_pointer_leave (GtkEventControllerMotion *controller, TrammelSheetCanvas *self)
 {
   self->pointer_inside = false;
-  if (!self->pressed && self->tool->kind->leave != NULL)
+  if (!self->pressed && !self->overlay.has_cursor && self->tool->kind->leave != NULL)
     self->tool->kind->leave (self->tool);
   sheet_canvas_emit_pointer (self);
 }

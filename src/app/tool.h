@@ -6,6 +6,7 @@ typedef struct {
   double x, y;           /* px on the canvas */
   Point place;           /* the same, mm */
   bool shift, loose;     /* straight along or across; snaps to nothing */
+  bool keyed;            /* at the key cursor without Ctrl: `loose`, since it stands where it was put, but a printed line is clung to */
   bool finger;           /* things are caught from further away */
   GtkWidget *strip;      /* the side view, where places are x aft and z up; NULL: the sheet */
 } ToolEvent;

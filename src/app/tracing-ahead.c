@@ -92,16 +92,22 @@ aim_at_first (Tracing *self, TraceAim *aim)
   aim_at_own (self, aim, first);
 }
 
+bool
+tracing_lets_go (const ToolEvent *event)
+{
+  return event->loose && !event->keyed;
+}
+
 TraceAim
 tracing_aim (Tracing *self, const ToolEvent *event)
 {
   TraceAim aim = { .px = placing_px (&self->ground->placing, event->place) };
 
   aim.own = trace_ground_own (self->ground, aim.px);
-  aim.drawn = self->clicks->len > 0 && (event->loose || event->shift);
+  aim.drawn = self->clicks->len > 0 && (tracing_lets_go (event) || event->shift);
   if (self->clicks->len > 0 && event->shift)
     aim_straight (self, &aim);
-  if (event->loose || !point_is_finite (aim.px))
+  if (tracing_lets_go (event) || !point_is_finite (aim.px))
     return aim;
   if (self->ground->shows == VIEW_BODY_SIDE)
     aim_at_first (self, &aim);

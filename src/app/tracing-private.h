@@ -61,6 +61,7 @@ void tracing_drop_proposal (Tracing *self);
 double   tracing_click_sigma (Tracing *self, Point px);      /* the file's px that a click is off, there */
 double   tracing_near (Tracing *self);                       /* mm: so near a root or the first click it is meant */
 bool     tracing_has_picture (Tracing *self, Point px);
+bool     tracing_lets_go     (const ToolEvent *event);       /* of the printed line */
 TraceAim tracing_aim      (Tracing *self, const ToolEvent *event);
 /* tracing-show.c */
 void tracing_show         (Tracing *self);             /* overlay, plate and hint */

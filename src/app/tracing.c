@@ -193,7 +193,7 @@ tracing_pull (Tracing *self, const ToolEvent *event)
 {
   const double apart = HAND_PX / trammel_sheet_canvas_view (self->sheet)->scale;
 
-  if (self->ordered != NULL || !event->loose || self->clicks->len == 0)
+  if (self->ordered != NULL || !tracing_lets_go (event) || self->clicks->len == 0)
     return;
   self->aim = tracing_aim (self, event);
   self->has_aim = true;

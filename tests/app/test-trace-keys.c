@@ -1,0 +1,122 @@
+/* A trace by the keyboard: where the key cursor clicks, what its clicks cling to, and where the keys then go. */
+#include "support/trace-hand.h"
+
+static Point
+cursor (void)
+{
+  const SheetOverlay *overlay = trammel_sheet_canvas_overlay (hand_sheet ());
+
+  ck_assert (overlay->has_cursor);
+  return overlay->cursor;
+}
+
+/* Sets the key cursor down on a place of whole millimetres, by keys from where it is. */
+static void
+step_to (Point place)
+{
+  if (!trammel_sheet_canvas_overlay (hand_sheet ())->has_cursor)
+    gui_key ("Left");
+  while (fabs (place.y - cursor ().y) >= 10)
+    gui_key (place.y > cursor ().y ? "<Shift>Right" : "<Shift>Left");
+  while (fabs (place.y - cursor ().y) >= 1)
+    gui_key (place.y > cursor ().y ? "Right" : "Left");
+  while (fabs (place.x - cursor ().x) >= 10)
+    gui_key (place.x > cursor ().x ? "<Shift>Down" : "<Shift>Up");
+  while (fabs (place.x - cursor ().x) >= 1)
+    gui_key (place.x > cursor ().x ? "Down" : "Up");
+}
+
+static void
+begin_by_keys (void)
+{
+  begin ();
+  hand_move ((Point) { 100, 1 });
+  step_to ((Point) { 100, 0 });
+  gui_key ("Return");
+  ck_assert_uint_eq (shown ()->click_count, 1);
+}
+
+START_TEST (the_key_cursor_clings_to_the_line_as_the_pointer_does)
+{
+  Point there = { 101.9, 40 };
+
+  begin_by_keys ();
+  step_to ((Point) { 103, 40 });
+  ck_assert (!shown ()->by_hand);
+  ck_assert (gui_wait (proposal_reaches, &there));
+  ck_assert_double_eq_tol (shown ()->proposal[shown ()->proposal_count - 1].x, 101.9, 0.3);
+  ck_assert_ptr_nonnull (hand_plate ("On the line, sure to 0.1\u00a0mm"));
+}
+END_TEST
+
+START_TEST (clicks_of_the_key_cursor_trace_the_wing_and_return_ends_nothing_else)
+{
+  begin_by_keys ();
+  step_to ((Point) { 105, 60 });
+  gui_key ("Return");
+  step_to ((Point) { 116, 85 });
+  gui_key ("Return");
+  step_to ((Point) { 133, 60 });
+  gui_key ("Return");
+  step_to ((Point) { 140, 0 });
+  gui_key ("Return");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  expect_printed_wing ();
+}
+END_TEST
+
+START_TEST (with_ctrl_the_key_cursor_lets_go_of_the_line)
+{
+  begin_by_keys ();
+  step_to ((Point) { 103, 40 });
+  gui_key_down ("Control_L");
+  ck_assert (shown ()->by_hand);
+  gui_key_up ("Control_L");
+  ck_assert (!shown ()->by_hand);
+  gui_key ("<Control>Return");
+  ck_assert_uint_eq (shown ()->click_count, 2);
+  ck_assert_uint_eq (shown ()->accepted_count, 2);
+}
+END_TEST
+
+START_TEST (the_key_cursor_stays_at_its_place_when_a_strip_closes_and_the_sheet_is_fitted)
+{
+  const Point place = { 103, 40 };
+
+  begin ();
+  trammel_window_tell (hand_window (), "A remark.");
+  gui_wait_ms (400);
+  hand_move ((Point) { 100, 1 });
+  step_to (place);
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.close-strip", NULL);
+  gui_wait_ms (400);
+  gui_key ("Right");
+  gui_key ("Return");
+  gui_settle ();
+  gui_key ("<Shift>Right");
+  gui_settle ();
+  gui_key ("<Shift>Left");
+  gui_settle ();
+  gui_key ("Left");
+  ck_assert_double_lt (point_distance (cursor (), place), 1e-9);
+  trammel_sheet_canvas_fit (hand_sheet (), false);
+  hand_await_layout ();
+  ck_assert_double_lt (point_distance (cursor (), place), 1e-9);
+  ck_assert_double_lt (point_distance (shown ()->aim, place), 1e-9);
+  hand_move ((Point) { 120, 20 });
+  ck_assert (!trammel_sheet_canvas_overlay (hand_sheet ())->has_cursor);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tcase = tcase_create ("trace");
+
+  tcase_add_test (tcase, the_key_cursor_clings_to_the_line_as_the_pointer_does);
+  tcase_add_test (tcase, clicks_of_the_key_cursor_trace_the_wing_and_return_ends_nothing_else);
+  tcase_add_test (tcase, with_ctrl_the_key_cursor_lets_go_of_the_line);
+  tcase_add_test (tcase, the_key_cursor_stays_at_its_place_when_a_strip_closes_and_the_sheet_is_fitted);
+  return hand_run ("app trace-keys", &tcase, 1);
+}
