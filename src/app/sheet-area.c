@@ -319,6 +319,16 @@ trammel_sheet_area_take_back (TrammelSheetArea *self)
   return trammel_sheet_canvas_take_back (self->sheet);
 }
 
+bool
+trammel_sheet_area_hand_on (TrammelSheetArea *self, GtkEventControllerKey *keys)
+{
+  const bool taken = !gtk_widget_has_focus (GTK_WIDGET (self->sheet)) && gtk_event_controller_key_forward (keys, GTK_WIDGET (self->sheet));
+
+  if (taken)
+    gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
+  return taken;
+}
+
 void
 trammel_sheet_area_focus (TrammelSheetArea *self)
 {

@@ -27,6 +27,8 @@ TrammelPlanStore *trammel_sheet_area_plan_store (TrammelSheetArea *self);
 void        trammel_sheet_area_show_plan (TrammelSheetArea *self);
 /** Takes the Plan tool with its first step that makes sense: a known length for a picture, a view where the plan is true to size. */
 void        trammel_sheet_area_begin_plan (TrammelSheetArea *self);
+/** Hands on to the sheet a key that the focused widget had no use for; when the sheet has, it gets the keyboard. Whether it had. */
+bool        trammel_sheet_area_hand_on  (TrammelSheetArea *self, GtkEventControllerKey *keys);
 void        trammel_sheet_area_focus    (TrammelSheetArea *self);
 /** Puts the keyboard on the tool in hand; false when it cannot be. And whether it is there. */
 bool        trammel_sheet_area_focus_tools      (TrammelSheetArea *self);

@@ -68,6 +68,8 @@ void window_actions_refresh    (TrammelWindow *self);
 void window_enable             (TrammelWindow *self, const char *action, bool possible);
 /* window-keys.c: keys that a field with the keyboard takes for itself first */
 void window_keys_install       (GtkWidgetClass *klass);
+/** Letters mean the sheet's tools wherever the keyboard is, but where text is typed. */
+void window_keys_begin         (TrammelWindow *self);
 /* window-strip.c: what stands under the header */
 void window_strip_begin        (TrammelWindow *self);
 /** The strip's sentence holds no longer; what else holds comes back. */

@@ -167,6 +167,7 @@ trammel_window_new (GtkApplication *application, TrammelSettings *settings)
   window_lay_table (self);
   window_actions_begin (self);
   window_view_begin (self);
+  window_keys_begin (self);
   window_clipboard_begin (self);
   window_files_begin (self);
   window_plans_begin (self);

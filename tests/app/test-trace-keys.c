@@ -1,4 +1,5 @@
 /* A trace by the keyboard: where the key cursor clicks, what its clicks cling to, and where the keys then go. */
+#include "app/panel.h"
 #include "support/trace-hand.h"
 
 static Point
@@ -109,6 +110,51 @@ START_TEST (the_key_cursor_stays_at_its_place_when_a_strip_closes_and_the_sheet_
 }
 END_TEST
 
+static const char *
+tool_in_hand (void)
+{
+  return trammel_sheet_canvas_tool (hand_sheet ())->kind->word;
+}
+
+START_TEST (after_a_menu_is_closed_letters_choose_tools_on_the_sheet)
+{
+  begin ();
+  trace_with (clicks, 5, 1);
+  gui_click (gui_await (GTK_WIDGET (hand_window ()), "Main menu"));
+  gui_key ("Escape");
+  gui_settle ();
+  ck_assert (!gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+  gui_key ("h");
+  ck_assert_str_eq (tool_in_hand (), "hinge");
+  ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+}
+END_TEST
+
+static bool
+panel_is_shown (gpointer data)
+{
+  GtkWidget *panel = gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_PANEL);
+
+  return panel != NULL && gtk_widget_get_mapped (panel);
+}
+
+START_TEST (letters_typed_in_a_field_of_the_panel_choose_no_tool)
+{
+  GtkWidget *panel;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  g_action_group_change_action_state (G_ACTION_GROUP (hand_window ()), "show-panel", g_variant_new_boolean (TRUE));
+  ck_assert (gui_wait (panel_is_shown, NULL));
+  panel = gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_PANEL);
+  gtk_widget_grab_focus (gui_find_type (panel, GTK_TYPE_TEXT));
+  gui_key ("h");
+  ck_assert_str_eq (tool_in_hand (), "outline");
+  gui_key ("Escape");
+  g_action_group_change_action_state (G_ACTION_GROUP (hand_window ()), "show-panel", g_variant_new_boolean (FALSE));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -118,5 +164,7 @@ main (void)
   tcase_add_test (tcase, clicks_of_the_key_cursor_trace_the_wing_and_return_ends_nothing_else);
   tcase_add_test (tcase, with_ctrl_the_key_cursor_lets_go_of_the_line);
   tcase_add_test (tcase, the_key_cursor_stays_at_its_place_when_a_strip_closes_and_the_sheet_is_fitted);
+  tcase_add_test (tcase, after_a_menu_is_closed_letters_choose_tools_on_the_sheet);
+  tcase_add_test (tcase, letters_typed_in_a_field_of_the_panel_choose_no_tool);
   return hand_run ("app trace-keys", &tcase, 1);
 }
