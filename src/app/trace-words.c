@@ -3,8 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-/* Where more of a stretch than this shows no line, there is none. */
-static const double LOST = 0.5;
+/* Where more of an outline than this shows no line, there is none; of a stretch ahead, and how long that must be for it, mm. */
+static const double LOST = 0.5, LOST_AHEAD = 0.4, LONG_ENOUGH = 5;
 
 char *
 trace_words_fine (Units units, double mm)
@@ -17,13 +17,21 @@ trace_words_fine (Units units, double mm)
   return g_strdup_printf (_("%s\u00a0%s"), figure, units_length_name (units));
 }
 
+bool
+trace_words_is_lost (const Stretch *stretch, double mm)
+{
+  return mm >= LONG_ENOUGH && (stretch == NULL || stretch->lost >= LOST_AHEAD);
+}
+
 char *
-trace_words_sure (Units units, const Stretch *stretch)
+trace_words_sure (Units units, const Stretch *stretch, double mm)
 {
   g_autofree char *sure = NULL;
 
-  if (stretch == NULL || stretch->lost > LOST || isnan (stretch->sigma))
+  if (trace_words_is_lost (stretch, mm))
     return g_strdup (_("Line lost: click closer together"));
+  if (stretch == NULL || isnan (stretch->sigma))
+    return NULL;
   sure = trace_words_fine (units, 2 * stretch->sigma);
   return g_strdup_printf (_("On the line, sure to %s"), sure);
 }

@@ -41,7 +41,7 @@ aim_straight (Tracing *self, TraceAim *aim)
 }
 
 /* Where the first click stands: on the axis when near enough to it. A body ends on its axis, however far off it a blunt nose is clicked. */
-static double
+double
 tracing_root (Tracing *self)
 {
   if (self->ground->shows == VIEW_BODY_TOP)

@@ -45,14 +45,13 @@ bool
 tracing_return (Tracing *self)
 {
   const SheetOverlay *overlay = trammel_sheet_canvas_overlay (self->sheet);
-  Point last;
+  const Point last = self->clicks->len > 0 ? placing_sheet (&self->ground->placing, tracing_last (self)->px) : (Point) { NAN, NAN };
 
-  if (self->clicks->len < 2 || self->ordered != NULL)
+  if (overlay->has_cursor && !(point_distance (overlay->cursor, last) <= STAYED))
     return false;
-  last = placing_sheet (&self->ground->placing, tracing_last (self)->px);
-  if (overlay->has_cursor && point_distance (overlay->cursor, last) > STAYED)
-    return false;                 /* it clicks at the key cursor */
-  tracing_end (self, false);
+  if (self->clicks->len > 1 && self->ordered == NULL)
+    tracing_end (self, false);
+  /* Also where it has ended by itself a moment ago: Return would leave the sheet for the panel. */
   return true;
 }
 

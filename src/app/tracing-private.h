@@ -50,7 +50,7 @@ TraceClick *tracing_add (Tracing *self, Point px, bool drawn, bool via);
 void tracing_forget       (Tracing *self);             /* every click in hand */
 /* tracing-ending.c */
 void tracing_end          (Tracing *self, bool open);
-bool tracing_return       (Tracing *self);             /* false: Return is not meant so */
+bool tracing_return       (Tracing *self);             /* false: it clicks at the key cursor */
 void tracing_resume       (Tracing *self, Point px);   /* a first click goes on with what was ended before it was done and still stands so */
 bool tracing_is_unfinished (Tracing *self);            /* there is such a thing */
 /* tracing-ahead.c: the proposal */
@@ -59,6 +59,7 @@ bool tracing_has_proposal (Tracing *self);             /* for where the pointer 
 void tracing_find         (Tracing *self, guint to);   /* the stretch that arrives at an accepted click, by the clicks on both its sides */
 void tracing_drop_proposal (Tracing *self);
 double   tracing_click_sigma (Tracing *self, Point px);      /* the file's px that a click is off, there */
+double   tracing_root (Tracing *self);                       /* mm off the axis: where a click ends it; 0: on the axis */
 double   tracing_near (Tracing *self);                       /* mm: so near a root or the first click it is meant */
 bool     tracing_has_picture (Tracing *self, Point px);
 bool     tracing_lets_go     (const ToolEvent *event);       /* of the printed line */

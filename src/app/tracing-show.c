@@ -45,6 +45,34 @@ show_ahead (Tracing *self)
       add_px (self, self->ahead, self->proposal.places[i]);
 }
 
+/* Whether it is known what lies ahead of the last click, be it nothing. */
+static bool
+has_looked (Tracing *self)
+{
+  const TraceClick *last = tracing_last (self);
+
+  return last != NULL && self->proposed_from == last->serial;
+}
+
+static const Stretch *
+proposal_seen (Tracing *self)
+{
+  return tracing_has_proposal (self) ? &self->proposal : NULL;
+}
+
+/* mm: from the last click to where it was looked for. */
+static double
+proposal_length (Tracing *self)
+{
+  return point_distance (trace_ground_own (self->ground, tracing_last (self)->px), self->proposed.own);
+}
+
+static bool
+is_lost (Tracing *self)
+{
+  return !self->aim.drawn && has_looked (self) && trace_words_is_lost (proposal_seen (self), proposal_length (self));
+}
+
 static char *
 plate_sentence (Tracing *self)
 {
@@ -55,9 +83,7 @@ plate_sentence (Tracing *self)
                      : fabs (self->aim.own.y) > 0 ? _("Ends here, at the root") : _("Ends here, on the centre line"));
   if (self->aim.drawn)
     return g_strdup (_("Drawn by hand"));
-  if (!tracing_has_proposal (self))
-    return self->following ? NULL : trace_words_sure (units, NULL);
-  return trace_words_sure (units, &self->proposal);
+  return has_looked (self) ? trace_words_sure (units, proposal_seen (self), proposal_length (self)) : NULL;
 }
 
 static void
@@ -75,15 +101,17 @@ show_plate (Tracing *self)
     return;
   }
   sentence = plate_sentence (self);
-  if (sentence == NULL)
+  if (sentence == NULL && self->following && !has_looked (self))
     return;                       /* the first proposal comes in a moment */
+  const size_t unsaid = sentence == NULL ? 1 : 0;
   const GripRow rows[] = {
     { .name = sentence, .said = "" },
     { .name = upright ? _("Height") : _("Station"), .value = upright ? self->aim.own.y : fabs (self->aim.own.y) },
     { .name = _("Aft of datum"), .value = self->ground->placing.x + self->aim.own.x },
   };
 
-  trammel_pointer_plate_show (plate, trammel_session_units (trammel_sheet_canvas_session (self->sheet)), rows, G_N_ELEMENTS (rows));
+  trammel_pointer_plate_show (plate, trammel_session_units (trammel_sheet_canvas_session (self->sheet)), rows + unsaid,
+                              G_N_ELEMENTS (rows) - unsaid);
   trammel_sheet_canvas_px (GTK_WIDGET (self->sheet), placing_sheet (&self->ground->placing, self->aim.px), px);
   trammel_pointer_plate_stand (plate, GTK_WIDGET (self->sheet), px, &(GdkRectangle) { (int) px[0], (int) px[1], 1, 1 });
 }
@@ -101,13 +129,24 @@ has_traced_surface (Tracing *self)
   return false;
 }
 
+/* What ends it stands first: a click there may be meant for less. */
+static const char *
+hint_on_the_way (Tracing *self)
+{
+  if (self->ground->shows == VIEW_BODY_SIDE)
+    return _("Click along the printed line; a click where it began, or Return, ends it. Ctrl lets go of it, H holds to it, Backspace takes a point back.");
+  if (tracing_root (self) > 0)
+    return _("Click along the printed line; a click at the root, or Return, ends it. Ctrl lets go of it, H holds to it, Backspace takes a point back.");
+  return _("Click along the printed line; a click on the centre line, or Return, ends it. Ctrl lets go of it, H holds to it, Backspace takes a point back.");
+}
+
 static const char *
 tracing_hint (Tracing *self)
 {
   if (self->ordered != NULL)
     return _("The outline is being traced.");
   if (self->clicks->len > 0)
-    return _("Click along the printed line. Ctrl lets go of it, H holds to it, Backspace takes a point back, Return ends.");
+    return hint_on_the_way (self);
   if (tracing_is_unfinished (self))
     return _("Not finished: a click goes on from where it was left. A click where it began starts anew.");
   if (has_traced_surface (self))
@@ -130,7 +169,7 @@ tracing_show (Tracing *self)
   self->shown = (SheetTrace) {
     .accepted = (const Point *) self->accepted->data, .accepted_count = self->accepted->len,
     .proposal = (const Point *) self->ahead->data, .proposal_count = self->ahead->len,
-    .by_hand = self->aim.drawn, .lost = !self->aim.drawn && self->proposal.lost > 0.5,
+    .by_hand = self->aim.drawn, .lost = is_lost (self),
     .clicks = (const Point *) self->dots->data, .click_count = self->dots->len, .one_sided = !trace_ground_is_half (self->ground),
     .has_aim = self->has_aim && self->ordered == NULL && !self->aim.ends, .has_ring = self->has_aim && self->ordered == NULL && self->aim.ends };
   if (self->has_aim)

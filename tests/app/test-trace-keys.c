@@ -1,6 +1,7 @@
 /* A trace by the keyboard: where the key cursor clicks, what its clicks cling to, and where the keys then go. */
 #include "app/panel.h"
 #include "support/trace-hand.h"
+#include <string.h>
 
 static Point
 cursor (void)
@@ -35,6 +36,14 @@ begin_by_keys (void)
   step_to ((Point) { 100, 0 });
   gui_key ("Return");
   ck_assert_uint_eq (shown ()->click_count, 1);
+}
+
+static bool
+panel_is_shown (gpointer data)
+{
+  GtkWidget *panel = gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_PANEL);
+
+  return panel != NULL && gtk_widget_get_mapped (panel);
 }
 
 START_TEST (the_key_cursor_clings_to_the_line_as_the_pointer_does)
@@ -110,6 +119,28 @@ START_TEST (the_key_cursor_stays_at_its_place_when_a_strip_closes_and_the_sheet_
 }
 END_TEST
 
+START_TEST (return_leaves_the_keyboard_on_the_sheet_also_when_the_trace_has_ended_by_itself)
+{
+  begin ();
+  trace_with (clicks, 5, 1);
+  gui_key ("Return");
+  gui_wait_ms (500);
+  ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+  ck_assert (!panel_is_shown (NULL));
+}
+END_TEST
+
+START_TEST (the_strip_says_what_click_ends_a_trace)
+{
+  begin ();
+  hand_click (clicks[0]);
+  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "a click on the centre line, or Return, ends it"));
+  begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_BODY_SIDE, .side = VIEW_BOTH });
+  hand_click (clicks[0]);
+  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "a click where it began, or Return, ends it"));
+}
+END_TEST
+
 static const char *
 tool_in_hand (void)
 {
@@ -129,14 +160,6 @@ START_TEST (after_a_menu_is_closed_letters_choose_tools_on_the_sheet)
   ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
 }
 END_TEST
-
-static bool
-panel_is_shown (gpointer data)
-{
-  GtkWidget *panel = gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_PANEL);
-
-  return panel != NULL && gtk_widget_get_mapped (panel);
-}
 
 START_TEST (letters_typed_in_a_field_of_the_panel_choose_no_tool)
 {
@@ -164,6 +187,8 @@ main (void)
   tcase_add_test (tcase, clicks_of_the_key_cursor_trace_the_wing_and_return_ends_nothing_else);
   tcase_add_test (tcase, with_ctrl_the_key_cursor_lets_go_of_the_line);
   tcase_add_test (tcase, the_key_cursor_stays_at_its_place_when_a_strip_closes_and_the_sheet_is_fitted);
+  tcase_add_test (tcase, return_leaves_the_keyboard_on_the_sheet_also_when_the_trace_has_ended_by_itself);
+  tcase_add_test (tcase, the_strip_says_what_click_ends_a_trace);
   tcase_add_test (tcase, after_a_menu_is_closed_letters_choose_tools_on_the_sheet);
   tcase_add_test (tcase, letters_typed_in_a_field_of_the_panel_choose_no_tool);
   return hand_run ("app trace-keys", &tcase, 1);

@@ -1,5 +1,7 @@
-/* Where a traced outline goes on the aeroplane. */
+/* Where a traced outline goes on the aeroplane, and what is said of a line ahead. */
 #include "app/trace-landing.h"
+#include "app/trace-words.h"
+#include <math.h>
 #include "support/run-suite.h"
 #include "support/shapes.h"
 
@@ -122,6 +124,26 @@ START_TEST (a_root_is_left_open_or_carried_as_was_answered_and_else_stays_as_it_
 }
 END_TEST
 
+START_TEST (a_line_is_lost_only_over_some_length_and_where_two_fifths_of_it_are_unseen)
+{
+  const Units units = { LENGTH_MM, MASS_G };
+  Stretch stretch = { .lost = 0.39, .sigma = 0.05 };
+  g_autofree char *sure = trace_words_sure (units, &stretch, 50), *lost = NULL, *near = NULL;
+
+  ck_assert_str_eq (sure, "On the line, sure to 0.1\u00a0mm");
+  stretch.lost = 0.4;
+  lost = trace_words_sure (units, &stretch, 50);
+  ck_assert_str_eq (lost, "Line lost: click closer together");
+  ck_assert (trace_words_is_lost (NULL, 50));
+  ck_assert (!trace_words_is_lost (NULL, 3));
+  stretch.sigma = NAN;
+  ck_assert_ptr_null (trace_words_sure (units, &stretch, 3));
+  stretch.sigma = 0.05;
+  near = trace_words_sure (units, &stretch, 3);
+  ck_assert_str_eq (near, "On the line, sure to 0.1\u00a0mm");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -133,5 +155,6 @@ main (void)
   tcase_add_test (tcase, a_tail_given_by_area_and_arm_gives_way_to_the_one_that_is_traced);
   tcase_add_test (tcase, both_views_of_a_body_are_of_one_body_and_the_side_view_stands_at_its_height);
   tcase_add_test (tcase, a_root_is_left_open_or_carried_as_was_answered_and_else_stays_as_it_is);
+  tcase_add_test (tcase, a_line_is_lost_only_over_some_length_and_where_two_fifths_of_it_are_unseen);
   return run_suite (suite_create ("app trace-landing"), tcase);
 }

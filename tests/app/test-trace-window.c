@@ -55,6 +55,22 @@ START_TEST (where_no_line_is_printed_the_plate_says_that_it_is_lost)
 }
 END_TEST
 
+START_TEST (nothing_is_lost_yet_directly_after_a_click_and_close_beside_it)
+{
+  Point there = { 112, 10 };
+
+  begin ();
+  hand_click ((Point) { 115, 10 });
+  ck_assert_uint_eq (shown ()->click_count, 1);
+  ck_assert (!plate_says_lost (NULL));
+  hand_move (there);
+  ck_assert (gui_wait (proposal_reaches, &there));
+  ck_assert (!plate_says_lost (NULL));
+  ck_assert (!shown ()->lost);
+  ck_assert_str_eq (hand_plate ("Station"), "10");
+}
+END_TEST
+
 START_TEST (backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_one_before)
 {
   begin ();
@@ -295,6 +311,7 @@ main (void)
   tcase_add_test (tcase, five_clicks_trace_the_wing_within_half_a_per_cent_of_its_area);
   tcase_add_test (tcase, ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_says_how_sure);
   tcase_add_test (tcase, where_no_line_is_printed_the_plate_says_that_it_is_lost);
+  tcase_add_test (tcase, nothing_is_lost_yet_directly_after_a_click_and_close_beside_it);
   tcase_add_test (tcase, backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_one_before);
   tcase_add_test (tcase, undo_takes_back_the_clicks_in_hand_before_the_step_that_is_finished);
   tcase_add_test (tcase, with_ctrl_a_stretch_lets_go_of_the_line_and_is_kept_straight);
