@@ -134,10 +134,10 @@ static const char *
 hint_on_the_way (Tracing *self)
 {
   if (self->ground->shows == VIEW_BODY_SIDE)
-    return _("Click along the printed line; a click where it began, or Return, ends it. Ctrl lets go of it, H holds to it, Backspace takes a point back.");
+    return _("Click along the line. A click where it began or Return ends it. Ctrl lets go, H holds, Backspace undoes.");
   if (tracing_root (self) > 0)
-    return _("Click along the printed line; a click at the root, or Return, ends it. Ctrl lets go of it, H holds to it, Backspace takes a point back.");
-  return _("Click along the printed line; a click on the centre line, or Return, ends it. Ctrl lets go of it, H holds to it, Backspace takes a point back.");
+    return _("Click along the line. A click at the root or Return ends it. Ctrl lets go, H holds, Backspace undoes.");
+  return _("Click along the line. A click on the centre line or Return ends it. Ctrl lets go, H holds, Backspace undoes.");
 }
 
 static const char *

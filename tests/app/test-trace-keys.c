@@ -134,10 +134,10 @@ START_TEST (the_strip_says_what_click_ends_a_trace)
 {
   begin ();
   hand_click (clicks[0]);
-  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "a click on the centre line, or Return, ends it"));
+  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "A click on the centre line or Return ends it"));
   begin_on ((DrawnPlan) { .starboard = 1, .shows = VIEW_BODY_SIDE, .side = VIEW_BOTH });
   hand_click (clicks[0]);
-  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "a click where it began, or Return, ends it"));
+  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "A click where it began or Return ends it"));
 }
 END_TEST
 
