@@ -1,10 +1,12 @@
 #include "trammel-config.h"
 #include "app/doubt.h"
+#include "app/tool.h"
+#include "app/trace-landing.h"
 #include "app/window.h"
 
 typedef struct {
   TrammelSheetCanvas *sheet;      /* it owns this */
-  char *id, *sentence;
+  char *id, *sentence, *view;
   bool from_the_side;             /* of a body's two outlines the one */
   Outline *outline;               /* as it was traced, and stood in the document */
   Point *places;                  /* mm on the sheet */
@@ -22,6 +24,7 @@ doubt_free (gpointer data)
   g_clear_pointer (&self->outline, outline_unref);
   g_free (self->id);
   g_free (self->sentence);
+  g_free (self->view);
   g_free (self->places);
   g_free (self);
 }
@@ -46,44 +49,41 @@ window_of (TrammelSheetCanvas *sheet)
   return TRAMMEL_IS_WINDOW (root) ? TRAMMEL_WINDOW (root) : NULL;
 }
 
-static void
-doubt_drop (TrammelSheetCanvas *sheet)
+static bool
+doubt_stands (Doubt *self)
 {
-  g_object_set_data (G_OBJECT (sheet), key, NULL);
-  trammel_sheet_canvas_refresh (sheet);
+  return self->outline != NULL && outline_equal (doubt_outline (self), self->outline);
 }
 
+/* Over the print that it is of: with its own view in hand, and where that is no view from above only while the plan is worked on. */
+static bool
+doubt_is_in_sight (Doubt *self)
+{
+  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
+  const ToolKind *kind = trammel_sheet_canvas_tool (self->sheet)->kind;
+  const bool works = kind == &tool_plan || kind == &tool_outline || kind == &tool_move_sheet;
+
+  return self->shown.count > 0 && view != NULL && g_strcmp0 (view->id, self->view) == 0
+         && (works || (view->shows != VIEW_FIN && view->shows != VIEW_BODY_SIDE));
+}
+
+/* Another tool begins with nothing over the sheet, too. */
 static void
-outline_may_have_changed (TrammelSheetCanvas *sheet)
+doubt_refresh (TrammelSheetCanvas *sheet)
 {
   Doubt *self = g_object_get_data (G_OBJECT (sheet), key);
-  g_autofree char *sentence = NULL;
+  SheetOverlay *overlay = trammel_sheet_canvas_overlay (sheet);
+  const SheetDoubt *shown;
 
-  if (self == NULL || outline_equal (doubt_outline (self), self->outline))
+  if (self == NULL)
     return;
-  sentence = g_strdup (self->sentence);
-  doubt_drop (sheet);
-  if (window_of (sheet) != NULL)
-    trammel_window_tell_no_more (window_of (sheet), sentence);
-}
-
-static void
-strip_may_have_changed (TrammelSheetCanvas *sheet)
-{
-  Doubt *self = g_object_get_data (G_OBJECT (sheet), key);
-
-  if (self != NULL && window_of (sheet) != NULL && !trammel_window_tells (window_of (sheet), self->sentence))
-    doubt_drop (sheet);
-}
-
-/* Another tool begins with nothing over the sheet. */
-static void
-doubt_show_again (TrammelSheetCanvas *sheet)
-{
-  Doubt *self = g_object_get_data (G_OBJECT (sheet), key);
-
-  if (self != NULL)
-    trammel_sheet_canvas_overlay (sheet)->doubt = &self->shown;
+  shown = doubt_stands (self) && doubt_is_in_sight (self) ? &self->shown : NULL;
+  if (!doubt_stands (self) && window_of (sheet) != NULL)
+    trammel_window_tell_no_more (window_of (sheet), self->sentence);
+  if (overlay->doubt == shown)
+    return;
+  overlay->doubt = shown;
+  trammel_sheet_canvas_refresh (sheet);
 }
 
 static void
@@ -94,18 +94,18 @@ doubt_watch (TrammelSheetCanvas *sheet)
   if (g_object_get_data (G_OBJECT (sheet), watched) != NULL || window_of (sheet) == NULL)
     return;
   g_object_set_data (G_OBJECT (sheet), watched, GINT_TO_POINTER (TRUE));
-  g_signal_connect_object (trammel_sheet_canvas_session (sheet), "changed", G_CALLBACK (outline_may_have_changed), sheet, G_CONNECT_SWAPPED);
-  g_signal_connect_object (sheet, "tool-changed", G_CALLBACK (doubt_show_again), sheet, 0);
-  trammel_window_watch_strip (window_of (sheet), G_CALLBACK (strip_may_have_changed), G_OBJECT (sheet));
+  g_signal_connect_object (trammel_sheet_canvas_session (sheet), "changed", G_CALLBACK (doubt_refresh), sheet, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_sheet_canvas_plan_store (sheet), "changed", G_CALLBACK (doubt_refresh), sheet, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sheet, "tool-changed", G_CALLBACK (doubt_refresh), sheet, 0);
 }
 
 static Point *
-places_on_sheet (const TraceOrder *order, const TraceResult *result)
+places_on_sheet (const TraceOrder *order, const GArray *unseen)
 {
-  Point *places = g_new (Point, result->unseen->len + 1);
+  Point *places = g_new (Point, unseen->len + 1);
 
-  for (guint i = 0; i < result->unseen->len; i++) {
-    const Point own = g_array_index (result->unseen, Point, i);
+  for (guint i = 0; i < unseen->len; i++) {
+    const Point own = g_array_index (unseen, Point, i);
 
     places[i] = (Point) { order->ground->placing.x + own.x, own.y * order->side };
   }
@@ -113,19 +113,22 @@ places_on_sheet (const TraceOrder *order, const TraceResult *result)
 }
 
 void
-doubt_show (TrammelSheetCanvas *sheet, const TraceOrder *order, const TraceResult *result, const char *sentence)
+doubt_show (TrammelSheetCanvas *sheet, const TraceOrder *order, const GArray *unseen, const char *sentence)
 {
+  const Piece *piece = trace_landing_piece (trammel_session_settled (trammel_sheet_canvas_session (sheet)), order->ground);
   Doubt *self = g_new0 (Doubt, 1);
 
   doubt_watch (sheet);
   self->sheet = sheet;
-  self->id = g_strdup (selection_single (trammel_session_selection (trammel_sheet_canvas_session (sheet))));
+  self->id = piece != NULL ? g_strdup (piece->id) : NULL;
   self->from_the_side = order->ground->shows == VIEW_BODY_SIDE;
+  self->view = g_strdup (order->ground->view);
   self->outline = doubt_outline (self) != NULL ? outline_ref ((Outline *) doubt_outline (self)) : NULL;
   self->sentence = g_strdup (sentence);
-  self->places = places_on_sheet (order, result);
-  self->shown = (SheetDoubt) { self->places, result->unseen->len };
+  if (unseen != NULL) {
+    self->places = places_on_sheet (order, unseen);
+    self->shown = (SheetDoubt) { self->places, unseen->len };
+  }
   g_object_set_data_full (G_OBJECT (sheet), key, self, doubt_free);
-  trammel_sheet_canvas_overlay (sheet)->doubt = &self->shown;
-  trammel_sheet_canvas_refresh (sheet);
+  doubt_refresh (sheet);
 }

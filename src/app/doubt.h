@@ -2,6 +2,8 @@
 #include "app/sheet-canvas.h"
 #include "app/trace-work.h"
 
-/** Where along an outline just traced no printed line is to be seen, shown on the sheet as long as the strip says so. It goes with the
- *  sentence, and the sentence goes with the outline: when it is undone, edited or removed. One at a time. */
-void doubt_show (TrammelSheetCanvas *sheet, const TraceOrder *order, const TraceResult *result, const char *sentence);
+/** What was said of an outline just traced holds as long as that outline stands: undone, edited or removed it takes the sentence from the
+ *  strip. One at a time.
+ *  unseen  where along it no printed line is to be seen, as in TraceResult; NULL: that is not what was said. Dashed on the sheet, over the
+ *          print, as long as the outline stands and its view is in hand, whether the strip still says so or not */
+void doubt_show (TrammelSheetCanvas *sheet, const TraceOrder *order, const GArray *unseen, const char *sentence);

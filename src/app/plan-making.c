@@ -233,10 +233,12 @@ plan_making_no_view (TrammelSheetCanvas *sheet)
 {
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
   g_autofree char *came_from = g_strdup (trammel_plan_work_came_from (work));
+  const PlanSight sight = plan_sight_of (sheet);
 
   trammel_plan_work_end_view (work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), plan_edit_plan (sheet) != NULL ? plan_edit_plan (sheet)->piece.id : NULL,
                              came_from);
+  plan_sight_keep (sheet, &sight);
 }
 
 static const PlanView *

@@ -106,6 +106,24 @@ words_lens (const MappingMisfit *misfit)
   return g_strdup_printf (_("The lens bent straight lines by %s\u00a0pixels; corrected, %s are left."), before, after);
 }
 
+/* The length that fits the rectangle worst, and by how much. */
+static char *
+words_checked (const Plan *plan, const MappingMisfit *misfit, Units units)
+{
+  size_t worst = 0;
+  g_autofree char *length = NULL, *by = NULL;
+
+  for (size_t i = 1; i < misfit->length_count; i++)
+    if (fabs (misfit->lengths[i].residual_percent) > fabs (misfit->lengths[worst].residual_percent))
+      worst = i;
+  length = units_length (units, plan->lengths[worst].mm);
+  by = percent (misfit->lengths[worst].residual_percent);
+  if (misfit->lengths[worst].residual_percent < 0)
+    /* Translators: a known length with its unit, and a percentage. */
+    return g_strdup_printf (_("By the rectangle the length %s measures %s\u00a0%% less, no more than clicks there may."), length, by);
+  return g_strdup_printf (_("By the rectangle the length %s measures %s\u00a0%% more, no more than clicks there may."), length, by);
+}
+
 char *
 plan_misfit_words (const Plan *plan, const MappingMisfit *misfit, bool is_true, Units units)
 {
@@ -120,6 +138,8 @@ plan_misfit_words (const Plan *plan, const MappingMisfit *misfit, bool is_true, 
     return size;
   if (misfit->maker == MADE_BY_LENGTHS && misfit->length_count > 1 && misfit->badly_conditioned)
     return g_strdup (_("The lengths run too nearly one way to tell a stretch: one scale is used. Add one at right angles."));
+  if (misfit->maker == MADE_BY_RECTANGLE && misfit->length_count > 0)
+    return words_checked (plan, misfit, units);
   if (misfit->lens_used)
     return words_lens (misfit);
   if (misfit->maker == MADE_BY_LENGTHS && misfit->each_way)

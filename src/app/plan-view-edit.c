@@ -53,6 +53,7 @@ plan_view_add (TrammelSheetCanvas *sheet)
   const Plan *plan = plan_edit_plan (sheet);
   g_autofree char *came_from = trammel_plan_store_view (plans) != NULL ? g_strdup (trammel_plan_store_view (plans)->id) : NULL;
   PlanView next = trammel_plan_work_next_view (work);
+  PlanSight sight;
 
   if (plan->view_count > 0)
     next.shows = (ViewShows) ((plan->views[plan->view_count - 1].shows + 1) % VIEW_SHOWS_COUNT);
@@ -61,9 +62,11 @@ plan_view_add (TrammelSheetCanvas *sheet)
   next.side = next.shows == VIEW_BODY_TOP ? VIEW_BOTH : VIEW_STARBOARD;
   next.flipped = false;
   take_step (sheet);
+  sight = plan_sight_of (sheet);
   trammel_plan_store_choose (plans, plan_edit_plan (sheet)->piece.id, NULL);
   trammel_plan_work_set_next_view (work, next);
   trammel_plan_work_begin_view (work, came_from);
+  plan_sight_keep (sheet, &sight);
 }
 
 void

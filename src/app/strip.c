@@ -7,7 +7,7 @@ struct _TrammelStrip {
   char *actions[2];
 };
 
-static guint answered_signal, said_signal;
+static guint answered_signal;
 
 G_DEFINE_FINAL_TYPE (TrammelStrip, trammel_strip, GTK_TYPE_WIDGET)
 
@@ -30,7 +30,6 @@ trammel_strip_class_init (TrammelStripClass *klass)
   gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "strip");
   gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass), GTK_ACCESSIBLE_ROLE_ALERT);
   answered_signal = g_signal_new ("answered", TRAMMEL_TYPE_STRIP, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
-  said_signal = g_signal_new ("said", TRAMMEL_TYPE_STRIP, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
 }
 
 /* Gone first, so that what the action has to say can take its place. */
@@ -116,7 +115,6 @@ trammel_strip_show (TrammelStrip *self, const char *sentence, StripButton first,
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, sentence, -1);
   gtk_widget_set_visible (GTK_WIDGET (self), TRUE);
   gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), TRUE);
-  g_signal_emit (self, said_signal, 0);
 }
 
 void
@@ -134,7 +132,6 @@ void
 trammel_strip_hide (TrammelStrip *self)
 {
   gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), FALSE);
-  g_signal_emit (self, said_signal, 0);
 }
 
 const char *

@@ -7,10 +7,9 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (TrammelStrip, trammel_strip, TRAMMEL, STRIP, GtkWidget)
 
 /** A strip under the header bar for a standing condition: one sentence and at most two buttons. It slides in, takes no focus by itself
- *  and goes when one of its buttons has been pressed. Says one thing at a time: the last told. Signals, none with
+ *  and goes when one of its buttons has been pressed. Says one thing at a time: the last told. One signal, without
  *  arguments:
- *    "answered"  one of its buttons was pressed
- *    "said"      it says something else, or nothing more */
+ *    "answered"  one of its buttons was pressed */
 GtkWidget *trammel_strip_new (void);
 
 /** What a button does; `action` is an action's name ("win.reload"), NULL for just going. A NULL label: no such button. */

@@ -5,13 +5,42 @@
 
 /* px on the screen: how near a figure a click means it; ms after which what the arrow keys moved is one step. */
 static const double FIGURE_PX = 20;
+/* px of the file: corners no further apart than this are one, found from two sides. */
+static const double SAME_CORNER_PX = 2;
 enum { NUDGE_MS = 700 };
+
+void
+plan_tool_hold_mark (PlanTool *self, const ToolEvent *from)
+{
+  const Plan *plan = plan_edit_plan (self->tool.sheet);
+  Point at;
+
+  self->held = (Point) { 0, 0 };
+  if (plan != NULL && plan_mark_place (plan, self->pressed, &at))
+    self->held = point_sub (at, placing_px (&self->placing, from->place));
+}
+
+/* As far as the hand moves; to a printed corner or end nearby, but not back to the one that the mark was on: that would take small moves
+ * away. */
+static Point
+dragged_to (PlanTool *self, const Plan *plan, const ToolEvent *event)
+{
+  const Point free = point_add (placing_px (&self->placing, event->place), self->held);
+  ToolEvent carried = *event;
+  Point at, px;
+
+  carried.place = placing_sheet (&self->placing, free);
+  px = plan_tool_aim (self, &carried);
+  if (plan_mark_place (plan, self->pressed, &at) && point_distance (px, at) < SAME_CORNER_PX)
+    return free;
+  return px;
+}
 
 void
 plan_tool_drag_mark (PlanTool *self, const ToolEvent *event)
 {
   const Plan *plan = plan_edit_plan (self->tool.sheet);
-  const Point px = plan_tool_aim (self, event);
+  const Point px = plan != NULL ? dragged_to (self, plan, event) : (Point) { NAN, NAN };
 
   if (plan == NULL || !point_is_finite (px))
     return;

@@ -16,6 +16,8 @@ length_sentence (PlanTool *self)
 {
   const Plan *plan = plan_tool_plan (self);
 
+  if (self->click_count == 0 && plan->has_corners)
+    return _("The rectangle gives the scale, and a length only checks it: click both ends of one, or go on with View.");
   if (self->click_count == 0 && plan->length_count > 1)
     return _("Click both ends of another length you know, or go on with Square Up.");
   if (self->click_count == 0 && plan->length_count == 1)

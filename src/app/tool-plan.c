@@ -195,8 +195,10 @@ plan_grab (Tool *tool, const ToolEvent *from)
   self->drags = true;
   self->from = from->place.x;
   self->chosen = self->pressed;
-  if (self->pressed.kind != PLAN_MARK_NONE)
+  if (self->pressed.kind != PLAN_MARK_NONE) {
+    plan_tool_hold_mark (self, from);
     return;
+  }
   /* Press, drag, release marks both ends in one; after a first click it is the next that is dragged. */
   if (plan_tool_wanted (self) == 2 && self->click_count == 0)
     plan_tool_add_click (self, plan_tool_aim (self, from));

@@ -17,6 +17,7 @@ typedef struct {
   bool loose;                   /* Ctrl was held at the last one */
   Plan *draft;                  /* with the mark being dragged; NULL: none */
   bool drags;                   /* a mark, a line or a view is in the hand */
+  Point held;                   /* px of the file: where the mark dragged is from where it was taken hold of */
   double from, stood;           /* mm aft of the datum: where it was taken hold of, and the view being dragged stood */
   guint nudging;                /* until what the arrow keys moved is settled; 0: nothing */
   SheetPlanMarks marks;
@@ -33,6 +34,7 @@ Point       plan_tool_aim  (PlanTool *self, const ToolEvent *event);
 bool        plan_tool_view (PlanTool *self, size_t *index);
 
 /* tool-plan-marks.c: marks that are there */
+void plan_tool_hold_mark  (PlanTool *self, const ToolEvent *from);      /* takes hold of the one pressed */
 void plan_tool_drag_mark  (PlanTool *self, const ToolEvent *event);
 void plan_tool_drop_mark  (PlanTool *self);
 void plan_tool_drag_view  (PlanTool *self, double dx);

@@ -50,6 +50,8 @@ trace_telling_result (GtkWidget *told, Units units, const TraceOrder *order, con
     sentence = trace_words_root (units, order->root);
     trammel_window_ask (window, sentence, (StripButton) { _("_Go On to the Centre Line"), "sheet.root-carried" },
                         (StripButton) { _("Leave the _Gap"), "sheet.root-open" });
+    if (TRAMMEL_IS_SHEET_CANVAS (told))
+      doubt_show (TRAMMEL_SHEET_CANVAS (told), order, NULL, sentence);
     return;
   }
   sentence = trace_words_done (units, result);
@@ -57,5 +59,5 @@ trace_telling_result (GtkWidget *told, Units units, const TraceOrder *order, con
     return;
   trammel_window_tell (window, sentence);
   if (result->mean == NULL && result->unseen != NULL && TRAMMEL_IS_SHEET_CANVAS (told))
-    doubt_show (TRAMMEL_SHEET_CANVAS (told), order, result, sentence);
+    doubt_show (TRAMMEL_SHEET_CANVAS (told), order, result->unseen, sentence);
 }

@@ -24,12 +24,6 @@ trammel_window_tell_no_more (TrammelWindow *self, const char *sentence)
 }
 
 void
-trammel_window_watch_strip (TrammelWindow *self, GCallback said, GObject *data)
-{
-  g_signal_connect_object (self->strip, "said", said, data, G_CONNECT_SWAPPED);
-}
-
-void
 trammel_window_ask (TrammelWindow *self, const char *sentence, StripButton first, StripButton second)
 {
   if (!window_is_gone (self))

@@ -43,8 +43,6 @@ void trammel_window_tell  (TrammelWindow *self, const char *sentence);
 bool trammel_window_tells (TrammelWindow *self, const char *sentence);
 /** It does so no more; nothing where it says something else. */
 void trammel_window_tell_no_more (TrammelWindow *self, const char *sentence);
-/** Calls back, with `data` alone, whenever the strip says something else or nothing more, as long as `data` lives. */
-void trammel_window_watch_strip (TrammelWindow *self, GCallback said, GObject *data);
 
 /** A question in the same place, with an answer on each of two buttons. */
 void trammel_window_ask   (TrammelWindow *self, const char *sentence, StripButton first, StripButton second);

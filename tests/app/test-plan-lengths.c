@@ -153,6 +153,29 @@ START_TEST (an_end_is_dragged_typed_anew_nudged_and_deleted_by_hand_and_keys)
 }
 END_TEST
 
+START_TEST (an_end_on_a_printed_tick_follows_a_small_drag_and_clings_to_another_tick_unless_ctrl_is_held)
+{
+  Point end;
+
+  begin ();
+  set_level_length ("80");
+  end = length ()->b;
+  hand_look (on_sheet (end), 10);
+  /* Five pixels of the screen along the sheet: half a millimetre. */
+  const Point at = on_sheet (end), moved = { at.x + 0.5, at.y };
+  hand_drag (at, moved);
+  assert_px (length ()->b, point_add (end, (Point) { 0, 5 }), 0.6);
+  hand_drag (on_sheet (length ()->b), at);
+  assert_px (length ()->b, end, 1);
+  /* The upright line's end is a tick, too. */
+  hand_look (on_sheet (point_mix (end, upright_to, 0.5)), 1.9);
+  gui_key_down ("Control_L");
+  hand_drag (on_sheet (length ()->b), on_sheet (point_add (upright_to, (Point) { 4, 3 })));
+  gui_key_up ("Control_L");
+  ck_assert_double_gt (point_distance (length ()->b, upright_to), 3);
+}
+END_TEST
+
 START_TEST (esc_puts_a_dragged_end_back)
 {
   begin ();
@@ -232,6 +255,7 @@ main (void)
   tcase_add_test (tests, a_field_left_with_esc_makes_no_length);
   tcase_add_test (tests, nothing_is_no_length);
   tcase_add_test (tests, an_end_is_dragged_typed_anew_nudged_and_deleted_by_hand_and_keys);
+  tcase_add_test (tests, an_end_on_a_printed_tick_follows_a_small_drag_and_clings_to_another_tick_unless_ctrl_is_held);
   tcase_add_test (tests, esc_puts_a_dragged_end_back);
   tcase_add_test (tests, undone_in_the_middle_of_a_drag_a_length_is_gone);
   tcase_add_test (tests, the_sheet_is_not_locked_between_two_clicks);

@@ -1,6 +1,8 @@
 /* Squaring a plan up under a real hand: a level line, a rectangle, a straight line. */
 #include "app/plan-edit.h"
 #include "app/plan-making.h"
+#include "app/plan-misfit.h"
+#include "document/changes.h"
 #include "support/plan-hand.h"
 
 static double
@@ -66,6 +68,28 @@ START_TEST (four_corners_square_a_photograph_up_once_it_looks_right)
   /* Its four printed sides are known to be straight. */
   ck_assert_uint_eq (plan ()->straight_count, 4);
   undoes ("Square Up", before_it);
+}
+END_TEST
+
+START_TEST (beside_a_rectangle_a_length_only_checks_and_the_strip_says_so_and_by_how_much_it_differs)
+{
+  Plan *made = new_plan (true);
+  const PlanLength known = { .a = corners[0], .b = corners[1], .mm = 200 };
+  MappingMisfit misfit = { .maker = MADE_BY_RECTANGLE, .length_count = 1, .lengths = { { .residual_percent = 1.25 } }, .scale_x = 0.3,
+                           .scale_y = 0.3 };
+
+  made->has_corners = true;
+  memcpy (made->corners, corners, sizeof corners);
+  made->corners_width = 200;
+  made->corners_height = 120;
+  begin_with (made);
+  trammel_session_do (hand_session (), change_plan (hand_aeroplane (), "sheet", plan_with_length (plan (), known)), "Add");
+  gui_await (strip (), "The rectangle gives the scale, and a length only checks it: click both ends of one, or go on with View.");
+  g_autofree char *more = plan_misfit_words (plan (), &misfit, true, (Units) { LENGTH_MM, MASS_G });
+  ck_assert_str_eq (more, "By the rectangle the length 200\u00a0mm measures 1.3\u00a0% more, no more than clicks there may.");
+  misfit.lengths[0].residual_percent = -0.5;
+  g_autofree char *less = plan_misfit_words (plan (), &misfit, true, (Units) { LENGTH_MM, MASS_G });
+  ck_assert_str_eq (less, "By the rectangle the length 200\u00a0mm measures 0.5\u00a0% less, no more than clicks there may.");
 }
 END_TEST
 
@@ -165,6 +189,7 @@ main (void)
 
   tcase_add_test (tests, a_line_dragged_along_the_print_levels_the_sheet_when_it_is_let_go);
   tcase_add_test (tests, four_corners_square_a_photograph_up_once_it_looks_right);
+  tcase_add_test (tests, beside_a_rectangle_a_length_only_checks_and_the_strip_says_so_and_by_how_much_it_differs);
   tcase_add_test (tests, esc_puts_an_offered_rectangle_back);
   tcase_add_test (tests, a_straight_line_is_clicked_and_ended_with_return);
   tcase_add_test (tests, a_level_line_is_looked_for_while_the_hand_is_free_and_then_levels_the_sheet);

@@ -93,6 +93,23 @@ START_TEST (esc_while_a_view_is_added_goes_back_to_the_view_before)
 }
 END_TEST
 
+START_TEST (the_plan_stays_where_it_is_seen_when_a_further_view_is_added_or_not)
+{
+  const Point part = { 640, 600 };
+  Point seen;
+
+  begin ();
+  set_level_length ("80");
+  add_view ();
+  hand_look (on_sheet (part), 6);
+  seen = seen_at (part);
+  gui_click (gui_await (strip (), "Add View"));
+  ck_assert_double_lt (point_distance (seen_at (part), seen), 60);        /* what the strip says may take a line more */
+  gui_key ("Escape");
+  ck_assert_double_lt (point_distance (seen_at (part), seen), 60);
+}
+END_TEST
+
 START_TEST (so_short_an_axis_that_it_tells_no_direction_is_asked_for_again)
 {
   begin ();
@@ -322,6 +339,7 @@ main (void)
   tcase_add_test (tests, what_a_view_shows_can_be_changed_and_the_view_removed);
   tcase_add_test (tests, a_length_corrected_carries_the_traced_wing_along);
   tcase_add_test (tests, esc_while_a_view_is_added_goes_back_to_the_view_before);
+  tcase_add_test (tests, the_plan_stays_where_it_is_seen_when_a_further_view_is_added_or_not);
   tcase_add_test (tests, so_short_an_axis_that_it_tells_no_direction_is_asked_for_again);
   tcase_add_test (tests, on_a_squared_sheet_an_axis_is_as_straight_as_the_sheet);
   tcase_add_test (tests, a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragged);

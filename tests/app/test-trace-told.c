@@ -1,4 +1,5 @@
 /* What is told of an outline that was traced: where no line was seen, how it lies over its print, its tolerance. */
+#include "app/trace-words.h"
 #include "support/trace-hand.h"
 
 static const SheetDoubt *
@@ -21,7 +22,7 @@ doubt_what_was_traced (void)
   gui_settle ();
 }
 
-START_TEST (where_no_line_is_to_be_seen_is_dashed_as_long_as_the_strip_says_so)
+START_TEST (where_no_line_is_to_be_seen_is_dashed_as_long_as_that_outline_stands)
 {
   static const char says[] = "Along 33\u00a0% of the outline no printed line is to be seen: look at it where it is dashed.";
 
@@ -37,10 +38,50 @@ START_TEST (where_no_line_is_to_be_seen_is_dashed_as_long_as_the_strip_says_so)
   ck_assert_ptr_null (doubt ());
   ck_assert (!trammel_window_tells (hand_window (), says));
   trammel_session_redo (hand_session ());
-  doubt_what_was_traced ();
   ck_assert_ptr_nonnull (doubt ());
+  doubt_what_was_traced ();
   gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.close-strip", NULL);
+  ck_assert (!trammel_window_tells (hand_window (), says));
+  ck_assert_ptr_nonnull (doubt ());
+}
+END_TEST
+
+START_TEST (the_dashes_lie_over_their_own_view_of_the_plan_and_over_no_other)
+{
+  TrammelPlanStore *store = NULL;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  doubt_what_was_traced ();
+  store = trammel_sheet_canvas_plan_store (hand_sheet ());
+  g_autofree char *plan_id = g_strdup (trammel_plan_store_plan (store)->piece.id), *view_id = g_strdup (trammel_plan_store_view (store)->id);
+  /* As when a further view is added: the whole sheet, upright. */
+  trammel_plan_store_choose (store, plan_id, NULL);
   ck_assert_ptr_null (doubt ());
+  trammel_session_undo (hand_session ());
+  trammel_plan_store_choose (store, plan_id, view_id);
+  ck_assert_ptr_null (doubt ());
+  trammel_session_redo (hand_session ());
+  ck_assert_ptr_nonnull (doubt ());
+}
+END_TEST
+
+START_TEST (the_question_about_a_root_goes_with_the_wing_that_it_is_of)
+{
+  const TraceResult result = { .status = CORE_OK };
+  TraceOrder order;
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  order = *trammel_traced_order (trammel_traced_of (hand_session ()));
+  order.ends_on_root = true;
+  order.root = 7;
+  g_autofree char *asks = trace_words_root ((Units) { LENGTH_MM, MASS_G }, 7);
+  trace_telling_result (GTK_WIDGET (hand_sheet ()), (Units) { LENGTH_MM, MASS_G }, &order, &result);
+  stage_await_strip (hand_window (), asks);
+  trammel_session_undo (hand_session ());
+  gui_settle ();
+  ck_assert (!trammel_window_tells (hand_window (), asks));
 }
 END_TEST
 
@@ -183,7 +224,9 @@ main (void)
 {
   TCase *tcase = tcase_create ("trace");
 
-  tcase_add_test (tcase, where_no_line_is_to_be_seen_is_dashed_as_long_as_the_strip_says_so);
+  tcase_add_test (tcase, where_no_line_is_to_be_seen_is_dashed_as_long_as_that_outline_stands);
+  tcase_add_test (tcase, the_dashes_lie_over_their_own_view_of_the_plan_and_over_no_other);
+  tcase_add_test (tcase, the_question_about_a_root_goes_with_the_wing_that_it_is_of);
   tcase_add_test (tcase, an_outline_off_its_print_is_unseen_and_one_on_it_is_seen);
   tcase_add_test (tcase, a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_off_it);
   tcase_add_test (tcase, another_tolerance_traces_again_in_a_step_of_its_own);
