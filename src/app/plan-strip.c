@@ -14,6 +14,7 @@ struct _TrammelPlanStrip {
   TrammelSheetCanvas *sheet;
   TrammelPlanWork *work;
   GtkWidget *revealer, *steps[PLAN_STEP_COUNT], *signs[PLAN_STEP_COUNT], *names[PLAN_STEP_COUNT], *row, *remark, *open;
+  GtkWidget *side;              /* view, not owned; NULL not known */
   PlanControls *controls;
   bool refreshing;
 };
@@ -103,6 +104,20 @@ strip_place_words (TrammelPlanStrip *self, Units units)
   return g_strdup_printf (_("It stands for now %s aft of the datum, as is usual: step View takes it to its own place."), place);
 }
 
+/* What is traced stands in the side view, and that is not there; NULL where it is to be seen. */
+static const char *
+strip_side_words (TrammelPlanStrip *self)
+{
+  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
+  TrammelSettings *settings = trammel_session_settings (trammel_sheet_canvas_session (self->sheet));
+
+  if (self->side == NULL || gtk_widget_get_visible (self->side) || view == NULL || (view->shows != VIEW_FIN && view->shows != VIEW_BODY_SIDE))
+    return NULL;
+  if (!trammel_settings_flag (settings, SHOW_SIDE_VIEW))
+    return _("What is traced here stands in the side view, which is switched off: the menu shows it.");
+  return _("What is traced here stands in the side view, which has no room now: fold the panel away with F9, or widen the window.");
+}
+
 /* What was just refused, else how well what is known agrees; NULL where there is nothing to say. */
 static char *
 strip_remark (TrammelPlanStrip *self, const Plan *plan)
@@ -117,6 +132,8 @@ strip_remark (TrammelPlanStrip *self, const Plan *plan)
     return NULL;
   if (trammel_plan_work_note (self->work) != NULL)
     return g_strdup (trammel_plan_work_note (self->work));
+  if (step == PLAN_STEP_TRACE && strip_side_words (self) != NULL)
+    return g_strdup (strip_side_words (self));
   if (step == PLAN_STEP_TRACE)
     return strip_place_words (self, trammel_session_units (session));
   if (trammel_session_is_previewing (session)
@@ -337,4 +354,11 @@ trammel_plan_strip_new (TrammelSheetCanvas *sheet)
   gtk_widget_set_parent (self->revealer, GTK_WIDGET (self));
   strip_follow (self);
   return GTK_WIDGET (self);
+}
+
+void
+trammel_plan_strip_set_side (TrammelPlanStrip *self, GtkWidget *side)
+{
+  self->side = side;
+  g_signal_connect_object (side, "notify::visible", G_CALLBACK (strip_refresh), self, G_CONNECT_SWAPPED);
 }

@@ -189,7 +189,7 @@ static void
 sheet_area_lay_grid (TrammelSheetArea *self)
 {
   GtkGrid *grid = GTK_GRID (self->grid = gtk_grid_new ());
-  GtkWidget *status = trammel_status_line_new (self->sheet);
+  GtkWidget *status = trammel_status_line_new (self->sheet), *plan = trammel_plan_strip_new (self->sheet);
 
   gtk_widget_set_direction (self->grid, GTK_TEXT_DIR_LTR);
   self->unit = sheet_area_heading (NULL);
@@ -200,7 +200,8 @@ sheet_area_lay_grid (TrammelSheetArea *self)
   gtk_grid_attach (grid, trammel_ruler_widget_new (self->sheet, GTK_ORIENTATION_HORIZONTAL), 1, 0, 1, 1);
   gtk_grid_attach (grid, self->side_rule, 2, 2, 1, 1);
   gtk_grid_attach (grid, self->side_heading, 3, 0, 1, 1);
-  gtk_grid_attach (grid, trammel_plan_strip_new (self->sheet), 0, 1, 4, 1);
+  trammel_plan_strip_set_side (TRAMMEL_PLAN_STRIP (plan), self->side);
+  gtk_grid_attach (grid, plan, 0, 1, 4, 1);
   gtk_grid_attach (grid, trammel_ruler_widget_new (self->sheet, GTK_ORIENTATION_VERTICAL), 0, 2, 1, 1);
   gtk_grid_attach (grid, GTK_WIDGET (self->sheet), 1, 2, 1, 1);
   gtk_grid_attach (grid, self->side, 3, 2, 1, 1);

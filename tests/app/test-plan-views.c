@@ -1,5 +1,6 @@
 /* Views of a plan under a real hand: their axes and places, and what was traced comes along. */
 #include "app/first-place.h"
+#include "app/side-strip.h"
 #include "support/plan-hand.h"
 
 START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
@@ -306,6 +307,32 @@ END_TEST
 
 /* The strip */
 
+START_TEST (a_side_view_that_is_not_there_is_said_while_something_is_traced_that_stands_in_it)
+{
+  static const char off[] = "What is traced here stands in the side view, which is switched off: the menu shows it.";
+  static const char small[] = "What is traced here stands in the side view, which has no room now: fold the panel away with F9, or widen "
+                              "the window.";
+  TrammelSettings *settings;
+
+  begin_with (plan_with_a_side_view ());
+  settings = trammel_session_settings (hand_session ());
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "side");
+  step ("Trace");
+  ck_assert_ptr_null (gui_find (strip (), off));
+  trammel_settings_set_flag (settings, SHOW_SIDE_VIEW, false);
+  gui_await (strip (), off);
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
+  ck_assert_ptr_null (gui_find (strip (), off));
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "side");
+  trammel_settings_set_flag (settings, SHOW_SIDE_VIEW, true);
+  gui_settle ();
+  ck_assert_ptr_null (gui_find (strip (), off));
+  /* As the sheet's area does where it is too narrow. */
+  gtk_widget_set_visible (gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_SIDE_STRIP), FALSE);
+  gui_await (strip (), small);
+}
+END_TEST
+
 static bool
 strip_is_shut (gpointer data)
 {
@@ -348,6 +375,7 @@ main (void)
   tcase_add_test (tests, one_drag_along_the_body_drops_a_view_into_its_place);
   tcase_add_test (tests, the_place_of_a_view_is_typed_and_nudged);
   tcase_add_test (tests, the_place_of_a_view_is_clicked_in_the_side_view);
+  tcase_add_test (tests, a_side_view_that_is_not_there_is_said_while_something_is_traced_that_stands_in_it);
   tcase_add_test (tests, trace_takes_the_outline_tool_and_done_shuts_the_strip);
   return hand_run ("plan views", &tests, 1);
 }
