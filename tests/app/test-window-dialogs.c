@@ -460,15 +460,15 @@ END_TEST
 START_TEST (zoom_follows_its_keys_from_anywhere)
 {
   TrammelWindow *window = racer ();
-  GtkWidget *zoom = gui_find_type (find (window, "Zoom"), GTK_TYPE_LABEL);
-  g_autofree char *before = g_strdup (gtk_label_get_text (GTK_LABEL (zoom)));
+  GtkWidget *zoom = gui_find_type (find (window, "Zoom"), GTK_TYPE_INSCRIPTION);
+  g_autofree char *before = g_strdup (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)));
 
   gui_key ("<Control>plus");
-  ck_assert_str_ne (gtk_label_get_text (GTK_LABEL (zoom)), before);
+  ck_assert_str_ne (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)), before);
   gui_key ("<Control>minus");
-  ck_assert_str_eq (gtk_label_get_text (GTK_LABEL (zoom)), before);
+  ck_assert_str_eq (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)), before);
   gui_key ("<Control>0");
-  ck_assert_str_eq (gtk_label_get_text (GTK_LABEL (zoom)), "100\u00a0%");
+  ck_assert_str_eq (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)), "100\u00a0%");
 }
 END_TEST
 
