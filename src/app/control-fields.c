@@ -41,24 +41,31 @@ is_outer (const FieldSpec *spec)
   return spec->at == offsetof (Control, outer);
 }
 
-/* The hinge line stays the line that it is; the control grows or shrinks along it. */
-static Control
-with_station (const Control *old, const FieldSpec *spec, double value)
+/* The control as it would be; false without one. The hinge line stays the line that it is; the control grows or shrinks along it. */
+static bool
+with_station (TrammelSession *session, const FieldSpec *spec, double value, Control *next)
 {
-  Control next = *old;
+  const Control *old = control_selected (session);
 
-  *(is_outer (spec) ? &next.outer : &next.inner) = value;
-  *(is_outer (spec) ? &next.hinge_outer_x : &next.hinge_inner_x) = hinge_x_at (old, value);
-  return next;
+  if (old == NULL)
+    return false;
+  *next = *old;
+  *(is_outer (spec) ? &next->outer : &next->inner) = value;
+  *(is_outer (spec) ? &next->hinge_outer_x : &next->hinge_inner_x) = hinge_x_at (old, value);
+  return true;
 }
 
-static Control
-with_chord (const Surface *surface, const Control *old, const FieldSpec *spec, double value)
+static bool
+with_chord (TrammelSession *session, const FieldSpec *spec, double value, Control *next)
 {
-  Control next = *old;
+  const Control *old = control_selected (session);
 
-  *(is_outer (spec) ? &next.hinge_outer_x : &next.hinge_inner_x) += hinge_chord (surface, old, is_outer (spec)) - value;
-  return next;
+  if (old == NULL)
+    return false;
+  *next = *old;
+  *(is_outer (spec) ? &next->hinge_outer_x : &next->hinge_inner_x)
+      += hinge_chord (trammel_session_selected_surface (session), old, is_outer (spec)) - value;
+  return true;
 }
 
 static double
@@ -80,20 +87,17 @@ chord_value (TrammelSession *session, const FieldSpec *spec)
 static Aeroplane *
 station_change (TrammelSession *session, const FieldSpec *spec, double value)
 {
-  const Control *control = control_selected (session);
-  const Control next = control != NULL ? with_station (control, spec, value) : (Control) { .id = NULL };
+  Control next;
 
-  return control != NULL ? control_changed (session, &next) : NULL;
+  return with_station (session, spec, value, &next) ? control_changed (session, &next) : NULL;
 }
 
 static Aeroplane *
 chord_change (TrammelSession *session, const FieldSpec *spec, double value)
 {
-  const Control *control = control_selected (session);
-  const Control next = control != NULL ? with_chord (trammel_session_selected_surface (session), control, spec, value)
-                                       : (Control) { .id = NULL };
+  Control next;
 
-  return control != NULL && value >= 0 ? control_changed (session, &next) : NULL;
+  return value >= 0 && with_chord (session, spec, value, &next) ? control_changed (session, &next) : NULL;
 }
 
 static char *
@@ -109,20 +113,17 @@ why_not (TrammelSession *session, const Control *next)
 static char *
 why_no_station (TrammelSession *session, const FieldSpec *spec, double value)
 {
-  const Control *control = control_selected (session);
-  const Control next = control != NULL ? with_station (control, spec, value) : (Control) { .id = NULL };
+  Control next;
 
-  return control != NULL ? why_not (session, &next) : NULL;
+  return with_station (session, spec, value, &next) ? why_not (session, &next) : NULL;
 }
 
 static char *
 why_no_chord (TrammelSession *session, const FieldSpec *spec, double value)
 {
-  const Control *control = control_selected (session);
-  const Control next = control != NULL ? with_chord (trammel_session_selected_surface (session), control, spec, value)
-                                       : (Control) { .id = NULL };
+  Control next;
 
-  return control != NULL ? why_not (session, &next) : NULL;
+  return with_chord (session, spec, value, &next) ? why_not (session, &next) : NULL;
 }
 
 static const ControlFigures *

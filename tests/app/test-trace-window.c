@@ -163,15 +163,22 @@ START_TEST (return_ends_it_where_the_clicks_are)
 }
 END_TEST
 
+/* Esc in the middle of a trace. */
+static void
+leave_off (void)
+{
+  gui_key ("Escape");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+}
+
 START_TEST (esc_leaves_what_was_accepted_and_a_click_goes_on_with_it)
 {
   begin ();
   hand_click (clicks[0]);
   hand_click (clicks[1]);
   hand_click (clicks[2]);
-  gui_key ("Escape");
-  ck_assert (gui_wait (rests, NULL));
-  gui_settle ();
+  leave_off ();
   ck_assert_int_eq (outline_check (wing ()->outline, NULL), CORE_OPEN);
   ck_assert_str_eq (trammel_sheet_canvas_tool (hand_sheet ())->kind->word, "outline");
   trace_with (clicks + 3, 2, 1);
@@ -188,9 +195,7 @@ START_TEST (esc_from_a_trace_begun_anew_leaves_the_finished_outline_as_it_was)
   before = hand_text ();
   hand_click (clicks[0]);
   hand_click (clicks[1]);
-  gui_key ("Escape");
-  ck_assert (gui_wait (rests, NULL));
-  gui_settle ();
+  leave_off ();
   assert_text_is (before);
   ck_assert_uint_eq (shown ()->click_count, 0);
 }
@@ -201,9 +206,7 @@ START_TEST (a_click_where_an_unfinished_outline_began_begins_it_anew)
   begin ();
   hand_click (clicks[0]);
   hand_click (clicks[1]);
-  gui_key ("Escape");
-  ck_assert (gui_wait (rests, NULL));
-  gui_settle ();
+  leave_off ();
   hand_click ((Point) { clicks[0].x + 3, clicks[0].y });
   ck_assert_uint_eq (shown ()->click_count, 1);
   ck_assert (rests (NULL));
@@ -219,15 +222,11 @@ START_TEST (esc_leaves_an_unfinished_outline_as_it_was_when_another_was_begun)
   begin ();
   for (size_t i = 0; i < 4; i++)
     hand_click (clicks[i]);
-  gui_key ("Escape");
-  ck_assert (gui_wait (rests, NULL));
-  gui_settle ();
+  leave_off ();
   before = hand_text ();
   hand_click (clicks[0]);
   hand_click (clicks[1]);
-  gui_key ("Escape");
-  ck_assert (gui_wait (rests, NULL));
-  gui_settle ();
+  leave_off ();
   assert_text_is (before);
 }
 END_TEST
