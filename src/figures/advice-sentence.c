@@ -136,7 +136,7 @@ static char *
 sentence_place (const Figures *figures)
 {
   return g_strdup_printf (_("In the band, but how far aft “%s” stands is a guess. Put its view of the plan in its place first."),
-                          piece_name (place_guessed (figures->aeroplane, 0)));
+                          piece_name (place_guessed_of_mark (figures->aeroplane)));
 }
 
 static char *

@@ -116,7 +116,7 @@ state_in_band (const Figures *figures, const AdviceMeans *means)
 
   if (figures->balance.static_margin_sigma_percent > large_deviation && figures->mass.x_sigma_mm > point->sigma_mm)
     return STATE_ESTIMATES;
-  if (place_guessed (figures->aeroplane, 0))
+  if (place_guessed_of_mark (figures->aeroplane))
     return STATE_PLACE_GUESSED;
   if (fabs (point->x_mm - point->handbook_x_mm) > point->sigma_mm)
     return STATE_METHODS_DIFFER;

@@ -15,7 +15,15 @@ view_of (const Aeroplane *aeroplane, const Piece *piece)
   return traced ? aeroplane_view_by_id (aeroplane, traced, NULL) : NULL;
 }
 
-const Piece *
+/* Fins lift nothing up or down: where they stand the neutral point does not heed. */
+static bool
+moves_mark (const Piece *piece)
+{
+  return piece->kind != PIECE_SURFACE || surface_is_horizontal ((const Surface *) piece);
+}
+
+/* Of that number from 0, in the document's order; NULL: no more. */
+static const Piece *
 place_guessed (const Aeroplane *aeroplane, size_t number)
 {
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
@@ -29,13 +37,26 @@ place_guessed (const Aeroplane *aeroplane, size_t number)
   return NULL;
 }
 
+const Piece *
+place_guessed_of_mark (const Aeroplane *aeroplane)
+{
+  const Piece *piece;
+
+  for (size_t i = 0; (piece = place_guessed (aeroplane, i)); i++)
+    if (moves_mark (piece))
+      return piece;
+  return NULL;
+}
+
 void
 place_note (const Figures *figures, GPtrArray *notes)
 {
   const Piece *piece;
 
   for (size_t i = 0; (piece = place_guessed (figures->aeroplane, i)); i++)
-    notes_add (notes, NOTE_LOOK, piece,
-               _("How far aft “%s” stands is a guess, and the balance mark with it: in the Plan tool, drag its view of the plan to its "
-                 "own place, or type that place."), piece_name (piece));
+    notes_add (notes, NOTE_LOOK, piece, moves_mark (piece)
+               ? _("How far aft “%s” stands is a guess, and the balance mark with it: in the Plan tool, drag its view of the plan to its "
+                   "own place, or type that place.")
+               : _("How far aft “%s” stands is a guess: in the Plan tool, drag its view of the plan to its own place, or type that place."),
+               piece_name (piece));
 }

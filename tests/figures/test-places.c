@@ -1,6 +1,8 @@
 #include <check.h>
+#include "document/changes.h"
 #include "document/plan-marks.h"
 #include "figures/advice.h"
+#include "figures/place-notes.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -11,26 +13,33 @@ static const struct { const char *id; bool for_now, is_body, from_the_side; } tr
   { "tail", true, false, false }, { "tail", false, false, false }, { "body", true, true, false }, { "body", true, true, true },
 };
 
+/* The racer with that piece traced in a view. */
 static Aeroplane *
-racer_traced (size_t i)
+traced_in_view (const char *id, bool for_now, bool is_body, bool from_the_side)
 {
   g_autoptr (Aeroplane) made = racer ();
   Plan *plan = plan_new ("sheet");
-  const Plan *with = plan_with_view (plan, (PlanView) { .id = (char *) "view", .aft = { 0, 100 }, .for_now = traced[i].for_now });
+  const Plan *with = plan_with_view (plan, (PlanView) { .id = (char *) "view", .aft = { 0, 100 }, .for_now = for_now });
   g_autoptr (Aeroplane) planned = aeroplane_with_added (made, (Piece *) &with->piece);
-  const Piece *old = aeroplane_find (planned, traced[i].id);
+  const Piece *old = aeroplane_find (planned, id);
   Piece *copy;
 
   piece_unref (&plan->piece);
   ck_assert_ptr_nonnull (old);
   copy = piece_dup (old);
-  if (!traced[i].is_body)
+  if (!is_body)
     ((Surface *) copy)->traced = g_strdup ("view");
-  else if (traced[i].from_the_side)
+  else if (from_the_side)
     ((Body *) copy)->side_traced = g_strdup ("view");
   else
     ((Body *) copy)->traced = g_strdup ("view");
   return aeroplane_with_replaced (planned, old, copy);
+}
+
+static Aeroplane *
+racer_traced (size_t i)
+{
+  return traced_in_view (traced[i].id, traced[i].for_now, traced[i].is_body, traced[i].from_the_side);
 }
 
 START_TEST (a_part_traced_where_it_usually_stands_is_said_to_be_a_guess_until_it_is_placed)
@@ -64,6 +73,24 @@ START_TEST (the_answer_of_a_plane_in_the_band_says_so_too)
 }
 END_TEST
 
+/* What the mark does not follow makes no guess of it. */
+START_TEST (a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_not_follow_it)
+{
+  g_autoptr (Aeroplane) aeroplane = traced_in_view ("fin", true, false, false);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Outline *aft = NULL;
+
+  ck_assert_int_eq (outline_mapped (aeroplane_surface_by_id (aeroplane, "fin")->outline, (Point) { 1, 1 }, (Point) { 30, 0 }, &aft), CORE_OK);
+  g_autoptr (Aeroplane) moved = change_surface_outline (aeroplane, "fin", aft);
+  g_autoptr (Figures) then = figures_once (moved);
+
+  ck_assert_double_eq (then->neutral_point.x_mm, figures->neutral_point.x_mm);
+  ck_assert_ptr_nonnull (note_with (figures, "“fin” stands is a guess: "));
+  ck_assert_ptr_null (note_with (figures, "and the balance mark with it"));
+  ck_assert_ptr_null (place_guessed_of_mark (aeroplane));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -71,5 +98,6 @@ main (void)
 
   tcase_add_loop_test (tests, a_part_traced_where_it_usually_stands_is_said_to_be_a_guess_until_it_is_placed, 0, G_N_ELEMENTS (traced));
   tcase_add_loop_test (tests, the_answer_of_a_plane_in_the_band_says_so_too, 0, G_N_ELEMENTS (traced));
+  tcase_add_test (tests, a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_not_follow_it);
   return run_suite (suite_create ("places"), tests);
 }
