@@ -58,6 +58,6 @@ trace_telling_result (GtkWidget *told, Units units, const TraceOrder *order, con
   if (sentence == NULL)
     return;
   trammel_window_tell (window, sentence);
-  if (result->mean == NULL && result->unseen != NULL && TRAMMEL_IS_SHEET_CANVAS (told))
-    doubt_show (TRAMMEL_SHEET_CANVAS (told), order, result->unseen, sentence);
+  if (TRAMMEL_IS_SHEET_CANVAS (told))
+    doubt_show (TRAMMEL_SHEET_CANVAS (told), order, result->mean == NULL ? result->unseen : NULL, sentence);
 }

@@ -85,6 +85,30 @@ START_TEST (the_question_about_a_root_goes_with_the_wing_that_it_is_of)
 }
 END_TEST
 
+/* What else is told of an outline: passing a click far off, and made of two halves. */
+static const TraceResult told[] = {
+  { .astray = 3, .astray_at = { 5, 60 } }, { .difference = { .most = 2, .at = { 5, 40 } } },
+};
+static const bool of_halves[] = { false, true };
+
+START_TEST (what_is_told_of_an_outline_goes_with_it_when_it_is_undone)
+{
+  TraceResult result = told[_i];
+
+  begin ();
+  trace_with (clicks, 5, 1);
+  result.mean = of_halves[_i] ? wing ()->outline : NULL;
+  g_autofree char *says = trace_words_done ((Units) { LENGTH_MM, MASS_G }, &result);
+  trace_telling_result (GTK_WIDGET (hand_sheet ()), (Units) { LENGTH_MM, MASS_G }, trammel_traced_order (trammel_traced_of (hand_session ())),
+                        &result);
+  gui_settle ();
+  stage_await_strip (hand_window (), says);
+  trammel_session_undo (hand_session ());
+  gui_settle ();
+  ck_assert (!trammel_window_tells (hand_window (), says));
+}
+END_TEST
+
 START_TEST (an_outline_off_its_print_is_unseen_and_one_on_it_is_seen)
 {
   g_autoptr (GCancellable) nobody = g_cancellable_new ();
@@ -227,6 +251,7 @@ main (void)
   tcase_add_test (tcase, where_no_line_is_to_be_seen_is_dashed_as_long_as_that_outline_stands);
   tcase_add_test (tcase, the_dashes_lie_over_their_own_view_of_the_plan_and_over_no_other);
   tcase_add_test (tcase, the_question_about_a_root_goes_with_the_wing_that_it_is_of);
+  tcase_add_loop_test (tcase, what_is_told_of_an_outline_goes_with_it_when_it_is_undone, 0, G_N_ELEMENTS (told));
   tcase_add_test (tcase, an_outline_off_its_print_is_unseen_and_one_on_it_is_seen);
   tcase_add_test (tcase, a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_off_it);
   tcase_add_test (tcase, another_tolerance_traces_again_in_a_step_of_its_own);
