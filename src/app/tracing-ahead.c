@@ -216,6 +216,7 @@ void
 tracing_drop_proposal (Tracing *self)
 {
   stretch_clear (&self->proposal);
+  self->proposed_from = 0;        /* no click's: what lies ahead of one that is the last again is not known yet */
   self->wanted = false;
 }
 

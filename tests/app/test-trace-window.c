@@ -55,6 +55,22 @@ START_TEST (where_no_line_is_printed_the_plate_says_that_it_is_lost)
 }
 END_TEST
 
+START_TEST (taken_back_a_click_leaves_no_word_of_a_line_lost_that_was_not_looked_for_anew)
+{
+  Point there = { 101.9, 40 };
+
+  begin ();
+  hand_click (clicks[0]);
+  hand_move ((Point) { 103.1, 40 });
+  ck_assert (gui_wait (proposal_reaches, &there));
+  click_at_once ((Point) { 103.1, 40 });
+  ck_assert (trammel_sheet_canvas_take_back (hand_sheet ()));
+  ck_assert (!shown ()->lost);
+  ck_assert (gui_wait (proposal_reaches, &there));
+  ck_assert (!shown ()->lost);
+}
+END_TEST
+
 START_TEST (nothing_is_lost_yet_directly_after_a_click_and_close_beside_it)
 {
   Point there = { 112, 10 };
@@ -310,6 +326,7 @@ main (void)
   tcase_add_test (tcase, five_clicks_trace_the_wing_within_half_a_per_cent_of_its_area);
   tcase_add_test (tcase, ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_says_how_sure);
   tcase_add_test (tcase, where_no_line_is_printed_the_plate_says_that_it_is_lost);
+  tcase_add_test (tcase, taken_back_a_click_leaves_no_word_of_a_line_lost_that_was_not_looked_for_anew);
   tcase_add_test (tcase, nothing_is_lost_yet_directly_after_a_click_and_close_beside_it);
   tcase_add_test (tcase, backspace_takes_the_last_point_back_and_the_trace_goes_on_from_the_one_before);
   tcase_add_test (tcase, undo_takes_back_the_clicks_in_hand_before_the_step_that_is_finished);
