@@ -11,8 +11,9 @@ static const double LEAST_TURN = 30 * M_PI / 180;
 /* mm beside the click on both sides; what of the line there was not seen, from which on a corner may have been cut; what is left of that when
  * the line is followed from the click. */
 static const double BESIDE = 7, CUT = 0.05, BETTER = 0.5;
-/* Of the whole work: what is done when the line was followed once. */
-static const double FIRST_SHARE = 0.6;
+/* Of the whole work: what is done when the line was followed once; of what is left then, what each further time does: one is mostly the
+ * last, but how many there will be nobody knows. */
+static const double FIRST_SHARE = 0.6, NEXT_SHARE = 0.8;
 
 typedef struct {
   const Ink *ink;
@@ -157,10 +158,12 @@ static CoreStatus
 follow_again (Corners *self, size_t found, FollowedLine *line)
 {
   FollowedLine again;
+  double done = FIRST_SHARE;
 
   while (found > 0)
     {
-      CoreStatus status = follow_between (self, FIRST_SHARE, 1, &again);
+      const double until = done + NEXT_SHARE * (1 - done);
+      CoreStatus status = follow_between (self, done, until, &again);
       if (status)
         return status;
       const size_t kept = keep_better (self, &again);
@@ -172,6 +175,7 @@ follow_again (Corners *self, size_t found, FollowedLine *line)
         }
       followed_line_clear (&again);
       found = kept;
+      done = until;
     }
   return CORE_OK;
 }

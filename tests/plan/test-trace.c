@@ -279,6 +279,42 @@ never (double done, void *data)
   return false;
 }
 
+static bool
+never_less (double done, void *data)
+{
+  double *most = data;
+
+  ck_assert_double_ge (done, *most);
+  ck_assert_double_le (done, 1);
+  *most = done;
+  return true;
+}
+
+/* Broken at one of its two corners: first followed anew from both, then from the other alone. */
+START_TEST (the_share_that_is_done_never_falls_back_though_the_line_is_followed_three_times)
+{
+  SheetRecipe recipe = recipes[10];
+  recipe.seed = 1001;
+  recipe.marks |= SHEET_BROKEN;
+  PlanSheet sheet = plan_sheet_draw (&recipe);
+  const Mapping mapping = true_mapping (&sheet, &recipe);
+  double most = 0;
+  TraceRequest request = { .mapping = &mapping, .clicks = sheet.clicks, .click_count = sheet.click_count, .click_sigma = 2,
+                           .ends_on_axis = true, .tolerance = NAN, .goes_on = never_less, .data = &most };
+  Trace trace;
+  Ink *ink;
+
+  ck_assert_int_eq (axis_frame_on (&mapping, sheet.axis, axis_side (&mapping, sheet.axis, sheet.clicks[sheet.click_count / 2]), &request.frame),
+                    CORE_OK);
+  ck_assert_int_eq (ink_new (sheet.raster, NULL, NULL, &ink), CORE_OK);
+  ck_assert_int_eq (trace_outline (ink, &request, &trace), CORE_OK);
+  ck_assert_double_gt (most, 0);
+  trace_clear (&trace);
+  ink_unref (ink);
+  plan_sheet_clear (&sheet);
+}
+END_TEST
+
 START_TEST (who_does_not_want_to_wait_is_told_so_and_nothing_is_left_behind)
 {
   PlanSheet sheet = plan_sheet_draw (&recipes[4]);
@@ -312,6 +348,7 @@ main (void)
   tcase_add_test (tests, an_axis_a_click_off_keeps_area_and_chord);
   tcase_add_test (tests, clicked_from_the_trailing_edge_the_outline_is_the_same);
   tcase_add_test (tests, the_polyline_is_the_outline_in_mm_and_px);
+  tcase_add_test (tests, the_share_that_is_done_never_falls_back_though_the_line_is_followed_three_times);
   tcase_add_test (tests, who_does_not_want_to_wait_is_told_so_and_nothing_is_left_behind);
   return run_suite (suite, tests);
 }
