@@ -203,8 +203,12 @@ trammel_sheet_canvas_true_scale (TrammelSheetCanvas *self)
   if (self->true_scale == 0 || now - self->true_scale_asked > monitor_us) {
     GtkNative *native = gtk_widget_get_native (GTK_WIDGET (self));
     GdkSurface *surface = native != NULL ? gtk_native_get_surface (native) : NULL;
+    GdkMonitor *monitor = surface != NULL ? gdk_display_get_monitor_at_surface (gdk_surface_get_display (surface), surface) : NULL;
 
-    self->true_scale = sheet_zoom_scale_of (surface != NULL ? gdk_display_get_monitor_at_surface (gdk_surface_get_display (surface), surface) : NULL);
+    /* A window that opens stands on none yet: what holds then would be shown long after. */
+    if (monitor == NULL)
+      return sheet_zoom_scale_of (NULL);
+    self->true_scale = sheet_zoom_scale_of (monitor);
     self->true_scale_asked = now;
   }
   return self->true_scale;

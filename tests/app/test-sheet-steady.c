@@ -31,6 +31,17 @@ START_TEST (the_status_line_s_place_and_zoom_keep_their_widths_whatever_they_say
 }
 END_TEST
 
+START_TEST (the_monitor_s_scale_is_remembered_only_once_there_is_a_monitor)
+{
+  TrammelSheetCanvas *alone = g_object_ref_sink (trammel_sheet_canvas_new (hand_session ()));
+
+  ck_assert_double_gt (trammel_sheet_canvas_true_scale (alone), 0);
+  ck_assert_double_eq (alone->true_scale, 0);
+  ck_assert_double_eq (trammel_sheet_canvas_true_scale (hand_sheet ()), hand_sheet ()->true_scale);
+  g_object_unref (alone);
+}
+END_TEST
+
 /* Looks from afar and from near in turn, and lets happen what is not put off. False when the machine took so long that it may have been. */
 static bool
 zooms_quickly (void)
@@ -133,6 +144,7 @@ main (void)
   TCase *steady = tcase_create ("steady");
 
   tcase_add_test (steady, the_status_line_s_place_and_zoom_keep_their_widths_whatever_they_say);
+  tcase_add_test (steady, the_monitor_s_scale_is_remembered_only_once_there_is_a_monitor);
   tcase_add_test (steady, the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it_rests);
   tcase_add_test (steady, a_pointer_that_moves_has_the_aeroplane_drawn_once);
   tcase_add_test (steady, whatever_changes_the_aeroplane_s_picture_has_it_drawn_anew);
