@@ -10,6 +10,7 @@ struct _TrammelSheetCanvas {
   TrammelPlanStore *plans;
   SheetPlan plan_shown;         /* what the scene lends */
   SheetPlanCopy plan_copy;      /* of the plan as it was painted last */
+  SheetPlanCopy enlarged_copy;  /* and of what is enlarged of it: what lies over the sheet is drawn twice a frame */
   SheetPaper paper;             /* all that stays while a hand only points */
   TrammelPointerPlate *plate;
   TrammelSheetField *field;

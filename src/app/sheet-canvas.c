@@ -39,6 +39,7 @@ trammel_sheet_canvas_finalize (GObject *object)
 
   sheet_paper_clear (&self->paper);
   sheet_plan_copy_clear (&self->plan_copy);
+  sheet_plan_copy_clear (&self->enlarged_copy);
   outline_spot_clear (&self->spot);
   g_free (self->part_class);
   g_free (self->hint);
@@ -54,6 +55,8 @@ trammel_sheet_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   self->look = sheet_canvas_look (self);
   self->overlay.focus = gtk_widget_has_focus (widget) && gtk_window_get_focus_visible (GTK_WINDOW (gtk_widget_get_root (widget)));
   scene = trammel_sheet_canvas_scene (self);
+  if (!self->overlay.has_magnified)
+    sheet_plan_copy_clear (&self->enlarged_copy);       /* nobody sees it */
   sheet_paper_snapshot (&self->paper, snapshot, &scene);
   memory_rest_soon ();
   GTK_WIDGET_CLASS (trammel_sheet_canvas_parent_class)->snapshot (widget, snapshot);

@@ -9,11 +9,12 @@ scene_plan (TrammelSheetCanvas *self, SheetPlan *shown)
   const InkLevels *ink = trammel_plan_store_ink (self->plans);
 
   if (plan == NULL || ink == NULL || plan->shown == PLAN_HIDDEN) {
-    sheet_plan_copy_clear (&self->plan_copy);     /* it would hold on to a picture that nobody sees */
+    sheet_plan_copy_clear (&self->plan_copy);     /* they would hold on to a picture that nobody sees */
+    sheet_plan_copy_clear (&self->enlarged_copy);
     return false;
   }
   *shown = (SheetPlan) { .ink = ink, .strength = plan->strength / 100, .copy = &self->plan_copy,
-                         .device_scale = gtk_widget_get_scale_factor (GTK_WIDGET (self)) };
+                         .enlarged = &self->enlarged_copy, .device_scale = gtk_widget_get_scale_factor (GTK_WIDGET (self)) };
   for (int i = 0; i < 3 && plan->shown == PLAN_SCANNED; i++)
     shown->scanned[i] = trammel_plan_store_scanned (self->plans, i);
   return trammel_plan_store_placing (self->plans, &shown->placing);

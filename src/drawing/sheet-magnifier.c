@@ -48,7 +48,7 @@ sheet_draw_magnifier (const SheetDraft *draft, Point place)
   const Point corner = corner_away (draft->view, view_to_screen (draft->view, place));
   SheetPlan plan = *draft->scene->plan;
 
-  plan.copy = NULL;       /* the sheet's own */
+  plan.copy = plan.enlarged;
   cairo_save (cr);
   cairo_translate (cr, corner.x, corner.y);
   cairo_new_path (cr);

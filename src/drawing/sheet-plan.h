@@ -24,6 +24,7 @@ typedef struct {
   double strength;               /* of the ink, 0 to 1 */
   double device_scale;           /* the screen's px to a px of the view, >= 1 */
   SheetPlanCopy *copy;           /* the caller's; NULL: none is kept */
+  SheetPlanCopy *enlarged;       /* the same of what the magnifier shows */
 } SheetPlan;
 
 /** Paints the plan over the sheet's ground: nothing but its own marks (its paper is the sheet), or as scanned the whole picture. */

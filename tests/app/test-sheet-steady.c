@@ -113,6 +113,14 @@ START_TEST (a_pointer_that_moves_has_the_aeroplane_drawn_once)
 }
 END_TEST
 
+START_TEST (what_was_enlarged_of_a_plan_is_given_back_once_nothing_is)
+{
+  hand_sheet ()->enlarged_copy.surface = cairo_image_surface_create (CAIRO_FORMAT_A8, 4, 4);
+  gsk_render_node_unref (paper_seen ());
+  ck_assert_ptr_null (hand_sheet ()->enlarged_copy.surface);
+}
+END_TEST
+
 START_TEST (whatever_changes_the_aeroplane_s_picture_has_it_drawn_anew)
 {
   TrammelSettings *settings = trammel_session_settings (hand_session ());
@@ -147,6 +155,7 @@ main (void)
   tcase_add_test (steady, the_monitor_s_scale_is_remembered_only_once_there_is_a_monitor);
   tcase_add_test (steady, the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it_rests);
   tcase_add_test (steady, a_pointer_that_moves_has_the_aeroplane_drawn_once);
+  tcase_add_test (steady, what_was_enlarged_of_a_plan_is_given_back_once_nothing_is);
   tcase_add_test (steady, whatever_changes_the_aeroplane_s_picture_has_it_drawn_anew);
   return hand_run ("sheet steady", &steady, 1);
 }

@@ -177,6 +177,36 @@ crossed (int row)
   return ink;
 }
 
+/* The window draws what lies over the sheet twice a frame, once to see how far it reaches. */
+START_TEST (what_the_magnifier_shows_is_looked_up_once_for_one_place)
+{
+  SheetPlanCopy enlarged = { 0 };
+  InkLevels *levels = ink_levels_new (crossed (50));
+  const SheetPlan shown = { .ink = levels, .placing = marks.placing, .strength = 1, .device_scale = 1, .enlarged = &enlarged };
+  cairo_surface_t *first;
+  Canvas canvas;
+
+  easel->overlay.has_magnified = true;
+  easel->overlay.magnified = view_from_screen (&easel->view, 50, 50);
+  easel->scene.plan = &shown;
+  canvas = easel_painted (easel, 1);
+  canvas_clear (&canvas);
+  ck_assert_ptr_nonnull (enlarged.surface);
+  first = cairo_surface_reference (enlarged.surface);
+  canvas = easel_painted (easel, 1);
+  canvas_clear (&canvas);
+  ck_assert_ptr_eq (enlarged.surface, first);
+  easel->overlay.magnified = view_from_screen (&easel->view, 60, 50);
+  canvas = easel_painted (easel, 1);
+  canvas_clear (&canvas);
+  ck_assert_ptr_ne (enlarged.surface, first);
+  easel->scene.plan = NULL;
+  cairo_surface_destroy (first);
+  sheet_plan_copy_clear (&enlarged);
+  ink_levels_unref (levels);
+}
+END_TEST
+
 /* While it stays, nothing else can come to stand at its address and be taken for it. */
 START_TEST (what_was_painted_of_a_plan_holds_on_to_the_picture_it_was_painted_from)
 {
@@ -210,6 +240,7 @@ main (void)
   tcase_add_loop_test (tests, the_width_stands_on_a_side_nearest_the_picture_s_horizontal, 0, 3);
   tcase_add_test (tests, the_width_written_on_a_side_is_the_length_that_side_gets);
   tcase_add_test (tests, the_magnifier_stands_in_the_corner_away_from_the_pointer_and_only_over_a_plan);
+  tcase_add_test (tests, what_the_magnifier_shows_is_looked_up_once_for_one_place);
   tcase_add_test (tests, what_was_painted_of_a_plan_holds_on_to_the_picture_it_was_painted_from);
   return run_suite (suite_create ("sheet-plan-marks"), tests);
 }
