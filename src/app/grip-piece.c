@@ -51,7 +51,7 @@ grip_piece_moved (const Grip *self, Point place, bool loose)
     aeroplane_unref (moved);
     moved = next;
   }
-  return moved;
+  return change_views_following (self->start, moved, NULL);
 }
 
 static size_t
@@ -82,7 +82,9 @@ grip_piece_with_row (const Grip *self, const Aeroplane *now, size_t row, double 
   by[axis] = value - stand[axis];
   stand[axis] = value;
   /* A part is put where it was typed to the last digit; a sum of differences might lose one. */
-  return part != NULL ? change_part_place (now, self->id, stand[0], stand[1], stand[2]) : piece_moving_moved (now, self->id, by, true);
+  if (part != NULL)
+    return change_part_place (now, self->id, stand[0], stand[1], stand[2]);
+  return change_views_following (now, piece_moving_moved (now, self->id, by, true), row == 0 ? self->id : NULL);
 }
 
 static char *

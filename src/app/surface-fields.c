@@ -53,11 +53,12 @@ static Aeroplane *
 with_surface_root_x (TrammelSession *session, const FieldSpec *spec, double value)
 {
   const Surface *surface = trammel_session_selected_surface (session);
+  const Aeroplane *now = trammel_session_aeroplane (session);
 
   if (surface == NULL || value < spec->least || value > spec->most)
     return NULL;
-  return change_surface_moved (trammel_session_aeroplane (session), surface->piece.id,
-                               value - outline_node (surface->outline, 0).x, 0);
+  return change_views_following (now, change_surface_moved (now, surface->piece.id, value - outline_node (surface->outline, 0).x, 0),
+                                 surface->piece.id);
 }
 
 static double

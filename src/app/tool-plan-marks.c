@@ -1,4 +1,5 @@
 #include "app/tool-plan.h"
+#include <math.h>
 #include "app/plan-edit.h"
 #include "app/plan-field.h"
 #include "app/plan-making.h"
@@ -64,6 +65,17 @@ plan_tool_drop_mark (PlanTool *self)
     plan_edit_do (self->tool.sheet, draft, plan_edit_moved_label (self->pressed.kind));
 }
 
+/* Put there by hand, a view's place is a guess no more; back where it was before the hand came, it is what it was. */
+static void
+view_stands (PlanTool *self, Plan *moved, size_t index, double x)
+{
+  const Aeroplane *settled = trammel_session_settled (trammel_sheet_canvas_session (self->tool.sheet));
+  const PlanView *was = aeroplane_view_by_id (settled, moved->views[index].id, NULL);
+
+  moved->views[index].x = x;
+  moved->views[index].for_now = was != NULL && was->for_now && was->x == x;
+}
+
 void
 plan_tool_drag_view (PlanTool *self, double dx)
 {
@@ -74,8 +86,8 @@ plan_tool_drag_view (PlanTool *self, double dx)
   if (!plan_tool_view (self, &view))
     return;
   moved = (Plan *) piece_dup (&plan->piece);
-  moved->views[view].x = round ((self->stood + dx) * 10) / 10;
-  moved->views[view].for_now = false;
+  /* From where it stood in steps of a tenth: no other place is where it stood. */
+  view_stands (self, moved, view, fabs (dx) < 0.05 ? self->stood : round ((self->stood + dx) * 10) / 10);
   plan_edit_preview (self->tool.sheet, moved);
 }
 
@@ -144,8 +156,8 @@ nudged (PlanTool *self, const Plan *plan, Point direction, double times)
 
   if (self->chosen.kind == PLAN_MARK_STANDS) {
     moved = (Plan *) piece_dup (&plan->piece);
-    moved->views[self->chosen.index].x += direction.x * times * trammel_sheet_canvas_key_step (self->tool.sheet);
-    moved->views[self->chosen.index].for_now = false;
+    view_stands (self, moved, self->chosen.index,
+                 moved->views[self->chosen.index].x + direction.x * times * trammel_sheet_canvas_key_step (self->tool.sheet));
     return moved;
   }
   if (!plan_mark_place (plan, self->chosen, &px))

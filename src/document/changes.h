@@ -72,3 +72,10 @@ typedef struct {
  *  (within a millionth of it), else it becomes smooth curves within 2e-5 of its larger semi-axis. With a surface's outline go its
  *  controls' hinges, its ribs and breaks; with a body's, its formers. NULL also when a place cannot be moved, or order is lost. */
 Aeroplane *change_plan_carrying   (const Aeroplane *self, const char *id, Plan *takes, const TracedMove moves[], size_t count);
+
+/** What follows when a hand has moved surfaces or bodies as a whole: `takes` is `before` with them moved, NULL stays NULL. A view of the
+ *  plan that stood only where such a thing usually does, and in which one of them was traced, goes along, so that the outline stays on its
+ *  print: nobody guesses its place any more (PlanView.for_now). What else was traced in it goes along too. Views that were put in their
+ *  place stay there.
+ *  typed   the id of a piece whose place was told, though it may be the one it had; NULL none */
+Aeroplane *change_views_following (const Aeroplane *before, Aeroplane *takes, const char *typed);

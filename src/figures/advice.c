@@ -4,6 +4,8 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/advice-sentence.h"
+#include "figures/names.h"
+#include "figures/place-notes.h"
 
 /* A whole number with a true minus. */
 static char *
@@ -95,6 +97,21 @@ chord_text (const Figures *figures)
   return g_strdup_printf (_("Neutral point of the wing alone at %s of MAC"), neutral);
 }
 
+/* Wherever there is a mark, nobody is to trust it further than the place that it follows. Takes the sentence. */
+static char *
+with_guess (char *sentence, const Figures *figures, AdviceState state)
+{
+  const Piece *piece = place_guessed_of_mark (figures->aeroplane);
+  char *both;
+
+  if (!piece || state == STATE_PLACE_GUESSED || isnan (figures->balance.target_x_mm))
+    return sentence;
+  /* Translators: the first %s is a whole sentence of advice, the second the name of a surface or a body. */
+  both = g_strdup_printf (_("%s How far aft “%s” stands is a guess."), sentence, piece_name (piece));
+  g_free (sentence);
+  return both;
+}
+
 Advice *
 advice_new (const Figures *figures, Units units)
 {
@@ -103,7 +120,7 @@ advice_new (const Figures *figures, Units units)
   const SurfaceFigures *surface;
   const AdviceState state = advice_state_of (figures, &means, &surface);
 
-  advice->headline = advice_sentence (figures, &means, state, surface, units);
+  advice->headline = with_guess (advice_sentence (figures, &means, state, surface, units), figures, state);
   advice->second = advice_second (figures, &means, state, units);
   advice->chord_text = chord_text (figures);
   fill_mark (advice, figures, units);

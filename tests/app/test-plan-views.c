@@ -168,21 +168,6 @@ START_TEST (a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragg
 }
 END_TEST
 
-/* A plan with a wing's view, and a tailplane's that nobody has placed. */
-static Plan *
-plan_with_a_guess (void)
-{
-  Plan *made = new_plan (false), *one, *both;
-
-  one = plan_with_view (made, (PlanView) { .shows = VIEW_WING, .fore = upright_from, .aft = upright_to, .x = 10 });
-  both = plan_with_view (one, (PlanView) { .shows = VIEW_TAILPLANE, .fore = { 600, 550 }, .aft = { 600, 800 }, .x = 90, .for_now = true });
-  piece_unref (&made->piece);
-  piece_unref (&one->piece);
-  both->views[0].id = g_strdup ("wing-view");
-  both->views[1].id = g_strdup ("tail-view");
-  return both;
-}
-
 START_TEST (a_document_opened_again_says_what_stands_for_now_until_that_place_is_typed)
 {
   begin_with (plan_with_a_guess ());

@@ -73,6 +73,26 @@ START_TEST (the_answer_of_a_plane_in_the_band_says_so_too)
 }
 END_TEST
 
+/* Margins of a plane that is tail-heavy, has too little and too much. */
+static const double margins[] = { -4, 2, 40 };
+
+START_TEST (the_answer_says_so_wherever_there_is_a_mark_whatever_else_it_has_to_say)
+{
+  g_autoptr (Aeroplane) guessed = racer_traced (0), placed = racer_traced (1);
+  g_autoptr (Figures) figures = figures_once (guessed), other = figures_once (placed);
+  Advice *advice, *sure;
+
+  figures->balance.static_margin_percent = other->balance.static_margin_percent = margins[_i];
+  advice = advice_new (figures, (Units) { LENGTH_MM, MASS_G });
+  sure = advice_new (other, (Units) { LENGTH_MM, MASS_G });
+  ck_assert_ptr_nonnull (strstr (advice->headline, " How far aft “tail” stands is a guess."));
+  ck_assert (g_str_has_prefix (advice->headline, sure->headline));
+  ck_assert_ptr_null (strstr (sure->headline, "guess"));
+  advice_free (advice);
+  advice_free (sure);
+}
+END_TEST
+
 /* What the mark does not follow makes no guess of it. */
 START_TEST (a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_not_follow_it)
 {
@@ -98,6 +118,7 @@ main (void)
 
   tcase_add_loop_test (tests, a_part_traced_where_it_usually_stands_is_said_to_be_a_guess_until_it_is_placed, 0, G_N_ELEMENTS (traced));
   tcase_add_loop_test (tests, the_answer_of_a_plane_in_the_band_says_so_too, 0, G_N_ELEMENTS (traced));
+  tcase_add_loop_test (tests, the_answer_says_so_wherever_there_is_a_mark_whatever_else_it_has_to_say, 0, G_N_ELEMENTS (margins));
   tcase_add_test (tests, a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_not_follow_it);
   return run_suite (suite_create ("places"), tests);
 }

@@ -257,3 +257,18 @@ about_view (const char *name)
   found = gui_await (strip (), name);
   return GTK_IS_LABEL (found) ? gtk_widget_get_next_sibling (found) : found;      /* a list stands behind its name */
 }
+
+/* A plan with a wing's view, and a tailplane's that nobody has placed. */
+static inline Plan *
+plan_with_a_guess (void)
+{
+  Plan *made = new_plan (false), *one, *both;
+
+  one = plan_with_view (made, (PlanView) { .shows = VIEW_WING, .fore = upright_from, .aft = upright_to, .x = 10 });
+  both = plan_with_view (one, (PlanView) { .shows = VIEW_TAILPLANE, .fore = { 600, 550 }, .aft = { 600, 800 }, .x = 90, .for_now = true });
+  piece_unref (&made->piece);
+  piece_unref (&one->piece);
+  both->views[0].id = g_strdup ("wing-view");
+  both->views[1].id = g_strdup ("tail-view");
+  return both;
+}

@@ -1,0 +1,109 @@
+/* A view's place under a real hand: what makes it a guess no more, and what does not. */
+#include "drawing/selection.h"
+#include "support/plan-hand.h"
+
+/* A tailplane traced in the view that nobody has placed. */
+static void
+trace_a_tail (void)
+{
+  const Segment segments[] = { segment_line ((Point) { 92, 40 }), segment_line ((Point) { 110, 40 }), segment_line ((Point) { 112, 0 }) };
+  const NodeKind kinds[] = { NODE_CORNER, NODE_CORNER, NODE_CORNER, NODE_CORNER };
+  Outline *outline = NULL;
+  Surface *surface;
+
+  ck_assert_int_eq (outline_new ((Point) { 90, 0 }, segments, 3, kinds, &outline), CORE_OK);
+  surface = surface_new ("tail", ROLE_TAILPLANE, outline);
+  surface->traced = g_strdup ("tail-view");
+  trammel_session_do (hand_session (), aeroplane_with_added (hand_aeroplane (), &surface->piece), "Trace");
+}
+
+static void
+begin_with_a_guess (void)
+{
+  begin_with (plan_with_a_guess ());
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "tail-view");
+  trace_a_tail ();
+}
+
+static double
+root (void)
+{
+  return outline_node (hand_surface ("tail")->outline, 0).x;
+}
+
+static void
+type_root (const char *text)
+{
+  GtkWidget *window = GTK_WIDGET (hand_window ());
+
+  if (gui_find (window, "Root, aft of datum, mm") == NULL)
+    gui_key ("F9");      /* an empty sheet has the panel folded away */
+  trammel_session_select (hand_session (), selection_of ("tail"));
+  gui_settle ();
+  gtk_widget_grab_focus (gui_await (window, "Root, aft of datum, mm"));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_type (text);
+  gui_key ("Return");
+  gui_settle ();
+}
+
+START_TEST (a_root_station_typed_in_the_panel_takes_the_guessed_view_along)
+{
+  begin_with_a_guess ();
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  type_root ("104.5");
+  ck_assert_double_eq (root (), 104.5);
+  ck_assert_double_eq_tol (plan ()->views[1].x, 104.5, 1e-9);
+  ck_assert (!plan ()->views[1].for_now);
+  undoes ("Move Surface", before_it);
+  /* The usual place, typed, is a place all the same. */
+  type_root ("90.0");
+  ck_assert (!plan ()->views[1].for_now);
+  ck_assert_double_eq (plan ()->views[1].x, 90);
+}
+END_TEST
+
+START_TEST (a_view_dragged_away_and_back_is_a_guess_as_before)
+{
+  begin_with_a_guess ();
+  step ("View");
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  hand_press ((Point) { 100, -60 });
+  hand_move ((Point) { 120, -60 });
+  hand_move ((Point) { 118, -60 });
+  ck_assert_double_gt (root (), 100);
+  hand_move ((Point) { 100, -60 });
+  hand_release ();
+  ck_assert (plan ()->views[1].for_now);
+  ck_assert (aeroplane_equal (hand_aeroplane (), before_it));
+}
+END_TEST
+
+START_TEST (a_view_nudged_away_and_back_is_a_guess_as_before)
+{
+  begin_with_a_guess ();
+  step ("View");
+  g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
+  /* Two ends of both axes, then the places of both views. */
+  for (int i = 0; i < 6; i++)
+    gui_key ("Tab");
+  gui_key ("Down");
+  ck_assert (!plan ()->views[1].for_now);
+  gui_key ("Up");
+  ck_assert (plan ()->views[1].for_now);
+  gui_wait_ms (900);
+  ck_assert (aeroplane_equal (hand_aeroplane (), before_it));
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("places");
+
+  tcase_add_test (tests, a_root_station_typed_in_the_panel_takes_the_guessed_view_along);
+  tcase_add_test (tests, a_view_dragged_away_and_back_is_a_guess_as_before);
+  tcase_add_test (tests, a_view_nudged_away_and_back_is_a_guess_as_before);
+  return hand_run ("plan-place", &tests, 1);
+}
