@@ -65,10 +65,8 @@ words_agree (const MappingMisfit *misfit)
   return g_strdup_printf (_("Across and along differ by %s %%, no more than clicks at that zoom may: zoom in and drag the ends."), by);
 }
 
-/* How large the whole sheet comes out by that; NULL while its picture is not measured, or where a photograph was squared up: then it has
- * no one size. */
-static char *
-words_sheet (const Plan *plan, const MappingMisfit *misfit, Units units)
+char *
+plan_misfit_picture (const Plan *plan, const MappingMisfit *misfit, Units units)
 {
   g_autofree char *width = NULL, *height = NULL;
 
@@ -79,7 +77,8 @@ words_sheet (const Plan *plan, const MappingMisfit *misfit, Units units)
   if (misfit->maker == MADE_BY_TRUE_SIZE)
     /* Translators: the width and the height of a page, the height with its unit. */
     return g_strdup_printf (_("The page is true to size: it is %s × %s."), width, height);
-  return g_strdup_printf (_("By that length the whole sheet is %s × %s."), width, height);
+  /* Translators: the width and the height of a picture, which may have margins about its sheet; the height with its unit. */
+  return g_strdup_printf (_("By that length the whole picture is %s × %s, margins and all."), width, height);
 }
 
 char *
@@ -95,7 +94,7 @@ plan_misfit_size (const Plan *plan, const MappingMisfit *misfit, Units units)
   if (misfit->maker == MADE_BY_TRUE_SIZE)
     /* Translators: the width and the height of a page, the height with its unit. */
     return g_strdup_printf (_("This page says that it is %s × %s: click a length you know, if that cannot be."), width, height);
-  return g_strdup_printf (_("By that the whole sheet would be %s × %s: look at the figure you typed, and its unit."), width, height);
+  return g_strdup_printf (_("By that the whole picture would be %s × %s: look at the figure you typed, and its unit."), width, height);
 }
 
 static char *
@@ -146,7 +145,7 @@ plan_misfit_words (const Plan *plan, const MappingMisfit *misfit, bool is_true, 
     return words_stretched (misfit);
   if (misfit->maker == MADE_BY_LENGTHS && misfit->length_count > 1)
     return words_agree (misfit);
-  return words_sheet (plan, misfit, units);
+  return NULL;
 }
 
 /* Of the known lengths the one nearest `span` or its half, %, signed; NAN: none is meant to be it. */

@@ -1,10 +1,9 @@
 #include "app/plan-strip.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
-#include <math.h>
 #include "app/plan-controls.h"
 #include "app/plan-edit.h"
-#include "app/plan-misfit.h"
+#include "app/plan-remark.h"
 #include "app/plan-work.h"
 #include "app/tool.h"
 #include "app/wrap-row.h"
@@ -88,65 +87,6 @@ strip_step_is_done (TrammelPlanStrip *self, const Plan *plan, PlanStep step)
   }
 }
 
-/* The view in hand stands where such a thing usually does, and nobody has put it there yet; NULL where it was put. */
-static char *
-strip_place_words (TrammelPlanStrip *self, Units units)
-{
-  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
-  g_autofree char *place = NULL;
-
-  if (view == NULL || !view->for_now)
-    return NULL;
-  place = units_length (units, fabs (view->x));
-  if (view->x < 0)
-    /* Translators: %s is a length with its unit. */
-    return g_strdup_printf (_("It stands for now %s ahead of the datum, as is usual: step View takes it to its own place."), place);
-  return g_strdup_printf (_("It stands for now %s aft of the datum, as is usual: step View takes it to its own place."), place);
-}
-
-/* What is traced stands in the side view, and that is not there; NULL where it is to be seen. */
-static const char *
-strip_side_words (TrammelPlanStrip *self)
-{
-  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
-  TrammelSettings *settings = trammel_session_settings (trammel_sheet_canvas_session (self->sheet));
-
-  if (self->side == NULL || gtk_widget_get_visible (self->side) || view == NULL || (view->shows != VIEW_FIN && view->shows != VIEW_BODY_SIDE))
-    return NULL;
-  if (!trammel_settings_flag (settings, SHOW_SIDE_VIEW))
-    return _("What is traced here stands in the side view, which is switched off: the menu shows it.");
-  return _("What is traced here stands in the side view, which has no room now: fold the panel away with F9, or widen the window.");
-}
-
-/* What was just refused, else how well what is known agrees; NULL where there is nothing to say. */
-static char *
-strip_remark (TrammelPlanStrip *self, const Plan *plan)
-{
-  TrammelSession *session = trammel_sheet_canvas_session (self->sheet);
-  const PlanStep step = trammel_plan_work_step (self->work);
-  MappingMisfit misfit;
-  bool is_true;
-  char *span;
-
-  if (plan == NULL)
-    return NULL;
-  if (trammel_plan_work_note (self->work) != NULL)
-    return g_strdup (trammel_plan_work_note (self->work));
-  if (step == PLAN_STEP_TRACE && strip_side_words (self) != NULL)
-    return g_strdup (strip_side_words (self));
-  if (step == PLAN_STEP_TRACE)
-    return strip_place_words (self, trammel_session_units (session));
-  if (trammel_session_is_previewing (session)
-      || !trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (self->sheet), NULL, &misfit, &is_true))
-    return NULL;
-  if (step == PLAN_STEP_VIEW && plan->view_count == 0 && misfit.maker == MADE_BY_TRUE_SIZE)
-    return plan_misfit_words (plan, &misfit, is_true, trammel_session_units (session));
-  if (step == PLAN_STEP_VIEW)
-    return is_true ? plan_misfit_size (plan, &misfit, trammel_session_units (session)) : NULL;
-  span = plan_misfit_span (trammel_session_aeroplane (session), plan);
-  return span != NULL ? span : plan_misfit_words (plan, &misfit, is_true, trammel_session_units (session));
-}
-
 static void
 strip_show_step (TrammelPlanStrip *self, const Plan *plan, PlanStep step)
 {
@@ -181,7 +121,7 @@ strip_refresh (TrammelPlanStrip *self)
   for (int step = 0; step < PLAN_STEP_COUNT; step++)
     strip_show_step (self, plan, (PlanStep) step);
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->steps[trammel_plan_work_step (self->work)]), TRUE);
-  remark = strip_remark (self, plan);
+  remark = plan_remark (self->sheet, self->side == NULL || gtk_widget_get_visible (self->side));
   gtk_label_set_label (trammel_wrap_row_sentence (TRAMMEL_WRAP_ROW (self->row)), trammel_sheet_canvas_hint (self->sheet));
   gtk_label_set_label (GTK_LABEL (self->remark), remark != NULL ? remark : "");
   gtk_widget_set_visible (self->remark, remark != NULL);

@@ -10,7 +10,7 @@
 struct PlanViews {
   TrammelSheetCanvas *sheet;
   TrammelPlanWork *work;
-  GtkWidget *box, *caption, *which, *next, *shows, *details, *add;
+  GtkWidget *box, *caption, *which, *next, *shows, *place, *details, *add;
   char *listed;             /* the names that `which` lists, one behind the other */
   bool refreshing;
 };
@@ -73,8 +73,18 @@ views_caption (PlanViews *self, const char *words)
 }
 
 static void
+views_place (PlanViews *self)
+{
+  plan_view_place (self->sheet);
+}
+
+static void
 views_add_buttons (PlanViews *self)
 {
+  self->place = gtk_button_new_with_label (_("Click Its Place in the Side View"));
+  gtk_widget_set_focus_on_click (self->place, FALSE);
+  g_signal_connect_swapped (self->place, "clicked", G_CALLBACK (views_place), self);
+  gtk_box_append (GTK_BOX (self->box), self->place);
   self->details = plan_view_details_new (self->sheet);
   gtk_box_append (GTK_BOX (self->box), self->details);
   self->add = gtk_button_new_from_icon_name ("list-add-symbolic");
@@ -156,6 +166,9 @@ plan_views_refresh (PlanViews *self)
   gtk_widget_set_visible (self->next, !there);
   gtk_widget_set_visible (self->shows, !there);
   gtk_widget_set_visible (self->add, there);
+  /* Where nobody has said yet where it stands this is the next thing to do, and not to be looked for. */
+  gtk_widget_set_visible (self->place, there && shown.for_now && trammel_plan_work_places (self->work) == NULL
+                                       && plan_view_can_be_placed (self->sheet));
   plan_view_details_refresh (self->details);
   self->refreshing = false;
 }

@@ -2,6 +2,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/plan-making.h"
+#include "app/plan-view-edit.h"
 
 static bool
 is_true_page (PlanTool *self)
@@ -67,6 +68,8 @@ view_sentence (PlanTool *self)
 
   if (trammel_plan_work_places (self->work) != NULL)
     return _("Click where the forward end of the view's axis stands, in the side view.");
+  if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now && plan_view_can_be_placed (self->tool.sheet))
+    return _("It stands for now where such a part usually does: drag the plan along to its own place, or click that in the side view.");
   if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now)
     return _("It stands for now where such a part usually does: drag the plan along to its own place, or go on with Trace.");
   if (plan_tool_wanted (self) == 0)

@@ -211,7 +211,8 @@ words (const Plan *plan)
   bool is_true;
 
   ck_assert_int_eq (plan_mapping (plan, false, &mapping, &misfit, &is_true), CORE_OK);
-  return plan_misfit_words (plan, &misfit, is_true, (Units) { LENGTH_MM, MASS_G });
+  char *said = plan_misfit_words (plan, &misfit, is_true, (Units) { LENGTH_MM, MASS_G });
+  return said != NULL || !is_true ? said : plan_misfit_picture (plan, &misfit, (Units) { LENGTH_MM, MASS_G });
 }
 
 static Plan *
@@ -231,11 +232,11 @@ known (double across_mm, double along_mm)
 START_TEST (the_misfit_is_said_in_words)
 {
   static const struct { double across, along; const char *says; } cases[] = {
-    { 320, 0, "By that length the whole sheet is 400 × 400\u00a0mm." },
+    { 320, 0, "By that length the whole picture is 400 × 400\u00a0mm, margins and all." },
     { 320, 320.1, "The lengths agree, as nearly as they were clicked." },
     { 320, 321.6, "Paper has stretched: across 0.5\u00a0% more than along. Both are used." },
-    { 3200, 0, "By that the whole sheet would be 4000 × 4000\u00a0mm: look at the figure you typed, and its unit." },
-    { 32, 0, "By that the whole sheet would be 40 × 40\u00a0mm: look at the figure you typed, and its unit." },
+    { 3200, 0, "By that the whole picture would be 4000 × 4000\u00a0mm: look at the figure you typed, and its unit." },
+    { 32, 0, "By that the whole picture would be 40 × 40\u00a0mm: look at the figure you typed, and its unit." },
     { 321.6, 320, "Paper has stretched: along 0.5\u00a0% more than across. Both are used." },
   };
   Plan *plan = known (cases[_i].across, cases[_i].along);

@@ -12,8 +12,11 @@ START_TEST (two_clicks_and_a_figure_make_a_known_length)
   /* Both ends cling to the crossings they were clicked beside. */
   assert_px (length ()->a, level_from, 0.5);
   assert_px (length ()->b, level_to, 0.5);
-  gui_await (strip (), "By that length the whole sheet is 120 × 90\u00a0mm.");
+  gui_await (strip (), "By that length the whole picture is 120 × 90\u00a0mm, margins and all.");
   gui_await (strip (), "Click another length across the first, to see how the paper has stretched, or go on with Square Up.");
+  /* What the picture measures checks that figure, and tells nothing of a level line. */
+  step ("Square Up");
+  ck_assert_ptr_null (gui_find (strip (), "By that length the whole picture is 120 × 90\u00a0mm, margins and all."));
   undoes ("Set Known Length", before_it);
 }
 END_TEST
@@ -237,7 +240,7 @@ START_TEST (a_length_that_makes_a_sheet_of_no_size_is_taken_and_said)
   begin ();
   set_level_length ("4000");
   ck_assert_double_eq (length ()->mm, 4000);
-  gui_await (strip (), "By that the whole sheet would be 6000 × 4500\u00a0mm: look at the figure you typed, and its unit.");
+  gui_await (strip (), "By that the whole picture would be 6000 × 4500\u00a0mm: look at the figure you typed, and its unit.");
 }
 END_TEST
 

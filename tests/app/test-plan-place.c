@@ -97,6 +97,62 @@ START_TEST (a_view_nudged_away_and_back_is_a_guess_as_before)
 }
 END_TEST
 
+START_TEST (a_guessed_place_offers_the_click_in_the_side_view_where_the_guess_is_told)
+{
+  GtkWidget *button;
+
+  begin_with (plan_with_a_side_view (true));
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
+  step ("View");
+  gui_await (strip (), "It stands for now where such a part usually does: drag the plan along to its own place, or click that in the side view.");
+  button = gui_await (strip (), "Click Its Place in the Side View");
+  gui_click (button);
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "side");
+  ck_assert_ptr_null (gui_find (strip (), "Click Its Place in the Side View"));
+  hand_look ((Point) { 100, 0 }, 2);
+  hand_click (on_sheet ((Point) { 500, 390 }));
+  ck_assert (!plan ()->views[1].for_now);
+  gui_settle ();
+  /* Known once, it is offered no more; the details of the view have it still. */
+  ck_assert_ptr_null (gui_find (strip (), "Click Its Place in the Side View"));
+}
+END_TEST
+
+START_TEST (a_guessed_place_on_a_sheet_without_a_side_view_asks_for_one)
+{
+  static const char asks[] = "Does the sheet show the body from the side? Add that view with +: the place of this one can then be clicked in it.";
+
+  begin_with_a_guess ();
+  step ("View");
+  gui_await (strip (), asks);
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
+  gui_settle ();
+  ck_assert_ptr_null (gui_find (strip (), asks));
+}
+END_TEST
+
+static Plan *
+plan_with_a_guessed_fin (void)
+{
+  Plan *made = new_plan (false);
+  Plan *fin = plan_with_view (made, (PlanView) { .shows = VIEW_FIN, .fore = upright_from, .aft = upright_to, .x = -27, .for_now = true });
+
+  piece_unref (&made->piece);
+  return fin;
+}
+
+START_TEST (a_missing_side_view_does_not_push_out_that_the_place_is_a_guess)
+{
+  begin_with (plan_with_a_guessed_fin ());
+  step ("Trace");
+  gui_await (strip (), "The forward end of its axis stands 27\u00a0mm ahead of the datum, a guess: step View takes it to its own place.");
+  trammel_settings_set_flag (trammel_session_settings (hand_session ()), SHOW_SIDE_VIEW, false);
+  gui_await (strip (), "The forward end of its axis stands 27\u00a0mm ahead of the datum, a guess: step View takes it to its own place.\n"
+                       "What is traced here stands in the side view, which is switched off: the menu shows it.");
+  trammel_settings_set_flag (trammel_session_settings (hand_session ()), SHOW_SIDE_VIEW, true);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -105,5 +161,8 @@ main (void)
   tcase_add_test (tests, a_root_station_typed_in_the_panel_takes_the_guessed_view_along);
   tcase_add_test (tests, a_view_dragged_away_and_back_is_a_guess_as_before);
   tcase_add_test (tests, a_view_nudged_away_and_back_is_a_guess_as_before);
+  tcase_add_test (tests, a_guessed_place_offers_the_click_in_the_side_view_where_the_guess_is_told);
+  tcase_add_test (tests, a_guessed_place_on_a_sheet_without_a_side_view_asks_for_one);
+  tcase_add_test (tests, a_missing_side_view_does_not_push_out_that_the_place_is_a_guess);
   return hand_run ("plan-place", &tests, 1);
 }

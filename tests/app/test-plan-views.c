@@ -250,25 +250,11 @@ START_TEST (the_place_of_a_view_is_typed_and_nudged)
 }
 END_TEST
 
-static Plan *
-plan_with_a_side_view (void)
-{
-  Plan *made = new_plan (false), *one, *both;
-
-  one = plan_with_view (made, (PlanView) { .shows = VIEW_BODY_SIDE, .fore = { 200, 402 }, .aft = { 1000, 410 }, .x = 10, .z = 4 });
-  both = plan_with_view (one, (PlanView) { .shows = VIEW_WING, .fore = upright_from, .aft = upright_to });
-  piece_unref (&made->piece);
-  piece_unref (&one->piece);
-  both->views[0].id = g_strdup ("side");
-  both->views[1].id = g_strdup ("wing-view");
-  return both;
-}
-
 START_TEST (the_place_of_a_view_is_clicked_in_the_side_view)
 {
   Point forward;
 
-  begin_with (plan_with_a_side_view ());
+  begin_with (plan_with_a_side_view (false));
   g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
   trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
   step ("View");
@@ -299,7 +285,7 @@ START_TEST (a_side_view_that_is_not_there_is_said_while_something_is_traced_that
                               "the window.";
   TrammelSettings *settings;
 
-  begin_with (plan_with_a_side_view ());
+  begin_with (plan_with_a_side_view (false));
   settings = trammel_session_settings (hand_session ());
   trammel_plan_store_choose (plans (), plan ()->piece.id, "side");
   step ("Trace");

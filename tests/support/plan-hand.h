@@ -272,3 +272,18 @@ plan_with_a_guess (void)
   both->views[1].id = g_strdup ("tail-view");
   return both;
 }
+
+/* A plan with a side view and a wing's, which is in its place or nobody has placed. */
+static inline Plan *
+plan_with_a_side_view (bool guessed)
+{
+  Plan *made = new_plan (false), *one, *both;
+
+  one = plan_with_view (made, (PlanView) { .shows = VIEW_BODY_SIDE, .fore = { 200, 402 }, .aft = { 1000, 410 }, .x = 10, .z = 4 });
+  both = plan_with_view (one, (PlanView) { .shows = VIEW_WING, .fore = upright_from, .aft = upright_to, .for_now = guessed });
+  piece_unref (&made->piece);
+  piece_unref (&one->piece);
+  both->views[0].id = g_strdup ("side");
+  both->views[1].id = g_strdup ("wing-view");
+  return both;
+}
