@@ -70,6 +70,17 @@ corridor_along (const Ink *ink, const Point run[], size_t count, double half_wid
   return CORE_OK;
 }
 
+size_t
+corridor_nearest (const Corridor *self, Point place)
+{
+  size_t best = 0;
+
+  for (size_t column = 1; column < self->columns; column++)
+    if (point_distance (self->spine[column], place) < point_distance (self->spine[best], place))
+      best = column;
+  return best;
+}
+
 void
 corridor_clear (Corridor *self)
 {

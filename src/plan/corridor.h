@@ -30,3 +30,6 @@ corridor_place (const Corridor *self, size_t column, double row)
  *  returns  CORE_OK; CORE_TOO_FEW_NODES for a run without length; CORE_NO_MEMORY */
 CoreStatus corridor_along (const Ink *ink, const Point run[], size_t count, double half_width, double pitch, int reach, Corridor *made);
 void       corridor_clear (Corridor *self);
+
+/** The first column whose middle is nearest to that place, px. */
+size_t corridor_nearest (const Corridor *self, Point place);

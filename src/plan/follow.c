@@ -33,21 +33,10 @@ typedef struct {
   double spacing;             /* the longest between clicks, px */
 } Work;
 
-static size_t
-nearest_column (const Corridor *corridor, Point place)
-{
-  size_t best = 0;
-
-  for (size_t column = 1; column < corridor->columns; column++)
-    if (point_distance (corridor->spine[column], place) < point_distance (corridor->spine[best], place))
-      best = column;
-  return best;
-}
-
 static LeastPathPull
 pull_of (const Work *work, const Corridor *corridor, Point click)
 {
-  const size_t column = nearest_column (corridor, click);
+  const size_t column = corridor_nearest (corridor, click);
   const Point off = point_sub (click, corridor->spine[column]), across = corridor->across[column];
 
   return (LeastPathPull) { .column = column, .row = corridor->half + (off.x * across.x + off.y * across.y) / corridor->pitch,

@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 #include "plan/ink-cut.h"
+#include "plan/line-beside.h"
 #include "plan/sureness.h"
 
 /* The path's cost grows with the length and the third power of the px a mm: what is longer than this, px, is halved. */
@@ -99,6 +100,8 @@ stretch_follow (const Ink *ink, const StretchRequest *request, Stretch *made)
   const FollowOptions options = { .px_per_mm = px_per_mm / coarser, .click_sigma = request->click_sigma / reduced / coarser,
                                   .holds_on = request->holds_on, .goes_on = request->goes_on, .data = request->data };
   status = follow_line (cut.ink, clicks.places, clicks.count, &options, &line);
+  if (!status && !request->holds_on)
+    status = take_line_beside (cut.ink, clicks.places, clicks.count, &options, &line);
   if (!status)
     {
       status = take (&clicks, &cut, &line, options.px_per_mm, reduced, made);

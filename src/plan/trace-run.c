@@ -1,5 +1,6 @@
 #include "plan/trace-run.h"
 #include "plan/cornered.h"
+#include "plan/line-beside.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -14,16 +15,20 @@ typedef struct {
   FollowedLine line;          /* the ink's px */
 } Part;
 
-/* How far the whole is, from how far one part is. */
-typedef struct { const TraceRequest *request; size_t part, count; } Share;
+/* How far the whole is, from how far one look at a part is, which leads from one share of it to another. */
+typedef struct { const TraceRequest *request; size_t part, count; double from, to; } Share;
+
+/* Of a part: what is done when its line was followed by the clicks; the rest is the line beside it. */
+static const double BY_CLICKS = 0.8;
 
 static bool
 goes_on (double done, void *data)
 {
   const Share *share = data;
+  const double of_part = share->from + done * (share->to - share->from);
 
   return !share->request->goes_on
-         || share->request->goes_on (((double) share->part + done) / (double) share->count, share->request->data);
+         || share->request->goes_on (((double) share->part + of_part) / (double) share->count, share->request->data);
 }
 
 static bool
@@ -131,6 +136,19 @@ join (const Part *parts, size_t count, double reduced, FollowedLine *made)
   return CORE_OK;
 }
 
+static CoreStatus
+follow_part (const Ink *ink, const Point clicks[], const FollowOptions *options, Share *share, Part *part)
+{
+  const size_t count = part->to - part->from + 1;
+
+  share->from = 0;
+  share->to = BY_CLICKS;
+  const CoreStatus status = follow_cornered (ink, clicks + part->from, count, options, &part->line);
+  share->from = BY_CLICKS;
+  share->to = 1;
+  return status ? status : take_line_beside (ink, clicks + part->from, count, options, &part->line);
+}
+
 CoreStatus
 trace_run (const Ink *ink, const TraceRequest *request, double mm_a_px, FollowedLine *made)
 {
@@ -147,8 +165,7 @@ trace_run (const Ink *ink, const TraceRequest *request, double mm_a_px, Followed
   share.count = status ? 0 : find_parts (request, parts);
   for (; !status && share.part < share.count; share.part++)
     if (!parts[share.part].drawn)
-      status = follow_cornered (ink, clicks + parts[share.part].from, parts[share.part].to - parts[share.part].from + 1, &options,
-                            &parts[share.part].line);
+      status = follow_part (ink, clicks, &options, &share, &parts[share.part]);
   if (!status)
     status = draw_parts (request, clicks, parts, share.count);
   if (!status)

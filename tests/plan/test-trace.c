@@ -43,6 +43,17 @@ static const SheetRecipe recipes[] = {
     | SHEET_VIGNETTE | SHEET_NOISE | SHEET_JPEG, .other_side = true, .ink = { 60, 70, 150 }, .paper = { 240, 228, 196 } },
 };
 
+static const SheetRecipe double_lined[] = {
+  { .because = "an ellipse lettered and faint", .shape = SHAPE_ELLIPSE, .seed = 1048, .dpi = 152, .skew_degrees = 0.5, .line_mm = 0.55,
+    .marks = SHEET_INNER_LINE | SHEET_LETTERING | SHEET_FAINT | SHEET_FOLDS | SHEET_NOISE, .ink = DARK, .paper = PAPER },
+  { .because = "a cranked wing lettered, broken and faint", .shape = SHAPE_CRANKED, .seed = 1008, .dpi = 222, .skew_degrees = 1,
+    .line_mm = 0.46, .marks = ALL_PRINTED | SHEET_BROKEN | SHEET_FAINT | SHEET_FOLDS | SHEET_NOISE, .ink = DARK, .paper = PAPER },
+  { .because = "a taper faint and broken", .shape = SHAPE_TAPER, .seed = 1039, .dpi = 217, .skew_degrees = 1, .line_mm = 0.32,
+    .marks = ALL_PRINTED | SHEET_BROKEN | SHEET_FAINT | SHEET_FOLDS | SHEET_STAINS | SHEET_NOISE, .ink = DARK, .paper = PAPER },
+  { .because = "an ellipse, all of it there", .shape = SHAPE_ELLIPSE, .seed = 1077, .dpi = 151, .skew_degrees = 1, .line_mm = 0.5,
+    .marks = SHEET_INNER_LINE | SHEET_LETTERING | SHEET_NOISE, .ink = DARK, .paper = PAPER },
+};
+
 static Mapping
 true_mapping (const PlanSheet *sheet, const SheetRecipe *recipe)
 {
@@ -233,6 +244,33 @@ START_TEST (an_outline_that_passes_a_click_far_off_says_where)
 }
 END_TEST
 
+/* A small picture on the screen: few clicks, all of them 1.2 mm inside of the outline, 1.8 mm outside of the line printed within it. */
+START_TEST (few_clicks_inside_a_double_line_leave_it_the_outer_one)
+{
+  const SheetRecipe *recipe = &double_lined[_i];
+  PlanSheet sheet = plan_sheet_draw (recipe);
+  const Mapping mapping = true_mapping (&sheet, recipe);
+  const Point middle = point_mix (sheet.axis.fore, sheet.axis.aft, 0.5);
+  Point clicks[SHEET_MOST_CLICKS];
+  size_t count = 0;
+  Planform drawn, found;
+
+  for (size_t i = 0; i < sheet.click_count; i++)
+    if (i % 2 == 0 || i + 1 == sheet.click_count)
+      {
+        const Point inward = point_sub (middle, sheet.clicks[i]);
+        clicks[count++] = point_add (sheet.clicks[i], point_scale (inward, 1.2 * sheet.px_per_mm / hypot (inward.x, inward.y)));
+      }
+  sheet.click_count = count;
+  Trace trace = traced (&sheet, &mapping, sheet.axis, clicks);
+  ck_assert_int_eq (planform_measure (sheet.outline, PLANFORM_CARRIED, &drawn), CORE_OK);
+  ck_assert_int_eq (planform_measure (trace.outline, PLANFORM_CARRIED, &found), CORE_OK);
+  ck_assert_msg (fabs (found.area / drawn.area - 1) < 0.003, "%s: area off by %.2f %%", recipe->because, 100 * (found.area / drawn.area - 1));
+  trace_clear (&trace);
+  plan_sheet_clear (&sheet);
+}
+END_TEST
+
 START_TEST (clicked_from_the_trailing_edge_the_outline_is_the_same)
 {
   PlanSheet sheet = plan_sheet_draw (&recipes[4]);
@@ -344,6 +382,7 @@ main (void)
   tcase_add_loop_test (tests, an_outline_keeps_its_area_chord_and_line_through_wear, 0, RECIPES);
   tcase_add_loop_test (tests, corners_are_found_where_they_are_and_nowhere_else, 0, sizeof cornered / sizeof *cornered);
   tcase_add_test (tests, an_outline_that_passes_a_click_far_off_says_where);
+  tcase_add_loop_test (tests, few_clicks_inside_a_double_line_leave_it_the_outer_one, 0, sizeof double_lined / sizeof *double_lined);
   tcase_add_loop_test (tests, few_segments_make_an_outline, 0, RECIPES);
   tcase_add_test (tests, an_axis_a_click_off_keeps_area_and_chord);
   tcase_add_test (tests, clicked_from_the_trailing_edge_the_outline_is_the_same);
