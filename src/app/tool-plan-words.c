@@ -69,7 +69,7 @@ view_sentence (PlanTool *self)
   if (trammel_plan_work_places (self->work) != NULL)
     return _("Click where the forward end of the view's axis stands, in the side view.");
   if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now && plan_view_can_be_placed (self->tool.sheet))
-    return _("It stands for now where such a part usually does: drag the plan along to its own place, or click that in the side view.");
+    return _("It stands where such a part usually does: drag the plan to its own place, or click that in the side view.");
   if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now)
     return _("It stands for now where such a part usually does: drag the plan along to its own place, or go on with Trace.");
   if (plan_tool_wanted (self) == 0)

@@ -24,7 +24,7 @@ trace_words_is_lost (const Stretch *stretch, double mm)
 }
 
 char *
-trace_words_sure (Units units, const Stretch *stretch, double mm)
+trace_words_sure (Units units, const Stretch *stretch, double mm, double astray)
 {
   g_autofree char *sure = NULL;
 
@@ -32,6 +32,12 @@ trace_words_sure (Units units, const Stretch *stretch, double mm)
     return g_strdup (_("Line lost: click closer together"));
   if (stretch == NULL || isnan (stretch->sigma))
     return NULL;
+  if (astray > 0) {
+    g_autofree char *off = units_length (units, astray);
+
+    /* Translators: a length; how far from the pointer the printed line runs that was found. */
+    return g_strdup_printf (_("The line found passes about %s from here"), off);
+  }
   sure = trace_words_fine (units, 2 * stretch->sigma);
   return g_strdup_printf (_("On the line, sure to %s"), sure);
 }

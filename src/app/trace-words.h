@@ -8,8 +8,9 @@ char *trace_words_fine  (Units units, double mm);
 /** Whether a stretch ahead of the pointer is worth the word that its line is lost: NULL where none was to be had. `mm` is how far it goes;
  *  over a few millimetres nothing is lost yet. */
 bool  trace_words_is_lost (const Stretch *stretch, double mm);
-/** How sure a stretch is, one sentence; NULL: nothing is to be said. A new string. mm */
-char *trace_words_sure  (Units units, const Stretch *stretch, double mm);
+/** How sure a stretch is, one sentence; NULL: nothing is to be said. A new string. mm
+ *  astray   by how much it passes the pointer, mm, as trace_astray; such a one is sure of nothing */
+char *trace_words_sure  (Units units, const Stretch *stretch, double mm, double astray);
 /** What is to be said of a trace that is done, one sentence; NULL: nothing. A new string. */
 char *trace_words_done  (Units units, const TraceResult *result);
 /** Why there is no outline, one sentence, translated. */

@@ -146,6 +146,12 @@ trace_work_free (gpointer data)
   g_free (work);
 }
 
+double
+trace_astray (double mm, double click_sigma)
+{
+  return mm > fmax (TRACE_ASTRAY_MM, TRACE_ASTRAY_SIGMAS * click_sigma) ? mm : 0;
+}
+
 static bool
 trace_goes_on (double done, void *data)
 {
@@ -169,10 +175,8 @@ trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
     work->result.outline = outline_ref (trace.outline);
     work->result.sigma = trace.sigma;
     work->result.lost = trace.lost;
-    if (trace.astray > fmax (TRACE_ASTRAY_MM, TRACE_ASTRAY_SIGMAS * order->click_sigma * trace.mm_per_px)) {
-      work->result.astray = trace.astray;
-      work->result.astray_at = trace.astray_at;
-    }
+    work->result.astray = trace_astray (trace.astray, order->click_sigma * trace.mm_per_px);
+    work->result.astray_at = trace.astray_at;
     if (work->other != NULL)
       halves_mean (work->result.outline, work->other, isnan (work->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : work->tolerance,
                    &work->result.mean, &work->result.difference);

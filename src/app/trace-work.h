@@ -47,6 +47,9 @@ typedef struct {
 /** An outline that passes a click by more than so many of its standard deviations, and so many mm, took another line. */
 #define TRACE_ASTRAY_SIGMAS 3
 #define TRACE_ASTRAY_MM 1.2
+/** `mm`, where a click is passed by more than a hand misses; 0 where it is not. The same before the click and behind it.
+ *  click_sigma   how far off a click is, mm, one standard deviation */
+double trace_astray (double mm, double click_sigma);
 typedef void (*TraceDone) (const TraceResult *result, gpointer data);
 /** Traces; `other` is the other half, NULL without. Cancelled, the status is CORE_CANCELLED. */
 void trace_ask (TraceOrder *order, const Outline *other, double tolerance, GCancellable *cancellable, TraceDone done, gpointer data);

@@ -67,6 +67,18 @@ proposal_length (Tracing *self)
   return point_distance (trace_ground_own (self->ground, tracing_last (self)->px), self->proposed.own);
 }
 
+/* mm: by how much the line that was found passes where it was looked for; 0 where that is no more than a hand misses. Held to its line
+ * it is asked only how far. */
+static double
+proposal_astray (Tracing *self)
+{
+  const Stretch *seen = proposal_seen (self);
+
+  if (seen == NULL || self->holds)
+    return 0;
+  return trace_astray (seen->missed, tracing_click_sigma (self, self->proposed.px) / trace_ground_scale (self->ground, self->proposed.px));
+}
+
 static bool
 is_lost (Tracing *self)
 {
@@ -83,7 +95,7 @@ plate_sentence (Tracing *self)
                      : fabs (self->aim.own.y) > 0 ? _("Ends here, at the root") : _("Ends here, on the centre line"));
   if (self->aim.drawn)
     return g_strdup (_("Drawn by hand"));
-  return has_looked (self) ? trace_words_sure (units, proposal_seen (self), proposal_length (self)) : NULL;
+  return has_looked (self) ? trace_words_sure (units, proposal_seen (self), proposal_length (self), proposal_astray (self)) : NULL;
 }
 
 static void

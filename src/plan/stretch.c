@@ -76,7 +76,8 @@ take (const Clicks *clicks, const InkCut *cut, const FollowedLine *line, double 
     return CORE_NO_MEMORY;
   for (size_t i = 0; i < count; i++)
     places[i] = point_scale (point_add (point_scale (line->places[first + i], cut->coarser), cut->corner), scale);
-  *made = (Stretch) { .places = places, .count = count, .lost = sureness.lost, .sigma = sureness.sigma / px_per_mm };
+  *made = (Stretch) { .places = places, .count = count, .lost = sureness.lost, .sigma = sureness.sigma / px_per_mm,
+                      .missed = followed_line_missed (line, first, last, clicks->places[clicks->to], px_per_mm) / px_per_mm };
   return CORE_OK;
 }
 

@@ -23,6 +23,7 @@ typedef struct {
   size_t count;
   double lost;               /* the share of its length along which no line is to be seen, 0 to 1 */
   double sigma;              /* mm: one standard deviation of its places across the line; NAN where hardly any was seen */
+  double missed;             /* mm: how far the line that was seen passes `to`, across it; NAN where none was seen */
 } Stretch;
 
 /** Follows the printed line along one stretch. A long one is looked at more coarsely.

@@ -40,3 +40,24 @@ followed_line_nearest (const FollowedLine *line, Point place)
       best = i;
   return best;
 }
+
+double
+followed_line_missed (const FollowedLine *line, size_t from, size_t to, Point place, double px_per_mm)
+{
+  const size_t reach = px_per_mm > 2 ? (size_t) round (px_per_mm) : 2;
+  double nearest = NAN;
+  size_t best = from;
+
+  for (size_t i = from; i <= to; i++)
+    if (line->weights[i] >= SEEN && !(point_distance (line->places[i], place) >= nearest))
+      {
+        nearest = point_distance (line->places[i], place);
+        best = i;
+      }
+  if (isnan (nearest) || best < from + 4 * reach)
+    return nearest;
+  /* Its last millimetre bends to the place that it was asked for. */
+  const Point last = line->places[best - reach], way = point_sub (last, line->places[best - 4 * reach]), off = point_sub (place, last);
+  const double length = hypot (way.x, way.y);
+  return length > 0 ? fmin (nearest, fabs (way.x * off.y - way.y * off.x) / length) : nearest;
+}

@@ -15,3 +15,7 @@ Sureness sureness_of (const FollowedLine *line, size_t from, size_t to, double p
 
 /** The first place of the line nearest to that one, px. */
 size_t followed_line_nearest (const FollowedLine *line, Point place);
+
+/** How far the line, where it is to be seen among the places `from` to `to`, passes `place`, px: across its way there, so that a gap which
+ *  it crosses is no miss. NAN where it is nowhere seen. */
+double followed_line_missed (const FollowedLine *line, size_t from, size_t to, Point place, double px_per_mm);

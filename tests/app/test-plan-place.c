@@ -104,7 +104,7 @@ START_TEST (a_guessed_place_offers_the_click_in_the_side_view_where_the_guess_is
   begin_with (plan_with_a_side_view (true));
   trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
   step ("View");
-  gui_await (strip (), "It stands for now where such a part usually does: drag the plan along to its own place, or click that in the side view.");
+  gui_await (strip (), "It stands where such a part usually does: drag the plan to its own place, or click that in the side view.");
   button = gui_await (strip (), "Click Its Place in the Side View");
   gui_click (button);
   ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "side");

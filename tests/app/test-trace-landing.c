@@ -128,19 +128,32 @@ START_TEST (a_line_is_lost_only_over_some_length_and_where_two_fifths_of_it_are_
 {
   const Units units = { LENGTH_MM, MASS_G };
   Stretch stretch = { .lost = 0.39, .sigma = 0.05 };
-  g_autofree char *sure = trace_words_sure (units, &stretch, 50), *lost = NULL, *near = NULL;
+  g_autofree char *sure = trace_words_sure (units, &stretch, 50, 0), *lost = NULL, *near = NULL;
 
   ck_assert_str_eq (sure, "On the line, sure to 0.1\u00a0mm");
   stretch.lost = 0.4;
-  lost = trace_words_sure (units, &stretch, 50);
+  lost = trace_words_sure (units, &stretch, 50, 0);
   ck_assert_str_eq (lost, "Line lost: click closer together");
   ck_assert (trace_words_is_lost (NULL, 50));
   ck_assert (!trace_words_is_lost (NULL, 3));
   stretch.sigma = NAN;
-  ck_assert_ptr_null (trace_words_sure (units, &stretch, 3));
+  ck_assert_ptr_null (trace_words_sure (units, &stretch, 3, 0));
   stretch.sigma = 0.05;
-  near = trace_words_sure (units, &stretch, 3);
+  near = trace_words_sure (units, &stretch, 3, 0);
   ck_assert_str_eq (near, "On the line, sure to 0.1\u00a0mm");
+}
+END_TEST
+
+START_TEST (a_line_that_passes_the_pointer_far_off_is_sure_of_nothing)
+{
+  const Units units = { LENGTH_MM, MASS_G };
+  const Stretch stretch = { .lost = 0, .sigma = 0.05 };
+  g_autofree char *off = trace_words_sure (units, &stretch, 50, trace_astray (2.3, 0.2)), *near = NULL;
+
+  ck_assert_str_eq (off, "The line found passes about 2\u00a0mm from here");
+  near = trace_words_sure (units, &stretch, 50, trace_astray (1.1, 0.2));
+  ck_assert_str_eq (near, "On the line, sure to 0.1\u00a0mm");
+  ck_assert_double_eq (trace_astray (2.3, 1), 0);        /* clicked from afar, no better than three times that */
 }
 END_TEST
 
@@ -155,6 +168,7 @@ main (void)
   tcase_add_test (tcase, a_tail_given_by_area_and_arm_gives_way_to_the_one_that_is_traced);
   tcase_add_test (tcase, both_views_of_a_body_are_of_one_body_and_the_side_view_stands_at_its_height);
   tcase_add_test (tcase, a_root_is_left_open_or_carried_as_was_answered_and_else_stays_as_it_is);
+  tcase_add_test (tcase, a_line_that_passes_the_pointer_far_off_is_sure_of_nothing);
   tcase_add_test (tcase, a_line_is_lost_only_over_some_length_and_where_two_fifths_of_it_are_unseen);
   return run_suite (suite_create ("app trace-landing"), tcase);
 }

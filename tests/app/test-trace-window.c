@@ -32,6 +32,23 @@ START_TEST (ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_
 }
 END_TEST
 
+static bool
+plate_says_it_passes (gpointer data)
+{
+  return hand_plate ("The line found passes about 3\u00a0mm from here") != NULL;
+}
+
+START_TEST (a_line_that_passes_the_pointer_far_off_is_not_said_to_be_sure)
+{
+  begin ();
+  hand_look ((Point) { 120, 20 }, 10);      /* a hand misses by less there */
+  hand_click (clicks[0]);
+  hand_move ((Point) { 104.4, 40 });
+  ck_assert (gui_wait (plate_says_it_passes, NULL));
+  ck_assert_ptr_null (hand_plate ("On the line, sure to 0.1\u00a0mm"));
+}
+END_TEST
+
 static void
 assert_text_is (const char *before)
 {
@@ -325,6 +342,7 @@ main (void)
 
   tcase_add_test (tcase, five_clicks_trace_the_wing_within_half_a_per_cent_of_its_area);
   tcase_add_test (tcase, ahead_of_the_last_click_a_proposal_clings_to_the_line_and_the_plate_says_how_sure);
+  tcase_add_test (tcase, a_line_that_passes_the_pointer_far_off_is_not_said_to_be_sure);
   tcase_add_test (tcase, where_no_line_is_printed_the_plate_says_that_it_is_lost);
   tcase_add_test (tcase, taken_back_a_click_leaves_no_word_of_a_line_lost_that_was_not_looked_for_anew);
   tcase_add_test (tcase, nothing_is_lost_yet_directly_after_a_click_and_close_beside_it);

@@ -300,6 +300,26 @@ START_TEST (between_its_neighbours_a_stretch_is_seen_where_alone_it_is_lost)
 }
 END_TEST
 
+/* An edge along station 0 to 60 that is not printed from 40 to 46. */
+START_TEST (a_stretch_tells_how_far_its_line_passes_the_pointer_and_a_gap_is_no_miss)
+{
+  const struct { Point to; double missed; } asked[] = { { px (10.5, 30), 0.5 }, { px (12.6, 30), 2.6 }, { px (10, 43), 0 }, { px (10.6, 43), 0.6 } };
+  const DrawnLine lines[] = { { (Point[]) { px (10, 0), px (10, 40) }, 2, 3 }, { (Point[]) { px (10, 46), px (10, 60) }, 2, 3 } };
+  Ink *ink = ink_of_lines (WIDTH, HEIGHT, lines, 2);
+
+  for (size_t i = 0; i < sizeof asked / sizeof *asked; i++)
+    {
+      const StretchRequest request = { .mapping = &paper, .from = px (10, 2), .to = asked[i].to, .click_sigma = 3 };
+      Stretch stretch;
+
+      ck_assert_int_eq (stretch_follow (ink, &request, &stretch), CORE_OK);
+      ck_assert_double_eq_tol (stretch.missed, asked[i].missed, 0.35);
+      stretch_clear (&stretch);
+    }
+  ink_unref (ink);
+}
+END_TEST
+
 START_TEST (a_stretch_beyond_the_picture_is_refused)
 {
   const DrawnLine line = { (Point[]) { px (10, 0), px (10, 90) }, 2, 3 };
@@ -327,6 +347,7 @@ main (void)
   tcase_add_test (tcase, a_clean_line_is_sure_to_a_fraction_of_a_pixel_and_a_gap_is_lost);
   tcase_add_test (tcase, a_short_stretch_is_looked_at_pixel_by_pixel_a_long_one_more_coarsely_and_both_lie_on_the_line);
   tcase_add_test (tcase, between_its_neighbours_a_stretch_is_seen_where_alone_it_is_lost);
+  tcase_add_test (tcase, a_stretch_tells_how_far_its_line_passes_the_pointer_and_a_gap_is_no_miss);
   tcase_add_test (tcase, a_stretch_beyond_the_picture_is_refused);
   return run_suite (suite, tcase);
 }
