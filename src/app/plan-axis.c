@@ -34,7 +34,7 @@ straightened (const Mapping *mapping, Point fore, Point aft, double doubt)
 }
 
 bool
-plan_axis_settle (TrammelSheetCanvas *sheet, const StraightRun *found, Point *fore, Point *aft)
+plan_axis_settle (TrammelSheetCanvas *sheet, const ViewAxis *found, Point *fore, Point *aft)
 {
   const double px_per_mm = plan_edit_px_per_mm (sheet, point_mix (*fore, *aft, 0.5));
   const double px = point_distance (*fore, *aft), screen = px / px_per_mm * trammel_sheet_canvas_view (sheet)->scale;
@@ -44,8 +44,8 @@ plan_axis_settle (TrammelSheetCanvas *sheet, const StraightRun *found, Point *fo
   if (doubt > MOST_DOUBT)
     return false;
   if (found != NULL) {
-    *fore = found->from;
-    *aft = found->to;
+    *fore = found->fore;
+    *aft = found->aft;
   }
   if (is_squared (plan_edit_plan (sheet)) && trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), &mapping, NULL, NULL))
     *aft = straightened (&mapping, *fore, *aft, doubt);

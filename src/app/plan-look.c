@@ -1,9 +1,11 @@
 #include "trammel-config.h"
 #include "app/plan-look.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "app/plan-edit.h"
 #include "app/plan-work.h"
 #include "app/window.h"
+#include "plan/straight-run.h"
 
 /* Shorter work is done before anybody could read that it is under way. */
 enum { QUIET_MS = 100 };
@@ -14,7 +16,7 @@ typedef struct {
   InkLevels *ink;                 /* NULL: no picture */
   KnownRectangle clicked;
   bool of_sides;
-  double px_per_mm;
+  AxisClicks clicks;
   PlanLooked looked;
   GCancellable *work;
   guint timer;                    /* will say that it takes its time */
@@ -61,6 +63,20 @@ look_goes_on (double done, void *work)
   return !g_cancellable_is_cancelled (work);
 }
 
+/* A line that a lens bends is no axis to follow exactly, but the straight line closest to it is better than two clicks. */
+static bool
+look_for_line (const Ink *ink, const AxisClicks *clicks, GCancellable *work, ViewAxis *line)
+{
+  StraightRun run;
+
+  if (printed_axis (ink, clicks, look_goes_on, work, line))
+    return true;
+  if (g_cancellable_is_cancelled (work) || !straight_run (ink, clicks->axis.fore, clicks->axis.aft, clicks->px_per_mm, &run))
+    return false;
+  *line = (ViewAxis) { run.from, run.to };
+  return true;
+}
+
 static void
 look_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 {
@@ -71,7 +87,7 @@ look_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cance
   if (self->of_sides)
     looked->found = printed_sides_find (ink, &self->clicked, look_goes_on, self->work, &looked->sides) == CORE_OK;
   else
-    looked->found = straight_run (ink, looked->a, looked->b, self->px_per_mm, &looked->run);
+    looked->found = look_for_line (ink, &self->clicks, self->work, &looked->line);
   g_task_return_boolean (task, TRUE);
 }
 
@@ -133,9 +149,10 @@ void
 plan_look_line (TrammelSheetCanvas *sheet, Point a, Point b, PlanLookDone done, gpointer takes)
 {
   PlanLook *self = g_new0 (PlanLook, 1);
+  const Point middle = point_mix (a, b, 0.5);
 
-  *self = (PlanLook) { .sheet = sheet, .px_per_mm = plan_edit_px_per_mm (sheet, point_mix (a, b, 0.5)), .looked = { .a = a, .b = b },
-                       .done = done, .data = takes };
+  *self = (PlanLook) { .sheet = sheet, .looked = { .a = a, .b = b }, .done = done, .data = takes,
+                       .clicks = { { a, b }, fmax (plan_edit_click_sigma (sheet, middle), 1), plan_edit_px_per_mm (sheet, middle) } };
   look_begin (self);
 }
 

@@ -2,7 +2,6 @@
 #include "app/sheet-canvas.h"
 #include "document/piece.h"
 #include "plan/printed-sides.h"
-#include "plan/straight-run.h"
 
 /** What is printed near a hand's clicks, looked for away from the main thread: fine scans take their time. One at a time for each sheet;
  *  another takes the place of the one before. What takes longer than a moment stands in the window's strip and can be stopped there. */
@@ -10,7 +9,7 @@
 typedef struct {
   Point a, b;                     /* px of the file: what was clicked */
   bool found;                     /* the line or the sides below; false: nothing is printed there, or there is no picture */
-  StraightRun run;
+  ViewAxis line;
   PrintedSides sides;
 } PlanLooked;
 /** In the main thread, once, unless it was stopped or the plan in hand is another by then. */

@@ -131,8 +131,8 @@ level_with (TrammelSheetCanvas *sheet, const PlanLooked *looked, gconstpointer n
   Plan *plan = plan_copy (sheet);
 
   plan->has_level = true;
-  plan->level[0] = looked->found ? looked->run.from : looked->a;
-  plan->level[1] = looked->found ? looked->run.to : looked->b;
+  plan->level[0] = looked->found ? looked->line.fore : looked->a;
+  plan->level[1] = looked->found ? looked->line.aft : looked->b;
   plan_edit_do (sheet, plan, _("Level the Plan"));
 }
 
@@ -208,7 +208,7 @@ view_along (TrammelSheetCanvas *sheet, const PlanLooked *looked, gconstpointer n
 
   view.fore = looked->a;
   view.aft = looked->b;
-  if (plan_axis_settle (sheet, looked->found ? &looked->run : NULL, &view.fore, &view.aft))
+  if (plan_axis_settle (sheet, looked->found ? &looked->line : NULL, &view.fore, &view.aft))
     view_add (sheet, view);
   else
     trammel_plan_work_set_note (trammel_plan_work_of (sheet),

@@ -106,13 +106,15 @@ side_traced (const TraceWords *words, const Mapping *mapping, const AxisFrame *f
 static CommandStatus
 find_frame (const TraceWords *words, const Ink *ink, const Mapping *mapping, AxisFrame *frame)
 {
-  const ViewAxis clicked = words->centre_line;
-  const double mm_per_px = mapping_mm_per_px (mapping, clicked.fore, point_sub (clicked.aft, clicked.fore));
+  ViewAxis axis = words->centre_line;
+  const double mm_per_px = mapping_mm_per_px (mapping, axis.fore, point_sub (axis.aft, axis.fore));
+  const AxisClicks clicked = { .axis = axis, .sigma = 1, .px_per_mm = 1 / mm_per_px };
 
   *frame = (AxisFrame) { .fore = mapping_to_mm (mapping, g_array_index (words->through, Point, 0)), .along = { 0, 1 }, .side = 1 };
   if (!words->has_centre_line)
     return COMMAND_DONE;
-  if (axis_frame_on (mapping, printed_axis (ink, clicked, 1 / mm_per_px, NULL, NULL), 1, frame))
+  printed_axis (ink, &clicked, NULL, NULL, &axis);
+  if (axis_frame_on (mapping, axis, 1, frame))
     return usage_error ("trace", "%s", _("An end of --centre-line lies beyond what the picture shows of the paper."));
   frame->side = side_traced (words, mapping, frame);
   return COMMAND_DONE;

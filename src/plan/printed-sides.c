@@ -17,8 +17,8 @@ static const double MOST_MISSED = 1.5 * MAPPING_CLICK_PX;
 static const double OFF_CHORD = 4;
 /* px: an axis is straight. */
 static const double MOST_BENT_AXIS = 0.6;
-/* px: how far a click on an axis is off it, one standard deviation. */
-static const double CLICK_OFF = 1;
+/* Deviations of a click: an axis' end that is further off is another line's. */
+static const double MOST_MISSED_SIGMAS = 2.25;
 /* px: beyond this sides and corners are not those of one rectangle. */
 static const double MOST_BENT = 0.7;
 /* Beside the corners other lines end, and arrows: this share of a side is left out at each end. */
@@ -29,6 +29,7 @@ enum { FACTORS = 4, LEAST_IN_STRETCH = 5, MEETINGS = 4, CHORD_PIECES = 16 };
 /* A side as a curve over its chord: off = Σ factors[i] tⁱ, t from 0 at one corner to 1 at the other. */
 typedef struct {
   Point from, along, beside;                 /* along has the chord's length, beside length 1 */
+  double most_missed;                        /* px: how far off its corners it may end */
   double factors[FACTORS];
   bool found;
 } Side;
@@ -39,7 +40,7 @@ side_between (Point a, Point b)
   const Point way = point_sub (b, a);
   const double length = hypot (way.x, way.y);
 
-  return (Side) { .from = a, .along = way, .beside = { -way.y / length, way.x / length } };
+  return (Side) { .from = a, .along = way, .beside = { -way.y / length, way.x / length }, .most_missed = MOST_MISSED };
 }
 
 static double
@@ -121,7 +122,7 @@ ends_at_its_corners (const Side *side)
 {
   const double *f = side->factors;
 
-  return fabs (f[0]) <= MOST_MISSED && fabs (f[0] + f[1] + f[2] + f[3]) <= MOST_MISSED;
+  return fabs (f[0]) <= side->most_missed && fabs (f[0] + f[1] + f[2] + f[3]) <= side->most_missed;
 }
 
 /* Leaves out the places that lie off the curve, the worst first, until it passes all that are left closely. */
@@ -267,37 +268,39 @@ mapping_solve_printed (const Ink *ink, const Knowns *knowns, InkGoesOn goes_on, 
 }
 
 /* Broken into dashes beside a rib, it cannot be followed. */
-static ViewAxis
-searched_axis (const Ink *ink, ViewAxis clicked, double px_per_mm)
+static bool
+search_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, double click_sigma, ViewAxis *axis)
 {
   const double reduced = ink_reduced (ink);
   Point ends[2] = { point_scale (clicked.fore, 1 / reduced), point_scale (clicked.aft, 1 / reduced) };
 
-  if (!straight_search (ink, ends, px_per_mm / reduced, CLICK_OFF / reduced))
-    return clicked;
-  return (ViewAxis) { point_scale (ends[0], reduced), point_scale (ends[1], reduced) };
+  if (!straight_search (ink, ends, px_per_mm / reduced, click_sigma / reduced))
+    return false;
+  *axis = (ViewAxis) { point_scale (ends[0], reduced), point_scale (ends[1], reduced) };
+  return true;
 }
 
-ViewAxis
-printed_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, InkGoesOn goes_on, void *data)
+bool
+printed_axis (const Ink *ink, const AxisClicks *clicked, InkGoesOn goes_on, void *data, ViewAxis *axis)
 {
-  const FollowOptions options = { .px_per_mm = fmin (px_per_mm / ink_reduced (ink), FINEST), .click_sigma = CLICK_OFF / ink_reduced (ink),
-                                  .goes_on = goes_on, .data = data };
-  Side side = side_between (clicked.fore, clicked.aft);
+  const FollowOptions options = { .px_per_mm = fmin (clicked->px_per_mm / ink_reduced (ink), FINEST),
+                                  .click_sigma = clicked->sigma / ink_reduced (ink), .goes_on = goes_on, .data = data };
+  Side side = side_between (clicked->axis.fore, clicked->axis.aft);
   Point places[SIDE_PLACES];
   size_t count;
 
-  if (!(point_distance (clicked.fore, clicked.aft) > 0))
-    return clicked;
-  const CoreStatus status = find_side (ink, &side, LEAST_AXIS, &options, places, &count);
-  if (status)
-    return clicked;
+  if (!(point_distance (clicked->axis.fore, clicked->axis.aft) > 0))
+    return false;
+  side.most_missed = fmax (MOST_MISSED, MOST_MISSED_SIGMAS * clicked->sigma);
+  if (find_side (ink, &side, LEAST_AXIS, &options, places, &count))
+    return false;
   if (!side.found)
-    return searched_axis (ink, clicked, px_per_mm);
+    return search_axis (ink, clicked->axis, clicked->px_per_mm, clicked->sigma, axis);
   side.factors[2] = side.factors[3] = 0;
   fit_line (&side, places, count);
   for (size_t i = 0; i < count; i++)
     if (point_distance (places[i], side_at (&side, side_t (&side, places[i]))) > MOST_BENT_AXIS)
-      return searched_axis (ink, clicked, px_per_mm);
-  return (ViewAxis) { side_at (&side, 0), side_at (&side, 1) };
+      return search_axis (ink, clicked->axis, clicked->px_per_mm, clicked->sigma, axis);
+  *axis = (ViewAxis) { side_at (&side, 0), side_at (&side, 1) };
+  return true;
 }

@@ -31,8 +31,15 @@ CoreStatus printed_sides_find (const Ink *ink, const KnownRectangle *clicked, In
 CoreStatus mapping_solve_printed (const Ink *ink, const Knowns *knowns, InkGoesOn goes_on, void *data, Mapping *mapping,
                                   MappingMisfit *misfit);
 
-/** A view's axis laid upon the line that is printed along it, where there is one within what a hand misses (MAPPING_CLICK_PX and a half
- *  of it at either end): a tail's root chord is short, and a click beside its end turns the whole outline. Else, and where it cannot be
- *  looked for, as it was clicked.
- *  px_per_mm  of the file, about */
-ViewAxis printed_axis (const Ink *ink, ViewAxis clicked, double px_per_mm, InkGoesOn goes_on, void *data);
+/** A view's axis as a hand clicked it. */
+typedef struct {
+  ViewAxis axis;             /* px of the file */
+  double sigma;              /* px of the file: how far off a click is, one standard deviation; 1 is a careful hand at full size */
+  double px_per_mm;          /* of the file, about */
+} AxisClicks;
+
+/** The line that is printed along a view's axis, where there is one within what a hand misses (two deviations and a quarter at either
+ *  end): a tail's root chord is short, and a click beside its end turns the whole outline.
+ *  axis     set where there is one
+ *  returns  whether there is; false also where it cannot be looked for */
+bool printed_axis (const Ink *ink, const AxisClicks *clicked, InkGoesOn goes_on, void *data, ViewAxis *axis);
