@@ -12,8 +12,10 @@ static const double HALF_WIDTH_MM = 0.12, LEAST_HALF_WIDTH = 0.8;
 static const double FURTHEST = 3, BESIDE = 6;
 /* What a standard deviation off costs, in shares of the way along which a line as usual is printed. */
 static const double PULL = 0.04;
-/* Of a line as usual: a line darker than that counts no more. Of the way: so much is printed. */
-static const double MOST_STRENGTH = 1.2, LEAST_PRINTED = 0.5;
+/* Of a line as usual: a line darker than that counts no more. Of the way: so much is printed, and so much of each of its parts: a line that
+ * only crosses is seen in one of them. */
+static const double MOST_STRENGTH = 1.2, LEAST_PRINTED = 0.5, LEAST_OF_A_PART = 0.3;
+enum { PARTS = 4 };
 static const double FIRST_STEP = 0.5, LAST_STEP = 0.03;
 
 typedef struct {
@@ -98,6 +100,17 @@ search_begin (Search *self, const Ink *ink, const Point ends[2], double px_per_m
          && !line_strength_even (&self->corridor, FURTHEST * click_sigma, self->corridor.columns, self->strength);
 }
 
+static bool
+is_printed (const Search *self, Offs offs)
+{
+  const size_t length = self->last - self->first;
+
+  for (size_t part = 0; part < PARTS; part++)
+    if (mean_strength (self, offs, self->first + part * length / PARTS, self->first + (part + 1) * length / PARTS) < LEAST_OF_A_PART)
+      return false;
+  return mean_strength (self, offs, self->first, self->last) >= LEAST_PRINTED;
+}
+
 bool
 straight_search (const Ink *ink, Point ends[2], double px_per_mm, double click_sigma)
 {
@@ -109,7 +122,7 @@ straight_search (const Ink *ink, Point ends[2], double px_per_mm, double click_s
       Offs best = best_about (&search, (Offs) { 0, 0 }, FURTHEST * click_sigma, FIRST_STEP);
       for (double step = FIRST_STEP / 2; step >= LAST_STEP; step /= 2)
         best = best_about (&search, best, step, step);
-      found = mean_strength (&search, best, search.first, search.last) >= LEAST_PRINTED;
+      found = is_printed (&search, best);
       const Point across = search.corridor.across[0];
       ends[0] = found ? point_add (ends[0], point_scale (across, best.fore)) : ends[0];
       ends[1] = found ? point_add (ends[1], point_scale (across, best.aft)) : ends[1];

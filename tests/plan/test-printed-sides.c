@@ -225,6 +225,20 @@ START_TEST (a_broken_centre_line_is_found_beside_a_rib_as_dark)
 }
 END_TEST
 
+/* Clicked across a line, some way off at either end, each to its own side. No published source. */
+START_TEST (a_line_that_only_crosses_an_axis_is_not_its_line)
+{
+  const Point from = { 50, 20 }, to = { 46, 420 };
+  const DrawnLine line = { from, to, 4, 1 };
+  Ink *ink = drawn_ink (&line, 1, 100, 440);
+  const ViewAxis clicked = { { 54.9, 59.1 }, { 39.8, 379.4 } };
+  const ViewAxis stays = axis_by (ink, clicked, 1, 10);
+
+  ck_assert_mem_eq (&stays, &clicked, sizeof clicked);
+  ink_unref (ink);
+}
+END_TEST
+
 static bool
 never (double done, void *data)
 {
@@ -256,6 +270,7 @@ main (void)
   tcase_add_test (tests, a_printed_frame_tells_the_lens_and_where_its_corners_are);
   tcase_add_loop_test (tests, corners_go_to_where_the_sides_meet_to_a_fifth_of_a_pixel, 0, 2);
   tcase_add_test (tests, an_axis_lies_down_on_the_centre_line_printed_there);
+  tcase_add_test (tests, a_line_that_only_crosses_an_axis_is_not_its_line);
   tcase_add_test (tests, an_axis_clicked_on_a_small_picture_lies_down_from_further_off);
   tcase_add_loop_test (tests, an_axis_with_no_line_within_a_click_stays_where_it_is, 0, 3);
   tcase_add_test (tests, a_broken_centre_line_is_found_beside_a_rib_as_dark);
