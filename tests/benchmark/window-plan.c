@@ -193,7 +193,10 @@ run_stage (const char *example, const char *picture)
   if (!g_application_register (G_APPLICATION (application), NULL, NULL))
     return 1;
   if (picture != NULL) {
-    stage.window = GTK_WINDOW (trammel_window_new (application, trammel_application_settings (TRAMMEL_APPLICATION (application))));
+    TrammelSettings *settings = trammel_application_settings (TRAMMEL_APPLICATION (application));
+
+    trammel_settings_set_flag (settings, CAUTIONS_READ, true);    /* the first run's card lies over the sheet only once */
+    stage.window = GTK_WINDOW (trammel_window_new (application, settings));
     stage.session = trammel_window_session (TRAMMEL_WINDOW (stage.window));
     trammel_window_open_file (TRAMMEL_WINDOW (stage.window), example);
   } else {

@@ -128,8 +128,11 @@ stage_activate (GtkApplication *application, Stage *stage)
   GdkFrameClock *clock;
 
   if (stage->path != NULL) {
-    TrammelWindow *window = trammel_window_new (application, trammel_application_settings (TRAMMEL_APPLICATION (application)));
+    TrammelSettings *settings = trammel_application_settings (TRAMMEL_APPLICATION (application));
+    TrammelWindow *window;
 
+    trammel_settings_set_flag (settings, CAUTIONS_READ, true);    /* the first run's card lies over the sheet only once */
+    window = trammel_window_new (application, settings);
     stage->window = GTK_WINDOW (window);
     stage->session = trammel_window_session (window);
   } else {
