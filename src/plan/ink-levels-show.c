@@ -86,42 +86,57 @@ mixed (uint16_t from, uint16_t to, uint16_t share)
   return (uint16_t) ((uint16_t) (from * (uint16_t) (256 - share)) + (uint16_t) (to * share) + 128) >> 8;
 }
 
-/* The same for a whole row that lies inside. First each place's four pixels are fetched, then all are mixed, which goes eight at a time. */
+/* A whole row that lies inside, fetched: for each place its two pixels above, and the two below. */
+typedef struct { Row row; bool whole; uint16_t above[SQUARE], below[SQUARE]; } Fetched;
+
 static void
-show_inner_row (const Level *level, Row row, unsigned char *shown)
+fetch_row (const Level *level, Fetched *to)
 {
+  const Row row = to->row;
   const unsigned char *first = level->pixels + (row.y >> 16) * level->width + (row.x >> 16);
   int x = (int) (row.x & 65535), y = (int) (row.y & 65535);
-  uint16_t above[SQUARE], below[SQUARE], across[SQUARE], down[SQUARE];
 
-#pragma GCC unroll 4             /* all sixteen at once, as it is done else, take longer */
+#pragma GCC unroll 2             /* all sixteen at once, as it is done else, take longer */
   for (int i = 0; i < SQUARE; i++, x += row.step_x, y += row.step_y)
     {
       const unsigned char *at = first + (ptrdiff_t) (y >> 16) * level->width + (x >> 16);
-      above[i] = two_at (at);
-      below[i] = two_at (at + level->width);
-      across[i] = (uint16_t) x >> 8;
-      down[i] = (uint16_t) y >> 8;
-    }
-  for (int i = 0; i < SQUARE; i++)
-    {
-      const uint16_t left = mixed (above[i] >> LEFT & 255, below[i] >> LEFT & 255, down[i]);
-      const uint16_t right = mixed (above[i] >> RIGHT & 255, below[i] >> RIGHT & 255, down[i]);
-      shown[i] = (unsigned char) mixed (left, right, across[i]);
+
+      to->above[i] = two_at (at);
+      to->below[i] = two_at (at + level->width);
     }
 }
 
-/* Straight through: where both ends are inside, all of it is. Nothing is shown outside. */
+/* The same as `sample`, eight at a time. Of a place what lies between two pixels is its lower 16 bits, which need no others. */
+static void
+mix_row (const Fetched *from, unsigned char *shown)
+{
+  const uint16_t x = (uint16_t) from->row.x, y = (uint16_t) from->row.y;
+  const uint16_t step_x = (uint16_t) from->row.step_x, step_y = (uint16_t) from->row.step_y;
+
+  for (uint16_t i = 0; i < SQUARE; i++)
+    {
+      const uint16_t across = (uint16_t) (x + i * step_x) >> 8, down = (uint16_t) (y + i * step_y) >> 8;
+      const uint16_t left = mixed (from->above[i] >> LEFT & 255, from->below[i] >> LEFT & 255, down);
+      const uint16_t right = mixed (from->above[i] >> RIGHT & 255, from->below[i] >> RIGHT & 255, down);
+
+      shown[i] = (unsigned char) mixed (left, right, across);
+    }
+}
+
+/* Straight through: where both ends are inside, all of it is. */
+static bool
+row_is_whole (const Level *level, const Row *row, int width)
+{
+  return width == SQUARE && is_inside (level, row->x, row->y)
+         && is_inside (level, row->x + (long) (SQUARE - 1) * row->step_x, row->y + (long) (SQUARE - 1) * row->step_y);
+}
+
+/* Nothing is shown outside. */
 static void
 show_row (const Level *level, Row row, int width, unsigned char *shown)
 {
-  const long end_x = row.x + (long) (SQUARE - 1) * row.step_x, end_y = row.y + (long) (SQUARE - 1) * row.step_y;
-
-  if (width == SQUARE && is_inside (level, row.x, row.y) && is_inside (level, end_x, end_y))
-    show_inner_row (level, row, shown);
-  else
-    for (int i = 0; i < width; i++, row.x += row.step_x, row.y += row.step_y)
-      shown[i] = is_inside (level, row.x, row.y) ? sample (level, row.x, row.y) : 0;
+  for (int i = 0; i < width; i++, row.x += row.step_x, row.y += row.step_y)
+    shown[i] = is_inside (level, row.x, row.y) ? sample (level, row.x, row.y) : 0;
 }
 
 /* As lround, which costs more than the pixels of a row. */
@@ -131,20 +146,59 @@ nearest (double value)
   return (long) (value + (value < 0 ? -0.5 : 0.5));
 }
 
-static void
-show_square (const Level *level, double scale, const Square *square, int width, int height, size_t stride, unsigned char *shown)
+/* The rows of a square, in 65536ths of a copy's pixels: where the first begins, its step, and what both grow by from row to row. */
+typedef struct { Point at, at_grows, step, step_grows; } Rows;
+
+static Rows
+rows_of (const Square *square, double scale)
 {
-  for (int y = 0; y < height; y++, shown += stride)
+  const double fine = scale * 256;
+  const Point step = point_scale (point_add (square->right, point_scale (square->both, 0.5)), fine);
+  const Point down = point_scale (square->down, fine), step_grows = point_scale (square->both, fine);
+  const Point at = point_add (point_scale (square->from, fine), point_scale (point_add (down, step), 0.5));
+
+  return (Rows) { .at = { at.x - 32768, at.y - 32768 }, .at_grows = point_add (down, point_scale (step_grows, 0.5)),
+                  .step = step, .step_grows = step_grows };
+}
+
+static Row
+row_at (const Rows *rows, int y)
+{
+  const Point at = point_add (rows->at, point_scale (rows->at_grows, y)), step = point_add (rows->step, point_scale (rows->step_grows, y));
+
+  return (Row) { nearest (at.x), nearest (at.y), (int) nearest (step.x), (int) nearest (step.y) };
+}
+
+static bool
+is_near (Point at)
+{
+  const double limit = 65536.0 * (1 << 22);
+
+  return fabs (at.x) < limit && fabs (at.y) < limit;
+}
+
+/* What was fetched of a row cannot be mixed at once without waiting for it: so first all rows are fetched. */
+static void
+show_square (const Level *level, const Rows *rows, int width, int height, size_t stride, unsigned char *shown)
+{
+  Fetched fetched[SQUARE];
+
+  if (!is_near (rows->at) || !is_near (point_add (rows->at, point_scale (rows->at_grows, SQUARE))))
+    return;
+  for (int y = 0; y < height; y++)
     {
-      const Point row = point_add (point_add (square->from, point_scale (square->down, y + 0.5)),
-                                   point_scale (point_add (square->right, point_scale (square->both, y + 0.5)), 0.5));
-      const Point along = point_add (square->right, point_scale (square->both, y + 0.5));
-      const double limit = 1 << 22;
-      if (!(fabs (row.x * scale) < 256 * limit) || !(fabs (row.y * scale) < 256 * limit))
-        continue;
-      show_row (level, (Row) { nearest ((row.x * scale - 128) * 256), nearest ((row.y * scale - 128) * 256),
-                               (int) nearest (along.x * scale * 256), (int) nearest (along.y * scale * 256) }, width, shown);
+      Fetched *to = &fetched[y];
+
+      to->row = row_at (rows, y);
+      to->whole = row_is_whole (level, &to->row, width);
+      if (to->whole)
+        fetch_row (level, to);
+      else
+        show_row (level, to->row, width, shown + (size_t) y * stride);
     }
+  for (int y = 0; y < height; y++)
+    if (fetched[y].whole)
+      mix_row (&fetched[y], shown + (size_t) y * stride);
 }
 
 static int
@@ -183,8 +237,10 @@ show_between (const Strip *strip, const Point *upper, const Point *lower, int x,
   const int number = level_for (levels, &square);
   const double per_px = 1 / (ink_reduced (levels->ink) * (double) (1 << number));
   if (has_ink (&levels->levels[number], per_px, upper, lower))
-    show_square (&levels->levels[number], 256 * per_px, &square, width, height, strip->stride,
-                 strip->shown + (size_t) y * strip->stride + x);
+    {
+      const Rows rows = rows_of (&square, 256 * per_px);
+      show_square (&levels->levels[number], &rows, width, height, strip->stride, strip->shown + (size_t) y * strip->stride + x);
+    }
 }
 
 static void
