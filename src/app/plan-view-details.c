@@ -155,6 +155,14 @@ plan_view_details_new (TrammelSheetCanvas *sheet)
   return self->button;
 }
 
+/* A menu button makes a new label of every word it is given, and what a pointer is on its way to must not go. */
+static void
+details_say (GtkWidget *button, const char *words)
+{
+  if (g_strcmp0 (gtk_menu_button_get_label (GTK_MENU_BUTTON (button)), words) != 0)
+    gtk_menu_button_set_label (GTK_MENU_BUTTON (button), words);
+}
+
 void
 plan_view_details_refresh (GtkWidget *button)
 {
@@ -165,7 +173,7 @@ plan_view_details_refresh (GtkWidget *button)
   /* Translators: which half of a thing a view of a plan shows. */
   g_autofree char *flipped = g_strdup_printf (_("%s, Flipped"), words);
 
-  gtk_menu_button_set_label (GTK_MENU_BUTTON (button), shown.flipped ? flipped : words);
+  details_say (button, shown.flipped ? flipped : words);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, _("About This View"), -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (button)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("About This View"), -1);
   if (self->shows != NULL)

@@ -243,6 +243,28 @@ START_TEST (the_sheet_stays_where_it_is_on_the_screen_when_a_strip_opens_and_clo
 }
 END_TEST
 
+/* From the sheet, whose plate and words go as it leaves. */
+START_TEST (the_pointer_goes_over_from_a_trace_to_what_is_said_about_its_view)
+{
+  GtkWidget *about;
+
+  begin ();
+  trammel_sheet_canvas_set_tool (hand_sheet (), "plan");
+  gui_settle ();
+  gui_click (gui_await (GTK_WIDGET (hand_window ()), "Trace"));
+  hand_look ((Point) { 120, 0 }, 3.5);
+  gui_settle ();
+  about = gui_await (GTK_WIDGET (hand_window ()), "About This View");
+  hand_click (clicks[0]);
+  hand_move (clicks[1]);
+  ck_assert_ptr_nonnull (hand_plate ("Station"));
+  gui_move_to (about, gtk_widget_get_width (about) / 3.0, gtk_widget_get_height (about) / 2.0);
+  gui_settle ();
+  ck_assert_ptr_null (hand_plate ("Station"));
+  ck_assert_ptr_eq (gui_find (GTK_WIDGET (hand_window ()), "About This View"), about);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -258,5 +280,6 @@ main (void)
   tcase_add_test (tcase, a_panel_shortened_by_its_dihedral_is_compared_as_it_was_drawn);
   tcase_add_test (tcase, once_a_strip_is_answered_letters_choose_tools_again);
   tcase_add_test (tcase, the_sheet_stays_where_it_is_on_the_screen_when_a_strip_opens_and_closes);
+  tcase_add_test (tcase, the_pointer_goes_over_from_a_trace_to_what_is_said_about_its_view);
   return hand_run ("app trace-told", &tcase, 1);
 }
