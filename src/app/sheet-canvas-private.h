@@ -9,6 +9,7 @@ struct _TrammelSheetCanvas {
   TrammelSession *session;
   TrammelPlanStore *plans;
   SheetPlan plan_shown;         /* what the scene lends */
+  SheetPrint print_shown;
   SheetPlanCopy plan_copy;      /* of the plan as it was painted last */
   SheetPlanCopy enlarged_copy;  /* and of what is enlarged of it: what lies over the sheet is drawn twice a frame */
   SheetPaper paper;             /* all that stays while a hand only points */
@@ -29,6 +30,7 @@ struct _TrammelSheetCanvas {
 
   Tool *tool;
   bool hand;                    /* Space is held: a drag moves the sheet */
+  bool bare;                    /* V is held: of a plan nothing but its print is shown */
   char *part_class;
   char *hint;                   /* NULL: the tool's */
   Pull *pull;

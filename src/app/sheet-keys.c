@@ -229,6 +229,33 @@ sheet_keys_hand (TrammelSheetCanvas *self, bool hand)
   return true;
 }
 
+static void
+sheet_keys_bare (TrammelSheetCanvas *self, bool bare)
+{
+  if (self->bare == bare)
+    return;
+  self->bare = bare;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+/* Translators: the key that, held down, shows of a plan nothing but its print; one letter, lower case, and no tool's. */
+static bool
+is_baring_key (guint keyval)
+{
+  return gdk_keyval_to_unicode (gdk_keyval_to_lower (keyval)) == g_utf8_get_char (C_("key", "v"));
+}
+
+/* Without a plan it is no key at all. */
+static bool
+sheet_keys_lay_bare (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
+{
+  if (!is_baring_key (keyval) || (state & (GDK_CONTROL_MASK | GDK_ALT_MASK | GDK_SUPER_MASK))
+      || trammel_sheet_canvas_scene (self).plan == NULL)
+    return false;
+  sheet_keys_bare (self, true);
+  return true;
+}
+
 static bool
 sheet_keys_plain (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
 {
@@ -307,6 +334,8 @@ sheet_keys_pressed (GtkEventControllerKey *keys, guint keyval, guint code, GdkMo
     return gtk_widget_activate_action (GTK_WIDGET (self), state & GDK_SHIFT_MASK ? "win.focus-previous" : "win.focus-next", NULL);
   if (sheet_keys_take_back (self, keyval, state))
     return TRUE;
+  if (sheet_keys_lay_bare (self, keyval, state))
+    return TRUE;
   if (self->tool->kind->key != NULL && self->tool->kind->key (self->tool, keyval, state))
     return TRUE;
   return sheet_keys_digit (self, keyval, state) || sheet_keys_arrows (self, keyval, state) || sheet_keys_plain (self, keyval, state)
@@ -323,6 +352,8 @@ sheet_keys_released (GtkEventControllerKey *keys, guint keyval, guint code, GdkM
     self->tool->kind->key_up (self->tool, keyval);
   if (keyval == GDK_KEY_space)
     sheet_keys_hand (self, false);
+  if (is_baring_key (keyval))
+    sheet_keys_bare (self, false);
   if (sheet_keys_arrow (keyval, &direction))
     sheet_canvas_stop_nudging (self);
 }
@@ -333,6 +364,7 @@ sheet_keys_left (GtkEventControllerFocus *focus, TrammelSheetCanvas *self)
   sheet_canvas_stop_nudging (self);
   if (self->hand)
     sheet_keys_hand (self, false);
+  sheet_keys_bare (self, false);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 

@@ -12,6 +12,10 @@ sheet_paper_clear (SheetPaper *self)
   selection_clear (&self->selection);
   for (int i = 0; i < 4; i++)
     g_clear_pointer (&self->shown[i], ink_levels_unref);
+  if (self->printed != NULL)
+    piece_unref (&self->printed->piece);
+  self->printed = NULL;
+  g_clear_pointer (&self->printed_view, g_free);
 }
 
 static const InkLevels *
@@ -32,10 +36,17 @@ paper_holds_plan (const SheetPaper *self, const SheetPlan *plan)
 }
 
 static bool
+paper_holds_print (const SheetPaper *self, const SheetPrint *print)
+{
+  return self->printed == (print != NULL ? print->plan : NULL)
+         && (print == NULL || (self->bare == print->bare && g_strcmp0 (self->printed_view, print->view) == 0));
+}
+
+static bool
 paper_holds (const SheetPaper *self, const SheetScene *scene)
 {
   return self->sheet != NULL && self->figures == scene->figures && paper_holds_plan (self, scene->plan)
-         && memcmp (&self->view, scene->view, sizeof self->view) == 0 && memcmp (&self->look, scene->look, sizeof self->look) == 0
+         && paper_holds_print (self, scene->print) && memcmp (&self->view, scene->view, sizeof self->view) == 0 && memcmp (&self->look, scene->look, sizeof self->look) == 0
          && self->units.length == scene->units.length && self->units.mass == scene->units.mass
          && selection_equal (&self->selection, scene->selection) && self->named_places == scene->overlay->named_places
          && self->show_grid == scene->show_grid && self->show_names == scene->show_names && self->show_figures == scene->show_figures;
@@ -68,6 +79,11 @@ paper_take (SheetPaper *self, const SheetScene *scene)
   self->show_names = scene->show_names;
   self->show_figures = scene->show_figures;
   paper_take_plan (self, scene->plan);
+  if (scene->print == NULL)
+    return;
+  self->printed = (Plan *) piece_ref (&scene->print->plan->piece);
+  self->printed_view = g_strdup (scene->print->view);
+  self->bare = scene->print->bare;
 }
 
 static void

@@ -15,7 +15,9 @@ typedef struct {
   InkLevels *shown[4];                   /* the plan's ink and its three colours */
   Placing placing;
   double strength, device_scale;
-  bool has_plan, named_places, show_grid, show_names, show_figures;
+  Plan *printed;                         /* the plan that is worked on; NULL: none */
+  char *printed_view;
+  bool has_plan, bare, named_places, show_grid, show_names, show_figures;
 } SheetPaper;
 
 /** Forgets what was recorded; where fonts or the like have changed, which the scene does not tell. */

@@ -20,6 +20,18 @@ scene_plan (TrammelSheetCanvas *self, SheetPlan *shown)
   return trammel_plan_store_placing (self->plans, &shown->placing);
 }
 
+/* While the Plan tool is in hand, or a printed line is followed: whoever traces compares. */
+static bool
+scene_print (TrammelSheetCanvas *self, SheetPrint *shown)
+{
+  const Plan *plan = trammel_plan_store_plan (self->plans);
+  const PlanView *view = trammel_plan_store_view (self->plans);
+  const bool traces = self->tool->kind == &tool_outline && plan != NULL && plan->cling && view != NULL;
+
+  *shown = (SheetPrint) { .plan = plan, .view = view != NULL ? view->id : NULL, .bare = self->bare };
+  return plan != NULL && (self->tool->kind == &tool_plan || traces || self->bare);
+}
+
 Look
 sheet_canvas_look (TrammelSheetCanvas *self)
 {
@@ -93,11 +105,12 @@ SheetScene
 trammel_sheet_canvas_scene (TrammelSheetCanvas *self)
 {
   TrammelSettings *settings = trammel_session_settings (self->session);
+  const bool has_plan = scene_plan (self, &self->plan_shown), prints = has_plan && scene_print (self, &self->print_shown);
 
   return (SheetScene) {
     .look = &self->look, .units = trammel_session_units (self->session), .view = &self->view,
     .figures = trammel_session_figures (self->session), .selection = trammel_session_selection (self->session), .overlay = &self->overlay,
-    .plan = scene_plan (self, &self->plan_shown) ? &self->plan_shown : NULL,
+    .plan = has_plan ? &self->plan_shown : NULL, .print = prints ? &self->print_shown : NULL,
     .show_grid = trammel_settings_flag (settings, SHOW_GRID), .show_names = trammel_settings_flag (settings, SHOW_NAMES),
     .show_figures = trammel_settings_flag (settings, SHOW_FIGURES),
   };

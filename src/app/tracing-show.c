@@ -141,6 +141,20 @@ has_traced_surface (Tracing *self)
   return false;
 }
 
+static bool
+has_traced_body (Tracing *self)
+{
+  const Aeroplane *aeroplane = trammel_session_settled (trammel_sheet_canvas_session (self->sheet));
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_BODY); i++) {
+    const Body *body = aeroplane_body (aeroplane, i);
+
+    if (g_strcmp0 (body->traced, self->ground->view) == 0 || g_strcmp0 (body->side_traced, self->ground->view) == 0)
+      return true;
+  }
+  return false;
+}
+
 /* What ends it stands first: a click there may be meant for less. */
 static const char *
 hint_on_the_way (Tracing *self)
@@ -162,7 +176,9 @@ tracing_hint (Tracing *self)
   if (tracing_is_unfinished (self))
     return _("Not finished: a click goes on from where it was left. A click where it began starts anew.");
   if (has_traced_surface (self))
-    return _("Traced. H draws its hinge line; another click along the outline traces it anew.");
+    return _("Traced. Hold V to see the print alone. H draws its hinge line; another click along the outline traces it anew.");
+  if (has_traced_body (self))
+    return _("Traced. Hold V to see the print alone; another click along the outline traces it anew.");
   switch (self->ground->shows) {
   case VIEW_BODY_TOP:  return _("Click the nose on the printed line, then along it to the tail.");
   case VIEW_BODY_SIDE: return _("Click the nose on the printed line, then along the top to the tail and back below.");

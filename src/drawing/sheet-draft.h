@@ -40,6 +40,7 @@ void sheet_draw_dimensions (SheetDraft *draft);   /* and takes their figures' pl
 void sheet_draw_faults  (SheetDraft *draft);      /* loose ends, crossings */
 void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips of the one thing selected; not on paper */
 void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their names, while they are being put */
+void sheet_draw_print   (const SheetDraft *draft);      /* each outline over its own print; there is a plan that is worked on */
 void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
 void sheet_draw_trace      (const SheetDraft *draft, const SheetTrace *trace);             /* what was found, and ahead of it the proposal */
 void sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departures);   /* bars across where it is far off its line */

@@ -157,14 +157,12 @@ draw_hinge (const SheetDraft *draft, const SheetHinge *hinge)
   hinge_draw_proposal (draft->cr, draft->look, draft->view, hinge, 0, -1);
 }
 
-void
-sheet_draw_overlay (const SheetDraft *draft)
+/* What lies over the print of a plan. */
+static void
+draw_over_plan (const SheetDraft *draft, const SheetOverlay *overlay)
 {
-  const SheetOverlay *overlay = draft->scene->overlay;
-
-  if (!overlay)
+  if (draft->scene->plan && draft->scene->print && draft->scene->print->bare)
     return;
-  draw_guides (draft, overlay);
   if (overlay->plan_marks)
     sheet_draw_plan_marks (draft, overlay->plan_marks);
   if (overlay->doubt)
@@ -173,6 +171,17 @@ sheet_draw_overlay (const SheetDraft *draft)
     sheet_draw_departures (draft, overlay->departures);
   if (overlay->trace)
     sheet_draw_trace (draft, overlay->trace);
+}
+
+void
+sheet_draw_overlay (const SheetDraft *draft)
+{
+  const SheetOverlay *overlay = draft->scene->overlay;
+
+  if (!overlay)
+    return;
+  draw_guides (draft, overlay);
+  draw_over_plan (draft, overlay);
   if (overlay->hinge)
     draw_hinge (draft, overlay->hinge);
   if (overlay->draft)

@@ -183,6 +183,15 @@ surface_layer (const SheetDraft *draft, const Surface *surface)
   return sheet_surface_covers_body (draft->aeroplane, surface) ? LAYER_OVER_BODY : LAYER_UNDER_BODY;
 }
 
+/* It is a hairline over its own print, which the sheet shows where it stands. */
+static bool
+is_over_its_print (const SheetDraft *draft, const char *traced)
+{
+  const SheetPrint *print = draft->scene->plan ? draft->scene->print : NULL;
+
+  return print && traced && g_strcmp0 (traced, print->view) == 0;
+}
+
 static void
 draw_layer (const SheetDraft *draft, SurfaceLayer layer)
 {
@@ -190,7 +199,7 @@ draw_layer (const SheetDraft *draft, SurfaceLayer layer)
     {
       const Surface *surface = aeroplane_surface (draft->aeroplane, i);
 
-      if (surface_layer (draft, surface) != layer)
+      if (surface_layer (draft, surface) != layer || (layer != LAYER_FINS && is_over_its_print (draft, surface->traced)))
         continue;
       if (layer == LAYER_FINS)
         draw_fin (draft, surface);
@@ -209,7 +218,7 @@ sheet_draw_shapes (const SheetDraft *draft)
     {
       const Body *body = aeroplane_body (draft->aeroplane, i);
 
-      if (body->outline)
+      if (body->outline && !is_over_its_print (draft, body->traced))
         draw_body (draft, body);
     }
   draw_layer (draft, LAYER_OVER_BODY);

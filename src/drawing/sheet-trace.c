@@ -72,22 +72,25 @@ draw_proposal (const SheetDraft *draft, const SheetTrace *trace)
   wash.alpha = WASH;
   if (!trace->by_hand)
     stroke_run (draft, trace->proposal, trace->proposal_count, CORRIDOR, wash);
-  stroke_run (draft, trace->proposal, trace->proposal_count, draft->look->selected_width + HALO, halo_of (draft->look));
   stroke_broken (draft, trace->proposal, trace->proposal_count, 1, trace->lost ? draft->look->warning : draft->look->selection);
 }
 
 static void
-draw_dot (const SheetDraft *draft, Point place, double radius)
+draw_dot (const SheetDraft *draft, Point place, bool open)
 {
   const Point at = view_to_screen (draft->view, place);
 
   cairo_new_path (draft->cr);
-  cairo_arc (draft->cr, at.x, at.y, radius + HALO / 2, 0, 2 * M_PI);
-  look_set_source (draft->cr, halo_of (draft->look));
-  cairo_fill (draft->cr);
-  cairo_arc (draft->cr, at.x, at.y, radius, 0, 2 * M_PI);
+  cairo_arc (draft->cr, at.x, at.y, DOT, 0, 2 * M_PI);
   look_set_source (draft->cr, draft->look->selection);
-  cairo_fill (draft->cr);
+  if (!open)
+    {
+      cairo_fill (draft->cr);
+      return;
+    }
+  cairo_set_dash (draft->cr, NULL, 0, 0);
+  cairo_set_line_width (draft->cr, draft->look->inner_width);
+  cairo_stroke (draft->cr);
 }
 
 static void
@@ -106,21 +109,28 @@ draw_ring (const SheetDraft *draft, Point place)
     }
 }
 
+/* A hairline with open dots and no halo: it is compared with the print beneath, which must be seen on both its sides. */
 void
 sheet_draw_trace (const SheetDraft *draft, const SheetTrace *trace)
 {
   cairo_save (draft->cr);
   draw_other_half (draft, trace);
   draw_proposal (draft, trace);
-  stroke_run (draft, trace->accepted, trace->accepted_count, draft->look->selected_width + HALO, halo_of (draft->look));
-  stroke_run (draft, trace->accepted, trace->accepted_count, draft->look->selected_width, draft->look->selection);
+  stroke_run (draft, trace->accepted, trace->accepted_count, draft->look->inner_width, draft->look->selection);
   for (size_t i = 0; i < trace->click_count; i++)
-    draw_dot (draft, trace->clicks[i], DOT);
+    draw_dot (draft, trace->clicks[i], true);
   if (trace->has_ring)
     draw_ring (draft, trace->ring);
   if (trace->has_aim)
-    draw_dot (draft, trace->aim, DOT);
+    draw_dot (draft, trace->aim, false);
   cairo_restore (draft->cr);
+}
+
+/* The print beneath is looked at: no halo, and no line firmer than it must be. */
+static bool
+shows_print (const SheetDraft *draft)
+{
+  return draft->scene->plan && draft->scene->print;
 }
 
 /* Across the outline to the printed line, and a little to the other side. */
@@ -132,10 +142,13 @@ draw_departure (const SheetDraft *draft, const SheetDeparture *spot)
   const Point way = length > 0 ? point_scale (point_sub (to, at), 1 / length) : (Point) { 0, 0 };
   const Point end = point_add (at, point_scale (way, fmax (length, LEAST_BAR)));
 
-  cairo_set_line_width (draft->cr, 2 * draft->look->selected_width + HALO);
-  look_set_source (draft->cr, halo_of (draft->look));
-  line_stroke (draft->cr, at, end);
-  cairo_set_line_width (draft->cr, 1.5 * draft->look->selected_width);
+  if (!shows_print (draft))
+    {
+      cairo_set_line_width (draft->cr, 2 * draft->look->selected_width + HALO);
+      look_set_source (draft->cr, halo_of (draft->look));
+      line_stroke (draft->cr, at, end);
+    }
+  cairo_set_line_width (draft->cr, shows_print (draft) ? draft->look->part_width : 1.5 * draft->look->selected_width);
   look_set_source (draft->cr, draft->look->warning);
   line_stroke (draft->cr, point_sub (at, point_scale (way, BACK)), end);
 }
@@ -159,7 +172,7 @@ sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departure
   cairo_restore (draft->cr);
 }
 
-/* Over the outline's own line, which is hidden beneath the halo so that the dashes are seen. */
+/* Over the outline's own line, which is hidden beneath the halo so that the dashes are seen; a hairline leaves them to be seen as it is. */
 void
 sheet_draw_doubt (const SheetDraft *draft, const SheetDoubt *doubt)
 {
@@ -168,13 +181,14 @@ sheet_draw_doubt (const SheetDraft *draft, const SheetDoubt *doubt)
     {
       if (point_is_finite (doubt->places[i]))
         continue;
-      stroke_run (draft, doubt->places + from, i - from, draft->look->selected_width + HALO, halo_of (draft->look));
+      if (!shows_print (draft))
+        stroke_run (draft, doubt->places + from, i - from, draft->look->selected_width + HALO, halo_of (draft->look));
       if (i - from > 1)
         {
           add_run (draft, doubt->places + from, i - from, 1);
           cairo_set_dash (draft->cr, DOUBT_DASH, 2, 0);
           cairo_set_line_cap (draft->cr, CAIRO_LINE_CAP_BUTT);
-          cairo_set_line_width (draft->cr, 1.5 * draft->look->selected_width);
+          cairo_set_line_width (draft->cr, (shows_print (draft) ? 1 : 1.5) * draft->look->selected_width);
           look_set_source (draft->cr, draft->look->warning);
           cairo_stroke (draft->cr);
         }

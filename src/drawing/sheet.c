@@ -41,6 +41,38 @@ begin_draft (SheetDraft *draft, cairo_t *cr, const SheetScene *scene)
   cairo_clip (cr);
 }
 
+static void
+draw_all (SheetDraft *draft)
+{
+  if (draft->scene->plan)
+    draw_halos (draft);
+  sheet_draw_datum (draft);
+  draw_lines (draft);
+  sheet_draw_dimensions (draft);
+  sheet_draw_words (draft);
+  if (draft->scene->overlay && draft->scene->overlay->named_places)
+    sheet_draw_named_places (draft);
+  sheet_draw_nodes (draft);
+  sheet_draw_faults (draft);
+}
+
+/* Neither halos nor words nor signs: what is printed is looked at. */
+static void
+draw_over_print (SheetDraft *draft)
+{
+  const Look look = sheet_print_faded_look (draft->look);
+  SheetDraft faded = *draft;
+
+  if (draft->scene->print->bare)
+    return;
+  faded.look = faded.lettering.look = &look;
+  sheet_draw_shapes (&faded);
+  sheet_draw_centre_line (&faded);
+  sheet_draw_parts (&faded);
+  sheet_draw_print (draft);
+  sheet_draw_faults (draft);
+}
+
 void
 draw_sheet_at_rest (cairo_t *cr, const SheetScene *scene)
 {
@@ -54,16 +86,10 @@ draw_sheet_at_rest (cairo_t *cr, const SheetScene *scene)
   draft.lettering = lettering_begin (cr, scene->look);
   sheet_take_all (&draft);
   sheet_draw_grid (&draft);
-  if (scene->plan)
-    draw_halos (&draft);
-  sheet_draw_datum (&draft);
-  draw_lines (&draft);
-  sheet_draw_dimensions (&draft);
-  sheet_draw_words (&draft);
-  if (scene->overlay && scene->overlay->named_places)
-    sheet_draw_named_places (&draft);
-  sheet_draw_nodes (&draft);
-  sheet_draw_faults (&draft);
+  if (scene->plan && scene->print)
+    draw_over_print (&draft);
+  else
+    draw_all (&draft);
   cairo_restore (cr);
 }
 

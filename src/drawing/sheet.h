@@ -5,6 +5,7 @@
 #include "drawing/selection.h"
 #include "drawing/sheet-hinge.h"
 #include "drawing/sheet-plan.h"
+#include "drawing/sheet-print.h"
 #include "drawing/sheet-trace.h"
 #include "drawing/view.h"
 #include "figures/figures.h"
@@ -36,6 +37,7 @@ typedef struct {
   const Selection *selection;
   const SheetOverlay *overlay;   /* may be NULL */
   const SheetPlan *plan;         /* beneath it all; NULL: none */
+  const SheetPrint *print;       /* that plan is worked on; NULL: it is only the ground, or there is none */
   bool show_grid, show_names, show_figures;
 } SheetScene;
 

@@ -250,7 +250,7 @@ START_TEST (h_holds_to_the_line_while_a_trace_is_under_way_and_takes_the_hinge_t
   ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 1);
   ck_assert_str_eq (tool_in_hand (), "outline");
   ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()),
-                    "Traced. H draws its hinge line; another click along the outline traces it anew.");
+                    "Traced. Hold V to see the print alone. H draws its hinge line; another click along the outline traces it anew.");
   gui_key ("h");
   gui_settle ();
   ck_assert_str_eq (tool_in_hand (), "hinge");
