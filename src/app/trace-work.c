@@ -166,7 +166,8 @@ trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
   TraceRequest request = {
     .mapping = &order->ground->placing.mapping, .frame = order->ground->placing.frame, .clicks = order->clicks, .click_count = order->count,
     .drawn = order->drawn, .click_sigma = order->click_sigma, .ends_on_axis = order->ends_on_root, .root = order->root,
-    .goes_round = order->goes_round, .tolerance = work->tolerance, .goes_on = trace_goes_on, .data = work->cancellable };
+    .goes_round = order->goes_round, .is_body = order->ground->shows == VIEW_BODY_TOP, .tolerance = work->tolerance,
+    .goes_on = trace_goes_on, .data = work->cancellable };
   Trace trace;
 
   request.frame.side *= order->side;

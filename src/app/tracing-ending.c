@@ -9,6 +9,8 @@ static const double SAME = 1.5;
 static const double STAYED = 0.5;
 /* Of how far an unfinished outline goes: a click so near its beginning begins anew, and does not go on from its end. */
 static const double ANEW = 0.1;
+/* mm: so near its axis a body's tail ends. */
+static const double TAIL = 2;
 
 static TrammelTraced *
 traced_of (Tracing *self)
@@ -55,6 +57,27 @@ tracing_return (Tracing *self)
   return true;
 }
 
+/* A body clicked as far aft as its axis, or nearly, is whole, whoever says so. */
+static bool
+is_whole_body (Tracing *self)
+{
+  const TraceClick *last = tracing_last (self);
+  const Point end = last != NULL ? trace_ground_own (self->ground, last->px) : (Point) { NAN, NAN };
+  double width = 0;
+
+  if (last == NULL || self->ground->shows != VIEW_BODY_TOP)
+    return false;
+  for (guint i = 0; i + 1 < self->clicks->len; i++) {
+    const Point own = trace_ground_own (self->ground, tracing_click_at (self, i)->px);
+
+    width = fmax (width, fabs (own.y));
+    if (own.x >= end.x)
+      return false;
+  }
+  return width > 2 * fabs (end.y)
+         && fabs (end.y) <= fmax (TAIL, 2 * tracing_click_sigma (self, last->px) / trace_ground_scale (self->ground, last->px));
+}
+
 /* What has been accepted stays, as an open outline, to be gone on with: but only where it takes the place of nothing. */
 bool
 tracing_cancel (Tracing *self)
@@ -65,7 +88,7 @@ tracing_cancel (Tracing *self)
   if (self->ordered != NULL)
     return true;
   if (self->clicks->len > 1 && (self->resumed || !trace_landing_is_taken (aeroplane, self->ground)))
-    tracing_end (self, true);
+    tracing_end (self, !is_whole_body (self));
   else {
     tracing_forget (self);
     tracing_show (self);

@@ -18,6 +18,7 @@ typedef struct {
   Point *places;
   double *weights, *along;
   size_t count;
+  bool is_cut;               /* its last place is the corner of a cut that goes straight across to the axis */
 } Measured;
 
 static void
@@ -72,6 +73,8 @@ finish_ends (const TraceRequest *request, Measured *made)
     made->places[0] = made->places[last] = point_mix (made->places[0], made->places[last], 0.5);
   else if (request->ends_on_axis)
     made->count = carry_ends_to_station (made->places, made->weights, made->count, request->root);
+  if (request->is_body && request->ends_on_axis)
+    made->count = leave_out_cut (made->places, made->weights, made->count, request->root, &made->is_cut);
 }
 
 static CoreStatus
@@ -97,6 +100,38 @@ measure (const FollowedLine *line, const TraceRequest *request, Measured *made)
   drawn_run_lengths (made->places, made->count, made->along);
   const DrawnRun run = { .places = made->places, .weights = made->weights, .along = made->along, .count = made->count };
   return distrust_wiggles (&run, made->weights) ? CORE_OK : CORE_NO_MEMORY;
+}
+
+/* The cut itself is a straight line: so short a one no fit would find. */
+static CoreStatus
+add_cut (Outline **outline, double root)
+{
+  const size_t count = outline_segment_count (*outline);
+  const Point corner = outline_node (*outline, count);
+  Segment *segments = malloc ((count + 1) * sizeof *segments);
+  NodeKind *kinds = malloc ((count + 2) * sizeof *kinds);
+  Outline *made = NULL;
+  CoreStatus status = segments && kinds ? CORE_OK : CORE_NO_MEMORY;
+
+  for (size_t i = 0; !status && i < count; i++)
+    {
+      segments[i] = *outline_segment (*outline, i);
+      kinds[i] = outline_node_kind (*outline, i);
+    }
+  if (!status)
+    {
+      segments[count] = segment_line ((Point) { corner.x, root });
+      kinds[count] = kinds[count + 1] = NODE_CORNER;
+      status = outline_new (outline_node (*outline, 0), segments, count + 1, kinds, &made);
+    }
+  if (!status)
+    {
+      outline_unref (*outline);
+      *outline = made;
+    }
+  free (segments);
+  free (kinds);
+  return status;
 }
 
 static CoreStatus
@@ -190,6 +225,8 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
   const double tolerance = isnan (request->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : request->tolerance;
   if (!status)
     status = trace_fit (&run, measured.places, !request->goes_round, tolerance, &trace.outline);
+  if (!status && measured.is_cut && outline_node (trace.outline, outline_segment_count (trace.outline)).y > request->root)
+    status = add_cut (&trace.outline, request->root);
   if (!status)
     status = draw_polyline (request, &trace);
   if (!status)

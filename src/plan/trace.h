@@ -13,6 +13,7 @@ typedef struct {
   const bool *drawn;         /* click_count - 1 of them: the stretch to the next click is straight, by hand; NULL: all are followed */
   bool ends_on_axis;         /* both ends are carried to y = root */
   double root;               /* mm; 0: the axis itself, else the station of a root that stands off it */
+  bool is_body;              /* from above: its after end may be cut straight across the axis */
   bool goes_round;           /* it ends where it began and goes round the axis (a body from the side): above it first */
   double tolerance;          /* mm; NAN: 0.07 mm or half a pixel, whichever is more */
   InkGoesOn goes_on;         /* may be NULL */
