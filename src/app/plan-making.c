@@ -182,7 +182,7 @@ view_stand (TrammelSheetCanvas *sheet, PlanView *view)
     view->x = place;
 }
 
-static void
+static bool
 view_add (TrammelSheetCanvas *sheet, PlanView view)
 {
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
@@ -193,11 +193,12 @@ view_add (TrammelSheetCanvas *sheet, PlanView view)
   if (view.shows == VIEW_FIN || view.shows == VIEW_BODY_SIDE)
     view.flipped = view.flipped != !points_up (sheet, view.fore, view.aft);
   if (!plan_edit_do (sheet, plan_with_view (plan_edit_plan (sheet), view), _("Add View")))
-    return;
+    return false;
   now = plan_edit_plan (sheet);
   trammel_plan_work_end_view (work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
   plan_sight_keep (sheet, &sight);
+  return true;
 }
 
 /* `next` is what the view shall show, as it was chosen when its axis was clicked. */
@@ -205,12 +206,16 @@ static void
 view_along (TrammelSheetCanvas *sheet, const PlanLooked *looked, gconstpointer next)
 {
   PlanView view = *(const PlanView *) next;
+  g_autofree char *words = NULL;
+  PlanAxisOff off;
 
   view.fore = looked->a;
   view.aft = looked->b;
-  if (plan_axis_settle (sheet, looked->found ? &looked->line : NULL, &view.fore, &view.aft))
-    view_add (sheet, view);
-  else
+  if (plan_axis_settle (sheet, looked->found ? &looked->line : NULL, &view.fore, &view.aft, &off)) {
+    words = plan_axis_words (&off);
+    if (view_add (sheet, view) && words != NULL)
+      trammel_plan_work_set_note (trammel_plan_work_of (sheet), words);
+  } else
     trammel_plan_work_set_note (trammel_plan_work_of (sheet),
                                 _("So short an axis does not tell its direction: click its two ends further apart, or zoom in."));
 }

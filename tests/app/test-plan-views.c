@@ -124,6 +124,31 @@ START_TEST (so_short_an_axis_that_it_tells_no_direction_is_asked_for_again)
 }
 END_TEST
 
+/* Degrees by which an axis clicked across a squared sheet is off it; longer ones tell their direction better. */
+static const struct { Point to; const char *says; } askew[] = {
+  { { 603, 720 }, "As clicked the axis ran" }, { { 605, 880 }, "The axis runs" }, { { 650, 880 }, NULL } };
+
+START_TEST (an_axis_a_little_off_a_squared_sheet_is_said_to_be_so)
+{
+  const char *said;
+
+  begin ();
+  set_level_length ("80");
+  step ("Square Up");
+  hand_drag (on_sheet ((Point) { 300, 406 }), on_sheet ((Point) { 900, 406 }));
+  step ("View");
+  hand_look (on_sheet ((Point) { 600, 740 }), 10);
+  click_px ((Point) { 600, 600 });
+  click_px (askew[_i].to);
+  ck_assert_uint_eq (plan ()->view_count, 1);
+  said = trammel_plan_work_note (trammel_plan_work_of (hand_sheet ()));
+  ck_assert_msg (askew[_i].says == NULL ? said == NULL : said != NULL && g_str_has_prefix (said, askew[_i].says), "“%s”", said);
+  /* It goes when something else is done. */
+  step ("Square Up");
+  ck_assert_ptr_null (trammel_plan_work_note (trammel_plan_work_of (hand_sheet ())));
+}
+END_TEST
+
 START_TEST (on_a_squared_sheet_an_axis_is_as_straight_as_the_sheet)
 {
   Mapping mapping;
@@ -339,6 +364,7 @@ main (void)
   tcase_add_test (tests, esc_while_a_view_is_added_goes_back_to_the_view_before);
   tcase_add_test (tests, the_plan_stays_where_it_is_seen_when_a_further_view_is_added_or_not);
   tcase_add_test (tests, so_short_an_axis_that_it_tells_no_direction_is_asked_for_again);
+  tcase_add_loop_test (tests, an_axis_a_little_off_a_squared_sheet_is_said_to_be_so, 0, G_N_ELEMENTS (askew));
   tcase_add_test (tests, on_a_squared_sheet_an_axis_is_as_straight_as_the_sheet);
   tcase_add_test (tests, a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragged);
   tcase_add_test (tests, a_document_opened_again_says_what_stands_for_now_until_that_place_is_typed);
