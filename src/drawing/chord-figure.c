@@ -5,6 +5,7 @@
 #include "drawing/lettering.h"
 #include "drawing/runs.h"
 #include "drawing/section-path.h"
+#include "geometry/section-shape.h"
 #include "drawing/symbols.h"
 
 static const double shown_percent = 62;        /* % of the mean chord: behind it nothing is decided */

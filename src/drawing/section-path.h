@@ -6,10 +6,7 @@
  *  leading, trailing  its ends, user units, x to the right, y down
  *  thickness          share of the chord
  *  until              0..1: where it is cut; 1 gives the whole
- *  source             thickness of the four-digit sections: Abbott and von Doenhoff, Theory of Wing Sections, section 6.4; last
- *                     coefficient for a closed trailing edge */
+ *  shape              section_half_thickness */
 typedef struct { Point leading, trailing; double thickness, until; } SectionPath;
 /** Adds it to cr's path; nothing is stroked. */
 void section_path (cairo_t *cr, const SectionPath *section);
-/** Half the thickness at x of the chord, of a section that is `thickness` thick at most: each a fraction of the chord, 0..1. */
-double section_half_thickness (double thickness, double x);

@@ -4,6 +4,7 @@
 #include <math.h>
 #include "drawing/runs.h"
 #include "drawing/section-path.h"
+#include "geometry/section-shape.h"
 #include "drawing/symbols.h"
 
 static const double beyond = 6;              /* of the chord line past both ends, mm */

@@ -1,0 +1,24 @@
+#pragma once
+#include "document/piece.h"
+
+/** How wide and how high a body is inside, along its length: what can stand in it. Millimetres. */
+typedef struct BodyProfile BodyProfile;
+
+/** Outlines as they are; of one not given, or open, nothing is known. Closed straight from last to first. */
+BodyProfile *body_profile_new  (const Body *body);
+void         body_profile_free (BodyProfile *self);           /* NULL is fine */
+
+/** What is clear over a whole stretch of the body. */
+typedef struct {
+  double half_width;      /* from the centre line to the side; NAN where no outline from above is known, 0 beyond its ends */
+  double bottom, top;     /* z; NAN where no outline from the side is known; top is below bottom beyond its ends */
+} BodyClear;
+
+/** The least width and height between the outlines over [from, to], from <= to, mm aft of the datum, less the wall on each side. Taken at
+ *  places half a millimetre apart (of a body over two metres 1/4096 of its length), the stretch rounded outward to them.
+ *  wall    sides of sheet or stringers: 2 mm. Common practice, no source */
+BodyClear body_profile_clear (const BodyProfile *self, double from, double to);
+enum { BODY_WALL_MM = 2 };
+
+/** The foremost and aftmost x of the outlines known; false where there is none. */
+bool body_profile_ends (const BodyProfile *self, double *from, double *to);

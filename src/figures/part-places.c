@@ -1,0 +1,197 @@
+#include "figures/part-places.h"
+
+#include <math.h>
+#include "figures/body-profile.h"
+#include "figures/surface-figures.h"
+#include "figures/wing-depth.h"
+
+/* mm: places along a bay are tried so far apart. */
+static const double STEP = 0.5;
+
+typedef struct {
+  const Part *part;
+  const Piece *room;
+  GArray *places;               /* of PartPlaces */
+} Finding;
+
+bool
+part_is_movable (const Part *part)
+{
+  return part->has_rail || part->bays;
+}
+
+static bool
+former_at (const Body *body, const char *name, double *x)
+{
+  for (size_t i = 0; i < body->former_count; i++)
+    if (g_strcmp0 (body->formers[i].name, name) == 0)
+      {
+        *x = body->formers[i].place;
+        return true;
+      }
+  return false;
+}
+
+bool
+bay_reach (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double *from, double *to)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_BODY); i++)
+    {
+      double a, b;
+      *body = aeroplane_body (aeroplane, i);
+      if (!former_at (*body, bay->from_former, &a) || !former_at (*body, bay->to_former, &b) || a == b)
+        continue;
+      *from = fmin (a, b);
+      *to = fmax (a, b);
+      return true;
+    }
+  return false;
+}
+
+static PartPlaces
+where_it_stands (const Part *part)
+{
+  return (PartPlaces) { NULL, part->x, part->x, part->y, part->y, part->z, part->z };
+}
+
+static void
+add (Finding *self, PartPlaces places)
+{
+  const Part *part = self->part;
+
+  if (part->has_rail)
+    {
+      places.x_from = fmax (places.x_from, part->rail_from);
+      places.x_to = fmin (places.x_to, part->rail_to);
+    }
+  if (places.x_from <= places.x_to)
+    g_array_append_val (self->places, places);
+}
+
+static bool
+fits (const BodyClear *clear, const Part *part)
+{
+  return !(2 * clear->half_width < part->width) && !(clear->top - clear->bottom < part->height);
+}
+
+static BodyClear
+clear_about (const BodyProfile *profile, const Part *part, double from, double to)
+{
+  return body_profile_clear (profile, from - part->length / 2, to + part->length / 2);
+}
+
+/* A stretch in which it fits everywhere; one that rises so much that no height serves all of it is halved. */
+static void
+add_stretch (Finding *self, const BodyProfile *profile, double from, double to)
+{
+  const Part *part = self->part;
+  const BodyClear clear = clear_about (profile, part, from, to);
+  PartPlaces places = where_it_stands (part);
+
+  if (!fits (&clear, part) && to - from < STEP)
+    return;
+  if (!fits (&clear, part))
+    {
+      add_stretch (self, profile, from, (from + to) / 2);
+      add_stretch (self, profile, (from + to) / 2, to);
+      return;
+    }
+  places.room = self->room;
+  places.x_from = from;
+  places.x_to = to;
+  if (!isnan (clear.half_width))
+    {
+      places.y_to = clear.half_width - part->width / 2;
+      places.y_from = -places.y_to;
+    }
+  if (!isnan (clear.top))
+    {
+      places.z_from = clear.bottom + part->height / 2;
+      places.z_to = clear.top - part->height / 2;
+    }
+  add (self, places);
+}
+
+/* From where to where along a bay it fits, once or several times. */
+static void
+find_in_bay (Finding *self, const Body *body, double from, double to)
+{
+  BodyProfile *profile = body_profile_new (body);
+  const double first = from + self->part->length / 2, last = to - self->part->length / 2;
+  double begun = NAN;
+
+  for (double x = first; x <= last + STEP / 2; x += STEP)
+    {
+      const double at = fmin (x, last);
+      const BodyClear clear = clear_about (profile, self->part, at, at);
+      const bool is_in = fits (&clear, self->part);
+      if (is_in && isnan (begun))
+        begun = at;
+      else if (!is_in && !isnan (begun))
+        {
+          add_stretch (self, profile, begun, at - STEP);
+          begun = NAN;
+        }
+    }
+  if (!isnan (begun))
+    add_stretch (self, profile, begun, last);
+  body_profile_free (profile);
+}
+
+static void
+find_in_surface (Finding *self, const Surface *surface)
+{
+  const Part *part = self->part;
+  PartPlaces places = where_it_stands (part);
+  StationCut cut;
+  bool found = false;
+
+  if (planform_cut (surface->outline, surface_sides (surface), fabs (part->y), &cut) != CORE_OK)
+    return;
+  places.room = self->room;
+  for (double x = cut.leading_x + part->length / 2; x <= cut.trailing_x - part->length / 2; x += STEP)
+    {
+      if (wing_depth_over (surface, (Point) { x, part->y }, part->length, part->width) < part->height)
+        continue;
+      if (!found)
+        places.x_from = x;
+      places.x_to = x;
+      found = true;
+    }
+  if (found)
+    add (self, places);
+}
+
+static void
+find_in_room (Finding *self, const Aeroplane *aeroplane, const char *id)
+{
+  const Body *body;
+  double from, to;
+
+  self->room = aeroplane_find (aeroplane, id);
+  if (self->room && self->room->kind == PIECE_SURFACE)
+    find_in_surface (self, (const Surface *) self->room);
+  else if (self->room && self->room->kind == PIECE_BAY && bay_reach (aeroplane, (const Bay *) self->room, &body, &from, &to))
+    find_in_bay (self, body, from, to);
+}
+
+GArray *
+part_places (const Aeroplane *aeroplane, const Part *part)
+{
+  Finding finding = { .part = part, .places = g_array_new (FALSE, FALSE, sizeof (PartPlaces)) };
+  g_auto (GStrv) ids = part->bays ? g_strsplit (part->bays, " ", -1) : NULL;
+  PartPlaces places = where_it_stands (part);
+
+  for (char **id = ids; id && *id; id++)
+    if (**id)
+      find_in_room (&finding, aeroplane, *id);
+  if (ids)
+    return finding.places;
+  if (part->has_rail)
+    {
+      places.x_from = part->rail_from;
+      places.x_to = part->rail_to;
+    }
+  g_array_append_val (finding.places, places);
+  return finding.places;
+}

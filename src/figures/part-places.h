@@ -1,0 +1,21 @@
+#pragma once
+#include "document/aeroplane.h"
+
+/** Where a part's centre may be: anywhere in a box, mm. */
+typedef struct {
+  const Piece *room;            /* the bay or the surface; NULL: its rail, or where it stands */
+  double x_from, x_to, y_from, y_to, z_from, z_to;
+} PartPlaces;
+
+/** A bay, mm aft of the datum: between its formers, in the body that has both; false where a former is not there, or they are one. */
+bool bay_reach (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double *from, double *to);
+
+/** All places of a part, of PartPlaces; a new array.
+ *  A part with bays (ids of bays, or of surfaces) may be wherever its box is within one, clear of the body's walls; in a surface along its
+ *  chord at its own station, where the wing is not less deep than its height. Its rail, where it has one besides, bounds x. With a rail alone it
+ *  slides in x; with neither it stands where it is. Empty: it has bays, and fits none. Across and in height it stays where it is where the
+ *  body is not drawn from above, or from the side. */
+GArray *part_places (const Aeroplane *aeroplane, const Part *part);
+
+/** Whether the part is free to be elsewhere. */
+bool part_is_movable (const Part *part);

@@ -1,0 +1,6 @@
+#pragma once
+
+/** Half the thickness at x of the chord, of a section that is `thickness` thick at most: each a fraction of the chord, 0..1.
+ *  source  thickness of the four-digit sections: Abbott and von Doenhoff, Theory of Wing Sections, section 6.4; last coefficient for a
+ *          closed trailing edge */
+double section_half_thickness (double thickness, double x);

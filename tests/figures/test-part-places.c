@@ -1,0 +1,247 @@
+#include <check.h>
+#include <math.h>
+#include "figures/body-profile.h"
+#include "figures/part-places.h"
+#include "figures/wing-depth.h"
+#include "support/aeroplanes.h"
+#include "support/run-suite.h"
+
+/* Where a part may be, in a body that is worked out by hand: 40 mm wide and 30 high to x = 200, then half as wide and as high at 300. No
+ * published source but where one stands. */
+
+static const char *const FORMERS[] = { "F1", "F2", "F3" };
+static const double FORMER_X[] = { 20, 120, 280 };
+
+static Outline *
+run_through (const Point places[], size_t count)
+{
+  Segment segments[8];
+  Outline *outline;
+
+  for (size_t i = 1; i < count; i++)
+    segments[i - 1] = segment_line (places[i]);
+  ck_assert_int_eq (outline_new (places[0], segments, count - 1, NULL, &outline), CORE_OK);
+  return outline;
+}
+
+static Body *
+box_body (void)
+{
+  const Point above[] = { { 0, 0 }, { 0, 20 }, { 200, 20 }, { 300, 10 }, { 300, 0 } };
+  const Point beside[] = { { 0, 0 }, { 0, 15 }, { 200, 15 }, { 300, 7.5 }, { 300, -7.5 }, { 200, -15 }, { 0, -15 } };
+  Body *body = body_new ("body");
+
+  body->outline = run_through (above, G_N_ELEMENTS (above));
+  body->side_outline = run_through (beside, G_N_ELEMENTS (beside));
+  body->former_count = G_N_ELEMENTS (FORMERS);
+  body->formers = g_new (NamedPlace, body->former_count);
+  for (size_t i = 0; i < body->former_count; i++)
+    body->formers[i] = (NamedPlace) { g_strdup (FORMERS[i]), FORMER_X[i] };
+  return body;
+}
+
+static Aeroplane *
+boxy (void)
+{
+  Aeroplane *made = with_piece (aeroplane_new (), box_body ());
+
+  made = with_piece (made, bay_new ("front", "F1", "F2"));
+  made = with_piece (made, bay_new ("rear", "F3", "F2"));
+  return with_surface (made, "wing", ROLE_WING, rectangle (100, 600, 100));
+}
+
+/* 40 mm long, 30 wide, 20 high, standing at 60. */
+static Part *
+pack (const char *bays)
+{
+  Part *part = part_new ("pack", "battery");
+
+  part->mass = 27;
+  part->x = 60;
+  part->length = 40;
+  part->width = 30;
+  part->height = 20;
+  part->bays = g_strdup (bays);
+  return part;
+}
+
+static void
+assert_places (const PartPlaces *places, const char *room, PartPlaces wanted)
+{
+  ck_assert_str_eq (places->room ? places->room->id : "", room);
+  ck_assert_double_eq_tol (places->x_from, wanted.x_from, 0.51);
+  ck_assert_double_eq_tol (places->x_to, wanted.x_to, 0.51);
+  ck_assert_double_eq_tol (places->y_from, wanted.y_from, 0.06);
+  ck_assert_double_eq_tol (places->y_to, wanted.y_to, 0.06);
+  ck_assert_double_eq_tol (places->z_from, wanted.z_from, 0.06);
+  ck_assert_double_eq_tol (places->z_to, wanted.z_to, 0.06);
+}
+
+static PartPlaces
+place (GArray *places, guint i)
+{
+  ck_assert_uint_gt (places->len, i);
+  return g_array_index (places, PartPlaces, i);
+}
+
+START_TEST (in_a_bay_a_part_may_be_wherever_its_box_is_clear_of_formers_and_walls)
+{
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), pack ("front"));
+  g_autoptr (GArray) places = part_places (aeroplane, aeroplane_part (aeroplane, 0));
+  const PartPlaces found = place (places, 0);
+
+  ck_assert_uint_eq (places->len, 1);
+  assert_places (&found, "front", (PartPlaces) { NULL, 40, 100, -3, 3, -3, 3 });
+}
+END_TEST
+
+/* Its after end needs 17 mm of half width, walls counted, which ends at x = 230; and 12 mm of half height, which goes on to 240. */
+START_TEST (where_the_body_tapers_a_part_goes_aft_only_as_far_as_it_fits)
+{
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), pack ("rear"));
+  g_autoptr (GArray) places = part_places (aeroplane, aeroplane_part (aeroplane, 0));
+  const PartPlaces found = place (places, 0);
+
+  assert_places (&found, "rear", (PartPlaces) { NULL, 140, 210, 0, 0, -0.75, 0.75 });
+}
+END_TEST
+
+START_TEST (a_part_with_two_bays_has_places_in_both_and_its_rail_bounds_them)
+{
+  Part *part = pack ("front  rear");
+  part->has_rail = true;
+  part->rail_from = 90;
+  part->rail_to = 150;
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), part);
+  g_autoptr (GArray) places = part_places (aeroplane, part);
+  const PartPlaces front = place (places, 0), rear = place (places, 1);
+
+  ck_assert_uint_eq (places->len, 2);
+  ck_assert_double_eq (front.x_from, 90);
+  ck_assert_double_eq_tol (front.x_to, 100, 0.51);
+  ck_assert_double_eq_tol (rear.x_from, 140, 0.51);
+  ck_assert_double_eq (rear.x_to, 150);
+}
+END_TEST
+
+START_TEST (too_wide_too_high_or_too_long_it_has_none)
+{
+  const struct { double length, width, height; } boxes[] = { { 40, 37, 20 }, { 40, 30, 27 }, { 101, 30, 20 } };
+  Part *part = pack ("front");
+  part->length = boxes[_i].length;
+  part->width = boxes[_i].width;
+  part->height = boxes[_i].height;
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), part);
+  g_autoptr (GArray) places = part_places (aeroplane, part);
+
+  ck_assert_uint_eq (places->len, 0);
+}
+END_TEST
+
+START_TEST (with_a_rail_alone_it_slides_and_with_neither_it_stands)
+{
+  Part *slides = pack (NULL), *stands = pack (NULL);
+  slides->has_rail = true;
+  slides->rail_from = 30;
+  slides->rail_to = 150;
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (boxy (), slides), stands);
+  g_autoptr (GArray) along = part_places (aeroplane, slides), there = part_places (aeroplane, stands);
+  const PartPlaces rail = place (along, 0), still = place (there, 0);
+
+  assert_places (&rail, "", (PartPlaces) { NULL, 30, 150, 0, 0, 0, 0 });
+  assert_places (&still, "", (PartPlaces) { NULL, 60, 60, 0, 0, 0, 0 });
+  ck_assert (part_is_movable (slides) && !part_is_movable (stands));
+}
+END_TEST
+
+START_TEST (a_bay_without_one_of_its_formers_is_none)
+{
+  Aeroplane *made = with_piece (boxy (), bay_new ("lost", "F1", "F9"));
+  g_autoptr (Aeroplane) aeroplane = with_piece (made, pack ("lost nowhere"));
+  g_autoptr (GArray) places = part_places (aeroplane, aeroplane_part (aeroplane, 0));
+
+  ck_assert_uint_eq (places->len, 0);
+}
+END_TEST
+
+/* The sides rise by half a millimetre a millimetre, everywhere 30 mm high. */
+START_TEST (in_a_body_that_rises_the_height_goes_with_the_place)
+{
+  const Point beside[] = { { 0, 0 }, { 0, 15 }, { 300, 165 }, { 300, 135 }, { 0, -15 } };
+  Body *body = box_body ();
+  outline_unref (body->side_outline);
+  body->side_outline = run_through (beside, G_N_ELEMENTS (beside));
+  Part *part = pack ("front");
+  part->length = 10;
+  part->height = 10;
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (with_piece (aeroplane_new (), body), bay_new ("front", "F1", "F2")), part);
+  g_autoptr (GArray) places = part_places (aeroplane, part);
+
+  ck_assert_uint_gt (places->len, 1);
+  ck_assert_double_eq_tol (place (places, 0).x_from, 25, 0.51);
+  ck_assert_double_eq_tol (place (places, places->len - 1).x_to, 115, 0.51);
+  for (guint i = 0; i < places->len; i++)
+    {
+      const PartPlaces at = place (places, i);
+      ck_assert_double_ge (at.z_from - 5, -15 + (at.x_to + 5) / 2);
+      ck_assert_double_le (at.z_to + 5, 15 + (at.x_from - 5) / 2);
+    }
+}
+END_TEST
+
+/* Ordinates of the four-digit section 10 % thick, at 5, 10, 30 and 60 % of the chord: Abbott and von Doenhoff, Theory of Wing Sections,
+ * appendix I, thickness forms (from memory). */
+START_TEST (a_wing_is_as_deep_as_its_section)
+{
+  const struct { double share, half; } table[] = { { 5, 2.962 }, { 10, 3.902 }, { 30, 5.002 }, { 60, 3.803 } };
+  Surface *wing = surface_new ("w", ROLE_WING, rectangle (100, 600, 100));
+
+  wing->thickness = 10;
+  ck_assert_double_eq_tol (wing_depth (wing, -120, 100 + table[_i].share), 2 * table[_i].half, 0.04);
+  ck_assert_double_eq (wing_depth (wing, 120, 99), 0);
+  ck_assert_double_nan (wing_depth (wing, 301, 130));
+  wing->thickness = NAN;
+  ck_assert_double_nan (wing_depth (wing, 120, 130));
+  piece_unref (&wing->piece);
+}
+END_TEST
+
+START_TEST (in_a_wing_a_servo_may_be_where_it_is_as_deep_as_the_servo_is_high)
+{
+  Part *servo = part_new ("servo", "servo");
+  servo->x = 130;
+  servo->y = -150;
+  servo->length = 20;
+  servo->width = servo->height = 9;
+  servo->bays = g_strdup ("wing");
+  g_autoptr (Aeroplane) made = with_piece (boxy (), servo);
+  Surface *wing = (Surface *) piece_dup (&aeroplane_reference_wing (made)->piece);
+  wing->thickness = 10;
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (made, &aeroplane_reference_wing (made)->piece, &wing->piece);
+  g_autoptr (GArray) places = part_places (aeroplane, servo);
+  const PartPlaces found = place (places, 0);
+
+  ck_assert_double_ge (wing_depth (wing, 150, found.x_from - 10), 9);
+  ck_assert_double_ge (wing_depth (wing, 150, found.x_to + 10), 9);
+  ck_assert_double_lt (wing_depth (wing, 150, found.x_from - 10.6), 9);
+  ck_assert_double_lt (wing_depth (wing, 150, found.x_to + 10.6), 9);
+  ck_assert_double_eq (found.y_from, -150);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("places");
+
+  tcase_add_test (tests, in_a_bay_a_part_may_be_wherever_its_box_is_clear_of_formers_and_walls);
+  tcase_add_test (tests, where_the_body_tapers_a_part_goes_aft_only_as_far_as_it_fits);
+  tcase_add_test (tests, a_part_with_two_bays_has_places_in_both_and_its_rail_bounds_them);
+  tcase_add_loop_test (tests, too_wide_too_high_or_too_long_it_has_none, 0, 3);
+  tcase_add_test (tests, with_a_rail_alone_it_slides_and_with_neither_it_stands);
+  tcase_add_test (tests, a_bay_without_one_of_its_formers_is_none);
+  tcase_add_test (tests, in_a_body_that_rises_the_height_goes_with_the_place);
+  tcase_add_loop_test (tests, a_wing_is_as_deep_as_its_section, 0, 4);
+  tcase_add_test (tests, in_a_wing_a_servo_may_be_where_it_is_as_deep_as_the_servo_is_high);
+  return run_suite (suite_create ("part places"), tests);
+}
