@@ -59,16 +59,22 @@ strip_step_name (PlanStep step)
   }
 }
 
+/* In the view in hand; where none is, in any. */
 static bool
-strip_is_traced (const Aeroplane *aeroplane)
+strip_is_traced (TrammelPlanStrip *self)
 {
+  const Aeroplane *aeroplane = trammel_session_aeroplane (trammel_sheet_canvas_session (self->sheet));
+  const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet));
+
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++) {
     const Piece *piece = aeroplane_piece (aeroplane, i);
+    const char *const traced[] = { piece->kind == PIECE_SURFACE ? ((const Surface *) piece)->traced : NULL,
+                                   piece->kind == PIECE_BODY ? ((const Body *) piece)->traced : NULL,
+                                   piece->kind == PIECE_BODY ? ((const Body *) piece)->side_traced : NULL };
 
-    if (piece->kind == PIECE_SURFACE && ((const Surface *) piece)->traced != NULL)
-      return true;
-    if (piece->kind == PIECE_BODY && (((const Body *) piece)->traced != NULL || ((const Body *) piece)->side_traced != NULL))
-      return true;
+    for (size_t k = 0; k < G_N_ELEMENTS (traced); k++)
+      if (traced[k] != NULL && (view == NULL || g_str_equal (traced[k], view->id)))
+        return true;
   }
   return false;
 }
@@ -83,7 +89,7 @@ strip_step_is_done (TrammelPlanStrip *self, const Plan *plan, PlanStep step)
       return trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (self->sheet), NULL, NULL, &is_true) && is_true;
     case PLAN_STEP_SQUARE: return plan->has_level || plan->has_corners;
     case PLAN_STEP_VIEW:   return plan->view_count > 0;
-    default:               return strip_is_traced (trammel_session_aeroplane (trammel_sheet_canvas_session (self->sheet)));
+    default:               return strip_is_traced (self);
   }
 }
 

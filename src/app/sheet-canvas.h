@@ -42,6 +42,8 @@ void       trammel_sheet_canvas_fit            (TrammelSheetCanvas *self, bool g
 /** Whether there is a plan to be seen, and nothing drawn over it yet: then the whole sheet is the plan. */
 bool       trammel_sheet_canvas_has_plan_alone (TrammelSheetCanvas *self);
 void       trammel_sheet_canvas_fit_selection  (TrammelSheetCanvas *self);
+/** Where not all of that box, mm, is in sight it comes to the middle: at the present zoom, or one at which it has room. */
+void       trammel_sheet_canvas_bring_into_sight (TrammelSheetCanvas *self, Box box);
 void       trammel_sheet_canvas_true_size      (TrammelSheetCanvas *self);
 /** px of the screen that are 1 mm of it, as the monitor says; 96 to the inch where it says nothing. */
 double     trammel_sheet_canvas_true_scale     (TrammelSheetCanvas *self);

@@ -176,6 +176,21 @@ trammel_sheet_canvas_fit_selection (TrammelSheetCanvas *self)
   self->fits = false;
 }
 
+void
+trammel_sheet_canvas_bring_into_sight (TrammelSheetCanvas *self, Box box)
+{
+  const Point corner = view_to_screen (&self->view, box.min), opposite = view_to_screen (&self->view, box.max);
+  const Point middle = point_mix (corner, opposite, 0.5);
+  SheetView to = view_fitted (&self->view, box, select_margin);
+
+  if (corner.x >= 0 && corner.y >= 0 && opposite.x <= self->view.width && opposite.y <= self->view.height)
+    return;
+  if (to.scale >= self->view.scale)
+    to = view_panned (&self->view, self->view.width / 2 - middle.x, self->view.height / 2 - middle.y);
+  sheet_zoom_glide (self, to);
+  self->fits = false;
+}
+
 static double
 sheet_zoom_scale_of (GdkMonitor *monitor)
 {

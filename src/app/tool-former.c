@@ -152,6 +152,9 @@ former_click (Tool *tool, const ToolEvent *event)
   if (piece != NULL && self->name == NULL)
     former_put (self, piece, former_coordinate (piece, former_aim (self, event)));
   trammel_sheet_canvas_clear_guides (tool->sheet);
+  /* What was just put is under the pointer now. */
+  former_find (self, event);
+  former_hint (self);
   former_show (self);
 }
 
@@ -194,6 +197,7 @@ static void
 former_leave (Tool *tool)
 {
   trammel_sheet_canvas_clear_guides (tool->sheet);
+  trammel_sheet_canvas_set_hint (tool->sheet, NULL);
 }
 
 static void
@@ -204,6 +208,7 @@ former_typed (Tool *tool, Point place)
 
   if (piece != NULL)
     former_put (self, piece, former_coordinate (piece, place));
+  former_hint (self);
 }
 
 static bool
@@ -219,6 +224,7 @@ former_remove (FormerTool *self)
                       change_named_place_removed (trammel_session_settled (former_session (self)), self->id, self->index, self->name),
                       label);
   g_clear_pointer (&self->name, g_free);
+  former_hint (self);
   return true;
 }
 

@@ -153,6 +153,47 @@ START_TEST (a_missing_side_view_does_not_push_out_that_the_place_is_a_guess)
 }
 END_TEST
 
+static bool
+axis_is_in_sight (gpointer data)
+{
+  const SheetView *seen = trammel_sheet_canvas_view (hand_sheet ());
+  const PlanView *in_hand = trammel_plan_store_view (plans ());
+  const Point fore = view_to_screen (seen, on_sheet (in_hand->fore)), aft = view_to_screen (seen, on_sheet (in_hand->aft));
+
+  return fmin (fmin (fore.x, fore.y), fmin (aft.x, aft.y)) >= 0 && fmax (fore.x, aft.x) <= seen->width && fmax (fore.y, aft.y) <= seen->height;
+}
+
+START_TEST (a_view_chosen_in_the_list_comes_into_sight)
+{
+  SheetView seen;
+
+  begin_with_a_guess ();
+  step ("View");
+  hand_look ((Point) { 900, 300 }, 3);
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (gui_await (strip (), "View in Hand")), 1);
+  ck_assert (gui_wait (axis_is_in_sight, NULL));
+  ck_assert_str_eq (trammel_plan_store_view (plans ())->id, "wing-view");
+  ck_assert_double_eq (trammel_sheet_canvas_view (hand_sheet ())->scale, 3);
+  /* What is in sight stays where it is. */
+  hand_look ((Point) { 60, 0 }, 2);
+  seen = *trammel_sheet_canvas_view (hand_sheet ());
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (gui_await (strip (), "View in Hand")), 2);
+  gui_wait_ms (600);
+  /* What the strip says may take a line more. */
+  ck_assert_double_eq_tol (trammel_sheet_canvas_view (hand_sheet ())->origin_y, seen.origin_y, 60);
+}
+END_TEST
+
+START_TEST (only_a_view_in_which_something_was_traced_has_its_step_ticked)
+{
+  begin_with_a_guess ();
+  step ("View");
+  ck_assert_ptr_null (gui_find (strip (), "4"));
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (gui_await (strip (), "View in Hand")), 1);
+  gui_await (strip (), "4");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -164,5 +205,7 @@ main (void)
   tcase_add_test (tests, a_guessed_place_offers_the_click_in_the_side_view_where_the_guess_is_told);
   tcase_add_test (tests, a_guessed_place_on_a_sheet_without_a_side_view_asks_for_one);
   tcase_add_test (tests, a_missing_side_view_does_not_push_out_that_the_place_is_a_guess);
+  tcase_add_test (tests, a_view_chosen_in_the_list_comes_into_sight);
+  tcase_add_test (tests, only_a_view_in_which_something_was_traced_has_its_step_ticked);
   return hand_run ("plan-place", &tests, 1);
 }

@@ -53,6 +53,21 @@ START_TEST (clicks_down_the_body_name_the_formers_on)
 }
 END_TEST
 
+START_TEST (a_former_just_put_is_told_to_be_there_and_one_taken_out_is_not)
+{
+  g_autofree char *first = named_place_next (&body ()->piece);
+  g_autofree char *there = g_strdup_printf ("Drag “%s” to move it; Delete takes it out.", first);
+  g_autofree char *wanted = g_strdup_printf ("Click to put former “%s” here.", first);
+
+  hand_look ((Point) { 300, 0 }, 2);
+  take_former ();
+  hand_click ((Point) { 302, 3 });
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()), there);
+  gui_key ("Delete");
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()), wanted);
+}
+END_TEST
+
 START_TEST (what_is_only_on_offer_does_not_come_along_with_a_former)
 {
   const size_t before = aeroplane_count (hand_aeroplane (), PIECE_BODY), formers = body ()->former_count;
@@ -169,6 +184,7 @@ main (void)
   TCase *formers = tcase_create ("formers");
 
   tcase_add_test (formers, clicks_down_the_body_name_the_formers_on);
+  tcase_add_test (formers, a_former_just_put_is_told_to_be_there_and_one_taken_out_is_not);
   tcase_add_test (formers, what_is_only_on_offer_does_not_come_along_with_a_former);
   tcase_add_test (formers, a_former_is_dragged_and_deleted);
   tcase_add_test (formers, of_two_formers_of_one_name_the_one_under_the_hand_is_dragged);
