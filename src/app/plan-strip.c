@@ -233,7 +233,7 @@ strip_steps_row (TrammelPlanStrip *self)
 
   for (int step = 0; step < PLAN_STEP_COUNT; step++) {
     if (step > 0)
-      gtk_box_append (GTK_BOX (steps), gtk_image_new_from_icon_name ("go-next-symbolic"));
+      gtk_box_append (GTK_BOX (steps), gtk_image_new_from_icon_name ("trammel-next-symbolic"));
     gtk_box_append (GTK_BOX (steps), strip_step_button (self, (PlanStep) step));
   }
   gtk_box_append (GTK_BOX (row), strip_yielding (steps, _("Steps")));

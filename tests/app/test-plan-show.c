@@ -1,6 +1,7 @@
 /* A plan beneath the sheet: how it is shown, saved with its document or beside it. */
 #include <string.h>
 #include <glib/gstdio.h>
+#include "app/plan-strip.h"
 #include "support/plan-stage.h"
 
 /* The control of the panel's row of that label, with the keyboard: the row need not be in view before. */
@@ -250,6 +251,37 @@ START_TEST (another_file_of_its_name_beside_the_document_is_never_replaced)
 }
 END_TEST
 
+/* Loading the library that draws SVG took longer and more memory than all else a plan's strip is made of. */
+static void
+assert_drawn_by_the_build (GtkWidget *widget)
+{
+  const char *name = GTK_IS_IMAGE (widget) ? gtk_image_get_icon_name (GTK_IMAGE (widget)) : NULL;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
+    assert_drawn_by_the_build (child);
+  if (name == NULL || !gtk_widget_get_mapped (widget))
+    return;
+  for (GtkTextDirection direction = GTK_TEXT_DIR_LTR; direction <= GTK_TEXT_DIR_RTL; direction++) {
+    GtkIconTheme *theme = gtk_icon_theme_get_for_display (gtk_widget_get_display (widget));
+    const int size = gtk_widget_get_height (widget) < gtk_widget_get_width (widget) ? gtk_widget_get_height (widget) : gtk_widget_get_width (widget);
+    g_autoptr (GtkIconPaintable) icon = gtk_icon_theme_lookup_icon (theme, name, NULL, size, 1, direction, 0);
+    g_autoptr (GFile) file = gtk_icon_paintable_get_file (icon);
+    g_autofree char *uri = g_file_get_uri (file);
+
+    ck_assert_msg (g_str_has_suffix (uri, ".png"), "%s", uri);
+  }
+}
+
+START_TEST (no_icon_of_an_opened_plans_strip_has_to_be_drawn_from_svg)
+{
+  TrammelWindow *window = stage_open (NULL);
+
+  open_plan (window, draw_plan ("wing.png", 600, 400));
+  gui_wait_ms (300);
+  assert_drawn_by_the_build (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_PLAN_STRIP));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -259,6 +291,7 @@ main (void)
   gui_begin ();
   tcase_set_timeout (tests, 240);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
+  tcase_add_test (tests, no_icon_of_an_opened_plans_strip_has_to_be_drawn_from_svg);
   tcase_add_test (tests, its_strength_is_seen_at_once_and_one_step);
   tcase_add_test (tests, the_wheel_over_its_strength_moves_the_panel_alone);
   tcase_add_test (tests, hidden_it_is_not_drawn_but_stays);
