@@ -24,6 +24,7 @@ typedef struct {
   double times[frames], began, bytes;
   long pss_before;
   int shown;                    /* frames so far; -1: the plan is still being read */
+  int rehearsed;                /* frames before there was a plan */
   bool turned, uncounted;       /* a turn is an edit: the frame in which it was made is not one of a zoom */
 } Stage;
 
@@ -63,14 +64,25 @@ find_canvas (GtkWidget *widget)
   return found;
 }
 
-/* Its axis turned upright, aslant and across; where the sheet is looked at from goes in even factors from all of it to a line's width. */
+/* Where the sheet is looked at from goes in even factors from all of it to a line's width. */
+static void
+stage_zoom (Stage *stage, int zoom)
+{
+  SheetView view = *trammel_sheet_canvas_view (stage->canvas);
+
+  view.scale = 1.5 * pow (1.09, zoom);
+  view.origin_x = view.width / 2 + zoom;
+  view.origin_y = view.height / 2 - 60 * view.scale - zoom;
+  trammel_sheet_canvas_set_view (stage->canvas, view);
+}
+
+/* The plan's axis turned upright, aslant and across. */
 static void
 stage_look (Stage *stage)
 {
   const int turn = stage->shown / zooms, zoom = stage->shown % zooms;
   const Plan *plan = trammel_plan_store_plan (trammel_sheet_canvas_plan_store (stage->canvas));
   static const double angles[turns] = { 0, 0.12, G_PI / 2 };
-  SheetView view = *trammel_sheet_canvas_view (stage->canvas);
 
   if (zoom == 0 && !stage->turned) {
     Plan *next = (Plan *) piece_dup (&plan->piece);
@@ -82,10 +94,7 @@ stage_look (Stage *stage)
     stage->uncounted = true;
   }
   stage->turned = zoom != zooms - 1;
-  view.scale = 1.5 * pow (1.09, zoom);
-  view.origin_x = view.width / 2 + zoom;
-  view.origin_y = view.height / 2 - 60 * view.scale - zoom;
-  trammel_sheet_canvas_set_view (stage->canvas, view);
+  stage_zoom (stage, zoom);
 }
 
 /* Memory is what the window holds when it has come to rest. */
@@ -101,10 +110,14 @@ stage_end (gpointer data)
   return G_SOURCE_REMOVE;
 }
 
+static gboolean stage_open_plan (gpointer data);
+
 static void
 stage_before_paint (GdkFrameClock *clock, Stage *stage)
 {
   stage->began = cpu_now ();
+  if (stage->canvas != NULL && stage->rehearsed < zooms)
+    stage_zoom (stage, stage->rehearsed);
   if (stage->shown < 0 || stage->shown >= frames)
     return;
   if (stage->canvas != NULL)
@@ -116,6 +129,11 @@ stage_before_paint (GdkFrameClock *clock, Stage *stage)
 static void
 stage_after_paint (GdkFrameClock *clock, Stage *stage)
 {
+  if (stage->canvas != NULL && stage->rehearsed < zooms && ++stage->rehearsed == zooms) {
+    gdk_frame_clock_end_updating (clock);
+    g_timeout_add (rest_ms, stage_open_plan, stage);
+    return;
+  }
   if (stage->shown < 0 || stage->shown >= frames)
     return;
   if (stage->uncounted) {
@@ -136,7 +154,14 @@ stage_go (Stage *stage)
   gdk_frame_clock_begin_updating (gtk_widget_get_frame_clock (GTK_WIDGET (stage->window)));
 }
 
-/* The plan has come: from now on frames are counted. */
+static gboolean
+stage_begin (gpointer data)
+{
+  stage_go (data);
+  return G_SOURCE_REMOVE;
+}
+
+/* The plan has come: when its strip has slid in, frames are counted. */
 static void
 stage_plan_changed (TrammelPlanStore *store, Stage *stage)
 {
@@ -152,7 +177,7 @@ stage_plan_changed (TrammelPlanStore *store, Stage *stage)
   next->views = g_new0 (PlanView, 1);
   next->views[0] = (PlanView) { .fore = { 0, 0 }, .aft = { 0, 1000 }, .side = VIEW_BOTH };
   trammel_session_do (stage->session, change_plan (trammel_session_aeroplane (stage->session), plan->piece.id, next), "view");
-  stage_go (stage);
+  g_timeout_add (rest_ms, stage_begin, stage);
 }
 
 static gboolean
@@ -160,17 +185,20 @@ stage_open_plan (gpointer data)
 {
   Stage *stage = data;
 
-  stage->canvas = TRAMMEL_SHEET_CANVAS (find_canvas (GTK_WIDGET (stage->window)));
   stage->pss_before = pss_kib ();
   g_signal_connect_after (trammel_sheet_canvas_plan_store (stage->canvas), "changed", G_CALLBACK (stage_plan_changed), stage);
   trammel_window_open_plan (TRAMMEL_WINDOW (stage->window), stage->picture);
   return G_SOURCE_REMOVE;
 }
 
+/* What zooming by itself takes, be it in the display's buffers, is not the plan's. */
 static gboolean
-stage_begin_empty (gpointer data)
+stage_rehearse (gpointer data)
 {
-  stage_go (data);
+  Stage *stage = data;
+
+  stage->canvas = TRAMMEL_SHEET_CANVAS (find_canvas (GTK_WIDGET (stage->window)));
+  gdk_frame_clock_begin_updating (gtk_widget_get_frame_clock (GTK_WIDGET (stage->window)));
   return G_SOURCE_REMOVE;
 }
 
@@ -211,7 +239,7 @@ run_stage (const char *example, const char *picture)
   clock = gtk_widget_get_frame_clock (GTK_WIDGET (stage.window));
   g_signal_connect (clock, "before-paint", G_CALLBACK (stage_before_paint), &stage);
   g_signal_connect (clock, "after-paint", G_CALLBACK (stage_after_paint), &stage);
-  g_timeout_add (rest_ms, picture != NULL ? stage_open_plan : stage_begin_empty, &stage);
+  g_timeout_add (rest_ms, picture != NULL ? stage_rehearse : stage_begin, &stage);
   g_main_loop_run (stage.loop);
   return 0;
 }
