@@ -69,10 +69,12 @@ views_chosen (PlanViews *self)
     trammel_sheet_canvas_bring_into_sight (self->sheet, box);
 }
 
+/* The button goes, and its axis is clicked on the sheet. */
 static void
 views_add (PlanViews *self)
 {
   plan_view_add (self->sheet);
+  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
 }
 
 /* The name is read beside it or said aloud; hovering over it would cover the first entry. */

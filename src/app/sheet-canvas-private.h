@@ -46,10 +46,19 @@ struct _TrammelSheetCanvas {
   double pan_x, pan_y;          /* how far a middle drag or two fingers had come */
   double pinch;                 /* scale of a pinch so far */
 
+  const InkLevels *seen_ink;    /* the plan's when it lay so; nothing is read of it */
+  Placing seen_placing;
+
   struct Grip *nudge;           /* held by the arrow keys while they are down; NULL */
   Point nudged;                 /* how far */
   GtkWidget *menu;              /* popover; made when first wanted */
 };
+
+/* sheet-cursor.c: the key cursor of tools that draw */
+void      sheet_cursor_move  (TrammelSheetCanvas *self, Point steps);   /* it begins where the pointer was, and stays in view */
+void      sheet_cursor_hover (TrammelSheetCanvas *self);
+ToolEvent sheet_cursor_event (TrammelSheetCanvas *self);
+void      sheet_cursor_follow_print (TrammelSheetCanvas *self);         /* when the plan may lie elsewhere */
 
 void sheet_canvas_add_pointer  (TrammelSheetCanvas *self);      /* sheet-pointer.c */
 void sheet_canvas_add_keys     (TrammelSheetCanvas *self);      /* sheet-keys.c */
@@ -63,6 +72,8 @@ void sheet_canvas_keep_in_view (TrammelSheetCanvas *self);      /* after a chang
 Look sheet_canvas_look         (TrammelSheetCanvas *self);
 /** Whether the tool in hand is one that works on a plan, where the sheet must stand still under the hand. */
 bool sheet_canvas_draws_over_plan (TrammelSheetCanvas *self);
+/** Whether a plan is worked on, so that its print is compared with what is drawn. */
+bool sheet_canvas_shows_print  (TrammelSheetCanvas *self);
 /** It has got that size, px, and perhaps another place in its window. */
 void sheet_canvas_resized      (TrammelSheetCanvas *self, int width, int height);
 void sheet_canvas_plan_changed (TrammelSheetCanvas *self);      /* its picture came, or lies elsewhere */

@@ -62,57 +62,17 @@ sheet_canvas_stop_nudging (TrammelSheetCanvas *self)
   grip_free (grip);
 }
 
-static ToolEvent
-sheet_keys_cursor_event (TrammelSheetCanvas *self)
-{
-  const Point px = view_to_screen (&self->view, self->overlay.cursor);
-
-  return (ToolEvent) { .x = px.x, .y = px.y, .place = self->overlay.cursor, .loose = true,
-                       .keyed = !self->pointer.loose };
-}
-
-static void
-sheet_keys_hover (TrammelSheetCanvas *self)
-{
-  const ToolEvent event = sheet_keys_cursor_event (self);
-
-  if (self->tool->kind->hover != NULL)
-    self->tool->kind->hover (self->tool, &event);
-}
-
-/* The key cursor begins where the pointer was, on a whole step, and stays in view. */
-static void
-sheet_keys_move_cursor (TrammelSheetCanvas *self, Point by)
-{
-  const double step = trammel_sheet_canvas_key_step (self);
-  Point px;
-
-  if (!self->overlay.has_cursor) {
-    const Point at = self->pointer_inside ? self->pointer.place : view_from_screen (&self->view, self->view.width / 2, self->view.height / 2);
-
-    self->overlay.cursor = (Point) { round (at.x / step) * step, round (at.y / step) * step };
-    self->overlay.has_cursor = true;
-  }
-  self->overlay.cursor = point_add (self->overlay.cursor, by);
-  px = view_to_screen (&self->view, self->overlay.cursor);
-  if (px.x < 0 || px.y < 0 || px.x > self->view.width || px.y > self->view.height)
-    trammel_sheet_canvas_pan (self, self->view.width / 2 - px.x, self->view.height / 2 - px.y);
-  sheet_keys_hover (self);
-  sheet_canvas_emit_pointer (self);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
-}
-
 static bool
 sheet_keys_arrows (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
 {
-  const double step = trammel_sheet_canvas_key_step (self) * (state & GDK_SHIFT_MASK ? 10 : 1);
+  const double times = state & GDK_SHIFT_MASK ? 10 : 1;
   Point direction;
 
   if ((state & (GDK_CONTROL_MASK | GDK_ALT_MASK)) || !sheet_keys_arrow (keyval, &direction) || self->pressed)
     return false;
   if (self->tool->kind->draws)
-    sheet_keys_move_cursor (self, point_scale (direction, step));
-  else if (!sheet_keys_nudge (self, point_scale (direction, step)))
+    sheet_cursor_move (self, point_scale (direction, times));
+  else if (!sheet_keys_nudge (self, point_scale (direction, times * trammel_sheet_canvas_key_step (self))))
     trammel_sheet_canvas_pan (self, -direction.y * pan_px, -direction.x * pan_px);
   return true;
 }
@@ -170,7 +130,7 @@ static bool
 sheet_keys_return (TrammelSheetCanvas *self)
 {
   if (self->tool->kind->draws && self->overlay.has_cursor) {
-    const ToolEvent event = sheet_keys_cursor_event (self);
+    const ToolEvent event = sheet_cursor_event (self);
 
     if (self->tool->kind->press != NULL)
       self->tool->kind->press (self->tool, &event);
@@ -303,7 +263,7 @@ sheet_keys_modifier (TrammelSheetCanvas *self, guint keyval, bool down)
   else
     return;
   if (self->overlay.has_cursor && self->tool->kind->draws)
-    sheet_keys_hover (self);
+    sheet_cursor_hover (self);
   else
     sheet_canvas_ask_frame (self);
 }

@@ -96,6 +96,7 @@ sheet_canvas_resized (TrammelSheetCanvas *self, int width, int height)
 void
 sheet_canvas_plan_changed (TrammelSheetCanvas *self)
 {
+  sheet_cursor_follow_print (self);
   if (self->fits && !self->pressed && !self->tool->kind->draws && trammel_sheet_canvas_has_plan_alone (self))
     trammel_sheet_canvas_fit (self, false);
   gtk_widget_queue_draw (GTK_WIDGET (self));
@@ -114,4 +115,10 @@ trammel_sheet_canvas_scene (TrammelSheetCanvas *self)
     .show_grid = trammel_settings_flag (settings, SHOW_GRID), .show_names = trammel_settings_flag (settings, SHOW_NAMES),
     .show_figures = trammel_settings_flag (settings, SHOW_FIGURES),
   };
+}
+
+bool
+sheet_canvas_shows_print (TrammelSheetCanvas *self)
+{
+  return trammel_sheet_canvas_scene (self).print != NULL;
 }

@@ -5,8 +5,6 @@
 
 /* The file's px: clicks that near are one. */
 static const double SAME = 1.5;
-/* mm: a key cursor that has not moved since its click. */
-static const double STAYED = 0.5;
 /* Of how far an unfinished outline goes: a click so near its beginning begins anew, and does not go on from its end. */
 static const double ANEW = 0.1;
 /* mm: so near its axis a body's tail ends. */
@@ -47,9 +45,9 @@ bool
 tracing_return (Tracing *self)
 {
   const SheetOverlay *overlay = trammel_sheet_canvas_overlay (self->sheet);
-  const Point last = self->clicks->len > 0 ? placing_sheet (&self->ground->placing, tracing_last (self)->px) : (Point) { NAN, NAN };
 
-  if (overlay->has_cursor && !(point_distance (overlay->cursor, last) <= STAYED))
+  /* A second time at one place it means no other click. */
+  if (overlay->has_cursor && (self->clicks->len == 0 || overlay->cursor.x != self->keyed.x || overlay->cursor.y != self->keyed.y))
     return false;
   if (self->clicks->len > 1 && self->ordered == NULL)
     tracing_end (self, false);

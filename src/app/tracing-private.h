@@ -30,6 +30,7 @@ struct Tracing {
   guint serials;
   gulong arrival;                      /* handler of the traced one's "changed" */
 
+  Point keyed;                         /* mm: where the key cursor stood at its last click; NAN */
   bool has_aim;  TraceAim aim;
   bool holds;                          /* H is down */
   bool resumed;                        /* the clicks in hand began with an unfinished outline of the document */

@@ -166,11 +166,26 @@ hint_on_the_way (Tracing *self)
   return _("Click along the line. A click on the centre line or Return ends it. Ctrl lets go, H holds, Backspace undoes.");
 }
 
+/* Return clicks at the key cursor, wherever it has come to. */
+static const char *
+hint_by_keys (Tracing *self)
+{
+  if (self->clicks->len == 0)
+    return _("Arrows step a pixel of the screen, with Shift ten; Return clicks at the cursor.");
+  if (self->ground->shows == VIEW_BODY_SIDE)
+    return _("Arrows step a pixel, with Shift ten. Return clicks; again at the same place, or where it began, it ends.");
+  if (tracing_root (self) > 0)
+    return _("Arrows step a pixel, with Shift ten. Return clicks; again at the same place, or at the root, it ends.");
+  return _("Arrows step a pixel, with Shift ten. Return clicks; again at the same place, or on the centre line, it ends.");
+}
+
 static const char *
 tracing_hint (Tracing *self)
 {
   if (self->ordered != NULL)
     return _("The outline is being traced.");
+  if (trammel_sheet_canvas_overlay (self->sheet)->has_cursor)
+    return hint_by_keys (self);
   if (self->clicks->len > 0)
     return hint_on_the_way (self);
   if (tracing_is_unfinished (self))

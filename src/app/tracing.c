@@ -182,6 +182,7 @@ tracing_click (Tracing *self, const ToolEvent *event)
   if (!point_is_finite (self->aim.px))
     return;
   tracing_accept (self);
+  self->keyed = trammel_sheet_canvas_overlay (self->sheet)->has_cursor ? event->place : (Point) { NAN, NAN };
   if (self->aim.ends)
     tracing_end (self, false);
   else
@@ -248,6 +249,7 @@ tracing_take_back (Tracing *self)
   do
     g_array_set_size (self->clicks, self->clicks->len - 1);
   while (self->clicks->len > 0 && tracing_last (self)->via);
+  self->keyed = (Point) { NAN, NAN };
   tracing_drop_proposal (self);
   tracing_propose (self);
   tracing_show (self);

@@ -1,4 +1,5 @@
 #include "app/window-private.h"
+#include "app/sheet-canvas.h"
 
 /* These belong to a text field while it has the keyboard (cut, copy, undo of what was typed), so they are met on the way back up from
  * the focused widget. Keys that mean the same everywhere are the application's accelerators. */
@@ -41,11 +42,57 @@ window_letter_pressed (GtkEventControllerKey *controller, guint keyval, guint co
   return trammel_sheet_area_hand_on (TRAMMEL_SHEET_AREA (self->area), controller);
 }
 
+/* Nobody, or one that is not to be seen: a row of a menu that has been closed. */
+static bool
+window_keys_are_lost (TrammelWindow *self)
+{
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (self));
+
+  return focus == NULL || !gtk_widget_get_mapped (focus);
+}
+
+static gboolean
+window_give_sheet_the_keys (gpointer window)
+{
+  TrammelWindow *self = window;
+
+  if ((window_keys_are_lost (self) || self->menu_closed) && gtk_widget_get_mapped (window) && !gtk_widget_get_visible (self->start_page))
+    trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (self->area));
+  self->menu_closed = false;
+  return G_SOURCE_REMOVE;
+}
+
+/* The button of a menu that is closed gets the keyboard, be it that one of its rows has opened another window. Where the sheet had it when
+ * the menu was opened it gets it back. */
+static bool
+window_menu_was_over_sheet (TrammelWindow *self, GtkWidget *focus)
+{
+  const bool was_in_menu = self->in_menu;
+
+  self->in_menu = focus != NULL && gtk_widget_get_ancestor (focus, GTK_TYPE_POPOVER) != NULL;
+  if (focus == NULL || self->in_menu)
+    return false;
+  if (gtk_widget_get_ancestor (focus, GTK_TYPE_MENU_BUTTON) != NULL)
+    return was_in_menu && self->sheet_had_keys;
+  self->sheet_had_keys = TRAMMEL_IS_SHEET_CANVAS (focus);
+  return false;
+}
+
+static void
+window_focus_changed (TrammelWindow *self)
+{
+  self->menu_closed = window_menu_was_over_sheet (self, gtk_window_get_focus (GTK_WINDOW (self))) || self->menu_closed;
+  if (self->menu_closed || window_keys_are_lost (self))
+    g_idle_add_full (G_PRIORITY_DEFAULT_IDLE, window_give_sheet_the_keys, g_object_ref (self), g_object_unref);
+}
+
 void
 window_keys_begin (TrammelWindow *self)
 {
   GtkEventController *controller = gtk_event_controller_key_new ();
 
+  g_signal_connect (self, "notify::focus-widget", G_CALLBACK (window_focus_changed), NULL);
+  g_signal_connect (self, "notify::is-active", G_CALLBACK (window_focus_changed), NULL);
   g_signal_connect (controller, "key-pressed", G_CALLBACK (window_letter_pressed), self);
   gtk_widget_add_controller (GTK_WIDGET (self), controller);
 }

@@ -49,6 +49,9 @@ struct _TrammelWindow {
   GCancellable *busy;             /* what the strip can cancel; NULL without such work */
   char *busy_words;               /* what it says of that, or of the last */
 
+  bool sheet_had_keys;            /* the keyboard, before a menu was opened */
+  bool in_menu, menu_closed;      /* it is in one; one was closed a moment ago that was opened over the sheet */
+
   int width, height;              /* px, as last laid out */
   bool narrow;                    /* the panel folds over the sheet */
   PanelAct panel_act;             /* to be done as soon as the panel is shown */

@@ -111,6 +111,39 @@ START_TEST (the_plan_stays_where_it_is_seen_when_a_further_view_is_added_or_not)
 }
 END_TEST
 
+/* The pixel of the picture that the key cursor is on. */
+static Point
+cursor_px (void)
+{
+  Placing placing;
+
+  ck_assert (trammel_sheet_canvas_overlay (hand_sheet ())->has_cursor);
+  ck_assert (trammel_plan_store_placing (plans (), &placing));
+  return placing_px (&placing, trammel_sheet_canvas_overlay (hand_sheet ())->cursor);
+}
+
+START_TEST (an_axis_set_by_keys_leaves_the_key_cursor_on_the_print_and_a_further_view_the_keyboard_on_the_sheet)
+{
+  Point px;
+
+  begin ();
+  set_level_length ("80");
+  step ("View");
+  hand_move (on_sheet (point_add (upright_from, (Point) { 5, 40 })));
+  gui_key ("Right");
+  gui_key ("Return");
+  await_look ();
+  for (int i = 0; i < 6; i++)
+    gui_key ("<Shift>Down");
+  px = cursor_px ();
+  gui_key ("Return");
+  ck_assert_uint_eq (plan ()->view_count, 1);
+  assert_px (cursor_px (), px, 1e-3);
+  gui_click (gui_await (strip (), "Add View"));
+  ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+}
+END_TEST
+
 START_TEST (so_short_an_axis_that_it_tells_no_direction_is_asked_for_again)
 {
   begin ();
@@ -374,5 +407,6 @@ main (void)
   tcase_add_test (tests, the_place_of_a_view_is_clicked_in_the_side_view);
   tcase_add_test (tests, a_side_view_that_is_not_there_is_said_while_something_is_traced_that_stands_in_it);
   tcase_add_test (tests, trace_takes_the_outline_tool_and_done_shuts_the_strip);
+  tcase_add_test (tests, an_axis_set_by_keys_leaves_the_key_cursor_on_the_print_and_a_further_view_the_keyboard_on_the_sheet);
   return hand_run ("plan views", &tests, 1);
 }

@@ -12,19 +12,21 @@ cursor (void)
   return overlay->cursor;
 }
 
-/* Sets the key cursor down on a place of whole millimetres, by keys from where it is. */
+/* Sets the key cursor down within a step of a place, by keys from where it is: over a plan by a px of the screen, with Shift by ten. */
 static void
 step_to (Point place)
 {
+  const double px = 1 / trammel_sheet_canvas_view (hand_sheet ())->scale;
+
   if (!trammel_sheet_canvas_overlay (hand_sheet ())->has_cursor)
     gui_key ("Left");
-  while (fabs (place.y - cursor ().y) >= 10)
+  while (fabs (place.y - cursor ().y) >= 10 * px)
     gui_key (place.y > cursor ().y ? "<Shift>Right" : "<Shift>Left");
-  while (fabs (place.y - cursor ().y) >= 1)
+  while (fabs (place.y - cursor ().y) >= px)
     gui_key (place.y > cursor ().y ? "Right" : "Left");
-  while (fabs (place.x - cursor ().x) >= 10)
+  while (fabs (place.x - cursor ().x) >= 10 * px)
     gui_key (place.x > cursor ().x ? "<Shift>Down" : "<Shift>Up");
-  while (fabs (place.x - cursor ().x) >= 1)
+  while (fabs (place.x - cursor ().x) >= px)
     gui_key (place.x > cursor ().x ? "Down" : "Up");
 }
 
@@ -92,13 +94,14 @@ END_TEST
 
 START_TEST (the_key_cursor_stays_at_its_place_when_a_strip_closes_and_the_sheet_is_fitted)
 {
-  const Point place = { 103, 40 };
+  Point place = { 103, 40 };
 
   begin ();
   trammel_window_tell (hand_window (), "A remark.");
   gui_wait_ms (400);
   hand_move ((Point) { 100, 1 });
   step_to (place);
+  place = cursor ();
   gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.close-strip", NULL);
   gui_wait_ms (400);
   gui_key ("Right");
@@ -141,6 +144,45 @@ START_TEST (the_strip_says_what_click_ends_a_trace)
 }
 END_TEST
 
+START_TEST (over_a_plan_the_key_cursor_steps_a_pixel_of_the_screen_and_ten_with_shift_and_the_strip_says_so)
+{
+  begin ();
+  hand_move ((Point) { 100, 1 });
+  gui_key ("Right");
+  for (int zoomed = 0; zoomed < 2; zoomed++) {
+    const double px = 1 / trammel_sheet_canvas_view (hand_sheet ())->scale;
+    const Point from = cursor ();
+
+    gui_key ("Down");
+    ck_assert_double_eq_tol (cursor ().x, from.x + px, 1e-6);
+    gui_key ("<Shift>Right");
+    ck_assert_double_eq_tol (cursor ().y, from.y + 10 * px, 1e-6);
+    trammel_sheet_canvas_zoom_middle (hand_sheet (), 4);
+    hand_await_layout ();
+  }
+  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "Arrows step a pixel of the screen, with Shift ten"));
+}
+END_TEST
+
+START_TEST (return_clicks_at_the_key_cursor_however_little_it_moved_and_a_second_time_there_it_ends)
+{
+  begin_by_keys ();
+  ck_assert_ptr_null (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "or Return ends it"));
+  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "Return clicks; again at the same place"));
+  trammel_sheet_canvas_zoom_middle (hand_sheet (), 4);
+  hand_await_layout ();
+  step_to ((Point) { 103, 40 });
+  gui_key ("Return");
+  gui_key ("<Shift>Right");
+  gui_key ("Return");
+  ck_assert_uint_eq (shown ()->click_count, 3);
+  gui_key ("Return");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_SURFACE), 1);
+}
+END_TEST
+
 static const char *
 tool_in_hand (void)
 {
@@ -154,10 +196,26 @@ START_TEST (after_a_menu_is_closed_letters_choose_tools_on_the_sheet)
   gui_click (gui_await (GTK_WIDGET (hand_window ()), "Main menu"));
   gui_key ("Escape");
   gui_settle ();
-  ck_assert (!gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+  ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
   gui_key ("h");
   ck_assert_str_eq (tool_in_hand (), "hinge");
   ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+}
+END_TEST
+
+START_TEST (the_sheet_has_the_keyboard_again_after_the_help_was_read)
+{
+  begin ();
+  hand_click (clicks[0]);
+  gui_click (gui_await (GTK_WIDGET (hand_window ()), "Main menu"));
+  gui_click (gui_await (GTK_WIDGET (hand_window ()), "Help"));
+  gui_await_window ("Help");
+  gui_key ("Escape");
+  gui_present (GTK_WINDOW (hand_window ()));
+  gui_settle ();
+  ck_assert (!gui_window_is_there ("Help"));
+  ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
+  ck_assert_uint_eq (shown ()->click_count, 1);
 }
 END_TEST
 
@@ -191,5 +249,8 @@ main (void)
   tcase_add_test (tcase, the_strip_says_what_click_ends_a_trace);
   tcase_add_test (tcase, after_a_menu_is_closed_letters_choose_tools_on_the_sheet);
   tcase_add_test (tcase, letters_typed_in_a_field_of_the_panel_choose_no_tool);
+  tcase_add_test (tcase, over_a_plan_the_key_cursor_steps_a_pixel_of_the_screen_and_ten_with_shift_and_the_strip_says_so);
+  tcase_add_test (tcase, return_clicks_at_the_key_cursor_however_little_it_moved_and_a_second_time_there_it_ends);
+  tcase_add_test (tcase, the_sheet_has_the_keyboard_again_after_the_help_was_read);
   return hand_run ("app trace-keys", &tcase, 1);
 }
