@@ -4,6 +4,7 @@
 #include "app/explain-button.h"
 #include "app/group.h"
 #include "app/theme.h"
+#include "app/tooltip.h"
 #include "document/changes.h"
 #include "drawing/chord-figure.h"
 
@@ -62,7 +63,7 @@ answer_refresh (TrammelAnswer *self)
     gtk_widget_add_css_class (self->margin_figure, "answer-words");
   gtk_label_set_text (GTK_LABEL (self->headline), advice->headline);
   gtk_label_set_text (GTK_LABEL (self->second), advice->second);
-  gtk_widget_set_tooltip_text (self->headline, gtk_widget_get_visible (self->second) ? NULL : advice->second);
+  tooltip_set (self->headline, gtk_widget_get_visible (self->second) ? NULL : advice->second);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->chord), GTK_ACCESSIBLE_PROPERTY_LABEL, advice->chord_text, -1);
   answer_show_band (self);
   for (guint i = 0; i < self->fields->len; i++)

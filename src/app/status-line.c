@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "app/pull.h"
 #include "app/steady-words.h"
+#include "app/tooltip.h"
 
 enum { SPACING = 6 };
 
@@ -139,7 +140,7 @@ status_line_show_hint (TrammelStatusLine *self)
   const char *hint = trammel_sheet_canvas_hint (self->sheet);
 
   gtk_label_set_label (GTK_LABEL (self->hint), hint);
-  gtk_widget_set_tooltip_text (self->hint, hint);
+  tooltip_set (self->hint, hint);
   status_line_make_room (self);
 }
 

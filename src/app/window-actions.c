@@ -4,6 +4,7 @@
 #include "app/export-dialog.h"
 #include "app/fragment.h"
 #include "app/preferences.h"
+#include "app/tooltip.h"
 #include "app/traced.h"
 
 /* What is not finished goes before what is: click by click. */
@@ -116,7 +117,7 @@ window_enable (TrammelWindow *self, const char *action, bool possible)
 static void
 button_say (GtkWidget *button, char *takes_text)
 {
-  gtk_widget_set_tooltip_text (button, takes_text);
+  tooltip_set (button, takes_text);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, takes_text, -1);
   g_free (takes_text);
 }

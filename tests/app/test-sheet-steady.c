@@ -2,6 +2,7 @@
 #include "app/sheet-canvas-private.h"
 #include "app/side-strip.h"
 #include "app/steady-words.h"
+#include "document/changes.h"
 #include "support/sheet-hand.h"
 
 static int
@@ -113,6 +114,38 @@ START_TEST (a_pointer_that_moves_has_the_aeroplane_drawn_once)
 }
 END_TEST
 
+static int tooltips_said;
+
+static void
+count_tooltips (GtkWidget *widget)
+{
+  g_signal_connect_data (widget, "notify::tooltip-text", G_CALLBACK (g_atomic_int_inc), &tooltips_said, NULL, G_CONNECT_SWAPPED);
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
+    count_tooltips (child);
+}
+
+/* Each makes the toolkit ask the display where the pointer is, and wait for it. */
+START_TEST (while_a_node_is_pulled_no_tooltip_is_said_again)
+{
+  TrammelSession *session = trammel_sheet_canvas_session (hand_sheet ());
+  const Surface *wing = aeroplane_reference_wing (trammel_session_aeroplane (session));
+  Outline *next = NULL;
+
+  tooltips_said = 0;
+  count_tooltips (GTK_WIDGET (hand_window ()));
+  for (int i = 1; i <= 2; i++) {
+    Point tip = outline_node (wing->outline, 1);
+
+    tip.y += 0.01 * i;
+    ck_assert_int_eq (outline_with_node_at (wing->outline, 1, tip, &next), CORE_OK);
+    trammel_session_preview (session, change_surface_outline (trammel_session_aeroplane (session), wing->piece.id, next));
+    wing = aeroplane_reference_wing (trammel_session_aeroplane (session));
+  }
+  ck_assert_int_eq (tooltips_said, 0);
+  trammel_session_abandon (session);
+}
+END_TEST
+
 START_TEST (what_was_enlarged_of_a_plan_is_given_back_once_nothing_is)
 {
   hand_sheet ()->enlarged_copy.surface = cairo_image_surface_create (CAIRO_FORMAT_A8, 4, 4);
@@ -155,6 +188,7 @@ main (void)
   tcase_add_test (steady, the_monitor_s_scale_is_remembered_only_once_there_is_a_monitor);
   tcase_add_test (steady, the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it_rests);
   tcase_add_test (steady, a_pointer_that_moves_has_the_aeroplane_drawn_once);
+  tcase_add_test (steady, while_a_node_is_pulled_no_tooltip_is_said_again);
   tcase_add_test (steady, what_was_enlarged_of_a_plan_is_given_back_once_nothing_is);
   tcase_add_test (steady, whatever_changes_the_aeroplane_s_picture_has_it_drawn_anew);
   return hand_run ("sheet steady", &steady, 1);
