@@ -79,6 +79,31 @@ surface_mapped (const Surface *old, Point scale, Point shift)
   return next;
 }
 
+/* `takes` with all parts fixed to that surface or body moved; the rest stays. */
+static Aeroplane *
+parts_moved_with (Aeroplane *takes, const char *id, double dx, double dz)
+{
+  Aeroplane *now = takes;
+
+  for (size_t i = 0; now && i < aeroplane_count (now, PIECE_PART); i++)
+    {
+      const Part *part = aeroplane_part (now, i);
+      Aeroplane *last = now;
+      Part *next;
+
+      if (!part->of || g_strcmp0 (part->of, id) != 0)
+        continue;
+      next = (Part *) piece_dup (&part->piece);
+      next->x += dx;
+      next->z += dz;
+      next->rail_from += part->has_rail ? dx : 0;
+      next->rail_to += part->has_rail ? dx : 0;
+      now = changed_to (last, &part->piece, &next->piece);
+      aeroplane_unref (last);
+    }
+  return now;
+}
+
 Aeroplane *
 change_surface_moved (const Aeroplane *self, const char *id, double dx, double dz)
 {
@@ -93,7 +118,7 @@ change_surface_moved (const Aeroplane *self, const char *id, double dx, double d
       next->controls[i].hinge_inner_x += dx;
       next->controls[i].hinge_outer_x += dx;
     }
-  return changed_to (self, &old->piece, &next->piece);
+  return parts_moved_with (changed_to (self, &old->piece, &next->piece), id, dx, dz);
 }
 
 static void

@@ -7,8 +7,8 @@
 Aeroplane *change_surface_outline (const Aeroplane *self, const char *id, Outline *takes);    /* half-outline, mm; also of a fin */
 Aeroplane *change_body_outline    (const Aeroplane *self, const char *id, Outline *takes);    /* top view, mm */
 Aeroplane *change_body_side       (const Aeroplane *self, const char *id, Outline *takes);    /* side view, mm */
-/** Moves the whole surface by dx aft and dz up, mm: its outline, its height and its controls' hinge lines. Stations stay (ribs,
- *  controls, breaks), and no part follows. */
+/** Moves the whole surface by dx aft and dz up, mm: its outline, its height and its controls' hinge lines, and the parts that are fixed to
+ *  it. Stations stay (ribs, controls, breaks). */
 Aeroplane *change_surface_moved   (const Aeroplane *self, const char *id, double dx, double dz);
 /** Stretches a surface's half-outline to this span > 0, mm (tip to tip; a fin: height), stations with it (ribs, controls, breaks). */
 Aeroplane *change_surface_span    (const Aeroplane *self, const char *id, double span);

@@ -84,6 +84,11 @@ static const Attribute of_part[] = {
   { .name = "height", .offset = offsetof (Part, height), .most = DOCUMENT_REACH, .unit = "mm" },
   { .name = "bays", .kind = VALUE_TEXT, .offset = offsetof (Part, bays) },
   { .name = "aboard", .kind = VALUE_FLAG, .offset = offsetof (Part, aboard), .fallback = 1, .words = yes_words },
+  { .name = "to-come", .kind = VALUE_FLAG, .offset = offsetof (Part, to_come), .words = yes_words },
+  { .name = "turn", .offset = offsetof (Part, turn), .least = -180, .most = 180, .unit = "°" },
+  { .name = "of", .kind = VALUE_ID, .offset = offsetof (Part, of) },
+  { .name = "group", .kind = VALUE_TEXT, .offset = offsetof (Part, group) },
+  { .name = "kind", .kind = VALUE_TEXT, .offset = offsetof (Part, kind) },
   { .name = NULL }
 };
 

@@ -99,11 +99,16 @@ typedef struct {
   char *name;                       /* NULL not given: the class's */
   double mass, mass_sigma;          /* sigma NAN not given: typical of the class */
   double x, y, z, x_sigma;          /* its centre; sigma NAN likewise */
-  double length, width, height;     /* along x, y, z; 0 not given */
+  double length, width, height;     /* along x, y, z before it is turned; 0 not given */
+  double turn;                      /* degrees about its centre, seen from above: its forward end to port */
   bool aboard;
+  bool to_come;                     /* aboard when it flies, not in hand yet: on no scale so far */
   bool has_rail;
   double rail_from, rail_to;        /* where its centre may be, from <= to */
-  char *bays;                       /* ids parted by blanks, or NULL */
+  char *bays;                       /* ids of bays, or of surfaces that it may be in, parted by blanks; or NULL */
+  char *of;                         /* id of the surface or body that it is fixed to and moves with; NULL none. May be of none that is there */
+  char *group;                      /* parts of one name here are chosen and moved together; NULL none */
+  char *kind;                       /* the catalogue's word for what it is, or NULL: "battery-2s-450" */
 } Part;
 
 typedef struct {

@@ -271,6 +271,17 @@ part_symbol_box (const Look *look, Box box)
   return (Box) { { middle.x - half_x, middle.y - half_y }, { middle.x + half_x, middle.y + half_y } };
 }
 
+/* What is not turned stays on the very pixels that it would have. */
+static void
+turn_about (cairo_t *cr, Point middle, double degrees)
+{
+  if (degrees == 0)
+    return;
+  cairo_translate (cr, middle.x, middle.y);
+  cairo_rotate (cr, -degrees * M_PI / 180);
+  cairo_translate (cr, -middle.x, -middle.y);
+}
+
 void
 draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part)
 {
@@ -283,6 +294,7 @@ draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part)
 
   cairo_save (cr);
   cairo_new_path (cr);
+  turn_about (cr, draft.middle, part->turn);
   part_line (&draft, part->state);
   if (part->side)
     draw_side (&draft, part, kind);

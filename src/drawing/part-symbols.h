@@ -9,7 +9,8 @@ typedef enum { PART_SETTLED, PART_SELECTED, PART_PROPOSED, PART_LEFT_OUT } PartS
 /** A part true to scale, nose at the top. The box is in user units, x to the right, y down. */
 typedef struct {
   const char *class_word;      /* as in the file; NULL or unknown: a plain box */
-  Box box;
+  Box box;                     /* before it is turned */
+  double turn;                 /* degrees about its middle: its forward end to the left */
   bool side;                   /* seen from the side: the box alone; a propeller is the line of its disc */
   PartState state;
 } PartSymbol;

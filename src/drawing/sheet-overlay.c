@@ -120,7 +120,8 @@ static void
 draw_ghost (const SheetDraft *draft, const Part *part)
 {
   draw_part_symbol (draft->cr, draft->look, &(PartSymbol) {
-    .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_box (part)), .state = PART_PROPOSED });
+    .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_own_box (part)), .turn = part->turn,
+    .state = PART_PROPOSED });
 }
 
 /* Over the plan's view of it a fin lies on its side, with the hinge lines that it has. */

@@ -101,7 +101,7 @@ static void
 draw_one_part (const SheetDraft *draft, const Part *part, bool selected)
 {
   const PartSymbol symbol = {
-    .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_box (part)),
+    .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_own_box (part)), .turn = part->turn,
     .state = !part->aboard ? (selected ? PART_PROPOSED : PART_LEFT_OUT) : selected ? PART_SELECTED : PART_SETTLED };
 
   draw_part_symbol (draft->cr, draft->look, &symbol);
@@ -111,7 +111,8 @@ draw_one_part (const SheetDraft *draft, const Part *part, bool selected)
 static void
 draw_proposal (const SheetDraft *draft, const Part *part)
 {
-  Box box = part_px (draft, part);
+  const Box around = part_px (draft, part);
+  Box box = part_symbol_box (draft->look, box_to_screen (draft->view, sheet_part_own_box (part)));
   double x, shift;
 
   if (!sheet_proposed_x (draft->figures, part, &x))
@@ -119,13 +120,14 @@ draw_proposal (const SheetDraft *draft, const Part *part)
   shift = (x - part->x) * draft->view->scale;
   if (fabs (shift) >= 10)
     {
-      const double beside = box.max.x + 5 * draft->look->u, y = (box.min.y + box.max.y) / 2, reach = fmin (fabs (shift), 20);
+      const double beside = around.max.x + 5 * draft->look->u, y = (box.min.y + box.max.y) / 2, reach = fmin (fabs (shift), 20);
 
       draw_proposal_arrow (draft->cr, draft->look, (Point) { beside, y }, (Point) { beside, y + copysign (reach, shift) });
     }
   box.min.y += shift;
   box.max.y += shift;
-  draw_part_symbol (draft->cr, draft->look, &(PartSymbol) { .class_word = part->class_name, .box = box, .state = PART_PROPOSED });
+  draw_part_symbol (draft->cr, draft->look, &(PartSymbol) { .class_word = part->class_name, .box = box, .turn = part->turn,
+                                                                .state = PART_PROPOSED });
 }
 
 void

@@ -1,15 +1,26 @@
 #include "drawing/sheet-places.h"
 #include <math.h>
+#include "document/part-box.h"
 #include "drawing/outline-path.h"
 #include "drawing/part-symbols.h"
 #include "geometry/planform.h"
 
+static Box
+box_about (const Part *part, Point size)
+{
+  return (Box) { { part->x - size.x / 2, part->y - size.y / 2 }, { part->x + size.x / 2, part->y + size.y / 2 } };
+}
+
+Box
+sheet_part_own_box (const Part *part)
+{
+  return box_about (part, (Point) { part->length, part->width });
+}
+
 Box
 sheet_part_box (const Part *part)
 {
-  const Point half = { part->length / 2, part->width / 2 };
-
-  return (Box) { { part->x - half.x, part->y - half.y }, { part->x + half.x, part->y + half.y } };
+  return box_about (part, part_extent (part));
 }
 
 static Box

@@ -22,7 +22,8 @@ bool boxes_meet  (Box a, Box b);               /* whether they overlap; touching
 /** A box of the plan (x aft, y to starboard) as px (x to the right, y down). */
 Box  box_to_screen (const SheetView *view, Box box);
 
-Box  sheet_part_box    (const Part *part);       /* its own size, mm, which may be 0 */
+Box  sheet_part_box    (const Part *part);       /* as it is turned, mm; its size may be 0 */
+Box  sheet_part_own_box (const Part *part);      /* the same before it is turned */
 /** Both halves; a fin: the line of its foot. */
 Box  sheet_surface_box (const Surface *surface);
 /** Both sides; with a side outline alone its line on the centre line; empty without either. */

@@ -1,5 +1,6 @@
 #include "drawing/side-places.h"
 #include <math.h>
+#include "document/part-box.h"
 #include "drawing/sheet-places.h"
 #include "geometry/planform.h"
 
@@ -15,7 +16,7 @@ is_propeller (const Part *part)
 Box
 side_part_box (const Part *part)
 {
-  const Point half = { part->length / 2, (is_propeller (part) ? fmax (part->width, part->height) : part->height) / 2 };
+  const Point half = { part_extent (part).x / 2, (is_propeller (part) ? fmax (part->width, part->height) : part->height) / 2 };
 
   return (Box) { { part->x - half.x, part->z - half.y }, { part->x + half.x, part->z + half.y } };
 }

@@ -27,6 +27,15 @@ load_figures_item (const LoadFigures *load)
                       .own_pitch = load->own_pitch_kgm2, .own_yaw = load->own_yaw_kgm2 };
 }
 
+static void
+turn_about_height (MassItem *item, double degrees)
+{
+  const double across = pow (sin (degrees * G_PI / 180), 2), roll = item->own_roll;
+
+  item->own_roll += across * (item->own_pitch - roll);
+  item->own_pitch += across * (roll - item->own_pitch);
+}
+
 MassItem
 load_of_part (const Part *part)
 {
@@ -35,6 +44,7 @@ load_of_part (const Part *part)
                     .x = part->x * metre, .y = part->y * metre, .z = part->z * metre };
 
   mass_item_as_box (&item, part->length * metre, part->width * metre, part->height * metre);
+  turn_about_height (&item, part->turn);
   return item;
 }
 

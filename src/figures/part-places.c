@@ -1,6 +1,7 @@
 #include "figures/part-places.h"
 
 #include <math.h>
+#include "document/part-box.h"
 #include "figures/body-profile.h"
 #include "figures/surface-figures.h"
 #include "figures/wing-depth.h"
@@ -10,6 +11,7 @@ static const double STEP = 0.5;
 
 typedef struct {
   const Part *part;
+  Point extent;                 /* of its box as turned, mm */
   const Piece *room;
   GArray *places;               /* of PartPlaces */
 } Finding;
@@ -69,15 +71,15 @@ add (Finding *self, PartPlaces places)
 }
 
 static bool
-fits (const BodyClear *clear, const Part *part)
+fits (const Finding *self, const BodyClear *clear)
 {
-  return !(2 * clear->half_width < part->width) && !(clear->top - clear->bottom < part->height);
+  return !(2 * clear->half_width < self->extent.y) && !(clear->top - clear->bottom < self->part->height);
 }
 
 static BodyClear
-clear_about (const BodyProfile *profile, const Part *part, double from, double to)
+clear_about (const Finding *self, const BodyProfile *profile, double from, double to)
 {
-  return body_profile_clear (profile, from - part->length / 2, to + part->length / 2);
+  return body_profile_clear (profile, from - self->extent.x / 2, to + self->extent.x / 2);
 }
 
 /* A stretch in which it fits everywhere; one that rises so much that no height serves all of it is halved. */
@@ -85,12 +87,12 @@ static void
 add_stretch (Finding *self, const BodyProfile *profile, double from, double to)
 {
   const Part *part = self->part;
-  const BodyClear clear = clear_about (profile, part, from, to);
+  const BodyClear clear = clear_about (self, profile, from, to);
   PartPlaces places = where_it_stands (part);
 
-  if (!fits (&clear, part) && to - from < STEP)
+  if (!fits (self, &clear) && to - from < STEP)
     return;
-  if (!fits (&clear, part))
+  if (!fits (self, &clear))
     {
       add_stretch (self, profile, from, (from + to) / 2);
       add_stretch (self, profile, (from + to) / 2, to);
@@ -101,7 +103,7 @@ add_stretch (Finding *self, const BodyProfile *profile, double from, double to)
   places.x_to = to;
   if (!isnan (clear.half_width))
     {
-      places.y_to = clear.half_width - part->width / 2;
+      places.y_to = clear.half_width - self->extent.y / 2;
       places.y_from = -places.y_to;
     }
   if (!isnan (clear.top))
@@ -117,14 +119,14 @@ static void
 find_in_bay (Finding *self, const Body *body, double from, double to)
 {
   BodyProfile *profile = body_profile_new (body);
-  const double first = from + self->part->length / 2, last = to - self->part->length / 2;
+  const double first = from + self->extent.x / 2, last = to - self->extent.x / 2;
   double begun = NAN;
 
   for (double x = first; x <= last + STEP / 2; x += STEP)
     {
       const double at = fmin (x, last);
-      const BodyClear clear = clear_about (profile, self->part, at, at);
-      const bool is_in = fits (&clear, self->part);
+      const BodyClear clear = clear_about (self, profile, at, at);
+      const bool is_in = fits (self, &clear);
       if (is_in && isnan (begun))
         begun = at;
       else if (!is_in && !isnan (begun))
@@ -149,9 +151,9 @@ find_in_surface (Finding *self, const Surface *surface)
   if (planform_cut (surface->outline, surface_sides (surface), fabs (part->y), &cut) != CORE_OK)
     return;
   places.room = self->room;
-  for (double x = cut.leading_x + part->length / 2; x <= cut.trailing_x - part->length / 2; x += STEP)
+  for (double x = cut.leading_x + self->extent.x / 2; x <= cut.trailing_x - self->extent.x / 2; x += STEP)
     {
-      if (wing_depth_over (surface, (Point) { x, part->y }, part->length, part->width) < part->height)
+      if (wing_depth_over (surface, (Point) { x, part->y }, self->extent.x, self->extent.y) < part->height)
         continue;
       if (!found)
         places.x_from = x;
@@ -178,7 +180,7 @@ find_in_room (Finding *self, const Aeroplane *aeroplane, const char *id)
 GArray *
 part_places (const Aeroplane *aeroplane, const Part *part)
 {
-  Finding finding = { .part = part, .places = g_array_new (FALSE, FALSE, sizeof (PartPlaces)) };
+  Finding finding = { .part = part, .extent = part_extent (part), .places = g_array_new (FALSE, FALSE, sizeof (PartPlaces)) };
   g_auto (GStrv) ids = part->bays ? g_strsplit (part->bays, " ", -1) : NULL;
   PartPlaces places = where_it_stands (part);
 

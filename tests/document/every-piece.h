@@ -76,6 +76,11 @@ any_part (void)
   made->rail_from = 50.3;
   made->rail_to = 81.7;
   made->bays = g_strdup ("bay");
+  made->turn = 31.7;
+  made->to_come = true;
+  made->of = g_strdup ("spare");
+  made->group = g_strdup ("servos");
+  made->kind = g_strdup ("battery-2s-450");
   return &made->piece;
 }
 

@@ -3,6 +3,7 @@
 #include "document/history.h"
 #include "documents.h"
 #include "support/run-suite.h"
+#include "support/shapes.h"
 
 /* A tail and a fin traced in one view and a body traced in two, all of them standing where such things usually do; and a wing in its place. */
 static const char guessed[] =
@@ -114,6 +115,31 @@ START_TEST (a_body_that_is_moved_takes_both_its_views_along_in_one_step)
 }
 END_TEST
 
+/* A servo in the wing, on a rail, and a pack that is fixed to nothing. */
+START_TEST (a_part_fixed_to_a_surface_moves_with_it_and_no_other)
+{
+  Outline *triangle = polygon_from ((const Point[]) { { 110, 0 }, { 120, 300 }, { 180, 0 } }, 3);
+  Part *servo = part_new ("servo", "servo"), *pack = part_new ("pack", "battery");
+
+  servo->of = g_strdup ("wing");
+  servo->x = pack->x = 120;
+  servo->z = -3;
+  servo->has_rail = true;
+  servo->rail_from = 110;
+  servo->rail_to = 140;
+  g_autoptr (Aeroplane) none = aeroplane_new ();
+  g_autoptr (Aeroplane) winged = aeroplane_with_added (none, &surface_new ("wing", ROLE_WING, triangle)->piece);
+  g_autoptr (Aeroplane) one = aeroplane_with_added (winged, &servo->piece);
+  g_autoptr (Aeroplane) both = aeroplane_with_added (one, &pack->piece);
+  g_autoptr (Aeroplane) moved = change_surface_moved (both, "wing", 12, 2);
+
+  ck_assert_double_eq (aeroplane_part_by_id (moved, "servo")->x, 132);
+  ck_assert_double_eq (aeroplane_part_by_id (moved, "servo")->z, -1);
+  ck_assert_double_eq (aeroplane_part_by_id (moved, "servo")->rail_to, 152);
+  ck_assert_ptr_eq (aeroplane_part_by_id (moved, "pack"), pack);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -124,5 +150,6 @@ main (void)
   tcase_add_test (tests, a_view_that_was_put_in_its_place_stays_when_what_was_traced_in_it_is_moved);
   tcase_add_test (tests, a_place_that_is_typed_is_no_guess_though_it_stays_the_same_but_a_move_that_moves_nothing_tells_nothing);
   tcase_add_test (tests, a_body_that_is_moved_takes_both_its_views_along_in_one_step);
+  tcase_add_test (tests, a_part_fixed_to_a_surface_moves_with_it_and_no_other);
   return run_suite (suite_create ("document what follows a move"), tests);
 }

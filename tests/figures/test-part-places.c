@@ -1,5 +1,6 @@
 #include <check.h>
 #include <math.h>
+#include "document/part-box.h"
 #include "figures/body-profile.h"
 #include "figures/part-places.h"
 #include "figures/wing-depth.h"
@@ -138,6 +139,39 @@ START_TEST (too_wide_too_high_or_too_long_it_has_none)
 }
 END_TEST
 
+/* 30 mm long and 40 wide it is too wide; turned by a quarter it is the pack of the first test. */
+START_TEST (turned_by_a_quarter_a_part_fits_by_its_other_side)
+{
+  Part *part = pack ("front");
+  part->length = 30;
+  part->width = 40;
+  part->turn = -90;
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), part);
+  g_autoptr (GArray) places = part_places (aeroplane, part);
+  const PartPlaces found = place (places, 0);
+
+  assert_places (&found, "front", (PartPlaces) { NULL, 40, 100, -3, 3, -3, 3 });
+}
+END_TEST
+
+/* A square of 20 by 10 turned by 30 degrees about 60, -10: textbook trigonometry, its forward end to port. */
+START_TEST (a_turned_box_has_its_corners_where_the_turn_puts_them)
+{
+  Part *part = pack (NULL);
+  Point corners[4];
+
+  part->length = 20;
+  part->width = 10;
+  part->y = -10;
+  part->turn = 30;
+  part_corners (part, corners);
+  ck_assert_double_eq_tol (corners[0].x, 60 - 10 * sqrt (0.75) + 2.5, 1e-9);
+  ck_assert_double_eq_tol (corners[0].y, -10 - 5 - 5 * sqrt (0.75), 1e-9);
+  ck_assert_double_eq_tol (part_extent (part).x, 20 * sqrt (0.75) + 5, 1e-9);
+  piece_unref (&part->piece);
+}
+END_TEST
+
 START_TEST (with_a_rail_alone_it_slides_and_with_neither_it_stands)
 {
   Part *slides = pack (NULL), *stands = pack (NULL);
@@ -238,6 +272,8 @@ main (void)
   tcase_add_test (tests, where_the_body_tapers_a_part_goes_aft_only_as_far_as_it_fits);
   tcase_add_test (tests, a_part_with_two_bays_has_places_in_both_and_its_rail_bounds_them);
   tcase_add_loop_test (tests, too_wide_too_high_or_too_long_it_has_none, 0, 3);
+  tcase_add_test (tests, turned_by_a_quarter_a_part_fits_by_its_other_side);
+  tcase_add_test (tests, a_turned_box_has_its_corners_where_the_turn_puts_them);
   tcase_add_test (tests, with_a_rail_alone_it_slides_and_with_neither_it_stands);
   tcase_add_test (tests, a_bay_without_one_of_its_formers_is_none);
   tcase_add_test (tests, in_a_body_that_rises_the_height_goes_with_the_place);
