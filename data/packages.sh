@@ -1,5 +1,5 @@
 # Debian packages, read by the scripts. A line each: what the program is built from, what its tests need besides.
-build_packages="gcc libc6-dev meson ninja-build pkg-config gettext libgtk-4-dev libadwaita-1-dev libxml2-dev libopenblas-dev
+build_packages="gcc libc6-dev meson ninja-build pkg-config gettext libgtk-4-dev libadwaita-1-dev libxml2-dev libopenblas-dev libglpk-dev
  libjson-glib-dev libpng-dev libpoppler-glib-dev librsvg2-dev libgdk-pixbuf-2.0-dev libseccomp-dev
  webp-pixbuf-loader adwaita-icon-theme librsvg2-common fonts-cantarell"
 test_packages="check xvfb xauth dbus at-spi2-core libxml2-utils appstream desktop-file-utils locales libxtst-dev

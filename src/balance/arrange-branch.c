@@ -1,0 +1,229 @@
+#include "balance/arrange-branch.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* Boxes that overlap by less touch, mm. */
+static const double touching = 1e-4;
+/* What makes one arrangement another, mm. */
+static const double another = 15;
+
+void
+branches_free (Branches *self)
+{
+  for (size_t i = 0; i < self->count; i++)
+    node_free (self->nodes[i]);
+  self->count = 0;
+}
+
+/* A copy to decide something in; it counts as a branch only when branch_close() finds it possible. */
+static Node *
+branch_open (const Tree *tree, const Node *node, Branches *made)
+{
+  Node *branch = node_dup (tree->space, node);
+
+  if (branch)
+    made->nodes[made->count++] = branch;
+  return branch;
+}
+
+static void
+branch_close (const Tree *tree, Branches *made)
+{
+  if (!node_settle (tree->space, made->nodes[made->count - 1]))
+    node_free (made->nodes[--made->count]);
+}
+
+/* By how much both must at least move for the boxes to be apart; 0 when they are. */
+static double
+overlap_of (const SpacePair *pair, double places[][AXES])
+{
+  double least = INFINITY;
+
+  for (size_t axis = 0; axis < AXES; axis++)
+    least = fmin (least, pair->apart[axis] - fabs (places[pair->b][axis] - places[pair->a][axis]));
+  return least > touching ? least : 0;
+}
+
+static int
+open_ways (const Node *node, const SpacePair *pair)
+{
+  int open = 0;
+
+  for (int way = 0; way < WAYS; way++)
+    open += node_way_is_open (node, pair, way);
+  return open;
+}
+
+/* The pair that overlaps with the fewest ways out, of these the one that overlaps most; pair_count when none overlaps. */
+static size_t
+worst_pair (const Space *space, const Node *node, double places[][AXES], int *fewest)
+{
+  size_t worst = space->pair_count;
+  double most = 0;
+
+  *fewest = WAYS + 1;
+  for (size_t i = 0; i < space->pair_count; i++)
+    {
+      const double overlap = node->ways[i] == WAY_OPEN ? overlap_of (&space->pairs[i], places) : 0;
+      int open;
+
+      if (!(overlap > 0))
+        continue;
+      open = open_ways (node, &space->pairs[i]);
+      if (open < *fewest || (open == *fewest && overlap > most))
+        {
+          worst = i;
+          *fewest = open;
+          most = overlap;
+        }
+    }
+  return worst;
+}
+
+/* A part that stands between its ranges, of those the one with the fewest; part_count when each stands in one. */
+static size_t
+worst_part (const Space *space, const Node *node, double places[][AXES], int *fewest)
+{
+  size_t worst = space->part_count;
+
+  *fewest = RANGES_MOST + 1;
+  for (size_t i = 0; i < space->part_count; i++)
+    {
+      int open = 0;
+
+      if (node_range_at (space, node, i, places[i]) < space->parts[i].range_count)
+        continue;
+      for (uint64_t left = node->ranges[i]; left; left &= left - 1)
+        open++;
+      if (open < *fewest)
+        {
+          worst = i;
+          *fewest = open;
+        }
+    }
+  return worst;
+}
+
+static bool
+branch_on_ways (const Tree *tree, const Node *node, size_t pair, Branches *made)
+{
+  const bool mirrored = node_is_mirrored (tree->space, node);
+
+  for (int way = 0; way < WAYS; way++)
+    {
+      Node *branch;
+
+      if ((mirrored && way == 3) || !node_way_is_open (node, &tree->space->pairs[pair], way))
+        continue;
+      if (!(branch = branch_open (tree, node, made)))
+        return false;
+      branch->ways[pair] = (int8_t) way;
+      branch_close (tree, made);
+    }
+  return true;
+}
+
+static bool
+branch_on_ranges (const Tree *tree, const Node *node, size_t part, Branches *made)
+{
+  for (size_t k = 0; k < tree->space->parts[part].range_count; k++)
+    {
+      Node *branch;
+
+      if (!(node->ranges[part] >> k & 1))
+        continue;
+      if (!(branch = branch_open (tree, node, made)))
+        return false;
+      branch->ranges[part] = (uint64_t) 1 << k;
+      branch_close (tree, made);
+    }
+  return true;
+}
+
+/* `across` −1 asks of the mirror image. */
+static bool
+is_taken (const Tree *tree, const Node *node, double places[][AXES], const Taken *taken, double across)
+{
+  const double rounding = 1e-4;
+
+  for (size_t i = 0; i < tree->space->part_count; i++)
+    {
+      const SpacePart *part = &tree->space->parts[i];
+
+      if (!part->moves)
+        continue;
+      if (part->rooms[node_range_at (tree->space, node, i, places[i])] != taken->rooms[i])
+        return false;
+      for (size_t axis = 0; axis < AXES; axis++)
+        if (fabs (places[i][axis] - (axis == 1 ? across : 1) * taken->places[i][axis]) >= another - rounding)
+          return false;
+    }
+  return true;
+}
+
+static uint64_t
+ranges_elsewhere (const SpacePart *part, size_t room)
+{
+  uint64_t ranges = 0;
+
+  for (size_t k = 0; k < part->range_count; k++)
+    if (part->rooms[k] != room)
+      ranges |= (uint64_t) 1 << k;
+  return ranges;
+}
+
+static bool
+move_part_away (const Tree *tree, const Node *node, size_t part, const double from[AXES], size_t room, Branches *made)
+{
+  for (size_t way = 0; way <= WAYS; way++)
+    {
+      const size_t axis = way / 2;
+      Node *branch = branch_open (tree, node, made);
+
+      if (!branch)
+        return false;
+      if (way == WAYS)
+        branch->ranges[part] &= ranges_elsewhere (&tree->space->parts[part], room);
+      else if (way % 2 == 0)
+        branch->spans[part].low[axis] = fmax (branch->spans[part].low[axis], from[axis] + another);
+      else
+        branch->spans[part].high[axis] = fmin (branch->spans[part].high[axis], from[axis] - another);
+      branch_close (tree, made);
+    }
+  return true;
+}
+
+static bool
+branch_away (const Tree *tree, const Node *node, const Taken *taken, double across, Branches *made)
+{
+  for (size_t i = 0; i < tree->space->part_count; i++)
+    {
+      const double from[AXES] = { taken->places[i][0], across * taken->places[i][1], taken->places[i][2] };
+
+      if (tree->space->parts[i].moves && !move_part_away (tree, node, i, from, taken->rooms[i], made))
+        return false;
+    }
+  return true;
+}
+
+bool
+branches_make (const Tree *tree, const Node *node, double places[][AXES], Branches *made, bool *arranged)
+{
+  int ways, ranges;
+  const size_t pair = worst_pair (tree->space, node, places, &ways), part = worst_part (tree->space, node, places, &ranges);
+
+  made->count = 0;
+  *arranged = false;
+  if (part < tree->space->part_count && (ranges <= ways || pair == tree->space->pair_count))
+    return branch_on_ranges (tree, node, part, made);
+  if (pair < tree->space->pair_count)
+    return branch_on_ways (tree, node, pair, made);
+  for (size_t i = 0; i < tree->taken_count; i++)
+    for (int side = 0; side < (tree->space->mirrored ? 2 : 1); side++)
+      if (is_taken (tree, node, places, &tree->taken[i], side ? -1 : 1))
+        return branch_away (tree, node, &tree->taken[i], side ? -1 : 1, made);
+  *arranged = true;
+  return true;
+}

@@ -1,0 +1,44 @@
+#pragma once
+#include "balance/arrange-node.h"
+
+/** The linear program that bounds a place of the search tree: where parts stand when those that may meet, meet. Private to the
+ *  arrangement. */
+
+typedef struct Program Program;
+
+/** What is made least. */
+typedef enum {
+  GOAL_ANY,                       /* nothing: whether there is any */
+  GOAL_BALLAST,                   /* ballast, in thousandths of all mass */
+  GOAL_AIM,                       /* the moment about the aim over all mass, mm */
+  GOAL_LEADS,                     /* what leads need and how far parts are moved, mm */
+  GOAL_LONGER_LEADS,              /* by how much leads would have to be longer, mm */
+  GOAL_BAND                       /* by how much the balance misses the band, mm, leads of any length */
+} Goal;
+
+/** whole   a settled node with nothing decided, lent: what holds for it holds everywhere. NULL without memory */
+Program *program_new (const Space *space, const Node *whole);
+void program_free (Program *self);
+
+void program_set_goal (Program *self, Goal goal);
+/** From now on the ballast, or the distance from the aim, is at most this (in the goal's unit). */
+void program_hold (Program *self, Goal goal, double most);
+void program_hold_nothing (Program *self);
+/** Lets leads and balance be as they will until the next goal is set, and from now on adds nothing that follows from every two parts
+ *  being apart: a node may let some of them meet. */
+void program_let_go (Program *self);
+
+/** Solves it for what a node has decided, with every supporting plane and moment that is violated there.
+ *  cutoff   a value from which on it is of no interest
+ *  returns  false when there is nothing below the cutoff; *failed set when the solver gave up (and then nothing is proved) */
+bool program_solve (Program *self, const Node *node, double cutoff, bool *failed);
+/** The same without adding planes: a bound at once. */
+bool program_bound (Program *self, const Node *node, double cutoff, bool *failed);
+double program_value (const Program *self);
+/** Where the parts stand, mm. */
+void program_places (const Program *self, double places[][AXES]);
+
+/** The basis it stands at, to begin there again: near nodes are solved in a few steps. */
+typedef struct { int rows, columns; unsigned char *stats; } Basis;
+bool program_keep_basis (const Program *self, Basis *basis);
+void program_take_basis (Program *self, const Basis *basis);

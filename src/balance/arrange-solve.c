@@ -1,0 +1,112 @@
+#include "balance/arrange-program-private.h"
+
+#include <stdlib.h>
+
+static void
+bound_column (glp_prob *lp, int column, double low, double high)
+{
+  glp_set_col_bnds (lp, column, high - low > 1e-9 ? GLP_DB : GLP_FX, low, high);
+}
+
+void
+program_apply (Program *self, const Node *node)
+{
+  const Space *space = self->space;
+
+  for (size_t i = 0; i < space->part_count; i++)
+    for (size_t axis = 0; axis < AXES; axis++)
+      bound_column (self->lp, column_of_part (i, axis), node->spans[i].low[axis], node->spans[i].high[axis]);
+  for (size_t i = 0; i < space->pair_count; i++)
+    for (size_t axis = 0; axis < AXES; axis++)
+      {
+        const int row = self->first_pair_row + (int) (AXES * i + axis), way = node->ways[i];
+        const double apart = space->pairs[i].apart[axis];
+
+        if (way < 0 || way >= WAYS || (size_t) way / 2 != axis)
+          glp_set_row_bnds (self->lp, row, GLP_FR, 0, 0);
+        else if (way % 2 == 0)
+          glp_set_row_bnds (self->lp, row, GLP_LO, apart, 0);
+        else
+          glp_set_row_bnds (self->lp, row, GLP_UP, 0, -apart);
+      }
+}
+
+static bool
+solve_once (Program *self, double cutoff, bool *failed)
+{
+  int error;
+
+  self->options.obj_ul = cutoff;
+  error = glp_simplex (self->lp, &self->options);
+  if (error && error != GLP_EOBJUL)
+    {
+      glp_std_basis (self->lp);
+      self->options.meth = GLP_PRIMAL;
+      error = glp_simplex (self->lp, &self->options);
+      self->options.meth = GLP_DUALP;
+    }
+  *failed = *failed || (error && error != GLP_EOBJUL);
+  return error == 0 && glp_get_status (self->lp) == GLP_OPT && glp_get_obj_val (self->lp) < cutoff;
+}
+
+bool
+program_bound (Program *self, const Node *node, double cutoff, bool *failed)
+{
+  program_apply (self, node);
+  return solve_once (self, cutoff, failed);
+}
+
+bool
+program_solve (Program *self, const Node *node, double cutoff, bool *failed)
+{
+  const int many = 60;
+
+  program_apply (self, node);
+  for (int round = 0; round < many; round++)
+    {
+      if (!solve_once (self, cutoff, failed))
+        return false;
+      if (program_add_planes (self) + program_add_moments (self) == 0)
+        return true;
+    }
+  *failed = true;
+  return true;
+}
+
+double
+program_value (const Program *self)
+{
+  return glp_get_obj_val (self->lp);
+}
+
+void
+program_places (const Program *self, double places[][AXES])
+{
+  for (size_t i = 0; i < self->space->part_count; i++)
+    for (size_t axis = 0; axis < AXES; axis++)
+      places[i][axis] = glp_get_col_prim (self->lp, column_of_part (i, axis));
+}
+
+bool
+program_keep_basis (const Program *self, Basis *basis)
+{
+  const int rows = glp_get_num_rows (self->lp), columns = glp_get_num_cols (self->lp);
+
+  *basis = (Basis) { rows, columns, malloc ((size_t) (rows + columns)) };
+  if (!basis->stats)
+    return false;
+  for (int i = 0; i < rows; i++)
+    basis->stats[i] = (unsigned char) glp_get_row_stat (self->lp, i + 1);
+  for (int j = 0; j < columns; j++)
+    basis->stats[rows + j] = (unsigned char) glp_get_col_stat (self->lp, j + 1);
+  return true;
+}
+
+void
+program_take_basis (Program *self, const Basis *basis)
+{
+  for (int i = 1; i <= glp_get_num_rows (self->lp); i++)
+    glp_set_row_stat (self->lp, i, i <= basis->rows ? basis->stats[i - 1] : GLP_BS);
+  for (int j = 1; j <= basis->columns; j++)
+    glp_set_col_stat (self->lp, j, basis->stats[basis->rows + j - 1]);
+}

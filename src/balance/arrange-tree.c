@@ -1,0 +1,159 @@
+#include "balance/arrange-branch.h"
+
+#include <float.h>
+#include <math.h>
+#include <stdlib.h>
+
+/* How often it is asked whether to go on, s. */
+static const double pause_s = 0.02;
+
+double
+tree_clock (void)
+{
+  struct timespec time;
+
+  clock_gettime (CLOCK_MONOTONIC, &time);
+  return (double) time.tv_sec + 1e-9 * (double) time.tv_nsec;
+}
+
+bool
+tree_is_proved (const Tree *self)
+{
+  return !self->late && !self->cancelled && !self->failed && !self->no_memory;
+}
+
+static bool
+tree_stops (Tree *self)
+{
+  if (self->cancelled || self->late || self->no_memory)
+    return true;
+  const double now = tree_clock ();
+  self->late = now >= self->until;
+  if (self->goes_on && now >= self->next_asked)
+    {
+      self->next_asked = now + pause_s;
+      self->cancelled = !self->goes_on (fmin (self->done_before + self->done_part * self->done, 1), self->data);
+    }
+  return self->cancelled || self->late;
+}
+
+static double
+cutoff_of (const Tree *self)
+{
+  return fmin (self->value - self->accuracy, DBL_MAX);
+}
+
+static void
+take (Tree *self, double places[][AXES])
+{
+  self->found = true;
+  self->value = program_value (self->program);
+  for (size_t i = 0; i < self->space->part_count; i++)
+    for (size_t axis = 0; axis < AXES; axis++)
+      self->places[i][axis] = places[i][axis];
+}
+
+/* What the solver could not do is left unsearched. */
+static void
+give_up (Tree *self, const Node *node)
+{
+  self->failed = true;
+  self->open = fmin (self->open, node->bound);
+}
+
+/* Bounds each branch from where the node was solved, drops those without hope and puts the most hopeful first. */
+static void
+order_branches (Tree *self, const Basis *basis, Branches *branches)
+{
+  size_t kept = 0;
+
+  for (size_t i = 0; i < branches->count; i++)
+    {
+      Node *branch = branches->nodes[i];
+      size_t k = kept;
+      bool failed = false;
+
+      program_take_basis (self->program, basis);
+      if (!program_bound (self->program, branch, cutoff_of (self), &failed))
+        {
+          if (failed)
+            give_up (self, branch);
+          node_free (branch);
+          continue;
+        }
+      branch->bound = fmax (branch->bound, program_value (self->program));
+      for (; k > 0 && branches->nodes[k - 1]->bound > branch->bound; k--)
+        branches->nodes[k] = branches->nodes[k - 1];
+      branches->nodes[k] = branch;
+      kept++;
+    }
+  branches->count = kept;
+}
+
+static void search (Tree *self, const Node *node, const Basis *basis, double part);
+
+static void
+search_branches (Tree *self, Branches *branches, double part)
+{
+  Basis basis;
+
+  if (!program_keep_basis (self->program, &basis))
+    {
+      self->no_memory = true;
+      return;
+    }
+  order_branches (self, &basis, branches);
+  if (!branches->count)
+    self->done += part;
+  for (size_t i = 0; i < branches->count; i++)
+    search (self, branches->nodes[i], &basis, part / (double) branches->count);
+  free (basis.stats);
+}
+
+static void
+search (Tree *self, const Node *node, const Basis *basis, double part)
+{
+  double places[PARTS_MOST][AXES];
+  Branches branches;
+  bool arranged, failed = false, below;
+
+  if (node->bound < cutoff_of (self) && tree_stops (self))
+    self->open = fmin (self->open, node->bound);
+  if (node->bound >= cutoff_of (self) || tree_stops (self))
+    {
+      self->done += part;
+      return;
+    }
+  self->nodes++;
+  if (basis)
+    program_take_basis (self->program, basis);
+  below = program_solve (self->program, node, cutoff_of (self), &failed);
+  if (failed)
+    give_up (self, node);
+  if (!below || failed)
+    {
+      self->done += part;
+      return;
+    }
+  program_places (self->program, places);
+  if (!branches_make (self, node, places, &branches, &arranged))
+    self->no_memory = true;
+  else if (arranged)
+    take (self, places);
+  else
+    search_branches (self, &branches, part);
+  if (arranged)
+    self->done += part;
+  branches_free (&branches);
+}
+
+void
+tree_search (Tree *self, const Node *root)
+{
+  self->found = self->cancelled = self->late = self->failed = self->no_memory = false;
+  self->open = INFINITY;
+  self->done = 0;
+  self->nodes = 0;
+  self->next_asked = 0;
+  search (self, root, NULL, 1);
+}
