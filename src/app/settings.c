@@ -18,6 +18,7 @@ static const struct { const char *group, *key; gboolean initially; } flags[SETTI
   [SHOW_SIDE_VIEW] = { "view", "side-view", TRUE },
   [SHOW_PANEL]     = { "view", "panel",     TRUE },
   [SNAPPING]       = { "drawing", "snapping", TRUE },
+  [ENLARGED_VIEW]  = { "drawing", "enlarged-view", TRUE },
   [CAUTIONS_READ]  = { "first-run", "cautions-read", FALSE },
 };
 

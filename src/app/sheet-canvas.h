@@ -57,6 +57,8 @@ SheetScene    trammel_sheet_canvas_scene   (TrammelSheetCanvas *self);
 /** What tools draw over the sheet. Write, then trammel_sheet_canvas_refresh. */
 SheetOverlay *trammel_sheet_canvas_overlay (TrammelSheetCanvas *self);
 void          trammel_sheet_canvas_refresh (TrammelSheetCanvas *self);
+/** Shows the plan about that place of the sheet, mm, enlarged in a corner, unless that is switched off; not finite: nothing is. */
+void          trammel_sheet_canvas_magnify (TrammelSheetCanvas *self, Point place);
 void          trammel_sheet_canvas_px      (GtkWidget *canvas, Point place, double px[2]);
 
 /** Snaps a place and shows the guides; as it is when snapping is off or `loose`. `id` (may be NULL) and `node` do not attract. */

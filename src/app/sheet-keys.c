@@ -216,6 +216,24 @@ sheet_keys_lay_bare (TrammelSheetCanvas *self, guint keyval, GdkModifierType sta
   return true;
 }
 
+/* What lies in a corner then may be what is traced next. */
+static bool
+sheet_keys_enlarge (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
+{
+  TrammelSettings *settings = trammel_session_settings (self->session);
+
+  /* Translators: the key that shows what is under the pointer enlarged, or no longer; one letter, lower case, and no tool's. */
+  if (gdk_keyval_to_unicode (gdk_keyval_to_lower (keyval)) != g_utf8_get_char (C_("key", "e"))
+      || (state & (GDK_CONTROL_MASK | GDK_ALT_MASK | GDK_SUPER_MASK)) || !sheet_canvas_shows_print (self))
+    return false;
+  trammel_settings_set_flag (settings, ENLARGED_VIEW, !trammel_settings_flag (settings, ENLARGED_VIEW));
+  if (self->overlay.has_cursor)
+    sheet_cursor_hover (self);
+  else
+    sheet_canvas_ask_frame (self);
+  return true;
+}
+
 static bool
 sheet_keys_plain (TrammelSheetCanvas *self, guint keyval, GdkModifierType state)
 {
@@ -294,7 +312,7 @@ sheet_keys_pressed (GtkEventControllerKey *keys, guint keyval, guint code, GdkMo
     return gtk_widget_activate_action (GTK_WIDGET (self), state & GDK_SHIFT_MASK ? "win.focus-previous" : "win.focus-next", NULL);
   if (sheet_keys_take_back (self, keyval, state))
     return TRUE;
-  if (sheet_keys_lay_bare (self, keyval, state))
+  if (sheet_keys_lay_bare (self, keyval, state) || sheet_keys_enlarge (self, keyval, state))
     return TRUE;
   if (self->tool->kind->key != NULL && self->tool->kind->key (self->tool, keyval, state))
     return TRUE;

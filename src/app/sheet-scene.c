@@ -122,3 +122,11 @@ sheet_canvas_shows_print (TrammelSheetCanvas *self)
 {
   return trammel_sheet_canvas_scene (self).print != NULL;
 }
+
+void
+trammel_sheet_canvas_magnify (TrammelSheetCanvas *self, Point place)
+{
+  self->overlay.has_magnified = point_is_finite (place) && trammel_settings_flag (trammel_session_settings (self->session), ENLARGED_VIEW);
+  if (self->overlay.has_magnified)
+    self->overlay.magnified = place;
+}

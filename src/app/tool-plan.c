@@ -68,13 +68,10 @@ plan_tool_is_asking (PlanTool *self)
 static void
 plan_tool_magnify (PlanTool *self)
 {
-  SheetOverlay *overlay = trammel_sheet_canvas_overlay (self->tool.sheet);
   const bool dragged = self->draft != NULL && self->drags;
+  const bool marks = self->aims && !plan_tool_is_asking (self) && (dragged || plan_tool_wanted (self) > 0);
 
-  overlay->has_magnified = self->aims && !plan_tool_is_asking (self) && (dragged || plan_tool_wanted (self) > 0);
-  if (overlay->has_magnified)
-    overlay->magnified = placing_sheet (&self->placing, self->aim);
-  overlay->has_magnified = overlay->has_magnified && point_is_finite (overlay->magnified);
+  trammel_sheet_canvas_magnify (self->tool.sheet, marks ? placing_sheet (&self->placing, self->aim) : (Point) { NAN, NAN });
 }
 
 static void

@@ -218,6 +218,7 @@ tracing_show (Tracing *self)
   if (self->has_aim)
     self->shown.aim = self->shown.ring = placing_sheet (&self->ground->placing, self->aim.px);
   overlay->trace = &self->shown;
+  trammel_sheet_canvas_magnify (self->sheet, self->has_aim && self->ordered == NULL ? self->shown.aim : (Point) { NAN, NAN });
   show_plate (self);
   trammel_sheet_canvas_set_hint (self->sheet, tracing_hint (self));
   trammel_sheet_canvas_refresh (self->sheet);
@@ -229,6 +230,7 @@ tracing_hide (Tracing *self)
   if (trammel_sheet_canvas_overlay (self->sheet)->trace == NULL)
     return;
   trammel_sheet_canvas_overlay (self->sheet)->trace = NULL;
+  trammel_sheet_canvas_overlay (self->sheet)->has_magnified = false;
   if (gtk_widget_get_root (GTK_WIDGET (self->sheet)) == NULL)
     return;                       /* the window is going, and the plate may be gone */
   trammel_pointer_plate_hide (trammel_sheet_canvas_plate (self->sheet));

@@ -30,11 +30,32 @@ draw_cross (const SheetDraft *draft)
     }
 }
 
+/* What is compared with the print is seen over it here, too; but for the place itself, which lies free within the cross. */
+static void
+draw_over_print (const SheetDraft *draft, const SheetView *view)
+{
+  const SheetScene *scene = draft->scene;
+  SheetDraft enlarged = *draft;
+  SheetTrace trace;
+
+  if (!scene->print || scene->print->bare)
+    return;
+  enlarged.view = view;
+  sheet_draw_print (&enlarged);
+  if (!scene->overlay->trace)
+    return;
+  trace = *scene->overlay->trace;
+  trace.has_aim = trace.has_ring = false;
+  sheet_draw_trace (&enlarged, &trace);
+}
+
 static void
 draw_words (const SheetDraft *draft)
 {
-  /* Translators: below a round picture that shows the plan under the pointer four times as large. */
-  lettering_draw (&draft->lettering, &(Letters) { .text = _("enlarged 4 ×"), .place = { ACROSS / 2, ACROSS - 20 }, .across = 0.5,
+  /* Translators: below a round picture that shows the plan under the pointer four times as large; E is the key that hides it. */
+  const char *words = draft->scene->print ? _("4 ×, E hides it") : _("enlarged 4 ×");
+
+  lettering_draw (&draft->lettering, &(Letters) { .text = words, .place = { ACROSS / 2, ACROSS - 20 }, .across = 0.5,
                                                    .size = draft->look->ruler_size, .halo = 2 });
 }
 
@@ -58,6 +79,7 @@ sheet_draw_magnifier (const SheetDraft *draft, Point place)
   cairo_paint (cr);
   cairo_new_path (cr);
   sheet_plan_draw (cr, draft->look, &view, &plan);
+  draw_over_print (draft, &view);
   draw_cross (draft);
   draw_words (draft);
   cairo_reset_clip (cr);

@@ -335,33 +335,6 @@ START_TEST (while_h_is_held_the_pointer_says_only_how_far)
 }
 END_TEST
 
-static bool
-is_bare (void)
-{
-  const SheetScene scene = trammel_sheet_canvas_scene (hand_sheet ());
-
-  return scene.print != NULL && scene.print->bare;
-}
-
-START_TEST (while_a_line_is_followed_outlines_let_the_print_through_and_with_v_held_it_is_seen_alone)
-{
-  begin ();
-  ck_assert_str_eq (trammel_sheet_canvas_scene (hand_sheet ()).print->view, "view");
-  hand_click (clicks[0]);
-  gui_key_down ("v");
-  ck_assert (is_bare ());
-  gui_key_up ("v");
-  ck_assert (!is_bare ());
-  ck_assert_uint_eq (shown ()->click_count, 1);
-  gui_key ("Escape");
-  gui_key ("Escape");
-  ck_assert_ptr_null (trammel_sheet_canvas_scene (hand_sheet ()).print);
-  gui_key_down ("v");
-  ck_assert (is_bare ());
-  gui_key_up ("v");
-}
-END_TEST
-
 int
 main (void)
 {
@@ -387,6 +360,5 @@ main (void)
   tcase_add_test (tcase, beyond_the_picture_no_line_is_proposed);
   tcase_add_test (tcase, a_slender_body_s_outline_ends_only_on_its_axis_and_aft_of_the_last_click);
   tcase_add_test (tcase, while_h_is_held_the_pointer_says_only_how_far);
-  tcase_add_test (tcase, while_a_line_is_followed_outlines_let_the_print_through_and_with_v_held_it_is_seen_alone);
   return hand_run ("app trace-window", &tcase, 1);
 }

@@ -214,6 +214,21 @@ START_TEST (nodes_of_what_is_selected_are_open_dots_over_the_print)
 }
 END_TEST
 
+/* The tip is at starboard and in the upper half: the magnifier is in the lower left corner, its middle there. */
+START_TEST (the_magnifier_shows_the_outline_over_the_enlarged_print)
+{
+  const Point middle = { 14 + 84, easel->view.height - 46 - 84 };
+  const Point beside_cross = { middle.x, middle.y - 40 };
+
+  easel->overlay.has_magnified = true;
+  easel->overlay.magnified = (Point) { 130, 80 };
+  ck_assert_double_gt (colour_distance (painted_at (beside_cross), easel->look.plan_ink), 0.15);
+  ck_assert_double_lt (colour_distance (painted_at ((Point) { beside_cross.x - 6, beside_cross.y }), easel->look.plan_ink), 0.05);
+  print.bare = true;
+  ck_assert_double_lt (colour_distance (painted_at (beside_cross), easel->look.plan_ink), 0.05);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -227,5 +242,6 @@ main (void)
   tcase_add_test (tests, a_body_from_the_side_is_seen_over_its_own_print);
   tcase_add_test (tests, laid_bare_the_plan_shows_nothing_but_its_print);
   tcase_add_test (tests, nodes_of_what_is_selected_are_open_dots_over_the_print);
+  tcase_add_test (tests, the_magnifier_shows_the_outline_over_the_enlarged_print);
   return run_suite (suite_create ("drawing sheet-print"), tests);
 }
