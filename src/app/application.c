@@ -154,7 +154,9 @@ open_folder (GSimpleAction *action, GVariant *path, gpointer application)
 static void
 show_help (GSimpleAction *action, GVariant *parameter, gpointer application)
 {
-  help_window_present (application);
+  GtkWindow *window = gtk_application_get_active_window (application);
+
+  help_window_present (application, TRAMMEL_IS_WINDOW (window) ? trammel_window_help_page (TRAMMEL_WINDOW (window)) : NULL);
 }
 
 static void

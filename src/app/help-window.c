@@ -66,12 +66,18 @@ block_hang (const HelpBlock *block, GtkWidget *label)
   return row;
 }
 
-static gboolean
-link_followed (GtkLabel *label, const char *id, HelpWindow *help)
+static void
+help_turn_to (HelpWindow *help, const char *id)
 {
   for (size_t i = 0; i < G_N_ELEMENTS (page_ids); i++)
     if (g_str_equal (page_ids[i], id))
       gtk_list_box_select_row (GTK_LIST_BOX (help->list), gtk_list_box_get_row_at_index (GTK_LIST_BOX (help->list), (int) i));
+}
+
+static gboolean
+link_followed (GtkLabel *label, const char *id, HelpWindow *help)
+{
+  help_turn_to (help, id);
   return TRUE;
 }
 
@@ -202,7 +208,7 @@ help_window_gone (gpointer application, GObject *window)
 
 /* It belongs to the program, not to a document: closing a document leaves it open, and it alone does not keep the program running. */
 void
-help_window_present (GtkApplication *application)
+help_window_present (GtkApplication *application, const char *page)
 {
   GtkWindow *there = g_object_get_data (G_OBJECT (application), "help-window");
 
@@ -212,5 +218,7 @@ help_window_present (GtkApplication *application)
     g_object_weak_ref (G_OBJECT (there), help_window_gone, application);
     g_signal_connect_object (application, "shutdown", G_CALLBACK (gtk_window_destroy), there, G_CONNECT_SWAPPED);
   }
+  if (page != NULL)
+    help_turn_to (g_object_get_data (G_OBJECT (there), "help"), page);
   gtk_window_present (there);
 }

@@ -148,6 +148,7 @@ strip_tool_changed (TrammelPlanStrip *self)
   if (traces)
     trammel_plan_work_set_step (self->work, PLAN_STEP_TRACE);
   gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), open);
+  trammel_plan_work_set_told (self->work, open);
   gtk_widget_set_visible (self->revealer, open || gtk_revealer_get_child_revealed (GTK_REVEALER (self->revealer)));
   strip_refresh (self);
 }

@@ -1,6 +1,7 @@
 #include "app/plan-view-details.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/named-rows.h"
 #include "app/plan-edit.h"
 #include "app/plan-view-edit.h"
 
@@ -71,6 +72,7 @@ details_list (Details *self, GtkGrid *grid, int row, const char *name, const cha
   gtk_widget_set_hexpand (list, TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (list)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  named_rows_of (GTK_DROP_DOWN (list));
   g_signal_connect_swapped (list, "notify::selected", G_CALLBACK (details_changed), self);
   gtk_grid_attach (grid, *label, 0, row, 1, 1);
   gtk_grid_attach (grid, list, 1, row, 1, 1);
@@ -152,6 +154,7 @@ plan_view_details_new (TrammelSheetCanvas *sheet)
   g_object_set_data_full (G_OBJECT (self->button), key, self, g_free);
   gtk_menu_button_set_create_popup_func (GTK_MENU_BUTTON (self->button), details_open, self, NULL);
   gtk_widget_set_focus_on_click (self->button, FALSE);
+  gtk_widget_set_tooltip_text (self->button, _("About This View"));
   return self->button;
 }
 

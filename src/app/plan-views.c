@@ -2,6 +2,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/named-rows.h"
 #include "app/plan-edit.h"
 #include "app/plan-view-details.h"
 #include "app/plan-view-edit.h"
@@ -85,6 +86,7 @@ views_drop_down (PlanViews *self, const char *const words[], const char *name, G
 
   gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (list)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  named_rows_of (GTK_DROP_DOWN (list));
   g_signal_connect_swapped (list, "notify::selected", changed, self);
   gtk_box_append (GTK_BOX (self->box), list);
   return list;

@@ -5,7 +5,7 @@ struct _TrammelPlanWork {
   PlanStep step;
   PlanSquare way;
   PlanView next;
-  bool adds_view;
+  bool adds_view, told;
   char *came_from, *places, *note;
 };
 
@@ -166,5 +166,20 @@ trammel_plan_work_set_note (TrammelPlanWork *self, const char *sentence)
     return;
   g_free (self->note);
   self->note = g_strdup (sentence);
+  g_signal_emit (self, changed_signal, 0);
+}
+
+bool
+trammel_plan_work_is_told (TrammelPlanWork *self)
+{
+  return self->told;
+}
+
+void
+trammel_plan_work_set_told (TrammelPlanWork *self, bool told)
+{
+  if (self->told == told)
+    return;
+  self->told = told;
   g_signal_emit (self, changed_signal, 0);
 }

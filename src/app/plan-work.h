@@ -35,6 +35,9 @@ const char *trammel_plan_work_came_from     (TrammelPlanWork *self);
 /** The id of the view whose place is clicked next, in the side view; NULL none. */
 const char *trammel_plan_work_places     (TrammelPlanWork *self);
 void        trammel_plan_work_set_places (TrammelPlanWork *self, const char *view_id);
+/** Whether the strip is open: it says what to do then, and the status line need not. */
+bool        trammel_plan_work_is_told  (TrammelPlanWork *self);
+void        trammel_plan_work_set_told (TrammelPlanWork *self, bool told);
 /** A sentence about what was just tried; NULL none. It goes with the next step or edit. */
 const char *trammel_plan_work_note     (TrammelPlanWork *self);
 void        trammel_plan_work_set_note (TrammelPlanWork *self, const char *sentence);

@@ -1,6 +1,7 @@
 #include "app/status-line.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/plan-work.h"
 #include "app/pull.h"
 #include "app/steady-words.h"
 #include "app/tooltip.h"
@@ -137,9 +138,11 @@ status_line_show_place (TrammelStatusLine *self)
 static void
 status_line_show_hint (TrammelStatusLine *self)
 {
-  const char *hint = trammel_sheet_canvas_hint (self->sheet);
+  /* Said twice it would be read twice. */
+  const bool told = trammel_plan_work_is_told (trammel_plan_work_of (self->sheet));
+  const char *hint = told ? NULL : trammel_sheet_canvas_hint (self->sheet);
 
-  gtk_label_set_label (GTK_LABEL (self->hint), hint);
+  gtk_label_set_label (GTK_LABEL (self->hint), hint != NULL ? hint : "");
   tooltip_set (self->hint, hint);
   status_line_make_room (self);
 }
@@ -239,6 +242,7 @@ trammel_status_line_new (TrammelSheetCanvas *sheet)
   g_signal_connect_object (session, "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (sheet, "hint-changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_plan_work_of (sheet), "changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (sheet, "view-changed", G_CALLBACK (status_line_show_zoom), self, G_CONNECT_SWAPPED);
   status_line_show_hint (self);
   return GTK_WIDGET (self);

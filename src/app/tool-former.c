@@ -273,7 +273,7 @@ former_is_useful (const Aeroplane *aeroplane)
 }
 
 const ToolKind tool_former = {
-  .word = "former", .name = N_("Former"), .letter = N_("F"), .cursor = "row-resize", .group = 2, .draws = true,
+  .word = "former", .help = "plan", .name = N_("Former"), .letter = N_("F"), .cursor = "row-resize", .group = 2, .draws = true,
   .size = sizeof (FormerTool), .hint = N_("Click down the formers of the body or the ribs of a wing; their names count on."),
   .is_useful = former_is_useful, .press = former_press, .click = former_click, .pull = former_pull, .drop = former_drop,
   .hover = former_hover, .leave = former_leave, .key = former_key, .cancel = former_cancel, .finish = former_finish,

@@ -254,7 +254,8 @@ hinge_is_useful (const Aeroplane *aeroplane)
 }
 
 const ToolKind tool_hinge = {
-  .word = "hinge", .name = N_("Hinge Line"), .letter = N_("H"), .cursor = "crosshair", .group = 1, .draws = true, .in_side_view = true,
+  .word = "hinge", .help = "draw", .name = N_("Hinge Line"), .letter = N_("H"), .cursor = "crosshair", .group = 1, .draws = true,
+  .in_side_view = true,
   .size = sizeof (HingeTool),
   .hint = N_("Click both ends of a hinge line, or drag along it; a fin's in the side view."),
   .is_useful = hinge_is_useful, .press = hinge_press, .click = hinge_click, .grab = hinge_grab, .pull = hinge_pull, .drop = hinge_drop,

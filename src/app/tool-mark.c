@@ -138,7 +138,7 @@ mark_is_useful (const Aeroplane *aeroplane)
 }
 
 const ToolKind tool_mark = {
-  .word = "balance-mark", .name = N_("Balance Mark"), .letter = N_("K"), .cursor = "col-resize", .group = 3, .draws = true,
+  .word = "balance-mark", .help = "mark", .name = N_("Balance Mark"), .letter = N_("K"), .cursor = "col-resize", .group = 3, .draws = true,
   .size = sizeof (MarkTool), .hint = N_("Click at the station where fingers or pins reach the wing, or drag the mark there."),
   .is_useful = mark_is_useful, .press = mark_press, .click = mark_click, .grab = mark_grab, .pull = mark_pull, .drop = mark_drop,
   .hover = mark_hover, .leave = mark_leave, .key = mark_key, .cancel = mark_cancel, .finish = mark_finish,

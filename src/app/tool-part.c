@@ -195,7 +195,8 @@ part_is_useful (const Aeroplane *aeroplane)
 }
 
 const ToolKind tool_part = {
-  .word = "part", .name = N_("Part"), .letter = N_("P"), .cursor = "crosshair", .group = 2, .draws = true, .size = sizeof (PartTool),
+  .word = "part", .help = "parts", .name = N_("Part"), .letter = N_("P"), .cursor = "crosshair", .group = 2, .draws = true,
+  .size = sizeof (PartTool),
   .hint = N_("Click where the part's middle is. Shift keeps it on the centre line."),
   .is_useful = part_is_useful, .press = part_press, .click = part_click, .grab = part_grab, .pull = part_pull, .drop = part_drop,
   .hover = part_hover, .leave = part_leave, .key = part_key, .cancel = part_cancel, .finish = part_finish,

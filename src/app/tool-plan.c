@@ -396,7 +396,8 @@ plan_is_useful (const Aeroplane *aeroplane)
 }
 
 const ToolKind tool_plan = {
-  .word = "plan", .name = N_("Plan"), .letter = N_("T"), .cursor = "crosshair", .group = 4, .draws = true, .size = sizeof (PlanTool),
+  .word = "plan", .help = "plan", .name = N_("Plan"), .letter = N_("T"), .cursor = "crosshair", .group = 4, .draws = true,
+  .size = sizeof (PlanTool),
   .hint = N_("Click both ends of a length you know."), .is_useful = plan_is_useful,
   .begin = plan_begin, .press = plan_press, .click = plan_click, .grab = plan_grab, .pull = plan_pull, .drop = plan_drop,
   .hover = plan_hover, .leave = plan_leave, .key = plan_key, .take_back = plan_tool_take_back, .cancel = plan_cancel, .changed = plan_changed, .finish = plan_finish,

@@ -151,7 +151,8 @@ rail_is_useful (const Aeroplane *aeroplane)
 }
 
 const ToolKind tool_rail = {
-  .word = "rail", .name = N_("Rail"), .letter = N_("R"), .cursor = "row-resize", .group = 2, .draws = true, .size = sizeof (RailTool),
+  .word = "rail", .help = "parts", .name = N_("Rail"), .letter = N_("R"), .cursor = "row-resize", .group = 2, .draws = true,
+  .size = sizeof (RailTool),
   .hint = N_("Click a part to give it a rail, or drag along it to lay both ends."),
   .is_useful = rail_is_useful, .press = rail_press, .click = rail_click, .grab = rail_grab, .pull = rail_pull, .drop = rail_drop,
   .hover = rail_hover, .cancel = rail_cancel, .changed = rail_changed, .finish = rail_finish,

@@ -17,6 +17,7 @@ typedef struct {
   const char *name;      /* marked for translation */
   const char *letter;    /* its key, marked for translation */
   const char *hint;      /* one sentence, marked for translation */
+  const char *help;      /* the page of the help that tells of it, "parts"; NULL: its first */
   const char *cursor;    /* a CSS cursor's name */
   int group;             /* tools of one group stand together */
   bool draws;            /* arrows move a key cursor, Return clicks there */

@@ -1,5 +1,6 @@
 #include "trammel-config.h"
 #include "app/window-private.h"
+#include "app/tool.h"
 #include <glib/gi18n-lib.h>
 #include "app/cautions-card.h"
 #include "app/first-frame.h"
@@ -188,6 +189,16 @@ TrammelSession *
 trammel_window_session (TrammelWindow *self)
 {
   return self->session;
+}
+
+const char *
+trammel_window_help_page (TrammelWindow *self)
+{
+  TrammelSheetArea *area = TRAMMEL_SHEET_AREA (self->area);
+  const ToolKind *kind = tool_kind_find (trammel_sheet_area_tool (area));
+  const char *page = kind != NULL ? kind->help : NULL;
+
+  return g_strcmp0 (page, "draw") == 0 && trammel_plan_store_plan (trammel_sheet_area_plan_store (area)) != NULL ? tool_plan.help : page;
 }
 
 bool

@@ -12,6 +12,8 @@ G_DECLARE_FINAL_TYPE (TrammelWindow, trammel_window, TRAMMEL, WINDOW, AdwApplica
  *  buttons and tests reach it alike. */
 TrammelWindow  *trammel_window_new (GtkApplication *application, TrammelSettings *settings);
 TrammelSession *trammel_window_session (TrammelWindow *self);
+/** The page of the help about what is being done: that of the tool in hand; over a plan, of tracing. NULL: none in particular. */
+const char     *trammel_window_help_page (TrammelWindow *self);
 
 /** Whether it holds nothing yet, so that a document may be opened into it. */
 bool trammel_window_is_untouched (TrammelWindow *self);

@@ -1,4 +1,5 @@
 /* A view's place under a real hand: what makes it a guess no more, and what does not. */
+#include "app/status-line.h"
 #include "drawing/selection.h"
 #include "support/plan-hand.h"
 
@@ -194,6 +195,57 @@ START_TEST (only_a_view_in_which_something_was_traced_has_its_step_ticked)
 }
 END_TEST
 
+/* Of the Plan tool, and of the Outline tool over a plan. */
+static const char *const steps[] = { "View", "Trace" };
+
+START_TEST (help_opens_at_the_page_about_plans)
+{
+  GtkWindow *help;
+
+  begin_with_a_guess ();
+  step (steps[_i]);
+  gui_key ("F1");
+  help = gui_await_window ("Help");
+  gui_present (help);
+  gui_await (gui_await (GTK_WIDGET (help), "Page"), "Trace a Plan");
+  gui_key ("Escape");
+  gui_settle ();
+}
+END_TEST
+
+START_TEST (the_strip_and_the_status_line_do_not_say_the_same_twice)
+{
+  GtkWidget *status = gui_find_type (GTK_WIDGET (hand_window ()), TRAMMEL_TYPE_STATUS_LINE);
+  const char *hint;
+
+  begin_with_a_guess ();
+  hint = trammel_sheet_canvas_hint (hand_sheet ());
+  gui_await (strip (), hint);
+  ck_assert_ptr_null (gui_find (status, hint));
+  gui_click (gui_await (strip (), "Done"));
+  gui_settle ();
+  gui_await (status, trammel_sheet_canvas_hint (hand_sheet ()));
+}
+END_TEST
+
+START_TEST (a_row_of_the_list_of_views_has_its_words_for_a_name)
+{
+  GtkWidget *list;
+
+  begin_with_a_guess ();
+  step ("View");
+  list = gui_await (strip (), "View in Hand");
+  gui_click (list);
+  gui_settle ();
+  list = gui_find_type (list, GTK_TYPE_LIST_VIEW);
+  ck_assert_ptr_nonnull (list);
+  ck_assert (gtk_test_accessible_has_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (list)), GTK_ACCESSIBLE_PROPERTY_LABEL));
+  ck_assert_ptr_null (gtk_test_accessible_check_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (list)),
+                                                          GTK_ACCESSIBLE_PROPERTY_LABEL, "Whole sheet"));
+  gui_key ("Escape");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -207,5 +259,8 @@ main (void)
   tcase_add_test (tests, a_missing_side_view_does_not_push_out_that_the_place_is_a_guess);
   tcase_add_test (tests, a_view_chosen_in_the_list_comes_into_sight);
   tcase_add_test (tests, only_a_view_in_which_something_was_traced_has_its_step_ticked);
+  tcase_add_loop_test (tests, help_opens_at_the_page_about_plans, 0, G_N_ELEMENTS (steps));
+  tcase_add_test (tests, the_strip_and_the_status_line_do_not_say_the_same_twice);
+  tcase_add_test (tests, a_row_of_the_list_of_views_has_its_words_for_a_name);
   return hand_run ("plan-place", &tests, 1);
 }

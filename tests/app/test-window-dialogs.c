@@ -389,6 +389,27 @@ START_TEST (help_opens_with_its_key_follows_its_list_and_closes_with_escape)
 }
 END_TEST
 
+/* A tool's key, and what the help's page about it begins with. */
+static const struct { const char *key, *says; } tools[] = { { "o", "Draw Outlines" }, { "p", "Parts and Masses" }, { "s", "Where Must It Balance?" } };
+
+START_TEST (the_key_for_help_opens_the_page_about_the_tool_in_hand)
+{
+  GtkWindow *help;
+  GtkWidget *page;
+
+  racer ();
+  gui_key (tools[_i].key);
+  gui_settle ();
+  gui_key ("F1");
+  help = gui_await_window ("Help");
+  gui_present (help);
+  page = gui_await (GTK_WIDGET (help), "Page");
+  gui_await (page, tools[_i].says);
+  gui_key ("Escape");
+  gui_settle ();
+}
+END_TEST
+
 START_TEST (about_and_shortcuts_open_from_menu_and_key)
 {
   TrammelWindow *window = racer ();
@@ -511,6 +532,7 @@ case_of_starting (void)
   tcase_add_test (tests, what_has_nothing_to_act_on_cannot_be_pressed);
   tcase_add_test (tests, cautions_lie_on_the_sheet_until_understood_and_hold_nothing_up);
   tcase_add_test (tests, help_opens_with_its_key_follows_its_list_and_closes_with_escape);
+  tcase_add_loop_test (tests, the_key_for_help_opens_the_page_about_the_tool_in_hand, 0, G_N_ELEMENTS (tools));
   tcase_add_test (tests, about_and_shortcuts_open_from_menu_and_key);
   return tests;
 }
