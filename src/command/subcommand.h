@@ -11,4 +11,5 @@ typedef struct {
 CommandStatus report_command (int argc, char **argv);
 CommandStatus export_command (int argc, char **argv);
 CommandStatus check_command  (int argc, char **argv);
+CommandStatus arrange_command (int argc, char **argv);
 CommandStatus trace_command  (int argc, char **argv);

@@ -34,7 +34,7 @@ START_TEST (subcommands_of_this_version_are_known_and_those_of_later_ones_are_no
   ck_assert (command_is_subcommand ("export"));
   ck_assert (command_is_subcommand ("check"));
   ck_assert (command_is_subcommand ("trace"));
-  ck_assert (!command_is_subcommand ("arrange"));
+  ck_assert (command_is_subcommand ("arrange"));
   ck_assert (!command_is_subcommand ("Report"));
   ck_assert (!command_is_subcommand (""));
   ck_assert (!command_is_subcommand (NULL));

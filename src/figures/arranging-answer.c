@@ -1,0 +1,163 @@
+#include "figures/arranging-private.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/changes.h"
+#include "figures/lead-need.h"
+#include "figures/names.h"
+
+const char *
+arranging_why_text (ArrangingWhy why)
+{
+  switch (why)
+    {
+    case ARRANGING_NOTHING_MOVES:
+      return _("No part aboard may be moved: give one a rail, or bays in which it may be.");
+    case ARRANGING_NO_TARGET:
+      return _("There is no place to balance at yet: draw wing and tail, and say what things weigh.");
+    case ARRANGING_CAN:
+      break;
+    }
+  return NULL;
+}
+
+const char *
+arranging_fault_text (CoreStatus status)
+{
+  if (status == CORE_TOO_MANY)
+    return _("There are too many parts or leads to arrange at once: let fewer of them move.");
+  if (status == CORE_CANCELLED)
+    return _("The search was stopped.");
+  return _("A mass, a size or a place is none to reckon with: look at the parts' figures.");
+}
+
+ArrangeCase *
+arranging_case (Arranging *self)
+{
+  return &self->wanted;
+}
+
+const Part *const *
+arranging_parts (const Arranging *self)
+{
+  return (const Part *const *) self->parts->pdata;
+}
+
+const Lead *const *
+arranging_leads (const Arranging *self)
+{
+  return (const Lead *const *) self->leads->pdata;
+}
+
+double
+arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead)
+{
+  return lead_needed_for (self->aeroplane, g_ptr_array_index (self->leads, lead), found->needed[lead] * 1e3);
+}
+
+static double
+to_hundredth (double metres)
+{
+  return round (metres * 1e5) / 100;
+}
+
+Aeroplane *
+arranging_applied (const Arranging *self, const Arrangement *found)
+{
+  Aeroplane *now = aeroplane_ref (self->aeroplane);
+
+  for (guint i = 0; i < self->movable; i++)
+    {
+      const Part *part = g_ptr_array_index (self->parts, i);
+      const ArrangePlace at = found->places[i];
+      Aeroplane *last = now;
+
+      now = change_part_place (last, part->piece.id, to_hundredth (at.x), to_hundredth (at.y), to_hundredth (at.z));
+      aeroplane_unref (last);
+    }
+  return now;
+}
+
+static const char *
+part_called (const Arranging *self, size_t part)
+{
+  return piece_name (&((const Part *) g_ptr_array_index (self->parts, part))->piece);
+}
+
+static char *
+text_no_room (const Arranging *self, const ArrangeLimit *limit, Units units)
+{
+  const char *name = part_called (self, limit->parts[0]);
+  g_autofree char *length = units_length (units, limit->needed * 1e3);
+
+  if (!isfinite (limit->needed))
+    return g_strdup_printf (_("“%s” fits in none of its bays: it is too long, too wide or too high for each."), name);
+  if (limit->axis == 0)
+    return g_strdup_printf (_("“%s” is %s too long for where it may be."), name, length);
+  if (limit->axis == 1)
+    return g_strdup_printf (_("“%s” is %s too wide for where it may be."), name, length);
+  return g_strdup_printf (_("“%s” is %s too high for where it may be."), name, length);
+}
+
+static char *
+text_lead (const Arranging *self, const ArrangeLimit *limit, Units units)
+{
+  const Lead *lead = g_ptr_array_index (self->leads, limit->lead);
+  const double least = lead_needed_for (self->aeroplane, lead, limit->needed * 1e3);
+  g_autofree char *had = units_length (units, lead->length), *needed = units_length (units, least);
+  g_autofree char *from = units_length (units, limit->nearest[0].x * 1e3), *to = units_length (units, limit->nearest[1].x * 1e3);
+  const char *one = part_called (self, limit->parts[0]), *other = part_called (self, limit->parts[1]);
+
+  if (limit->alone)
+    return g_strdup_printf (_("The lead from “%s” to “%s” is %s long and needs %s at least: nearest to one another they stand at %s and %s."),
+                            one, other, had, needed, from, to);
+  return g_strdup_printf (_("The lead from “%s” to “%s” is %s long; with all else that is wanted it needs %s."), one, other, had, needed);
+}
+
+static char *
+names_of (const Arranging *self, const ArrangeLimit *limit)
+{
+  g_autoptr (GString) names = g_string_new (NULL);
+
+  for (size_t i = 0; i < limit->part_count; i++)
+    /* TRANSLATORS: one name in a list of parts */
+    g_string_append_printf (names, i ? _(", “%s”") : _("“%s”"), part_called (self, limit->parts[i]));
+  return g_string_free (g_steal_pointer (&names), FALSE);
+}
+
+static char *
+text_too_full (const Arranging *self, const ArrangeLimit *limit, Units units)
+{
+  g_autofree char *names = names_of (self, limit), *needed = units_length (units, limit->needed * 1e3);
+  g_autofree char *had = units_length (units, limit->had * 1e3);
+  const Piece *room = limit->room < self->rooms->len ? g_ptr_array_index (self->rooms, limit->room) : NULL;
+
+  if (room && isfinite (limit->needed))
+    return g_strdup_printf (_("%s do not go into “%s” together: in a row they need %s, and it is %s long."), names, room->id, needed, had);
+  if (room)
+    return g_strdup_printf (_("%s do not go into “%s” together."), names, room->id);
+  return g_strdup_printf (_("%s cannot stand apart where they may be."), names);
+}
+
+static char *
+text_band (const ArrangeLimit *limit, Units units)
+{
+  g_autofree char *needed = units_length (units, limit->needed * 1e3), *had = units_length (units, limit->had * 1e3);
+
+  return g_strdup_printf (_("The balance point comes to %s aft of the datum at best, the limit is at %s, and no ballast makes up for it: "
+                            "draw the nose further forward, or move the wing."), needed, had);
+}
+
+char *
+arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units units)
+{
+  switch (limit->kind)
+    {
+    case ARRANGE_NO_ROOM:        return text_no_room (self, limit, units);
+    case ARRANGE_LEAD_TOO_SHORT: return text_lead (self, limit, units);
+    case ARRANGE_TOO_FULL:       return text_too_full (self, limit, units);
+    case ARRANGE_BAND:           return text_band (limit, units);
+    }
+  return NULL;
+}

@@ -1,0 +1,218 @@
+#include "figures/arranging-private.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/json-text.h"
+#include "figures/names.h"
+#include "figures/text-table.h"
+
+/* mm: nobody moves anything by less. */
+static const double STAYS = 0.5;
+
+void
+arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer)
+{
+  *answer = (ArrangingAnswer) { .limit_count = 0 };
+  answer->status = arrange (&self->wanted, most, &answer->found);
+  if (answer->status == CORE_OK && answer->found.status == ARRANGE_IMPOSSIBLE)
+    answer->status = arrange_limits (&self->wanted, answer->limits, ARRANGING_MOST_LIMITS, &answer->limit_count);
+}
+
+void
+arranging_answer_clear (ArrangingAnswer *answer)
+{
+  arrangements_clear (&answer->found);
+}
+
+static const Part *
+part_of (const Arranging *self, size_t i)
+{
+  return g_ptr_array_index (self->parts, i);
+}
+
+/* One way along an axis, in words; nothing for so little. */
+static void
+add_way (GString *text, double mm, const char *more, const char *less, Units units)
+{
+  g_autofree char *length = units_length (units, fabs (mm));
+
+  if (fabs (mm) < STAYS)
+    return;
+  if (text->len)
+    g_string_append (text, ", ");
+  /* TRANSLATORS: how far a part is moved and which way: "19 mm forward" */
+  g_string_append_printf (text, _("%s %s"), length, mm > 0 ? more : less);
+}
+
+char *
+arranging_move_text (const Arranging *self, const Arrangement *found, size_t part, Units units)
+{
+  const Part *was = part_of (self, part);
+  const ArrangePlace at = found->places[part];
+  g_autoptr (GString) text = g_string_new (NULL);
+
+  add_way (text, at.x * 1e3 - was->x, _("aft"), _("forward"), units);
+  add_way (text, at.y * 1e3 - was->y, _("to starboard"), _("to port"), units);
+  add_way (text, at.z * 1e3 - was->z, _("up"), _("down"), units);
+  if (!text->len)
+    g_string_append (text, _("stays"));
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+static const char *
+status_text (ArrangeStatus status)
+{
+  switch (status)
+    {
+    case ARRANGE_PROVED:     return _("No arrangement needs less ballast: that is proved.");
+    case ARRANGE_BEST_FOUND: return _("The best that was found in the time; a better one may exist.");
+    case ARRANGE_IMPOSSIBLE: return _("There is no such arrangement.");
+    case ARRANGE_NOT_FOUND:  return _("None was found in the time.");
+    }
+  return NULL;
+}
+
+static void
+add_ballast (GString *text, const Arranging *self, const Arrangement *best, Units units)
+{
+  g_autofree char *mass = units_mass (units, best->ballast * 1e3), *x = units_length (units, best->x * 1e3);
+
+  if (best->ballast * 1e3 < 0.05)
+    g_string_append_printf (text, _("No ballast is needed. The balance point comes to %s aft of the datum."), x);
+  else if (best->ballast_x == self->wanted.nose_x)
+    g_string_append_printf (text, _("%s of ballast at the nose. The balance point comes to %s aft of the datum."), mass, x);
+  else
+    g_string_append_printf (text, _("%s of ballast at the tail. The balance point comes to %s aft of the datum."), mass, x);
+  g_string_append (text, "\n\n");
+}
+
+static void
+add_parts (GString *text, const Arranging *self, const Arrangement *best, Units units)
+{
+  TextTable table = text_table_new (3, 1 << 2);
+
+  for (guint i = 0; i < self->movable; i++)
+    {
+      text_table_cell (&table, g_strdup (piece_name (&part_of (self, i)->piece)));
+      text_table_cell (&table, units_length (units, best->places[i].x * 1e3));
+      text_table_cell (&table, arranging_move_text (self, best, i, units));
+    }
+  text_table_print (&table, text);
+}
+
+static void
+add_leads (GString *text, const Arranging *self, const Arrangement *best, Units units)
+{
+  TextTable table = text_table_new (2, 1 << 1);
+
+  for (guint i = 0; i < self->leads->len; i++)
+    {
+      const Lead *lead = g_ptr_array_index (self->leads, i);
+      const Piece *from = aeroplane_find (self->aeroplane, lead->from), *to = aeroplane_find (self->aeroplane, lead->to);
+      g_autofree char *needed = units_length (units, arranging_lead_needed (self, best, i)), *had = units_length (units, lead->length);
+      text_table_cell (&table, g_strdup_printf (_("Lead %s – %s"), piece_name (from), piece_name (to)));
+      text_table_cell (&table, isnan (lead->length) ? g_strdup_printf (_("needs %s"), needed)
+                                                    : g_strdup_printf (_("needs %s of %s"), needed, had));
+    }
+  if (self->leads->len)
+    g_string_append_c (text, '\n');
+  text_table_print (&table, text);
+}
+
+char *
+arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units units)
+{
+  g_autoptr (GString) text = g_string_new (status_text (answer->found.status));
+
+  g_string_append (text, "\n");
+  if (answer->found.count)
+    {
+      add_ballast (text, self, &answer->found.found[0], units);
+      add_parts (text, self, &answer->found.found[0], units);
+      add_leads (text, self, &answer->found.found[0], units);
+    }
+  for (size_t i = 0; i < answer->limit_count; i++)
+    {
+      g_autofree char *limit = arranging_limit_text (self, &answer->limits[i], units);
+      g_string_append_printf (text, "%s\n", limit);
+    }
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+static const char *
+status_word (ArrangeStatus status)
+{
+  return status == ARRANGE_PROVED ? "proved" : status == ARRANGE_IMPOSSIBLE ? "impossible" : "best_found";
+}
+
+/* All parts aboard: those that were not asked stand where they stood. */
+static void
+json_parts (JsonText *json, const Arranging *self, const Arrangement *best)
+{
+  json_text_open_array (json, "parts");
+  for (size_t i = 0; best && i < aeroplane_count (self->aeroplane, PIECE_PART); i++)
+    {
+      const Part *part = aeroplane_part (self->aeroplane, i);
+      guint at;
+      const bool asked = g_ptr_array_find (self->parts, part, &at) && at < self->movable;
+
+      if (!part->aboard)
+        continue;
+      json_text_open_object (json, NULL);
+      json_text_string (json, "id", part->piece.id);
+      json_text_number (json, "x_mm", asked ? best->places[at].x * 1e3 : part->x);
+      json_text_number (json, "y_mm", asked ? best->places[at].y * 1e3 : part->y);
+      json_text_number (json, "z_mm", asked ? best->places[at].z * 1e3 : part->z);
+      json_text_close_object (json);
+    }
+  json_text_close_array (json);
+}
+
+static void
+json_leads (JsonText *json, const Arranging *self, const Arrangement *best)
+{
+  json_text_open_array (json, "leads");
+  for (guint i = 0; best && i < self->leads->len; i++)
+    {
+      const Lead *lead = g_ptr_array_index (self->leads, i);
+
+      json_text_open_object (json, NULL);
+      json_text_string (json, "from", lead->from);
+      json_text_string (json, "to", lead->to);
+      json_text_number (json, "needed_mm", arranging_lead_needed (self, best, i));
+      json_text_number (json, "length_mm", lead->length);
+      json_text_close_object (json);
+    }
+  json_text_close_array (json);
+}
+
+static void
+json_limits (JsonText *json, const Arranging *self, const ArrangingAnswer *answer)
+{
+  json_text_open_array (json, "limits");
+  for (size_t i = 0; i < answer->limit_count; i++)
+    {
+      g_autofree char *text = arranging_limit_text (self, &answer->limits[i], (Units) { LENGTH_MM, MASS_G });
+      json_text_open_object (json, NULL);
+      json_text_string (json, "text", text);
+      json_text_close_object (json);
+    }
+  json_text_close_array (json);
+}
+
+char *
+arranging_json (const Arranging *self, const ArrangingAnswer *answer)
+{
+  const Arrangement *best = answer->found.count ? &answer->found.found[0] : NULL;
+  JsonText json = json_text_begin ();
+
+  json_text_string (&json, "status", status_word (answer->found.status));
+  json_text_number (&json, "gap", best ? best->gap : NAN);
+  json_text_number (&json, "ballast_g", best ? best->ballast * 1e3 : NAN);
+  json_text_number (&json, "ballast_x_mm", best ? best->ballast_x * 1e3 : NAN);
+  json_parts (&json, self, best);
+  json_leads (&json, self, best);
+  json_limits (&json, self, answer);
+  return json_text_end (&json);
+}

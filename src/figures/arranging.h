@@ -1,0 +1,61 @@
+#pragma once
+#include "balance/arrange.h"
+#include "document/units.h"
+#include "figures/figures.h"
+
+enum { ARRANGING_MOST_LIMITS = 8 };
+/** The arrangement's question as an aeroplane puts it, and the answer as an aeroplane again. */
+typedef struct Arranging Arranging;
+
+/** What stands in the way of asking at all. */
+typedef enum {
+  ARRANGING_CAN,
+  ARRANGING_NOTHING_MOVES,      /* no part aboard has a rail or a bay */
+  ARRANGING_NO_TARGET           /* there is no neutral point to balance for, or nothing weighs anything */
+} ArrangingWhy;
+
+/** Asks where all movable parts aboard should be: within their bays and on their rails (part_places), boxes apart by 1 mm, leads of a given
+ *  length reaching with slack (lead_need_of), the balance point within the limits and as near as can be to the place advised.
+ *  What stands in the way are parts with a size that stand within the body; what lies round, over or outside of others does not
+ *  (propeller, spinner, cowl, canopy, wheels, undercarriage, pushrod). A second or a lead that no two movable parts are at is left out.
+ *  figures  lent; the parts it names are those of its aeroplane, which must outlive it
+ *  made     set when it can be asked; arranging_free gives it back */
+ArrangingWhy arranging_new  (const Figures *figures, Arranging **made);
+void         arranging_free (Arranging *self);                /* NULL is fine */
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Arranging, arranging_free)
+/** A whole sentence that says why not; NULL when it can be asked. */
+const char  *arranging_why_text (ArrangingWhy why);
+
+/** The question, lent; its time and who is asked while work goes on may be filled in. */
+ArrangeCase *arranging_case  (Arranging *self);
+/** The parts of the question in its order, lent: as many as the case has. */
+const Part *const *arranging_parts (const Arranging *self);
+/** The leads likewise. */
+const Lead *const *arranging_leads (const Arranging *self);
+/** What a lead of the question needs in an arrangement, slack counted, mm. */
+double       arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead);
+
+/** The aeroplane with its parts so arranged, to 0.01 mm; the same where none moves. */
+Aeroplane   *arranging_applied (const Arranging *self, const Arrangement *found);
+/** Says in one sentence what contradicts, lengths in the reader's units. A new string. */
+char        *arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units units);
+
+/** How it came out: the arrangements found, and where there is none what contradicts. */
+typedef struct {
+  CoreStatus status;            /* of arrange() */
+  Arrangements found;
+  ArrangeLimit limits[ARRANGING_MOST_LIMITS];
+  size_t limit_count;
+} ArrangingAnswer;
+
+/** Finds the best `most` arrangements, and asks for the limits where there is none. May take the case's time; a worker may do it.
+ *  answer   always set; arranging_answer_clear gives it back */
+void  arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer);
+/** A whole sentence for a status that is not CORE_OK. */
+const char *arranging_fault_text (CoreStatus status);
+void  arranging_answer_clear (ArrangingAnswer *answer);
+/** Tells the best arrangement for a terminal, or why there is none; JSON in mm and g. New strings. */
+char *arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units units);
+char *arranging_json (const Arranging *self, const ArrangingAnswer *answer);
+/** Where a part stood and where it goes, in words that begin after its name: "19 mm forward, 4 mm up", "stays". A new string. */
+char *arranging_move_text (const Arranging *self, const Arrangement *found, size_t part, Units units);

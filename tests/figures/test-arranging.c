@@ -1,0 +1,245 @@
+#include <check.h>
+#include <math.h>
+#include <string.h>
+#include "document/part-box.h"
+#include "figures/arranging.h"
+#include "figures/lead-need.h"
+#include "figures/part-places.h"
+#include "support/aeroplanes.h"
+#include "support/figures-once.h"
+#include "support/run-suite.h"
+
+/* The arrangement as an aeroplane asks for it and gets it back. The search itself has tests of its own. */
+
+static const Units metric = { LENGTH_MM, MASS_G };
+
+/* The racer, its body named by three formers, its electrics in bays between them. */
+static Aeroplane *
+with_bays (void)
+{
+  static const struct { const char *id, *bays; double length, width, height; } boxes[] = {
+    { "controller", "nose cabin", 27, 17, 6 }, { "battery", "nose cabin", 55, 28, 12 }, { "receiver", "cabin", 36, 21, 11 } };
+  g_autoptr (Aeroplane) made = racer ();
+  const Body *body = aeroplane_body (made, 0);
+  Body *named = (Body *) piece_dup (&body->piece);
+  Aeroplane *now;
+
+  named->former_count = 3;
+  named->formers = g_new (NamedPlace, 3);
+  for (int i = 0; i < 3; i++)
+    named->formers[i] = (NamedPlace) { g_strdup_printf ("F%d", i + 1), (double[]) { 20, 110, 230 }[i] };
+  now = aeroplane_with_replaced (made, &body->piece, &named->piece);
+  now = with_piece (with_piece (now, bay_new ("nose", "F1", "F2")), bay_new ("cabin", "F2", "F3"));
+  for (size_t i = 0; i < G_N_ELEMENTS (boxes); i++)
+    {
+      const Part *part = aeroplane_part_by_id (now, boxes[i].id);
+      Part *boxed = (Part *) piece_dup (&part->piece);
+      Aeroplane *last = now;
+      boxed->length = boxes[i].length;
+      boxed->width = boxes[i].width;
+      boxed->height = boxes[i].height;
+      boxed->has_rail = false;
+      boxed->bays = g_strdup (boxes[i].bays);
+      now = aeroplane_with_replaced (last, &part->piece, &boxed->piece);
+      aeroplane_unref (last);
+    }
+  return now;
+}
+
+static Lead *
+lead_of (const char *from, const char *to, double length)
+{
+  Lead *lead = lead_new (from, to);
+
+  lead->length = length;
+  return lead;
+}
+
+/* Asked and answered; the arrangement is to be cleared. */
+typedef struct { Figures *figures; Arranging *arranging; ArrangingAnswer answer; } Asked;
+
+static Asked
+asked_of (const Aeroplane *aeroplane)
+{
+  Asked asked = { .figures = figures_once (aeroplane) };
+
+  ck_assert_int_eq (arranging_new (asked.figures, &asked.arranging), ARRANGING_CAN);
+  arranging_find (asked.arranging, 1, &asked.answer);
+  ck_assert_int_eq (asked.answer.status, CORE_OK);
+  return asked;
+}
+
+static void
+asked_clear (Asked *asked)
+{
+  arranging_answer_clear (&asked->answer);
+  arranging_free (asked->arranging);
+  figures_unref (asked->figures);
+}
+
+START_TEST (one_part_on_a_rail_goes_where_the_figures_say_it_must_be)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  Asked asked = asked_of (aeroplane);
+  g_autoptr (Aeroplane) arranged = arranging_applied (asked.arranging, &asked.answer.found.found[0]);
+  const Solution *solution = figures_solution (asked.figures, "battery");
+
+  ck_assert_int_eq (asked.answer.found.status, ARRANGE_PROVED);
+  ck_assert (solution->reachable);
+  ck_assert_double_eq_tol (aeroplane_part_by_id (arranged, "battery")->x, solution->x_mm, 0.011);
+  ck_assert_ptr_eq (aeroplane_part_by_id (arranged, "motor"), aeroplane_part_by_id (aeroplane, "motor"));
+  asked_clear (&asked);
+}
+END_TEST
+
+static bool
+are_apart (const Part *a, const Part *b)
+{
+  const Point one = part_extent (a), other = part_extent (b);
+
+  return fabs (a->x - b->x) >= (one.x + other.x) / 2 || fabs (a->y - b->y) >= (one.y + other.y) / 2
+         || fabs (a->z - b->z) >= (a->height + b->height) / 2;
+}
+
+static bool
+is_in_its_places (const Aeroplane *aeroplane, const Part *part)
+{
+  g_autoptr (GArray) places = part_places (aeroplane, part);
+
+  for (guint i = 0; i < places->len; i++)
+    {
+      const PartPlaces *at = &g_array_index (places, PartPlaces, i);
+      if (part->x >= at->x_from - 0.01 && part->x <= at->x_to + 0.01 && part->y >= at->y_from - 0.01 && part->y <= at->y_to + 0.01
+          && part->z >= at->z_from - 0.01 && part->z <= at->z_to + 0.01)
+        return true;
+    }
+  return false;
+}
+
+START_TEST (in_bays_parts_stand_apart_within_them_and_the_aeroplane_balances)
+{
+  static const char *const ids[] = { "controller", "battery", "receiver" };
+  g_autoptr (Aeroplane) aeroplane = with_bays ();
+  Asked asked = asked_of (aeroplane);
+  g_autoptr (Aeroplane) arranged = arranging_applied (asked.arranging, &asked.answer.found.found[0]);
+  g_autoptr (Figures) then = figures_once (arranged);
+
+  ck_assert_int_eq (asked.answer.found.status, ARRANGE_PROVED);
+  for (size_t i = 0; i < G_N_ELEMENTS (ids); i++)
+    {
+      const Part *part = aeroplane_part_by_id (arranged, ids[i]);
+      ck_assert_msg (is_in_its_places (arranged, part), "%s", ids[i]);
+      for (size_t k = 0; k < i; k++)
+        ck_assert (are_apart (part, aeroplane_part_by_id (arranged, ids[k])));
+    }
+  ck_assert_double_eq_tol (asked.answer.found.found[0].ballast, 0, 1e-7);
+  ck_assert_double_eq_tol (then->mass.x_mm, then->balance.advised_x_mm, 0.02);
+  asked_clear (&asked);
+}
+END_TEST
+
+/* Left to itself the controller goes where it balances; held by a lead of 90 mm it stands within (90 − 10) / 1.12 of the motor. */
+START_TEST (a_lead_holds_its_ends_together_slack_counted)
+{
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_bays (), lead_of ("motor", "controller", 90));
+  Asked asked = asked_of (aeroplane);
+  g_autoptr (Aeroplane) arranged = arranging_applied (asked.arranging, &asked.answer.found.found[0]);
+  const LeadNeed need = lead_need_of (arranged, aeroplane_lead (arranged, 0));
+
+  ck_assert_double_eq_tol (need.needed, arranging_lead_needed (asked.arranging, &asked.answer.found.found[0], 0), 0.05);
+  ck_assert_double_le (need.needed, 90.15);
+  asked_clear (&asked);
+}
+END_TEST
+
+/* The controller in the cabin alone, which begins at 110: from the motor at 30 that is 93.5 mm to its middle. */
+START_TEST (a_lead_that_cannot_reach_is_named_with_its_length)
+{
+  g_autoptr (Aeroplane) bayed = with_piece (with_bays (), lead_of ("motor", "controller", 90));
+  const Part *part = aeroplane_part_by_id (bayed, "controller");
+  Part *moved = (Part *) piece_dup (&part->piece);
+  g_free (moved->bays);
+  moved->bays = g_strdup ("cabin");
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (bayed, &part->piece, &moved->piece);
+  Asked asked = asked_of (aeroplane);
+
+  ck_assert_int_eq (asked.answer.found.status, ARRANGE_IMPOSSIBLE);
+  ck_assert_uint_gt (asked.answer.limit_count, 0);
+  g_autofree char *text = arranging_limit_text (asked.arranging, &asked.answer.limits[0], metric);
+  ck_assert_ptr_nonnull (strstr (text, "Motor"));
+  ck_assert_ptr_nonnull (strstr (text, "90"));
+  ck_assert_ptr_nonnull (strstr (text, "115"));      /* 1.12 × hypot (93.5, 11 − the height it may have) + 10 */
+  asked_clear (&asked);
+}
+END_TEST
+
+START_TEST (a_part_too_large_for_its_bays_is_named)
+{
+  g_autoptr (Aeroplane) bayed = with_bays ();
+  const Part *part = aeroplane_part_by_id (bayed, "battery");
+  Part *large = (Part *) piece_dup (&part->piece);
+  large->width = 70;
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (bayed, &part->piece, &large->piece);
+  Asked asked = asked_of (aeroplane);
+  g_autofree char *text = asked.answer.limit_count ? arranging_limit_text (asked.arranging, &asked.answer.limits[0], metric) : NULL;
+
+  ck_assert_int_eq (asked.answer.found.status, ARRANGE_IMPOSSIBLE);
+  ck_assert_ptr_nonnull (text);
+  ck_assert_ptr_nonnull (strstr (text, "Battery"));
+  asked_clear (&asked);
+}
+END_TEST
+
+START_TEST (without_a_target_or_a_movable_part_it_says_why_it_cannot_be_asked)
+{
+  Aeroplane *bare = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 600, 100));
+  g_autoptr (Aeroplane) untold = with_battery (bare, 27, 90, 60, 120);
+  g_autoptr (Figures) none = figures_once (untold);
+  Arranging *arranging = NULL;
+
+  ck_assert_int_eq (arranging_new (none, &arranging), ARRANGING_NO_TARGET);
+  g_autoptr (Aeroplane) racing = racer ();
+  g_autoptr (Aeroplane) still = aeroplane_without (racing, &aeroplane_part_by_id (racing, "battery")->piece);
+  g_autoptr (Figures) figures = figures_once (still);
+  ck_assert_int_eq (arranging_new (figures, &arranging), ARRANGING_NOTHING_MOVES);
+  ck_assert_ptr_null (arranging);
+  ck_assert_ptr_nonnull (arranging_why_text (ARRANGING_NOTHING_MOVES));
+}
+END_TEST
+
+/* By hand: 80 mm straight, 60 across, so 100; the loop of 10 besides, 40 more where a wing comes off; the shortest extension that helps. */
+START_TEST (a_lead_needs_its_route_with_slack_and_is_lengthened_from_what_is_sold)
+{
+  const struct { const char *of; double length, needed, missing, extension; } cases[] = {
+    { NULL, 130, 122, 0, 0 }, { NULL, 100, 122, 22, 100 }, { "wing", 50, 162, 112, 150 }, { NULL, NAN, 122, NAN, NAN } };
+  Part *servo = part_new ("servo", "servo"), *receiver = part_new ("receiver", "receiver");
+
+  servo->x = 80;
+  servo->y = 60;
+  servo->of = g_strdup (cases[_i].of);
+  Aeroplane *made = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 600, 100));
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (with_piece (made, servo), receiver),
+                                                lead_of ("servo", "receiver", cases[_i].length));
+  const LeadNeed need = lead_need_of (aeroplane, aeroplane_lead (aeroplane, 0));
+
+  ck_assert_double_eq_tol (need.route, 100, 1e-9);
+  ck_assert_double_eq_tol (need.needed, cases[_i].needed, 1e-9);
+  ck_assert (isnan (cases[_i].missing) ? isnan (need.missing) : fabs (need.missing - cases[_i].missing) < 1e-9);
+  ck_assert (isnan (cases[_i].extension) ? isnan (need.extension) : need.extension == cases[_i].extension);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("arranging");
+
+  tcase_add_test (tests, one_part_on_a_rail_goes_where_the_figures_say_it_must_be);
+  tcase_add_test (tests, in_bays_parts_stand_apart_within_them_and_the_aeroplane_balances);
+  tcase_add_test (tests, a_lead_holds_its_ends_together_slack_counted);
+  tcase_add_test (tests, a_lead_that_cannot_reach_is_named_with_its_length);
+  tcase_add_test (tests, a_part_too_large_for_its_bays_is_named);
+  tcase_add_test (tests, without_a_target_or_a_movable_part_it_says_why_it_cannot_be_asked);
+  tcase_add_loop_test (tests, a_lead_needs_its_route_with_slack_and_is_lengthened_from_what_is_sold, 0, 4);
+  return run_suite (suite_create ("arranging"), tests);
+}
