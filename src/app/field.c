@@ -6,6 +6,7 @@
 #include "app/entry-click.h"
 #include "app/explain-button.h"
 #include "app/field-text.h"
+#include "app/row-label.h"
 #include "figures/explanation.h"
 
 struct _TrammelField {
@@ -302,12 +303,9 @@ field_fill (TrammelField *self)
 {
   GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  GtkWidget *label = gtk_label_new (_(self->spec->label));
+  GtkWidget *label = row_label_new (_(self->spec->label));
   const bool editable = self->spec->change != NULL || self->spec->change_text != NULL;
 
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
   gtk_widget_set_hexpand (label, self->spec->kind != FIELD_TEXT);
   gtk_box_append (GTK_BOX (line), label);
   if (editable)

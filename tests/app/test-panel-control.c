@@ -100,7 +100,7 @@ END_TEST
 START_TEST (what_it_is_can_be_changed)
 {
   choose ("wing", "ailerons");
-  gui_click (gtk_widget_get_next_sibling (find ("What it is")));
+  gui_click (beside ("What it is"));
   gui_settle ();
   gui_click (find ("Flap"));
   gui_settle ();

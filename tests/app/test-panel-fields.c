@@ -43,7 +43,7 @@ panel_scroll (void)
 static GtkWidget *
 section_class (void)
 {
-  return gtk_widget_get_next_sibling (find ("Class"));
+  return beside ("Class");
 }
 
 /* Scrolls the panel until that row stands as the last in sight. */
@@ -133,7 +133,7 @@ END_TEST
 static void
 type_beside (const char *label, const char *text)
 {
-  gtk_widget_grab_focus (gtk_widget_get_next_sibling (find (label)));
+  gtk_widget_grab_focus (beside (label));
   gui_settle ();
   gui_key ("<Control>a");
   gui_key ("Delete");
@@ -144,7 +144,7 @@ type_beside (const char *label, const char *text)
 static GtkEditable *
 name_entry (void)
 {
-  return GTK_EDITABLE (gtk_widget_get_next_sibling (find ("Name")));
+  return GTK_EDITABLE (beside ("Name"));
 }
 
 static int
@@ -287,6 +287,21 @@ START_TEST (the_handbook_speaks_of_a_body_only_where_there_is_one)
 }
 END_TEST
 
+/* A label that tries width after width, at each layout of the window, took most of a start. */
+START_TEST (a_row_s_name_is_as_wide_at_any_height)
+{
+  GtkWidget *name;
+  int least[2], wanted[2];
+
+  choose ("battery");
+  name = gtk_widget_get_parent (find ("Name"));
+  for (int i = 0; i < 2; i++)
+    gtk_widget_measure (name, GTK_ORIENTATION_HORIZONTAL, i == 0 ? -1 : gtk_widget_get_height (name), &least[i], &wanted[i], NULL, NULL);
+  ck_assert_int_eq (least[0], least[1]);
+  ck_assert_int_eq (wanted[0], wanted[1]);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -296,6 +311,7 @@ main (void)
   gui_begin ();
   tcase_add_checked_fixture (with, stage_raise, stage_strike);
   tcase_set_timeout (with, 60);
+  tcase_add_test (with, a_row_s_name_is_as_wide_at_any_height);
   tcase_add_test (with, a_row_of_a_list_low_in_the_scrolled_panel_is_the_row_that_is_chosen);
   tcase_add_test (with, a_click_into_an_empty_field_leaves_only_what_is_typed);
   tcase_add_test (with, a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the_cursor);

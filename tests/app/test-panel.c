@@ -403,7 +403,7 @@ START_TEST (an_ellipse_without_any_depth_names_its_semi_axes)
 {
   press ("From Numbers…");
   for (int i = 0; i < 2; i++) {
-    gtk_widget_grab_focus (gtk_widget_get_next_sibling (find (i == 0 ? "Ahead of the widest line" : "Behind the widest line")));
+    gtk_widget_grab_focus (beside (i == 0 ? "Ahead of the widest line" : "Behind the widest line"));
     gui_settle ();
     gui_key ("<Control>a");
     gui_type ("0");

@@ -54,6 +54,15 @@ find (const char *words)
   return gui_await (GTK_WIDGET (stage.window), words);
 }
 
+/** What stands beside that label in its row. */
+static inline GtkWidget *
+beside (const char *label)
+{
+  GtkWidget *words = find (label), *next = gtk_widget_get_next_sibling (words);
+
+  return next != NULL ? next : gtk_widget_get_next_sibling (gtk_widget_get_parent (words));
+}
+
 /** A click. What lies below the fold is brought into view first, as the keyboard does. */
 static inline void
 press (const char *words)

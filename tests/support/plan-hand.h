@@ -255,7 +255,11 @@ about_view (const char *name)
     gui_click (button);
   gui_settle ();
   found = gui_await (strip (), name);
-  return GTK_IS_LABEL (found) ? gtk_widget_get_next_sibling (found) : found;      /* a list stands behind its name */
+  if (!GTK_IS_LABEL (found))
+    return found;
+  if (gtk_widget_get_next_sibling (found) == NULL)      /* a row's name stands by itself */
+    found = gtk_widget_get_parent (found);
+  return gtk_widget_get_next_sibling (found);           /* a list stands behind its name */
 }
 
 /* A plan with a wing's view, and a tailplane's that nobody has placed. */
