@@ -146,7 +146,7 @@ branch_on_ranges (const Tree *tree, const Node *node, size_t part, Branches *mad
 static bool
 is_taken (const Tree *tree, const Node *node, double places[][AXES], const Taken *taken, double across)
 {
-  const double rounding = 1e-4;
+  const double rounding = 1e-3;
 
   for (size_t i = 0; i < tree->space->part_count; i++)
     {

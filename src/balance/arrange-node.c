@@ -86,6 +86,9 @@ settle_part (const SpacePart *part, Span *span, uint64_t *ranges, bool *changed)
 {
   Span around = { { INFINITY, INFINITY, INFINITY }, { -INFINITY, -INFINITY, -INFINITY } };
 
+  for (size_t axis = 0; axis < AXES; axis++)
+    if (span->low[axis] > span->high[axis] + rounding)
+      return false;
   for (size_t k = 0; k < part->range_count; k++)
     {
       if (!(*ranges >> k & 1))
@@ -116,6 +119,22 @@ node_way_is_open (const Node *self, const SpacePair *pair, int way)
   const size_t axis = (size_t) way / 2, ahead = way % 2 ? pair->b : pair->a, behind = way % 2 ? pair->a : pair->b;
 
   return self->spans[behind].high[axis] - self->spans[ahead].low[axis] >= pair->apart[axis] - rounding;
+}
+
+double
+node_least_apart (const Space *space, const Node *self, size_t index)
+{
+  const SpacePair *pair = &space->pairs[index];
+  double least = INFINITY;
+
+  if (self->ways[index] == WAY_SETTLED)
+    return 0;
+  if (self->ways[index] != WAY_OPEN)
+    return pair->apart[self->ways[index] / 2];
+  for (int way = 0; way < WAYS; way++)
+    if (node_way_is_open (self, pair, way))
+      least = fmin (least, pair->apart[way / 2]);
+  return isfinite (least) ? least : 0;
 }
 
 static bool
@@ -212,15 +231,27 @@ node_is_mirrored (const Space *space, const Node *self)
   return true;
 }
 
+static bool
+range_holds (const Span *range, const double place[AXES])
+{
+  /* What the linear program takes for a bound kept. */
+  const double kept = 1e-3;
+
+  for (size_t axis = 0; axis < AXES; axis++)
+    if (place[axis] < range->low[axis] - kept || place[axis] > range->high[axis] + kept)
+      return false;
+  return true;
+}
+
 size_t
 node_range_at (const Space *space, const Node *self, size_t part, const double place[AXES])
 {
   const SpacePart *whole = &space->parts[part];
+  const uint64_t left = self->ranges[part];
+  const bool one_left = (left & (left - 1)) == 0;
   size_t k = 0;
 
-  for (; k < whole->range_count; k++)
-    if (self->ranges[part] >> k & 1
-        && spans_meet (&whole->ranges[k], &(Span) { { place[0], place[1], place[2] }, { place[0], place[1], place[2] } }))
-      break;
+  while (k < whole->range_count && !(left >> k & 1 && (one_left || range_holds (&whole->ranges[k], place))))
+    k++;
   return k;
 }

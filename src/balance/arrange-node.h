@@ -30,3 +30,6 @@ bool node_way_is_open (const Node *self, const SpacePair *pair, int way);
 bool node_is_mirrored (const Space *space, const Node *self);
 /** The first of the ranges a part may still stand in that holds this place; its count of ranges when none does. */
 size_t node_range_at (const Space *space, const Node *self, size_t part, const double place[AXES]);
+/** How far apart the centres of an open pair are at least, mm: one box beside the other along the way that takes least. 0 when the
+ *  boxes say more. */
+double node_least_apart (const Space *space, const Node *self, size_t pair);

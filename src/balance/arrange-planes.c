@@ -5,8 +5,7 @@
 
 #include "balance/arrange-fill.h"
 
-/* A plane is added where the length is wrong by more, mm. */
-static const double lead_rounding = 5e-4;
+/* A bound on moments is added where it is wrong by more, mm. */
 static const double moment_rounding = 1e-2;
 
 static void
@@ -37,11 +36,11 @@ add_plane (Program *self, size_t index, double from[AXES], double to[AXES])
       if (lead->over)
         least -= at_from[axis] * lead->first[axis] + at_to[axis] * lead->last[axis];
     }
-  program_add_row (self, columns, values, 1 + 2 * AXES, least);
+  program_add_plane (self, columns, values, 1 + 2 * AXES, least);
 }
 
 int
-program_add_planes (Program *self)
+program_add_lead_planes (Program *self, double rounding)
 {
   const Space *space = self->space;
   double places[PARTS_MOST][AXES];
@@ -56,7 +55,7 @@ program_add_planes (Program *self)
       const double length = glp_get_col_prim (self->lp, column_of_lead (self, i));
       const double longer = glp_get_col_prim (self->lp, column_of_lead (self, i) + 1);
 
-      wrong[i] = needed > lead->limit + longer + lead_rounding || (self->goal == GOAL_LEADS && needed > length + lead_rounding);
+      wrong[i] = needed > lead->limit + longer + rounding || (self->goal == GOAL_LEADS && needed > length + rounding);
     }
   /* Only now: a row that is added takes the solution with it. */
   for (size_t i = 0; i < space->lead_count; i++)
@@ -86,7 +85,7 @@ add_moment (Program *self, const Fill *fill, double places[][AXES], double sign)
     }
   if (!(moment < least - moment_rounding))
     return false;
-  program_add_row (self, columns, values, (int) fill->count, least);
+  program_add_plane (self, columns, values, (int) fill->count, least);
   return true;
 }
 

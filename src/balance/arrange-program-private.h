@@ -2,6 +2,9 @@
 #include <glpk.h>
 #include "balance/arrange-program.h"
 
+/** A row that was added because a solution violated it. It stays while some kept basis needs it, or it bounds the solution. */
+typedef struct { unsigned long number; unsigned kept; } Plane;
+
 /** Shared by the files of the linear program alone. GLPK counts rows, columns and the places of an array from 1. */
 struct Program {
   const Space *space;
@@ -9,8 +12,11 @@ struct Program {
   glp_prob *lp;
   glp_smcp options;
   Goal goal;
-  int first_pair_row, first_cut_row, ballast_row;
-  bool without_moments;
+  int first_pair_row, first_plane_row, ballast_row;
+  Plane *planes;                  /* one for each row from first_plane_row on, oldest first */
+  size_t plane_count, plane_space;
+  unsigned long planes_made;
+  bool without_moments, no_memory;
 };
 
 int column_of_part (size_t part, size_t axis);
@@ -19,7 +25,11 @@ int column_of_lead (const Program *self, size_t lead);
 /** Σ value column >= least. columns, values: from place 1 on. Returns the row. */
 int program_add_row (Program *self, const int columns[], const double values[], int count, double least);
 void program_apply (Program *self, const Node *node);
-/** Adds the supporting planes of leads whose length is more than the solution has it. Returns how many. */
-int program_add_planes (Program *self);
+/** The same for a row that may be dropped again. */
+void program_add_plane (Program *self, const int columns[], const double values[], int count, double least);
+/** Drops planes that bound nothing at the solution and that no kept basis needs; with `all`, every one (no basis may be kept then). */
+void program_drop_planes (Program *self, bool all);
+/** Adds the supporting planes of leads whose length is by `rounding` more, mm, than the solution has it. Returns how many. */
+int program_add_lead_planes (Program *self, double rounding);
 /** Adds bounds on moments that the solution falls short of. Returns how many. */
 int program_add_moments (Program *self);

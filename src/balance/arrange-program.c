@@ -151,7 +151,7 @@ program_new (const Space *space, const Node *whole)
   add_lead_rows (self);
   add_moved_rows (self);
   add_pair_rows (self);
-  self->first_cut_row = glp_get_num_rows (self->lp) + 1;
+  self->first_plane_row = glp_get_num_rows (self->lp) + 1;
   glp_init_smcp (&self->options);
   self->options.msg_lev = GLP_MSG_OFF;
   self->options.meth = GLP_DUALP;
@@ -165,6 +165,7 @@ program_free (Program *self)
   if (!self)
     return;
   glp_delete_prob (self->lp);
+  free (self->planes);
   free (self);
 }
 
@@ -176,33 +177,13 @@ free_columns (Program *self, bool leads, bool band)
   glp_set_col_bnds (self->lp, column_single (self, BAND), band ? GLP_LO : GLP_FX, 0, 0);
 }
 
-/* Those that bound nothing at the moment, or all. */
-static void
-drop_planes (Program *self, bool all)
-{
-  const int last = glp_get_num_rows (self->lp);
-  int *rows = malloc ((size_t) (last + 1) * sizeof *rows), count = 0;
-
-  if (!rows)
-    return;
-  for (int row = self->first_cut_row; row <= last; row++)
-    if (all || glp_get_row_stat (self->lp, row) == GLP_BS)
-      rows[++count] = row;
-  if (count)
-    glp_del_rows (self->lp, count, rows);
-  free (rows);
-}
-
 void
 program_set_goal (Program *self, Goal goal)
 {
   const Space *space = self->space;
-  const int many = 60;
 
   self->goal = goal;
-  /* They would only slow the next goal down. */
-  if (glp_get_num_rows (self->lp) - self->first_cut_row > many)
-    drop_planes (self, false);
+  program_drop_planes (self, false);
   for (int j = 0; j <= glp_get_num_cols (self->lp); j++)
     glp_set_obj_coef (self->lp, j, 0);
   glp_set_obj_coef (self->lp, column_single (self, NOSE), goal == GOAL_BALLAST);
@@ -224,7 +205,7 @@ void
 program_let_go (Program *self)
 {
   self->without_moments = true;
-  drop_planes (self, true);
+  program_drop_planes (self, true);
   glp_std_basis (self->lp);
   free_columns (self, true, true);
 }

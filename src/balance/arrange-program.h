@@ -29,16 +29,19 @@ void program_hold_nothing (Program *self);
 void program_let_go (Program *self);
 
 /** Solves it for what a node has decided, with every supporting plane and moment that is violated there.
- *  cutoff   a value from which on it is of no interest
- *  returns  false when there is nothing below the cutoff; *failed set when the solver gave up (and then nothing is proved) */
-bool program_solve (Program *self, const Node *node, double cutoff, bool *failed);
+ *  cutoff    a value from which on it is of no interest
+ *  rounding  by which a lead's length may be wrong, mm
+ *  returns   false when there is nothing below the cutoff; *failed set when the solver gave up (and then nothing is proved) */
+bool program_solve (Program *self, const Node *node, double cutoff, double rounding, bool *failed);
 /** The same without adding planes: a bound at once. */
 bool program_bound (Program *self, const Node *node, double cutoff, bool *failed);
 double program_value (const Program *self);
 /** Where the parts stand, mm. */
 void program_places (const Program *self, double places[][AXES]);
 
-/** The basis it stands at, to begin there again: near nodes are solved in a few steps. */
-typedef struct { int rows, columns; unsigned char *stats; } Basis;
-bool program_keep_basis (const Program *self, Basis *basis);
-void program_take_basis (Program *self, const Basis *basis);
+/** The basis it stands at, to begin there again: near nodes are solved in a few steps. basis_let_go() each that was kept. */
+typedef struct Basis Basis;
+/** NULL without memory. */
+Basis *basis_keep (Program *program);
+void basis_take (const Basis *self, Program *program);
+void basis_let_go (Basis *self, Program *program);

@@ -1,6 +1,27 @@
 #include "balance/arrange-program-private.h"
 
-#include <stdlib.h>
+#include <math.h>
+
+/* No shorter than between both boxes, nor than one box beside the other. */
+static double
+least_length (const Space *space, const Node *node, size_t index)
+{
+  const SpaceLead *lead = &space->leads[index];
+  const Span *from = &node->spans[lead->from], *to = &node->spans[lead->to];
+  double sum = 0, apart = 0;
+
+  if (lead->over)
+    return lead->fixed;
+  for (size_t axis = 0; axis < AXES; axis++)
+    {
+      const double between = fmax (0, fmax (from->low[axis] - to->high[axis], to->low[axis] - from->high[axis]));
+
+      sum += between * between;
+    }
+  if (lead->pair < space->pair_count)
+    apart = node_least_apart (space, node, lead->pair);
+  return lead->fixed + fmax (sqrt (sum), apart);
+}
 
 static void
 bound_column (glp_prob *lp, int column, double low, double high)
@@ -16,6 +37,8 @@ program_apply (Program *self, const Node *node)
   for (size_t i = 0; i < space->part_count; i++)
     for (size_t axis = 0; axis < AXES; axis++)
       bound_column (self->lp, column_of_part (i, axis), node->spans[i].low[axis], node->spans[i].high[axis]);
+  for (size_t i = 0; i < space->lead_count; i++)
+    glp_set_col_bnds (self->lp, column_of_lead (self, i), GLP_LO, least_length (space, node, i), 0);
   for (size_t i = 0; i < space->pair_count; i++)
     for (size_t axis = 0; axis < AXES; axis++)
       {
@@ -57,17 +80,21 @@ program_bound (Program *self, const Node *node, double cutoff, bool *failed)
 }
 
 bool
-program_solve (Program *self, const Node *node, double cutoff, bool *failed)
+program_solve (Program *self, const Node *node, double cutoff, double rounding, bool *failed)
 {
   const int many = 60;
+  const size_t many_planes = 60;
 
+  if (self->plane_count > many_planes)
+    program_drop_planes (self, false);
   program_apply (self, node);
   for (int round = 0; round < many; round++)
     {
       if (!solve_once (self, cutoff, failed))
         return false;
-      if (program_add_planes (self) + program_add_moments (self) == 0)
+      if (program_add_lead_planes (self, rounding) + program_add_moments (self) == 0)
         return true;
+      *failed = *failed || self->no_memory;
     }
   *failed = true;
   return true;
@@ -85,28 +112,4 @@ program_places (const Program *self, double places[][AXES])
   for (size_t i = 0; i < self->space->part_count; i++)
     for (size_t axis = 0; axis < AXES; axis++)
       places[i][axis] = glp_get_col_prim (self->lp, column_of_part (i, axis));
-}
-
-bool
-program_keep_basis (const Program *self, Basis *basis)
-{
-  const int rows = glp_get_num_rows (self->lp), columns = glp_get_num_cols (self->lp);
-
-  *basis = (Basis) { rows, columns, malloc ((size_t) (rows + columns)) };
-  if (!basis->stats)
-    return false;
-  for (int i = 0; i < rows; i++)
-    basis->stats[i] = (unsigned char) glp_get_row_stat (self->lp, i + 1);
-  for (int j = 0; j < columns; j++)
-    basis->stats[rows + j] = (unsigned char) glp_get_col_stat (self->lp, j + 1);
-  return true;
-}
-
-void
-program_take_basis (Program *self, const Basis *basis)
-{
-  for (int i = 1; i <= glp_get_num_rows (self->lp); i++)
-    glp_set_row_stat (self->lp, i, i <= basis->rows ? basis->stats[i - 1] : GLP_BS);
-  for (int j = 1; j <= basis->columns; j++)
-    glp_set_col_stat (self->lp, j, basis->stats[basis->rows + j - 1]);
 }

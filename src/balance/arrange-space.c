@@ -120,6 +120,10 @@ take_lead (Space *self, const ArrangeLead *given)
 
   *lead = (SpaceLead) { .from = given->from, .to = given->to, .over = given->via_count > 0, .fixed = given->slack * mm,
                         .limit = isnan (given->length) ? INFINITY : given->length * mm };
+  for (lead->pair = 0; lead->pair < self->pair_count; lead->pair++)
+    if (self->pairs[lead->pair].a == (given->from < given->to ? given->from : given->to)
+        && self->pairs[lead->pair].b == (given->from < given->to ? given->to : given->from))
+      break;
   for (size_t i = 0; i < given->via_count; i++)
     {
       double next[AXES];

@@ -23,6 +23,7 @@ typedef struct { size_t a, b; double apart[AXES]; } SpacePair;
 
 typedef struct {
   size_t from, to;
+  size_t pair;                    /* its two ends; the count of pairs when they are none */
   bool over;                      /* over fixed places: of these the first and the last, else straight */
   double first[AXES], last[AXES];
   double fixed;                   /* mm: between those, and slack */

@@ -4,6 +4,10 @@
 #include <math.h>
 #include <stdlib.h>
 
+/* How well a lead's length is known before boxes are put apart, mm. */
+static const double rough = 0.5;
+/* Every branching decides one thing more; no search that ends in time comes so far down. */
+static const size_t deepest = 600;
 /* How often it is asked whether to go on, s. */
 static const double pause_s = 0.02;
 
@@ -73,7 +77,7 @@ order_branches (Tree *self, const Basis *basis, Branches *branches)
       size_t k = kept;
       bool failed = false;
 
-      program_take_basis (self->program, basis);
+      basis_take (basis, self->program);
       if (!program_bound (self->program, branch, cutoff_of (self), &failed))
         {
           if (failed)
@@ -95,56 +99,65 @@ static void search (Tree *self, const Node *node, const Basis *basis, double par
 static void
 search_branches (Tree *self, Branches *branches, double part)
 {
-  Basis basis;
+  Basis *basis = basis_keep (self->program);
 
-  if (!program_keep_basis (self->program, &basis))
-    {
-      self->no_memory = true;
-      return;
-    }
-  order_branches (self, &basis, branches);
+  self->no_memory = self->no_memory || !basis;
+  if (!basis)
+    return;
+  order_branches (self, basis, branches);
   if (!branches->count)
     self->done += part;
   for (size_t i = 0; i < branches->count; i++)
-    search (self, branches->nodes[i], &basis, part / (double) branches->count);
-  free (basis.stats);
+    search (self, branches->nodes[i], basis, part / (double) branches->count);
+  basis_let_go (basis, self->program);
+}
+
+/* First roughly, which is enough to see what is in whose way; to the end only where nothing is. */
+static void
+solve_node (Tree *self, const Node *node, double part)
+{
+  const double rounding[] = { fmax (rough, self->accuracy / 4), self->accuracy / 4 };
+  double places[PARTS_MOST][AXES];
+  Branches branches = { .count = 0 };
+  bool arranged = true, failed = false, below = true;
+
+  for (size_t i = 0; arranged && below && !failed && i < 2; i++)
+    if ((below = program_solve (self->program, node, cutoff_of (self), rounding[i], &failed)) && !failed)
+      {
+        program_places (self->program, places);
+        self->no_memory = !branches_make (self, node, places, &branches, &arranged) || self->no_memory;
+      }
+  if (failed)
+    give_up (self, node);
+  else if (below && arranged)
+    take (self, places);
+  if (branches.count && !failed)
+    search_branches (self, &branches, part);
+  else
+    self->done += part;
+  branches_free (&branches);
 }
 
 static void
 search (Tree *self, const Node *node, const Basis *basis, double part)
 {
-  double places[PARTS_MOST][AXES];
-  Branches branches;
-  bool arranged, failed = false, below;
+  const bool hopeless = node->bound >= cutoff_of (self);
 
-  if (node->bound < cutoff_of (self) && tree_stops (self))
-    self->open = fmin (self->open, node->bound);
-  if (node->bound >= cutoff_of (self) || tree_stops (self))
+  if (hopeless || tree_stops (self))
     {
+      if (!hopeless)
+        self->open = fmin (self->open, node->bound);
       self->done += part;
       return;
     }
-  self->nodes++;
+  self->depth++;
   if (basis)
-    program_take_basis (self->program, basis);
-  below = program_solve (self->program, node, cutoff_of (self), &failed);
-  if (failed)
-    give_up (self, node);
-  if (!below || failed)
-    {
-      self->done += part;
-      return;
-    }
-  program_places (self->program, places);
-  if (!branches_make (self, node, places, &branches, &arranged))
-    self->no_memory = true;
-  else if (arranged)
-    take (self, places);
+    basis_take (basis, self->program);
+  if (self->depth <= deepest)
+    solve_node (self, node, part);
   else
-    search_branches (self, &branches, part);
-  if (arranged)
-    self->done += part;
-  branches_free (&branches);
+    give_up (self, node);
+  self->depth--;
 }
 
 void
@@ -153,7 +166,7 @@ tree_search (Tree *self, const Node *root)
   self->found = self->cancelled = self->late = self->failed = self->no_memory = false;
   self->open = INFINITY;
   self->done = 0;
-  self->nodes = 0;
+  self->depth = 0;
   self->next_asked = 0;
   search (self, root, NULL, 1);
 }

@@ -23,7 +23,7 @@ typedef struct {
   double places[PARTS_MOST][AXES];        /* set when found */
   double open;                    /* the least bound of what was not searched; INFINITY when all was */
   double done, next_asked;
-  unsigned long nodes;
+  size_t depth;
 } Tree;
 
 /** s, of a clock that only goes forward. */

@@ -92,7 +92,8 @@ typedef struct {
  *           from where it is in every arrangement before it and in their mirror images
  *  made     set on success, arrangements_clear() it
  *  returns  CORE_OK, also when there is none (count 0); CORE_NOT_FINITE, CORE_OUT_OF_RANGE (a negative mass or size, limits crossed, no
- *           mass at all, a lead to no part, `most`), CORE_TOO_MANY, CORE_CANCELLED when goes_on said so, CORE_NO_MEMORY
+ *           mass at all, a lead to no part, beyond 1000 m or 1e6 kg, `most`), CORE_TOO_MANY, CORE_CANCELLED when goes_on said so,
+ *           CORE_NO_MEMORY
  *  threads  one call a thread; GLPK's memory of the calling thread is freed at the end, so nothing else of it may be alive */
 CoreStatus arrange (const ArrangeCase *wanted, size_t most, Arrangements *made);
 void arrangements_clear (Arrangements *made);
