@@ -27,10 +27,10 @@ words_disagree (const Plan *plan, const MappingMisfit *misfit, Units units)
       most = fabs (misfit->lengths[i].residual_percent);
       worst = i;
     }
-  length = units_length (units, plan->lengths[worst].mm);
+  length = units_length_known (units, plan->lengths[worst].mm);
   if (misfit->length_count == 2 && misfit->maker == MADE_BY_LENGTHS) {
     second = 1 - worst;
-    other = units_length (units, plan->lengths[second].mm);
+    other = units_length_known (units, plan->lengths[second].mm);
     by = percent (misfit->lengths[worst].residual_percent - misfit->lengths[second].residual_percent);
     /* Translators: two known lengths with their units, and a percentage. */
     return g_strdup_printf (_("The lengths %s and %s disagree by %s\u00a0%%. Look at their ends and figures."), length, other, by);
@@ -115,7 +115,7 @@ words_checked (const Plan *plan, const MappingMisfit *misfit, Units units)
   for (size_t i = 1; i < misfit->length_count; i++)
     if (fabs (misfit->lengths[i].residual_percent) > fabs (misfit->lengths[worst].residual_percent))
       worst = i;
-  length = units_length (units, plan->lengths[worst].mm);
+  length = units_length_known (units, plan->lengths[worst].mm);
   by = percent (misfit->lengths[worst].residual_percent);
   if (misfit->lengths[worst].residual_percent < 0)
     /* Translators: a known length with its unit, and a percentage. */

@@ -59,7 +59,7 @@ plan_words_scale (TrammelPlanStore *store)
 char *
 plan_words_length (TrammelPlanStore *store, size_t index, Units units)
 {
-  return units_length (units, trammel_plan_store_plan (store)->lengths[index].mm);
+  return units_length_known (units, trammel_plan_store_plan (store)->lengths[index].mm);
 }
 
 char *

@@ -76,6 +76,14 @@ units_length (Units units, double mm)
   return with_unit (units_length_figure (units, mm), units_length_name (units));
 }
 
+char *
+units_length_known (Units units, double mm)
+{
+  const bool whole = fabs (mm - round (mm)) < 0.05;
+
+  return units.length == LENGTH_INCH || whole ? units_length (units, mm) : with_unit (figure_text (mm, 1), units_length_name (units));
+}
+
 static double
 rounded_to (double value, int decimals)
 {

@@ -12,6 +12,7 @@ typedef struct { LengthUnit length; MassUnit mass; } Units;
  * 0.1 oz, 0.01 oz below 10 oz), true minus, the locale's decimal sign, no-break space before the unit and before the fraction of an
  * inch. All return new strings, never NULL; a value that is not finite gives "–". `_figure` leaves the unit out: it stands beside. */
 char *units_length        (Units units, double mm);             /* of mm: "128 mm", "5 1/32 in" */
+char *units_length_known (Units units, double mm);              /* of one that was typed: with its tenth, where it has one: "76.2 mm" */
 char *units_length_figure (Units units, double mm);             /* of mm: "128" */
 char *units_mass          (Units units, double grams);          /* of grams: "212 g", "4.5 g", "6 g", "1.25 kg", "0.95 oz" */
 char *units_mass_figure   (Units units, double grams);          /* of grams: "212"; never in kg */

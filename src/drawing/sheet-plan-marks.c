@@ -90,7 +90,7 @@ draw_end (const SheetDraft *draft, Point at, bool chosen)
 static void
 draw_measure (const SheetDraft *draft, Point a, Point b, double mm, bool chosen)
 {
-  g_autofree char *text = isnan (mm) ? g_strdup ("?") : units_length (draft->scene->units, mm);
+  g_autofree char *text = isnan (mm) ? g_strdup ("?") : units_length_known (draft->scene->units, mm);
   const Dimension dimension = { .from = a, .to = b, .foot_from = a, .foot_to = b, .figure = text,
                                 .line = chosen ? draft->look->selection : draft->look->graphite };
 

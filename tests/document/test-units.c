@@ -29,6 +29,11 @@ static const Shown shown[] = {
   { .shown = "1/32", .text = units_length_figure, .value = 25.4 / 60, .imperial = true },
   { .shown = "0", .text = units_length_figure, .value = -25.4 / 70, .imperial = true },
   { .shown = "2" NB "in", .text = units_length, .value = 50.8 - 0.39, .imperial = true },
+  /* 3 in, typed where millimetres are shown, is no 76 mm. */
+  { .shown = "76.2" NB "mm", .text = units_length_known, .value = 76.2 },
+  { .shown = "80" NB "mm", .text = units_length_known, .value = 80.04 },
+  { .shown = "3" NB "in", .text = units_length_known, .value = 76.2, .imperial = true },
+  { .shown = "\u2013", .text = units_length_known, .value = NAN },
   { .shown = "27" NB "g", .text = units_mass, .value = 27.4 },
   { .shown = "999" NB "g", .text = units_mass, .value = 999.49 },
   { .shown = "1.00" NB "kg", .text = units_mass, .value = 999.5 },
