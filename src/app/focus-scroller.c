@@ -7,20 +7,58 @@ scroller_holds (GtkWidget *content, GtkWidget *focus)
   return focus != NULL && gtk_widget_is_ancestor (focus, content) && gtk_widget_get_native (focus) == gtk_widget_get_native (content);
 }
 
+static GtkWidget *
+scroller_content (GtkScrolledWindow *scroller)
+{
+  return gtk_viewport_get_child (GTK_VIEWPORT (gtk_scrolled_window_get_child (scroller)));
+}
+
+/* Against the viewport: the content has a margin in it. */
+static void
+scroller_bring (GtkScrolledWindow *scroller, GtkWidget *widget)
+{
+  GtkAdjustment *adjustment = gtk_scrolled_window_get_vadjustment (scroller);
+  graphene_rect_t place;
+  double from;
+
+  if (!gtk_widget_compute_bounds (widget, gtk_scrolled_window_get_child (scroller), &place))
+    return;
+  from = gtk_adjustment_get_value (adjustment) + place.origin.y;
+  gtk_adjustment_clamp_page (adjustment, from, from + place.size.height);
+}
+
+/* Frames begin with this, and end with what they lay out: what is asked for in one is in its place in the next but one. */
+static gboolean
+scroller_bring_in_time (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
+{
+  int *frames = data;
+  GtkWidget *scroller = gtk_widget_get_ancestor (widget, GTK_TYPE_SCROLLED_WINDOW);
+
+  if (--*frames > 0)
+    return G_SOURCE_CONTINUE;
+  if (scroller != NULL)
+    scroller_bring (GTK_SCROLLED_WINDOW (scroller), widget);
+  return G_SOURCE_REMOVE;
+}
+
+void
+focus_scroller_show (GtkWidget *widget)
+{
+  int *frames = g_new (int, 1);
+
+  *frames = 3;
+  gtk_widget_add_tick_callback (widget, scroller_bring_in_time, frames, g_free);
+}
+
 static void
 scroller_follow (GtkScrolledWindow *scroller, GParamSpec *property, GtkRoot *root)
 {
-  GtkWidget *content = gtk_viewport_get_child (GTK_VIEWPORT (gtk_scrolled_window_get_child (scroller)));
   GtkWidget *focus = gtk_root_get_focus (root);
-  graphene_rect_t place;
 
-  if (!scroller_holds (content, focus))
+  if (!scroller_holds (scroller_content (scroller), focus))
     return;
   /* The text of an entry alone would leave the entry's frame cut off. */
-  if (GTK_IS_TEXT (focus))
-    focus = gtk_widget_get_parent (focus);
-  if (gtk_widget_compute_bounds (focus, content, &place))
-    gtk_adjustment_clamp_page (gtk_scrolled_window_get_vadjustment (scroller), place.origin.y, place.origin.y + place.size.height);
+  scroller_bring (scroller, GTK_IS_TEXT (focus) ? gtk_widget_get_parent (focus) : focus);
 }
 
 static void

@@ -2,6 +2,7 @@
 #include "app/object-list.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/focus-scroller.h"
 #include "app/group.h"
 #include "app/hinge-words.h"
 #include "app/plan-fault.h"
@@ -291,6 +292,18 @@ list_follow (TrammelObjectList *self)
   self->following = false;
 }
 
+/* The page above it is another now, and with it the row's place: whoever chose it goes on from there. */
+static void
+list_keep_in_sight (TrammelObjectList *self)
+{
+  GtkListBoxRow *row = gtk_list_box_get_selected_row (trammel_group_list (TRAMMEL_GROUP (self->group)));
+
+  if (row == NULL)
+    return;
+  gtk_widget_grab_focus (GTK_WIDGET (row));
+  focus_scroller_show (GTK_WIDGET (row));
+}
+
 static void
 list_chosen (TrammelObjectList *self, GtkListBoxRow *row)
 {
@@ -307,6 +320,7 @@ list_chosen (TrammelObjectList *self, GtkListBoxRow *row)
     trammel_session_select (self->session, selection_of_node (line->id, line->side, (size_t) line->node));
   else
     trammel_session_select (self->session, selection_of (line->id));
+  list_keep_in_sight (self);
 }
 
 static void
