@@ -202,9 +202,8 @@ is_known (const SaxAttribute *attribute, gconstpointer rules)
 }
 
 void
-values_read (ElementId id, const SaxElement *element, void *record, Problems *problems, char **foreign)
+values_read_by (const Attribute *rules, const SaxElement *element, void *record, Problems *problems, char **foreign)
 {
-  const Attribute *rules = element_of (id)->attributes;
   guint64 met = 0;      /* a bit a rule */
   int unknown = 0;
 
@@ -225,4 +224,10 @@ values_read (ElementId id, const SaxElement *element, void *record, Problems *pr
     if (rule->presence == PRESENCE_REQUIRED && !(met >> (rule - rules) & 1))
       tell_missing (element, rule, problems);
   *foreign = unknown > 0 || element->namespace_count > 0 ? foreign_attributes (element, is_known, rules) : NULL;
+}
+
+void
+values_read (ElementId id, const SaxElement *element, void *record, Problems *problems, char **foreign)
+{
+  values_read_by (element_of (id)->attributes, element, record, problems, foreign);
 }

@@ -5,6 +5,7 @@
 #include "document/elements.h"
 #include "document/foreign-text.h"
 #include "document/number-text.h"
+#include "document/parse-told.h"
 #include "document/reader-values.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -37,19 +38,6 @@ static int
 line_now (const Parse *parse)
 {
   return parse->context->input ? parse->context->input->line : 0;
-}
-
-/* The line on which the tag begins whose end the parser has reached: no "<" can stand inside it. */
-static int
-line_of_tag (const Parse *parse)
-{
-  const xmlParserInput *input = parse->context->input;
-  const xmlChar *at = input->cur;
-  int line = input->line;
-
-  while (at > input->base && *at != '<')
-    line -= *--at == '\n';
-  return *at == '<' ? line : input->line;
 }
 
 static void
@@ -170,7 +158,7 @@ on_start (void *data, const xmlChar *name, const xmlChar *prefix, const xmlChar 
   const SaxElement element = {
     .name = (const char *) name, .prefix = (const char *) prefix, .uri = (const char *) uri,
     .namespaces = namespaces, .namespace_count = namespace_count,
-    .attributes = attributes, .attribute_count = attribute_count, .line = line_of_tag (parse),
+    .attributes = attributes, .attribute_count = attribute_count, .line = parse_line_of_tag (parse->context),
   };
 
   if (!parse->stopped)
@@ -292,38 +280,6 @@ on_declaration (void *data, const xmlChar *name, const xmlChar *external, const 
   parse_stop (parse);
 }
 
-static bool
-at_end (const Parse *parse)
-{
-  const xmlParserInput *input = parse->context->input;
-
-  return input && input->cur >= input->end;
-}
-
-static void
-tell_broken (Parse *parse, const xmlError *error)
-{
-  g_autofree char *message = g_strstrip (g_utf8_make_valid (error->message ? error->message : "", -1));
-  g_autofree char *entity = problems_quote (error->str1 ? error->str1 : "", -1);
-
-  g_strdelimit (message, "\n\r\t", ' ');      /* the parser cites the document, and a sentence is one line */
-  if (at_end (parse))
-    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                  _("the file ends in the middle; take its backup, the same name with ~ behind it, or another copy"));
-  else if (error->code == XML_ERR_INTERNAL_ERROR)      /* a limit of the parser's own */
-    problems_add (parse->problems, READER_ERROR_HOSTILE, error->line,
-                  _("something here is larger than any document needs, so nothing was read"));
-  else if (error->code == XML_ERR_TAG_NAME_MISMATCH)
-    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                  _("an element ends that is not the one open here (%s); correct the end tags"), message);
-  else if (error->code == XML_ERR_UNDECLARED_ENTITY)
-    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                  _("&%s; is not known; write the character itself"), entity);
-  else
-    problems_add (parse->problems, READER_ERROR_BROKEN, error->line,
-                  _("this is not well-formed XML (%s); correct it in a text editor"), message);
-}
-
 static void
 on_error (void *data, xmlErrorPtr error)
 {
@@ -331,7 +287,7 @@ on_error (void *data, xmlErrorPtr error)
 
   if (parse->stopped || error->level < XML_ERR_ERROR)
     return;
-  tell_broken (parse, error);
+  parse_tell_broken (parse->context, error, parse->problems);
   parse_stop (parse);
 }
 
