@@ -56,39 +56,40 @@ open_ways (const Node *node, const SpacePair *pair)
   return open;
 }
 
-/* The pair that overlaps with the fewest ways out, of these the one that overlaps most; pair_count when none overlaps. */
-static size_t
-worst_pair (const Space *space, const Node *node, double places[][AXES], int *fewest)
+static void
+choices_add (Choices *self, Choice choice)
 {
-  size_t worst = space->pair_count;
-  double most = 0;
+  size_t k = self->count < CHOICES_MOST ? self->count++ : CHOICES_MOST;
 
-  *fewest = WAYS + 1;
+  for (; k > 0; k--)
+    {
+      const Choice *before = &self->choices[k - 1];
+
+      if (before->open < choice.open || (before->open == choice.open && before->overlap >= choice.overlap))
+        break;
+      if (k < CHOICES_MOST)
+        self->choices[k] = *before;
+    }
+  if (k < CHOICES_MOST)
+    self->choices[k] = choice;
+}
+
+static void
+add_pairs (const Space *space, const Node *node, double places[][AXES], Choices *found)
+{
   for (size_t i = 0; i < space->pair_count; i++)
     {
       const double overlap = node->ways[i] == WAY_OPEN ? overlap_of (&space->pairs[i], places) : 0;
-      int open;
 
-      if (!(overlap > 0))
-        continue;
-      open = open_ways (node, &space->pairs[i]);
-      if (open < *fewest || (open == *fewest && overlap > most))
-        {
-          worst = i;
-          *fewest = open;
-          most = overlap;
-        }
+      if (overlap > 0)
+        choices_add (found, (Choice) { CHOICE_WAY, i, 1, open_ways (node, &space->pairs[i]), overlap });
     }
-  return worst;
 }
 
-/* A part that stands between its ranges, of those the one with the fewest; part_count when each stands in one. */
-static size_t
-worst_part (const Space *space, const Node *node, double places[][AXES], int *fewest)
+/* The parts that stand between their ranges. */
+static void
+add_parts (const Space *space, const Node *node, double places[][AXES], Choices *found)
 {
-  size_t worst = space->part_count;
-
-  *fewest = RANGES_MOST + 1;
   for (size_t i = 0; i < space->part_count; i++)
     {
       int open = 0;
@@ -97,13 +98,8 @@ worst_part (const Space *space, const Node *node, double places[][AXES], int *fe
         continue;
       for (uint64_t left = node->ranges[i]; left; left &= left - 1)
         open++;
-      if (open < *fewest)
-        {
-          worst = i;
-          *fewest = open;
-        }
+      choices_add (found, (Choice) { CHOICE_RANGE, i, 1, open, INFINITY });
     }
-  return worst;
 }
 
 static bool
@@ -208,22 +204,25 @@ branch_away (const Tree *tree, const Node *node, const Taken *taken, double acro
   return true;
 }
 
-bool
-branches_make (const Tree *tree, const Node *node, double places[][AXES], Branches *made, bool *arranged)
+void
+choices_find (const Tree *tree, const Node *node, double places[][AXES], Choices *found)
 {
-  int ways, ranges;
-  const size_t pair = worst_pair (tree->space, node, places, &ways), part = worst_part (tree->space, node, places, &ranges);
-
-  made->count = 0;
-  *arranged = false;
-  if (part < tree->space->part_count && (ranges <= ways || pair == tree->space->pair_count))
-    return branch_on_ranges (tree, node, part, made);
-  if (pair < tree->space->pair_count)
-    return branch_on_ways (tree, node, pair, made);
-  for (size_t i = 0; i < tree->taken_count; i++)
-    for (int side = 0; side < (tree->space->mirrored ? 2 : 1); side++)
+  found->count = 0;
+  add_pairs (tree->space, node, places, found);
+  add_parts (tree->space, node, places, found);
+  for (size_t i = 0; i < tree->taken_count && found->count == 0; i++)
+    for (int side = 0; side < (tree->space->mirrored ? 2 : 1) && found->count == 0; side++)
       if (is_taken (tree, node, places, &tree->taken[i], side ? -1 : 1))
-        return branch_away (tree, node, &tree->taken[i], side ? -1 : 1, made);
-  *arranged = true;
-  return true;
+        choices_add (found, (Choice) { CHOICE_AWAY, i, side ? -1 : 1, 1, 0 });
+}
+
+bool
+branches_make (const Tree *tree, const Node *node, const Choice *choice, Branches *made)
+{
+  made->count = 0;
+  if (choice->kind == CHOICE_WAY)
+    return branch_on_ways (tree, node, choice->which, made);
+  if (choice->kind == CHOICE_RANGE)
+    return branch_on_ranges (tree, node, choice->which, made);
+  return branch_away (tree, node, &tree->taken[choice->which], choice->across, made);
 }

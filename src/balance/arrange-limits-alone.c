@@ -227,6 +227,7 @@ add_band_out_of_reach (Findings *self)
 {
   const Space *space = self->space;
   ArrangeLimit found = limit_of (ARRANGE_BAND);
+  const double front = fmin (space->nose, space->tail), rear = fmax (space->nose, space->tail);
   double foremost = space->other, rearmost = space->other;
 
   for (size_t i = 0; i < space->part_count; i++)
@@ -241,8 +242,8 @@ add_band_out_of_reach (Findings *self)
       foremost += space->parts[i].share * low;
       rearmost += space->parts[i].share * high;
     }
-  if (!(foremost > space->aft + rounding && space->nose >= space->aft)
-      && !(rearmost < space->forward - rounding && space->tail <= space->forward))
+  if (!(foremost > space->aft + rounding && front >= space->aft)
+      && !(rearmost < space->forward - rounding && rear <= space->forward))
     return;
   found.needed = (foremost > space->aft ? foremost : rearmost) / mm;
   found.had = (foremost > space->aft ? space->aft : space->forward) / mm;

@@ -28,7 +28,8 @@ search_below (Search *self, const Node *root)
 {
   self->tree.value = INFINITY;
   self->tree.accuracy = rounding / 10;
-  tree_search (&self->tree, root);
+  self->tree.found = false;
+  tree_search (&self->tree, root, SIZE_MAX);
   return self->tree.found;
 }
 
@@ -202,6 +203,7 @@ arrange_limits (const ArrangeCase *wanted, ArrangeLimit limits[], size_t most, s
       *search = (Search) { .findings = { wanted, space, limits, most, 0 },
                            .tree = { .space = space, .until = tree_clock () + wanted->seconds, .goes_on = wanted->goes_on,
                                      .data = wanted->data, .done_part = 1 } };
+      space_forget_alike (space);
       findings_add_alone (&search->findings);
       if (!search->findings.count)
         status = guarded (run_search, search);

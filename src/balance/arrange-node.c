@@ -199,6 +199,21 @@ node_hull (const Space *space, Node *self)
     settle_part (&space->parts[i], &self->spans[i], &self->ranges[i], &changed);
 }
 
+/* Of parts that are alike the one before stands no farther aft. */
+static bool
+settle_order (const Space *space, Node *self, size_t part, bool *changed)
+{
+  const size_t before = space->parts[part].before;
+
+  if (before == space->part_count)
+    return true;
+  *changed = *changed || self->spans[part].low[0] < self->spans[before].low[0] - rounding
+          || self->spans[before].high[0] > self->spans[part].high[0] + rounding;
+  self->spans[part].low[0] = fmax (self->spans[part].low[0], self->spans[before].low[0]);
+  self->spans[before].high[0] = fmin (self->spans[before].high[0], self->spans[part].high[0]);
+  return self->spans[part].low[0] <= self->spans[part].high[0] + rounding;
+}
+
 bool
 node_settle (const Space *space, Node *self)
 {
@@ -208,7 +223,8 @@ node_settle (const Space *space, Node *self)
     {
       changed = false;
       for (size_t i = 0; i < space->part_count; i++)
-        if (!settle_part (&space->parts[i], &self->spans[i], &self->ranges[i], &changed))
+        if (!settle_part (&space->parts[i], &self->spans[i], &self->ranges[i], &changed)
+            || !settle_order (space, self, i, &changed))
           return false;
       for (size_t i = 0; i < space->pair_count; i++)
         if (!settle_pair (space, self, i, &changed))

@@ -115,6 +115,17 @@ add_moved_rows (Program *self)
 }
 
 static void
+add_order_rows (Program *self)
+{
+  const Space *space = self->space;
+
+  for (size_t i = 0; i < space->part_count; i++)
+    if (space->parts[i].before < space->part_count)
+      program_add_row (self, (const int[]) { 0, column_of_part (i, 0), column_of_part (space->parts[i].before, 0) },
+                       (const double[]) { 0, 1, -1 }, 2, 0);
+}
+
+static void
 add_lead_rows (Program *self)
 {
   const Space *space = self->space;
@@ -148,6 +159,7 @@ program_new (const Space *space, const Node *whole)
   add_balance_row (self, space->aim, 1, OFF);
   add_balance_row (self, space->aim, -1, OFF);
   add_ballast_row (self);
+  add_order_rows (self);
   add_lead_rows (self);
   add_moved_rows (self);
   add_pair_rows (self);
@@ -197,7 +209,7 @@ program_set_goal (Program *self, Goal goal)
     }
   for (size_t i = 0; i < space->part_count && goal == GOAL_LEADS; i++)
     for (size_t axis = 0; axis < AXES && space->parts[i].moves; axis++)
-      glp_set_obj_coef (self->lp, column_moved (self, i, axis), axis == 1 ? weight_across : weight_moved);
+      glp_set_obj_coef (self->lp, column_moved (self, i, axis), axis == 1 ? weight_across : space->parts[i].alike ? 0 : weight_moved);
   free_columns (self, goal == GOAL_LONGER_LEADS || goal == GOAL_BAND, goal == GOAL_BAND);
 }
 

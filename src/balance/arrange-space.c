@@ -3,6 +3,8 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "balance/arrange-alike.h"
+
 static const double mm = 1000;
 /* A range that ends a nanometre early still holds what is written as long as it. */
 static const double reach_slack = 1e-6;
@@ -98,6 +100,31 @@ take_parts (Space *self, const ArrangeCase *wanted)
 }
 
 static void
+take_alike (Space *self, const ArrangeCase *wanted)
+{
+  for (size_t b = 0; b < self->part_count; b++)
+    {
+      self->parts[b].before = self->part_count;
+      for (size_t a = 0; a < b && self->parts[b].moves; a++)
+        if (parts_are_alike (wanted, a, b))
+          {
+            self->parts[a].alike = self->parts[b].alike = true;
+            self->parts[b].before = a;
+          }
+    }
+}
+
+void
+space_forget_alike (Space *self)
+{
+  for (size_t i = 0; i < self->part_count; i++)
+    {
+      self->parts[i].alike = false;
+      self->parts[i].before = self->part_count;
+    }
+}
+
+static void
 take_pairs (Space *self)
 {
   for (size_t a = 0; a < self->part_count; a++)
@@ -186,6 +213,7 @@ space_new (const ArrangeCase *wanted)
   self->tail = wanted->tail_x * mm;
   self->clearance = wanted->clearance * mm;
   take_parts (self, wanted);
+  take_alike (self, wanted);
   take_pairs (self);
   self->mirrored = parts_are_mirrored (self);
   for (size_t i = 0; i < wanted->lead_count; i++)

@@ -16,6 +16,8 @@ typedef struct {
   const size_t *rooms, *numbers;  /* of each: its room, and which of the caller's ranges it is */
   size_t range_count;
   bool moves;                     /* some of its places differ */
+  bool alike;                     /* there are others like it */
+  size_t before;                  /* the one like it that stands no farther aft, or the count of parts */
 } SpacePart;
 
 /** Two parts that might meet. */
@@ -48,6 +50,8 @@ CoreStatus arrange_check (const ArrangeCase *wanted);
 /** A checked case; space_free() it. NULL without memory. */
 Space *space_new (const ArrangeCase *wanted);
 void space_free (Space *self);
+/** From now on parts that are alike stand in any order. */
+void space_forget_alike (Space *self);
 
 /** What a lead needs, mm. */
 double space_lead_needed (const SpaceLead *lead, const double from[AXES], const double to[AXES]);

@@ -6,6 +6,8 @@
 
 /* How well a lead's length is known before boxes are put apart, mm. */
 static const double rough = 0.5;
+/* How many choices are tried before one is taken. */
+static const size_t looks = 2;
 /* Every branching decides one thing more; no search that ends in time comes so far down. */
 static const size_t deepest = 600;
 /* How often it is asked whether to go on, s. */
@@ -21,15 +23,22 @@ tree_clock (void)
 }
 
 bool
+tree_is_stopped (const Tree *self)
+{
+  return self->late || self->cancelled || self->no_memory;
+}
+
+bool
 tree_is_proved (const Tree *self)
 {
-  return !self->late && !self->cancelled && !self->failed && !self->no_memory;
+  return !tree_is_stopped (self) && !self->failed && !self->too_many;
 }
 
 static bool
 tree_stops (Tree *self)
 {
-  if (self->cancelled || self->late || self->no_memory)
+  self->too_many = self->too_many || self->nodes >= self->most_nodes;
+  if (tree_is_stopped (self) || self->too_many)
     return true;
   const double now = tree_clock ();
   self->late = now >= self->until;
@@ -94,21 +103,50 @@ order_branches (Tree *self, const Basis *basis, Branches *branches)
   branches->count = kept;
 }
 
+/* Of the choices the one whose branches promise least: it is searched soonest to its end. */
+static void
+choose_branches (Tree *self, const Node *node, const Choices *choices, const Basis *basis, Branches *best)
+{
+  double most = -INFINITY;
+
+  for (size_t i = 0; i < choices->count && i < looks && !self->no_memory; i++)
+    {
+      Branches branches;
+      double hope;
+
+      self->no_memory = !branches_make (self, node, &choices->choices[i], &branches);
+      order_branches (self, basis, &branches);
+      hope = branches.count ? branches.nodes[0]->bound : INFINITY;
+      if (hope > most)
+        {
+          branches_free (best);
+          *best = branches;
+          most = hope;
+        }
+      else
+        branches_free (&branches);
+      if (!best->count)
+        return;
+    }
+}
+
 static void search (Tree *self, const Node *node, const Basis *basis, double part);
 
 static void
-search_branches (Tree *self, Branches *branches, double part)
+search_choices (Tree *self, const Node *node, const Choices *choices, double part)
 {
   Basis *basis = basis_keep (self->program);
+  Branches branches = { .count = 0 };
 
   self->no_memory = self->no_memory || !basis;
   if (!basis)
     return;
-  order_branches (self, basis, branches);
-  if (!branches->count)
+  choose_branches (self, node, choices, basis, &branches);
+  if (!branches.count)
     self->done += part;
-  for (size_t i = 0; i < branches->count; i++)
-    search (self, branches->nodes[i], basis, part / (double) branches->count);
+  for (size_t i = 0; i < branches.count; i++)
+    search (self, branches.nodes[i], basis, part / (double) branches.count);
+  branches_free (&branches);
   basis_let_go (basis, self->program);
 }
 
@@ -118,24 +156,23 @@ solve_node (Tree *self, const Node *node, double part)
 {
   const double rounding[] = { fmax (rough, self->accuracy / 4), self->accuracy / 4 };
   double places[PARTS_MOST][AXES];
-  Branches branches = { .count = 0 };
-  bool arranged = true, failed = false, below = true;
+  Choices choices = { .count = 0 };
+  bool failed = false, below = true;
 
-  for (size_t i = 0; arranged && below && !failed && i < 2; i++)
+  for (size_t i = 0; choices.count == 0 && below && !failed && i < 2; i++)
     if ((below = program_solve (self->program, node, cutoff_of (self), rounding[i], &failed)) && !failed)
       {
         program_places (self->program, places);
-        self->no_memory = !branches_make (self, node, places, &branches, &arranged) || self->no_memory;
+        choices_find (self, node, places, &choices);
       }
   if (failed)
     give_up (self, node);
-  else if (below && arranged)
+  else if (below && !choices.count)
     take (self, places);
-  if (branches.count && !failed)
-    search_branches (self, &branches, part);
+  if (choices.count && !failed)
+    search_choices (self, node, &choices, part);
   else
     self->done += part;
-  branches_free (&branches);
 }
 
 static void
@@ -151,6 +188,7 @@ search (Tree *self, const Node *node, const Basis *basis, double part)
       return;
     }
   self->depth++;
+  self->nodes++;
   if (basis)
     basis_take (basis, self->program);
   if (self->depth <= deepest)
@@ -161,12 +199,12 @@ search (Tree *self, const Node *node, const Basis *basis, double part)
 }
 
 void
-tree_search (Tree *self, const Node *root)
+tree_search (Tree *self, const Node *root, size_t most_nodes)
 {
-  self->found = self->cancelled = self->late = self->failed = self->no_memory = false;
+  self->failed = self->too_many = false;
   self->open = INFINITY;
   self->done = 0;
-  self->depth = 0;
-  self->next_asked = 0;
+  self->depth = self->nodes = 0;
+  self->most_nodes = most_nodes;
   search (self, root, NULL, 1);
 }

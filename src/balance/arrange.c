@@ -4,8 +4,9 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "balance/arrange-alike.h"
 #include "balance/arrange-guard.h"
-#include "balance/arrange-tree.h"
+#include "balance/arrange-polish.h"
 #include "balance/slide.h"
 
 static const double mm = 1000;
@@ -72,6 +73,29 @@ step_ends (const Course *self, size_t step, size_t index)
   return index + 1 == self->most && step + 1 == STEPS ? self->until : now + (self->until - now) * steps[step].time;
 }
 
+/* What is not soon searched to its end is worth some polish first. Only the search for good tells how much of it is done. */
+static void
+search_goal (Course *self)
+{
+  const size_t soon = 400;
+  Tree *tree = &self->tree;
+  const double part = tree->done_part;
+  double open;
+
+  tree->found = tree->late = false;
+  tree->done_part = 0;
+  tree_search (tree, self->root, soon);
+  open = tree->open;
+  if (tree->too_many)
+    {
+      if (isfinite (tree->value))
+        tree_polish (tree, self->root);
+      tree->done_part = part;
+      tree_search (tree, self->root, SIZE_MAX);
+      tree->open = fmax (tree->open, open);
+    }
+}
+
 /* Whether anything is found after it, be it from a step before. */
 static bool
 take_step (Course *self, size_t step, size_t index, Arrangement *made)
@@ -84,7 +108,7 @@ take_step (Course *self, size_t step, size_t index, Arrangement *made)
   tree->until = isfinite (self->until) ? step_ends (self, step, index) : INFINITY;
   tree->done_part = 1.0 / (double) (self->most * STEPS);
   tree->done_before = (double) (index * STEPS + step) * tree->done_part;
-  tree_search (tree, self->root);
+  search_goal (self);
   if (!tree_is_proved (tree))
     made->status = ARRANGE_BEST_FOUND;
   if (step == 0 && tree->found && !tree_is_proved (tree) && tree->value > 0)
@@ -99,7 +123,7 @@ static void
 take_balance (const Course *self, Arrangement *made)
 {
   const ArrangeCase *wanted = self->wanted;
-  SlideCase ballast = { .nose_x = wanted->nose_x, .tail_x = wanted->tail_x };
+  SlideCase ballast = { .nose_x = fmin (wanted->nose_x, wanted->tail_x), .tail_x = fmax (wanted->nose_x, wanted->tail_x) };
   double x = self->space->other / mm, at;
 
   for (size_t i = 0; i < wanted->part_count; i++)
@@ -139,6 +163,7 @@ take_result (Course *self, Arrangement *made)
       taken->rooms[i] = self->space->parts[i].rooms[range];
       memcpy (taken->places[i], places[i], sizeof places[i]);
     }
+  exchange_parts_alike (wanted, made);
   for (size_t i = 0; i < wanted->lead_count; i++)
     made->needed[i] = arrange_lead_needed (&wanted->leads[i], made->places[wanted->leads[i].from], made->places[wanted->leads[i].to]);
   take_balance (self, made);

@@ -76,6 +76,24 @@ START_TEST (what_the_part_cannot_do_the_handbooks_ballast_does)
 }
 END_TEST
 
+/* A canard's body may be named from the other end. */
+START_TEST (ballast_goes_to_whichever_of_its_two_places_helps)
+{
+  ArrangeCase wanted = racer (0.1873);
+  Arrangements made, turned;
+
+  ck_assert_int_eq (arrange (&wanted, 1, &made), CORE_OK);
+  wanted.nose_x = 0.4631;
+  wanted.tail_x = 0.0021;
+  ck_assert_int_eq (arrange (&wanted, 1, &turned), CORE_OK);
+  ck_assert_double_gt (made.found[0].ballast, 0.001);
+  ck_assert_double_eq_tol (turned.found[0].ballast, made.found[0].ballast, 1e-9);
+  ck_assert_double_eq (turned.found[0].ballast_x, 0.0021);
+  arrangements_clear (&made);
+  arrangements_clear (&turned);
+}
+END_TEST
+
 /* A tail-heavy aeroplane, so that both want to be in front. */
 static ArrangeCase
 two_in_a_bay (const Bay *bay, ArrangePart parts[2], ArrangeRange ranges[2])
@@ -251,6 +269,7 @@ main (void)
 
   tcase_add_test (tests, one_part_that_slides_stands_where_the_closed_form_puts_it);
   tcase_add_loop_test (tests, what_the_part_cannot_do_the_handbooks_ballast_does, 0, sizeof unbalanced / sizeof *unbalanced);
+  tcase_add_test (tests, ballast_goes_to_whichever_of_its_two_places_helps);
   tcase_add_loop_test (tests, parts_stand_beside_or_above_each_other_where_there_is_no_room_in_a_row, 0, sizeof bays / sizeof *bays);
   tcase_add_test (tests, a_lead_that_is_short_binds_the_place_to_a_tenth_of_a_millimetre);
   tcase_add_test (tests, what_is_cancelled_leaves_the_answer_alone);

@@ -1,0 +1,216 @@
+#include <check.h>
+#include <stdlib.h>
+#include <string.h>
+#include "arrange-stage.h"
+#include "support/run-suite.h"
+
+/* A body of two bays with a motor in its nose, a receiver, and two servos of one kind with leads alike. */
+enum { MOTOR, RECEIVER, PORT_SERVO, STARBOARD_SERVO, PACK, PARTS };
+
+static const double size[PARTS][3] = { { 0.025, 0.028, 0.028 }, { 0.032, 0.021, 0.012 }, { 0.023, 0.012, 0.024 }, { 0.023, 0.012, 0.024 },
+                                       { 0.060, 0.033, 0.017 } };
+static const double mass[PARTS] = { 0.030, 0.009, 0.011, 0.011, 0.055 };
+static const ArrangeRange motor_at = { 0.015, 0.015, 0, 0, 0, 0, 9 };
+
+typedef struct { ArrangePart parts[PARTS]; ArrangeRange ranges[PARTS][2]; ArrangeLead leads[4]; ArrangeCase wanted; } Body;
+
+static void
+set_body (Body *self)
+{
+  const Bay bays[] = { { 0.035, 0.110, 0.024, -0.020, 0.016, 1 }, { 0.113, 0.200, 0.021, -0.020, 0.014, 2 } };
+
+  *self = (Body) { .leads = { { RECEIVER, PORT_SERVO, NULL, 0, 0.150, 0.01 }, { STARBOARD_SERVO, RECEIVER, NULL, 0, 0.150, 0.01 },
+                              { MOTOR, PACK, NULL, 0, 0.160, 0 }, { PACK, RECEIVER, NULL, 0, NAN, 0 } } };
+  for (size_t i = 0; i < PARTS; i++)
+    {
+      self->parts[i] = (ArrangePart) { .mass = mass[i], .length = size[i][0], .width = size[i][1], .height = size[i][2],
+                                       .ranges = i == MOTOR ? &motor_at : self->ranges[i], .range_count = i == MOTOR ? 1 : 2,
+                                       .now = { 0.12, 0, 0 } };
+      for (size_t k = 0; k < 2; k++)
+        self->ranges[i][k] = range_in_bay (&bays[k], size[i][0], size[i][1], size[i][2]);
+    }
+  self->wanted = (ArrangeCase) { .parts = self->parts, .part_count = PARTS, .leads = self->leads, .lead_count = 4, .other_mass = 0.2,
+                                 .other_x = 0.140, .forward_limit_x = 0.105, .aft_limit_x = 0.115, .aim_x = 0.110, .nose_x = 0.002,
+                                 .tail_x = 0.5, .clearance = 0.002, .seconds = INFINITY };
+}
+
+/* Whether the servos, exchanged or not, and all else stand within 15 mm in the same rooms. `across` −1: the mirror image. */
+static bool
+are_the_same (const Body *body, const Arrangement *a, const Arrangement *b, bool exchanged, double across)
+{
+  for (size_t i = 0; i < PARTS; i++)
+    {
+      const size_t k = exchanged && i == PORT_SERVO ? STARBOARD_SERVO : exchanged && i == STARBOARD_SERVO ? PORT_SERVO : i;
+      const ArrangePlace at = a->places[i], other = b->places[k];
+
+      if (fabs (at.x - other.x) >= 0.015 - 2e-6 || fabs (at.y - across * other.y) >= 0.015 - 2e-6 || fabs (at.z - other.z) >= 0.015 - 2e-6
+          || body->parts[i].ranges[a->ranges[i]].room != body->parts[k].ranges[b->ranges[k]].room)
+        return false;
+    }
+  return true;
+}
+
+START_TEST (each_of_three_is_another_arrangement_and_none_better_than_the_one_before)
+{
+  Body body;
+  Arrangements made;
+
+  set_body (&body);
+  ck_assert_int_eq (arrange (&body.wanted, 3, &made), CORE_OK);
+  ck_assert_uint_eq (made.count, 3);
+  for (size_t i = 0; i < 3; i++)
+    {
+      ck_assert_int_eq (made.found[i].status, ARRANGE_PROVED);
+      ck_assert (arrangement_holds (&body.wanted, &made.found[i]));
+      for (size_t k = 0; k < i; k++)
+        {
+          ck_assert (made.found[i].ballast >= made.found[k].ballast - 1e-7);
+          ck_assert (!are_the_same (&body, &made.found[i], &made.found[k], false, 1));
+          ck_assert (!are_the_same (&body, &made.found[i], &made.found[k], false, -1));
+        }
+    }
+  arrangements_clear (&made);
+}
+END_TEST
+
+/* Servo one stands aft of servo two today; exchanged they would be moved farther. */
+START_TEST (parts_of_one_kind_stand_where_they_are_moved_least)
+{
+  Body body;
+  Arrangements made;
+
+  for (int turned = 0; turned < 2; turned++)
+    {
+      set_body (&body);
+      /* Narrow, so that the servos stand one behind the other. */
+      for (size_t i = PORT_SERVO; i <= STARBOARD_SERVO; i++)
+        for (size_t k = 0; k < 2; k++)
+          body.ranges[i][k].y_from = body.ranges[i][k].y_to = 0;
+      body.parts[PORT_SERVO].now.x = turned ? 0.05 : 0.19;
+      body.parts[STARBOARD_SERVO].now.x = turned ? 0.19 : 0.05;
+      ck_assert_int_eq (arrange (&body.wanted, 1, &made), CORE_OK);
+      ck_assert_int_eq (made.status, ARRANGE_PROVED);
+      ck_assert (arrangement_holds (&body.wanted, &made.found[0]));
+      if (turned)
+        ck_assert_double_lt (made.found[0].places[PORT_SERVO].x, made.found[0].places[STARBOARD_SERVO].x - 0.024);
+      else
+        ck_assert_double_gt (made.found[0].places[PORT_SERVO].x, made.found[0].places[STARBOARD_SERVO].x + 0.024);
+      arrangements_clear (&made);
+    }
+}
+END_TEST
+
+static double
+sum_of_leads (const Arrangement *made)
+{
+  return made->needed[0] + made->needed[1] + made->needed[2] + made->needed[3];
+}
+
+/* The same case with the servos' masses a millionth of a gram apart: then each order is searched. */
+START_TEST (searching_one_order_of_parts_of_a_kind_misses_nothing)
+{
+  Body body, apart;
+  Arrangements made, all;
+
+  set_body (&body);
+  body.wanted.other_x = 0.190;
+  set_body (&apart);
+  apart.wanted.other_x = 0.190;
+  apart.parts[PORT_SERVO].mass += 1e-9;
+  ck_assert_int_eq (arrange (&body.wanted, 1, &made), CORE_OK);
+  ck_assert_int_eq (arrange (&apart.wanted, 1, &all), CORE_OK);
+  ck_assert_int_eq (made.status, ARRANGE_PROVED);
+  ck_assert_int_eq (all.status, ARRANGE_PROVED);
+  ck_assert_double_gt (made.found[0].ballast, 0.001);
+  ck_assert_double_eq_tol (made.found[0].ballast, all.found[0].ballast, 2e-7);
+  ck_assert_double_eq_tol (sum_of_leads (&made.found[0]), sum_of_leads (&all.found[0]), 1e-3);
+  arrangements_clear (&made);
+  arrangements_clear (&all);
+}
+END_TEST
+
+START_TEST (without_time_for_any_nothing_is_said_to_be_impossible)
+{
+  Body body;
+  Arrangements made;
+  ArrangeLimit limit;
+  size_t count = 42;
+
+  set_body (&body);
+  body.wanted.seconds = 1e-9;
+  ck_assert_int_eq (arrange (&body.wanted, 1, &made), CORE_OK);
+  ck_assert_int_eq (made.status, ARRANGE_NOT_FOUND);
+  ck_assert_uint_eq (made.count, 0);
+  ck_assert_int_eq (arrange_limits (&body.wanted, &limit, 1, &count), CORE_OK);
+  ck_assert_uint_eq (count, 0);
+}
+END_TEST
+
+/* Twenty-four parts in one bay: nobody proves that to the end in a second. */
+START_TEST (when_the_time_ends_the_best_so_far_is_given_and_how_much_better_it_might_be)
+{
+  enum { MANY = 24 };
+  const Bay bay = { 0.05, 0.50, 0.030, -0.030, 0.030, 1 };
+  ArrangePart parts[MANY];
+  ArrangeRange ranges[MANY];
+  const ArrangeCase wanted = { .parts = parts, .part_count = MANY, .other_mass = 0.3, .other_x = 0.4, .forward_limit_x = 0.10,
+                               .aft_limit_x = 0.11, .aim_x = 0.105, .nose_x = 0, .tail_x = 0.8, .clearance = 0.001, .seconds = 1 };
+  Arrangements made;
+
+  for (size_t i = 0; i < MANY; i++)
+    {
+      const double long_by = 0.020 + 0.0017 * (double) (i * 7 % 11), wide_by = 0.014 + 0.0013 * (double) (i * 5 % 13);
+
+      ranges[i] = range_in_bay (&bay, long_by, wide_by, wide_by);
+      parts[i] = (ArrangePart) { .mass = 0.004 + 0.0031 * (double) (i * 3 % 7), .length = long_by, .width = wide_by, .height = wide_by,
+                                 .ranges = &ranges[i], .range_count = 1, .now = { 0.2, 0, 0 } };
+    }
+  ck_assert_int_eq (arrange (&wanted, 1, &made), CORE_OK);
+  ck_assert_int_eq (made.status, ARRANGE_BEST_FOUND);
+  ck_assert (arrangement_holds (&wanted, &made.found[0]));
+  ck_assert_double_gt (made.found[0].ballast, 0.001);
+  ck_assert_double_gt (made.found[0].gap, 0);
+  ck_assert_double_lt (made.found[0].gap, 0.9);
+  arrangements_clear (&made);
+}
+END_TEST
+
+static bool
+share_is_told (double done, void *data)
+{
+  double *last = data;
+
+  ck_assert (done >= 0 && done <= 1);
+  *last = done;
+  return true;
+}
+
+START_TEST (how_much_is_done_is_told_as_a_share)
+{
+  Body body;
+  Arrangements made;
+  double last = -1;
+
+  set_body (&body);
+  body.wanted.goes_on = share_is_told;
+  body.wanted.data = &last;
+  ck_assert_int_eq (arrange (&body.wanted, 2, &made), CORE_OK);
+  ck_assert_double_ge (last, 0);
+  arrangements_clear (&made);
+}
+END_TEST
+
+int
+main (void)
+{
+  Suite *suite = suite_create ("balance arrange others");
+  TCase *tests = tcase_create ("others");
+
+  tcase_add_test (tests, each_of_three_is_another_arrangement_and_none_better_than_the_one_before);
+  tcase_add_test (tests, parts_of_one_kind_stand_where_they_are_moved_least);
+  tcase_add_test (tests, searching_one_order_of_parts_of_a_kind_misses_nothing);
+  tcase_add_test (tests, without_time_for_any_nothing_is_said_to_be_impossible);
+  tcase_add_test (tests, when_the_time_ends_the_best_so_far_is_given_and_how_much_better_it_might_be);
+  tcase_add_test (tests, how_much_is_done_is_told_as_a_share);
+  return run_suite (suite, tests);
+}
