@@ -50,6 +50,9 @@ check_structure (const Draft *self, const Structure *structure, int line)
   if (!structure->of && isnan (structure->x))
     problems_add (self->problems, READER_ERROR_VALUE, line,
                   _("%s is of nothing drawn and has no place; add of=\"…\" or x=\"…\""), subject);
+  if (!self->mass_met && structure->item_count == 0)
+    problems_add (self->problems, READER_ERROR_VALUE, line, _("%s has no mass; add mass=\"…\", in g, or an <item> for each thing it is made of"),
+                  subject);
 }
 
 static void

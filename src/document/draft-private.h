@@ -4,7 +4,7 @@
 
 /* What the draft's own files share. */
 
-enum { LIST_COUNT = 9, FRAME_COUNT = 8 };     /* known elements stand at most four deep */
+enum { LIST_COUNT = 10, FRAME_COUNT = 8 };     /* known elements stand at most four deep */
 
 /** An element that has begun and not ended. */
 typedef struct {
@@ -37,6 +37,7 @@ struct Draft {
   GArray *kept;                                 /* of Kept */
   GString *image;                               /* the picture's text so far, without blanks; NULL no picture open */
   bool outline_met;                             /* an outline has stood in it, sound or not */
+  bool mass_met;                                /* it says a mass, sound or not */
   GPtrArray *hoisted;                           /* bays found inside a body */
 };
 
@@ -54,6 +55,8 @@ void draft_end_image (Draft *self, Plan *plan, int line);
 void draft_keep_inner (Draft *self, InnerKind inner, size_t index, char *attributes);
 /** Values of one piece that must agree with each other. */
 void draft_check_piece (const Draft *self, const Piece *piece, int line);
+/** Whether an item of a structure says what it weighs; else a problem at `line`. */
+void draft_check_item (const Draft *self, const StructureItem *item, int line);
 /** Whether the target's band runs forward to aft with its aim inside; else a problem at `line`. */
 void draft_check_target (const Draft *self, int line);
 /** Ids used twice, and references to what is not there. */

@@ -149,7 +149,7 @@ piece_of_kind (PieceKind kind)
     {
     case PIECE_SURFACE:   return &surface_new (NULL, ROLE_WING, NULL)->piece;
     case PIECE_BODY:      return &body_new (NULL)->piece;
-    case PIECE_STRUCTURE: return &structure_new (NULL, NULL, 0)->piece;
+    case PIECE_STRUCTURE: return &structure_new (NULL, NULL, NAN)->piece;
     case PIECE_PART:      return &part_new (NULL, NULL)->piece;
     case PIECE_LEAD:      return &lead_new (NULL, NULL)->piece;
     case PIECE_MARK:      return &mark_new (0)->piece;
@@ -165,9 +165,12 @@ piece_of_kind (PieceKind kind)
 static void
 begin_piece (Draft *self, Frame *frame, const SaxElement *element)
 {
+  SaxAttribute mass;
+
   frame->piece = piece_of_kind (piece_of_element (frame->id));
   frame->piece->line = element->line;
   self->outline_met = self->outline_met && frame->id == ELEMENT_BAY;      /* a bay stands within a body */
+  self->mass_met = sax_find (element, "mass", &mass);
   values_read (frame->id, element, frame->piece, self->problems, &frame->piece->foreign_attributes);
 }
 
@@ -194,6 +197,7 @@ begin_list_record (Draft *self, Frame *frame, int list, const SaxElement *elemen
 {
   GArray *records = self->lists[list];
   const size_t size = element_of (frame->id)->size, index = records->len;
+  const size_t told = problems_count (self->problems);
   char *attributes;
   void *record;
 
@@ -208,6 +212,8 @@ begin_list_record (Draft *self, Frame *frame, int list, const SaxElement *elemen
     remember_id (self, ((const PlanView *) record)->id, element->line, ELEMENT_VIEW);
   else if (frame->id == ELEMENT_AT)
     count_place (self);
+  else if (frame->id == ELEMENT_ITEM && problems_count (self->problems) == told)
+    draft_check_item (self, record, element->line);
 }
 
 static void

@@ -1,4 +1,5 @@
 #include "document/elements-plan.h"
+#include "document/elements-item.h"
 #include <string.h>
 
 #define IN(element) (1u << ELEMENT_##element)
@@ -59,13 +60,14 @@ static const Attribute of_body[] = {
 static const Attribute of_structure[] = {
   { .name = "id", .kind = VALUE_ID, .offset = offsetof (Structure, piece.id) },
   { .name = "of", .kind = VALUE_ID, .offset = offsetof (Structure, of) },
-  { .name = "mass", .presence = PRESENCE_REQUIRED, .offset = offsetof (Structure, mass), .most = DOCUMENT_REACH, .unit = "g" },
+  { .name = "mass", .offset = offsetof (Structure, mass), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "g" },
   { .name = "mass-sigma", .offset = offsetof (Structure, mass_sigma), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "g" },
   { .name = "centre", .offset = offsetof (Structure, centre), .least = 0, .most = 1, .fallback = NAN, .unit = "" },
   { .name = "x", .offset = offsetof (Structure, x), .fallback = NAN, .unit = "mm" },
   { .name = "y", .offset = offsetof (Structure, y), .unit = "mm" },
   { .name = "z", .offset = offsetof (Structure, z), .unit = "mm" },
   { .name = "x-sigma", .offset = offsetof (Structure, x_sigma), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
+  { .name = "excess", .offset = offsetof (Structure, excess), .least = 0, .most = 1, .fallback = 0.12, .unit = "" },
   { .name = NULL }
 };
 
@@ -214,6 +216,7 @@ static const Element elements[ELEMENT_COUNT] = {
   [ELEMENT_STRAIGHT]     = { "straight",     IN (PLAN),                        sizeof (PlanStraight),  attributes_of_straight },
   [ELEMENT_AT]           = { "at",           IN (STRAIGHT),                    sizeof (Point),         attributes_of_at },
   [ELEMENT_VIEW]         = { "view",         IN (PLAN),                        sizeof (PlanView),      attributes_of_view },
+  [ELEMENT_ITEM]         = { "item",         IN (STRUCTURE),                   sizeof (StructureItem), attributes_of_item },
   [ELEMENT_START]        = { "start",        IN (OUTLINE) | IN (SIDE_OUTLINE), sizeof (NodeRecord),    of_point },
   [ELEMENT_LINE]         = { "line",         IN (OUTLINE) | IN (SIDE_OUTLINE), sizeof (NodeRecord),    of_point },
   [ELEMENT_CURVE]        = { "curve",        IN (OUTLINE) | IN (SIDE_OUTLINE), sizeof (NodeRecord),    of_curve },
@@ -232,6 +235,7 @@ const ListField element_lists[] = {
   { PIECE_SURFACE, ELEMENT_CONTROL, INNER_CONTROL, offsetof (Surface, controls), offsetof (Surface, control_count) },
   { PIECE_SURFACE, ELEMENT_BREAK,   INNER_BREAK,   offsetof (Surface, breaks),   offsetof (Surface, break_count) },
   { PIECE_BODY,    ELEMENT_FORMER,  INNER_FORMER,  offsetof (Body, formers),     offsetof (Body, former_count) },
+  { PIECE_STRUCTURE, ELEMENT_ITEM,  INNER_ITEM,    offsetof (Structure, items),  offsetof (Structure, item_count) },
   { PIECE_LEAD,    ELEMENT_VIA,     INNER_VIA,     offsetof (Lead, via),         offsetof (Lead, via_count) },
   { PIECE_PLAN,    ELEMENT_LENGTH,   INNER_LENGTH,   offsetof (Plan, lengths),  offsetof (Plan, length_count) },
   { PIECE_PLAN,    ELEMENT_STRAIGHT, INNER_STRAIGHT, offsetof (Plan, straight), offsetof (Plan, straight_count) },

@@ -10,6 +10,7 @@ typedef enum {
   ELEMENT_BAY, ELEMENT_THRUST, ELEMENT_PLAN,                                         /* in the aeroplane */
   ELEMENT_OUTLINE, ELEMENT_SIDE_OUTLINE, ELEMENT_RIB, ELEMENT_CONTROL, ELEMENT_BREAK, ELEMENT_FORMER, ELEMENT_RAIL, ELEMENT_VIA,
   ELEMENT_IMAGE, ELEMENT_CORNERS, ELEMENT_LEVEL, ELEMENT_LENGTH, ELEMENT_STRAIGHT, ELEMENT_AT, ELEMENT_VIEW,       /* in a plan */
+  ELEMENT_ITEM,                                                           /* in a structure */
   ELEMENT_START, ELEMENT_LINE, ELEMENT_CURVE, ELEMENT_ARC,                /* in an outline */
   ELEMENT_COUNT,
   ELEMENT_NONE = ELEMENT_COUNT

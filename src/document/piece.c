@@ -1,4 +1,5 @@
 #include "document/piece.h"
+#include <math.h>
 #include "document/elements.h"
 
 static const size_t sizes[PIECE_KIND_COUNT] = {
@@ -48,6 +49,27 @@ structure_new (const char *id, const char *of, double mass)
   structure->of = g_strdup (of);
   structure->mass = mass;
   return structure;
+}
+
+StructureItem
+structure_item (const char *name)
+{
+  StructureItem item = { .name = g_strdup (name) };
+
+  record_set_defaults (ELEMENT_ITEM, &item);
+  return item;
+}
+
+void
+structure_item_clear (StructureItem *item)
+{
+  record_clear (ELEMENT_ITEM, item);
+}
+
+bool
+structure_is_given (const Structure *structure)
+{
+  return structure->mass > 0 || (isnan (structure->mass) && structure->item_count > 0);
 }
 
 Part *

@@ -18,7 +18,8 @@ typedef enum {
 /** The elements inside a piece's element. INNER_NODE and INNER_SIDE_NODE are an outline's nodes: its start, then each segment. */
 typedef enum {
   INNER_OUTLINE, INNER_NODE, INNER_SIDE_OUTLINE, INNER_SIDE_NODE, INNER_RIB, INNER_CONTROL, INNER_BREAK, INNER_FORMER,
-  INNER_RAIL, INNER_VIA, INNER_IMAGE, INNER_CORNERS, INNER_LEVEL, INNER_LENGTH, INNER_STRAIGHT, INNER_AT, INNER_VIEW
+  INNER_RAIL, INNER_VIA, INNER_IMAGE, INNER_CORNERS, INNER_LEVEL, INNER_LENGTH, INNER_STRAIGHT, INNER_AT, INNER_VIEW,
+  INNER_ITEM
 } InnerKind;
 
 /** What a later version or a person's comment put on or into an inner element: kept and written back there. XML text; NULL none. */
@@ -85,12 +86,46 @@ typedef struct {
   NamedPlace *formers;    size_t former_count;
 } Body;
 
+/** What of the traced outlines a structure's item goes by: an area, mm², or a length, mm. */
+typedef enum {
+  TRACED_NONE,
+  TRACED_PLAN,                      /* the area from above; a fin's from the side */
+  TRACED_SKIN,                      /* what covering goes on: 1.03 × both sides of a surface, a body all round */
+  TRACED_RIBS,                      /* one side each of all named ribs, both halves */
+  TRACED_FORMERS,                   /* one side each of all named formers, not cut out */
+  TRACED_SPAN,                      /* of a surface, tip to tip; of a fin its height */
+  TRACED_LENGTH,                    /* of a body */
+  TRACED_COUNT
+} ItemTraced;
+
+/** One line of what a structure is made of. NAN not given. A line of a kind that tells its mass in several ways goes by the first of:
+ *  weighed, of_others, mass, area_density, density. */
+typedef struct {
+  char *name;                       /* for people; NULL not given: its material's */
+  char *material;                   /* one of material-class.h, a later one, or NULL */
+  double count;                     /* how many are alike */
+  double density;                   /* kg/m³; NAN: its material's */
+  double density_sigma;             /* one standard deviation as a share; NAN: as usual */
+  bool density_weighed;             /* density is from a sheet on the scale, not by the name of a grade */
+  double thickness, width, length;  /* mm */
+  double area;                      /* mm² */
+  double area_density;              /* g/m²; NAN: its material's */
+  ItemTraced of;                    /* the area or length that is traced stands for the one above */
+  double share;                     /* what notches and holes leave, or what overlaps add */
+  double of_others;                 /* share of the other lines, of none by area density: glue */
+  double mass;                      /* g, of one */
+  double weighed, weighed_sigma;    /* g, the whole line on the scale */
+  double x, z;                      /* mm; spread like the structure */
+} StructureItem;
+
 typedef struct {
   Piece piece;
   char *of;                         /* id of a surface or body; NULL: of nothing drawn, then x must be given */
-  double mass, mass_sigma;          /* g; sigma NAN not given */
+  double mass, mass_sigma;          /* g, what the scale says of the whole; mass NAN: its items tell. Sigma NAN not given */
   double x, y, z, x_sigma;          /* mm; x NAN: spread over the area of what it is of */
   double centre;                    /* where along the mean chord (or the body's length), 0..1; NAN: the area's centroid */
+  double excess;                    /* by which share what is not weighed comes out over the sum of its items */
+  StructureItem *items;   size_t item_count;
 } Structure;
 
 typedef struct {
@@ -181,6 +216,9 @@ typedef struct { Piece piece; char *text; } Foreign;       /* XML text; kind PIE
 Surface   *surface_new   (const char *id, SurfaceRole role, Outline *takes);      /* the outline's reference is taken */
 Body      *body_new      (const char *id);                                        /* no outline yet */
 Structure *structure_new (const char *id, const char *of, double mass);           /* g; `of` may be NULL */
+/** A line with the defaults of its kind; the name is copied and may be NULL. To be put into a structure, or given to structure_item_clear. */
+StructureItem structure_item  (const char *name);
+void       structure_item_clear (StructureItem *item);        /* frees its texts */
 Part      *part_new      (const char *id, const char *class_name);                /* class NULL: none; no mass, no size yet */
 Lead      *lead_new      (const char *from, const char *to);                      /* ids of parts */
 Mark      *mark_new      (double station);                                        /* x, mm aft of the datum */
@@ -206,3 +244,4 @@ const char *control_kind_name (ControlKind kind);             /* for people, tra
 const char *view_shows_name (ViewShows shows);                /* for people, translated: "Body from above" */
 double      surface_pressure_ratio (const Surface *surface);  /* the ratio given, or by role */
 bool        surface_is_horizontal (const Surface *surface);   /* all but fins */
+bool        structure_is_given    (const Structure *structure);      /* it has a mass above 0, or items that tell one */

@@ -67,8 +67,8 @@ line_of_structure (const Figures *figures, PartLine *line)
 {
   double mass = 0, moment = figures->mass.total_g * figures->mass.x_mm;
 
-  for (size_t i = 0; i < aeroplane_count (figures->aeroplane, PIECE_STRUCTURE); i++)
-    mass += aeroplane_structure (figures->aeroplane, i)->mass;
+  for (size_t i = 0; i < figures->structure_count; i++)
+    mass += figures->structures[i].mass_g;
   for (size_t i = 0; i < aeroplane_count (figures->aeroplane, PIECE_PART); i++)
     {
       const Part *part = aeroplane_part (figures->aeroplane, i);

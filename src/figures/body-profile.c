@@ -146,6 +146,33 @@ body_profile_clear (const BodyProfile *self, double from, double to)
   return clear;
 }
 
+/* An outline's own least and most at a place; false without. */
+static bool
+extent_at (const Extent *self, double x, double *least, double *most)
+{
+  const double place = (x - self->from) / self->step;
+
+  if (self->count == 0 || x < self->from || x > self->to)
+    return false;
+  *least = self->least[(size_t) round (place)];
+  *most = self->most[(size_t) round (place)];
+  return *most >= *least;
+}
+
+void
+body_profile_at (const BodyProfile *self, double x, double *half_width, double *bottom, double *top)
+{
+  double least, most;
+
+  *half_width = extent_at (&self->above, x, &least, &most) ? fmax (most, 0) : NAN;
+  *bottom = *top = NAN;
+  if (extent_at (&self->beside, x, &least, &most))
+    {
+      *bottom = least;
+      *top = most;
+    }
+}
+
 bool
 body_profile_ends (const BodyProfile *self, double *from, double *to)
 {

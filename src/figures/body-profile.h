@@ -20,5 +20,9 @@ typedef struct {
 BodyClear body_profile_clear (const BodyProfile *self, double from, double to);
 enum { BODY_WALL_MM = 2 };
 
+/** How wide and high the outlines themselves are at x, mm aft of the datum, at the nearest of their places: half the width, and z of bottom
+ *  and top. NAN where such an outline is not known, or does not reach. */
+void body_profile_at (const BodyProfile *self, double x, double *half_width, double *bottom, double *top);
+
 /** The foremost and aftmost x of the outlines known; false where there is none. */
 bool body_profile_ends (const BodyProfile *self, double *from, double *to);

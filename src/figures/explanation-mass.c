@@ -166,7 +166,7 @@ reckon_mass (Reckoning *self)
     {
       const Piece *piece = aeroplane_piece (figures->aeroplane, i);
       const Part *part = (const Part *) piece;
-      const double mass = piece->kind == PIECE_STRUCTURE ? ((const Structure *) piece)->mass
+      const double mass = piece->kind == PIECE_STRUCTURE ? figures_of_structure (figures, (const Structure *) piece)->mass_g
                         : piece->kind == PIECE_PART && part->aboard ? part->mass : 0;
       const Row row = { piece, mass, mass, 0 };
 

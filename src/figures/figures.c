@@ -9,6 +9,7 @@
 #include "figures/notes.h"
 #include "figures/place-notes.h"
 #include "figures/stability.h"
+#include "figures/structure-figures.h"
 
 struct FiguresCache {
   Lattice *lattice;
@@ -69,6 +70,8 @@ copy_loads (Figures *self, const Loads *made)
   self->loads = g_new (LoadFigures, made->count);
   for (size_t i = 0; i < made->count; i++)
     self->loads[i] = load_figures_of (made, i);
+  self->structures = structure_figures_dup (made->structures, made->structure_count);
+  self->structure_count = made->structure_count;
   self->mass = made->figures;
   self->weigh_first[0] = made->weigh_first[0];
   self->weigh_first[1] = made->weigh_first[1];
@@ -117,6 +120,7 @@ figures_unref (Figures *figures)
   g_ptr_array_unref (figures->notes);
   g_free (figures->surfaces);
   g_free (figures->controls);
+  structure_figures_free (figures->structures, figures->structure_count);
   g_free (figures->loads);
   g_free (figures->solutions);
   g_free (figures->balance.marks);
@@ -155,6 +159,15 @@ figures_of_control (const Figures *figures, const char *surface, const char *con
   for (size_t i = 0; i < figures->control_count; i++)
     if (g_strcmp0 (figures->controls[i].surface->piece.id, surface) == 0 && g_strcmp0 (figures->controls[i].control->id, control) == 0)
       return &figures->controls[i];
+  return NULL;
+}
+
+const StructureFigures *
+figures_of_structure (const Figures *figures, const Structure *structure)
+{
+  for (size_t i = 0; i < figures->structure_count; i++)
+    if (figures->structures[i].structure == structure)
+      return &figures->structures[i];
   return NULL;
 }
 

@@ -66,6 +66,15 @@ typedef struct {
   double own_roll_kgm2, own_pitch_kgm2, own_yaw_kgm2;
 } LoadFigures;
 
+/** What a structure weighs, and how that comes about. NAN where it cannot be had. */
+typedef struct {
+  const Structure *structure;
+  double mass_g, mass_sigma_g;              /* what counts: what the scale says, else its items with the usual excess */
+  double estimate_g, estimate_sigma_g;      /* its items with the usual excess, also where the scale says otherwise; NAN without items */
+  double excess_g;                          /* of the estimate, on what is not weighed */
+  GArray *items_g;                          /* of double, each item's mass; NAN of one whose size is not known yet; NULL without items */
+} StructureFigures;
+
 typedef struct {
   double total_g, x_mm, y_mm, z_mm, x_sigma_mm;
   double inertia_roll_kgm2, inertia_pitch_kgm2, inertia_yaw_kgm2;
@@ -158,6 +167,7 @@ typedef struct Figures {
   SurfaceFigures *surfaces;  size_t surface_count;      /* in the document's order */
   const SurfaceFigures *reference;                      /* the first wing; NULL without one that has an area */
   MassFigures mass;
+  StructureFigures *structures;  size_t structure_count;   /* in the document's order */
   LoadFigures *loads;  size_t load_count;               /* all aboard that has a place, in the document's order */
   NeutralPointFigures neutral_point;
   BalanceFigures balance;
@@ -193,5 +203,7 @@ bool figures_are_sound (const Figures *figures);
 const SurfaceFigures *figures_of_surface (const Figures *figures, const char *id);
 /** The entry of a surface's control, NULL when it is not there. */
 const ControlFigures *figures_of_control (const Figures *figures, const char *surface, const char *control);
+/** The entry of that structure of the document, NULL when it is not there. */
+const StructureFigures *figures_of_structure (const Figures *figures, const Structure *structure);
 /** The entry of the part with a rail of that id, NULL when it is not there. */
 const Solution       *figures_solution   (const Figures *figures, const char *part_id);

@@ -4,19 +4,12 @@
 #include "document/part-class.h"
 
 static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
-static const double structure_mass_sigma = 0.18;          /* share of its mass, by grade names of wood; common practice, no source */
 static const double structure_place_sigma = 0.03;         /* share of the mean chord */
 
 double
 part_mass_deviation (const Part *part)
 {
   return isnan (part->mass_sigma) ? part_class_mass_sigma (part->class_name, part->mass) : part->mass_sigma;
-}
-
-double
-structure_mass_deviation (const Structure *structure)
-{
-  return isnan (structure->mass_sigma) ? structure_mass_sigma * structure->mass : structure->mass_sigma;
 }
 
 MassItem
@@ -61,12 +54,59 @@ spread_out (MassItem *item, const Structure *structure, const Spread *spread)
   item->own_yaw = item->mass * spread->yaw * metre * metre;
 }
 
-CoreStatus
-load_of_structure (const Structure *structure, const Spread *spread, double mac, MassItem *item)
+/* What is left of a spread mass, spread alike. */
+static MassItem
+lighter (MassItem item, double mass)
 {
+  const double share = item.mass > 0 ? fmax (mass, 0) / item.mass : 0;
+
+  item.mass *= share;
+  item.own_roll *= share;
+  item.own_pitch *= share;
+  item.own_yaw *= share;
+  return item;
+}
+
+static MassItem
+item_at (const Structure *structure, double mass, double x, double z)
+{
+  return (MassItem) { .mass = mass, .x = x * metre, .y = structure->y * metre, .z = z * metre };
+}
+
+/* Items that stand at places of their own, and all the rest where the structure is spread: one body with one centre. */
+static void
+gather_items (MassItem *item, const StructureFigures *weighed, MassItem spread)
+{
+  const Structure *structure = weighed->structure;
+  const double share = weighed->mass_g / weighed->estimate_g;      /* the usual excess, and what the scale says, is everywhere alike */
+  g_autofree MassItem *items = g_new (MassItem, structure->item_count + 1);
+  double rest = item->mass;
+  size_t count = 1;
+  MassSum sum;
+
+  for (size_t i = 0; i < structure->item_count; i++)
+    {
+      const StructureItem *at = &structure->items[i];
+      const double mass = g_array_index (weighed->items_g, double, i) * kilogram * share;
+
+      if (isnan (at->x) || !(mass > 0))
+        continue;
+      items[count++] = item_at (structure, mass, at->x, isnan (at->z) ? spread.z / metre : at->z);
+      rest -= mass;
+    }
+  items[0] = lighter (spread, rest);
+  if (count == 1 || mass_sum (items, count, &sum) != CORE_OK)
+    return;
+  item->x = sum.x, item->y = sum.y, item->z = sum.z;
+  item->own_roll = sum.roll, item->own_pitch = sum.pitch, item->own_yaw = sum.yaw;
+}
+
+CoreStatus
+load_of_structure (const StructureFigures *weighed, const Spread *spread, double mac, MassItem *item)
+{
+  const Structure *structure = weighed->structure;
   const double x_sigma = isnan (structure->x_sigma) ? structure_place_sigma * mac : structure->x_sigma;
-  MassItem made = { .mass = structure->mass * kilogram, .mass_sigma = structure_mass_deviation (structure) * kilogram, .x_sigma = x_sigma * metre,
-                    .x = structure->x * metre, .y = structure->y * metre, .z = structure->z * metre };
+  MassItem made = item_at (structure, weighed->mass_g * kilogram, structure->x, structure->z);
 
   if (isnan (structure->x))
     {
@@ -75,7 +115,11 @@ load_of_structure (const Structure *structure, const Spread *spread, double mac,
       if (spread->status != CORE_OK)
         return spread->status;
       spread_out (&made, structure, spread);
+      if (weighed->items_g)
+        gather_items (&made, weighed, made);
     }
+  made.mass_sigma = weighed->mass_sigma_g * kilogram;
+  made.x_sigma = x_sigma * metre;
   *item = made;
   return CORE_OK;
 }

@@ -6,6 +6,7 @@
 #include "figures/contribution.h"
 #include "figures/names.h"
 #include "figures/notes.h"
+#include "figures/structure-figures.h"
 
 static const unsigned kinds = 1u << PIECE_SURFACE | 1u << PIECE_BODY | 1u << PIECE_STRUCTURE | 1u << PIECE_PART;
 
@@ -15,6 +16,8 @@ loads_clear (Loads *self)
   piece_key_clear (&self->key);
   g_clear_pointer (&self->items, g_free);
   g_clear_pointer (&self->pieces, g_free);
+  structure_figures_free (self->structures, self->structure_count);
+  self->structures = NULL;
   g_clear_pointer (&self->notes, g_ptr_array_unref);
 }
 
@@ -34,10 +37,12 @@ add_structure (Loads *self, const Aerodynamics *aerodynamics, const Structure *s
 {
   const SurfaceFigures *reference = aerodynamics_reference (aerodynamics);
   const Spread *spread = structure->of ? aerodynamics_spread (aerodynamics, structure->of) : NULL;
-  const CoreStatus status = load_of_structure (structure, spread, reference ? reference->planform.mac : NAN,
-                                               &self->items[self->count]);
+  StructureFigures *weighed = &self->structures[self->structure_count++];
+  CoreStatus status;
 
-  self->figures.total_g += structure->mass;
+  *weighed = structure_figures_of (structure, spread);
+  self->figures.total_g += weighed->mass_g;
+  status = load_of_structure (weighed, spread, reference ? reference->planform.mac : NAN, &self->items[self->count]);
   if (status == CORE_OK)
     self->pieces[self->count++] = &structure->piece;
   else
@@ -58,6 +63,7 @@ gather (Loads *self, const Aerodynamics *aerodynamics)
 {
   self->items = g_new (MassItem, self->key.pieces->len);
   self->pieces = g_new (const Piece *, self->key.pieces->len);
+  self->structures = g_new (StructureFigures, self->key.pieces->len);
   for (guint i = 0; i < self->key.pieces->len; i++)
     {
       const Piece *piece = g_ptr_array_index (self->key.pieces, i);
@@ -174,4 +180,6 @@ loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *ae
   find_what_to_weigh (self);
   if (!(self->figures.total_g > 0) && !self->notes->len)
     notes_add (self->notes, NOTE_LOOK, NULL, _("There are no masses yet, so there is no balance point. Add parts and structures."));
+  for (size_t i = 0; i < self->structure_count; i++)
+    structure_note (&self->structures[i], self->notes);
 }

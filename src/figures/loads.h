@@ -11,6 +11,8 @@ typedef struct {
   size_t count;
   MassItem *items;               /* kg, m; in the document's order */
   const Piece **pieces;          /* what each item is */
+  size_t structure_count;
+  StructureFigures *structures;  /* in the document's order */
   CoreStatus status;             /* of the sum; CORE_OUT_OF_RANGE without a mass */
   MassSum sum;
   MassFigures figures;           /* the same in mm and g; NAN where there is none */
@@ -25,8 +27,6 @@ void loads_clear  (Loads *self);
 
 /** One standard deviation of a part's mass, in grams: as stated, else typical of its class (part_class_mass_sigma). */
 double part_mass_deviation      (const Part *part);
-/** One standard deviation of a structure's mass, in grams: as stated, else 18 % of it (common practice, no source). */
-double structure_mass_deviation (const Structure *structure);
 
 /** A load of the figures as a mass again. */
 MassItem load_figures_item (const LoadFigures *load);
@@ -36,8 +36,9 @@ MassItem load_of_part (const Part *part);
 
 /** A structure as a mass. With a place of its own: a point there. Else spread as a thin sheet over what it is of, about the area's
  *  centroid, which `centre` moves along the mean chord or the body's length. Deviations as stated, else 18 % of its mass and 3 % of
- *  the MAC (common practice, no source).
+ *  the MAC (common practice, no source). Items with places of their own stand there, the rest is spread; a place of the whole wins.
+ *  weighed  what it weighs
  *  spread  where mass of its surface or body lies; NULL when there is none
  *  mac     of the reference wing, mm; NAN without one: x_sigma is NAN then, unless it is stated
  *  item    set on success; CORE_OUT_OF_RANGE when it has neither a place nor a spread, else the spread's status */
-CoreStatus load_of_structure (const Structure *structure, const Spread *spread, double mac, MassItem *item);
+CoreStatus load_of_structure (const StructureFigures *weighed, const Spread *spread, double mac, MassItem *item);

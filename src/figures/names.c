@@ -2,6 +2,7 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "document/material-class.h"
 #include "document/part-class.h"
 
 static const char *
@@ -38,6 +39,16 @@ piece_name (const Piece *piece)
     default:
       return piece->id ? piece->id : _("body");
     }
+}
+
+const char *
+structure_item_name (const StructureItem *item)
+{
+  const MaterialClass *material = material_class_find (item->material);
+
+  if (item->name && *item->name)
+    return item->name;
+  return material ? _(material->name) : _("item");
 }
 
 bool

@@ -5,6 +5,9 @@
  *  piece or by the translations; never NULL. */
 const char *piece_name (const Piece *piece);
 
+/** What a person calls a line of a structure: its name, else its material's. Lent likewise; never NULL. */
+const char *structure_item_name (const StructureItem *item);
+
 /** The same as a thing in a sentence, which is "the wing" for the one wing or its structure, "the battery", "“Receiver”". A new string. */
 char *piece_thing (const Aeroplane *aeroplane, const Piece *piece);
 

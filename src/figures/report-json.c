@@ -4,6 +4,7 @@
 #include "figures/contribution.h"
 #include "figures/json-text.h"
 #include "figures/names.h"
+#include "figures/report-structure.h"
 
 static void
 write_surface (JsonText *json, const SurfaceFigures *surface)
@@ -330,5 +331,6 @@ report_json (const Figures *figures)
   write_controls (&json, figures);
   write_notes (&json, figures->notes);
   write_motion (&json, &figures->motion);
+  report_write_structures (&json, figures);
   return json_text_end (&json);
 }

@@ -155,12 +155,13 @@ add_part (TextTable *table, const Part *part, Units units)
 }
 
 static void
-add_structure (TextTable *table, const Structure *structure, Units units)
+add_structure (TextTable *table, const StructureFigures *weighed, Units units)
 {
+  const Structure *structure = weighed->structure;
   const bool placed = !isnan (structure->x);
 
   text_table_cell (table, g_strdup (piece_name (&structure->piece)));
-  text_table_cell (table, mass_with_deviation (structure->mass, structure_mass_deviation (structure), units));
+  text_table_cell (table, mass_with_deviation (weighed->mass_g, weighed->mass_sigma_g, units));
   text_table_cell (table, placed ? units_length (units, structure->x) : g_strdup ("–"));
   text_table_cell (table, placed ? units_length (units, structure->y) : g_strdup ("–"));
   text_table_cell (table, placed ? units_length (units, structure->z) : g_strdup ("–"));
@@ -185,7 +186,7 @@ report_parts (const Figures *figures, Units units)
       if (piece->kind == PIECE_PART)
         add_part (&table, (const Part *) piece, units);
       else
-        add_structure (&table, (const Structure *) piece, units);
+        add_structure (&table, figures_of_structure (figures, (const Structure *) piece), units);
     }
   return table;
 }

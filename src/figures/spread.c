@@ -1,9 +1,12 @@
 #include "figures/spread.h"
 
 #include <math.h>
+#include "balance/materials.h"
+#include "figures/body-measure.h"
 #include "figures/surface-figures.h"
 
-static const Spread none = { .x = NAN, .y = NAN, .z = NAN, .from_x = NAN, .length_x = NAN, .roll = NAN, .pitch = NAN, .yaw = NAN };
+static const Spread none = { .x = NAN, .y = NAN, .z = NAN, .from_x = NAN, .length_x = NAN, .roll = NAN, .pitch = NAN, .yaw = NAN,
+                             .traced = { NAN, NAN, NAN, NAN, NAN, NAN, NAN } };
 
 /* Mean height over the area that dihedral with breaks gives: cells narrow towards the tip, where chords change fastest. */
 static double
@@ -51,6 +54,36 @@ lie_flat (Spread *spread, const Surface *surface, const AreaMoments *moments, do
   spread->yaw = spread->roll + spread->pitch;
 }
 
+/* One side each of all named ribs, those off the centre line on both halves. Thick as the surface is; where that is not said, 10 %:
+ * common practice, no source. */
+static double
+ribs_of (const Surface *surface)
+{
+  const double thickness = isnan (surface->thickness) ? 0.10 : surface->thickness / 100;
+  double area = 0;
+
+  for (size_t i = 0; i < surface->rib_count; i++)
+    {
+      const int halves = surface_is_horizontal (surface) && surface->ribs[i].place > 0 ? 2 : 1;
+      StationCut cut;
+
+      if (planform_cut (surface->outline, surface_sides (surface), surface->ribs[i].place, &cut) == CORE_OK)
+        area += halves * rib_side_area (cut.chord, thickness);
+    }
+  return area > 0 ? area : NAN;
+}
+
+static void
+measure_surface (Spread *spread, const SurfaceFigures *surface)
+{
+  const double bulge = 1.03;       /* a curved side against its planform; common practice, no source */
+
+  spread->traced[TRACED_PLAN] = surface->area_mm2;
+  spread->traced[TRACED_SKIN] = 2 * bulge * surface->area_mm2;
+  spread->traced[TRACED_RIBS] = ribs_of (surface->surface);
+  spread->traced[TRACED_SPAN] = surface->planform.span;
+}
+
 Spread
 spread_of_surface (const SurfaceFigures *surface)
 {
@@ -69,6 +102,7 @@ spread_of_surface (const SurfaceFigures *surface)
   made.y = 0;
   made.from_x = surface->planform.mac_leading_edge_x;
   made.length_x = surface->planform.mac;
+  measure_surface (&made, surface);
   if (horizontal)
     lie_flat (&made, surface->surface, &moments, surface->planform.span / 2);
   else
@@ -121,6 +155,17 @@ side_on_its_lowest (const Outline *side, Outline **made)
 }
 
 static void
+measure_body (Spread *spread, const Body *body)
+{
+  const BodyMeasure measure = body_measure (body);
+
+  spread->traced[TRACED_PLAN] = measure.plan;
+  spread->traced[TRACED_SKIN] = measure.skin;
+  spread->traced[TRACED_FORMERS] = measure.formers;
+  spread->traced[TRACED_LENGTH] = measure.length;
+}
+
+static void
 lay_body (Spread *spread, const Body *body, const AreaMoments *moments)
 {
   const double along = moments->xx / moments->area;
@@ -155,7 +200,10 @@ spread_of_body (const Body *body)
   if (made.status == CORE_OK)
     made.status = planform_moments (closed, PLANFORM_SINGLE, &moments);
   if (made.status == CORE_OK)
-    lay_body (&made, body, &moments);
+    {
+      lay_body (&made, body, &moments);
+      measure_body (&made, body);
+    }
   outline_unref (closed);
   return made;
 }

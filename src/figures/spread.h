@@ -9,6 +9,7 @@ typedef struct {
   double from_x, length_x;         /* what `centre` counts along: the mean chord, the body's length */
   double slope;                    /* how much lower a place lies for each mm that it is further aft: the incidence */
   double roll, pitch, yaw;         /* squared radii of gyration about the centroid, mm² */
+  double traced[TRACED_COUNT];     /* what items of a structure go by, mm² or mm; NAN where the outlines do not tell */
 } Spread;
 
 /** A surface's: its planform carried as its area is; dihedral and incidence give the height. */

@@ -4,7 +4,7 @@ bool
 airframe_is_weighed (const Aeroplane *aeroplane)
 {
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
-    if (aeroplane_structure (aeroplane, i)->mass > 0)
+    if (structure_is_given (aeroplane_structure (aeroplane, i)))
       return true;
   return false;
 }
@@ -16,7 +16,7 @@ piece_is_unweighed (const Aeroplane *aeroplane, const Piece *piece)
     {
       const Structure *structure = aeroplane_structure (aeroplane, i);
 
-      if (structure->mass > 0 && g_strcmp0 (structure->of, piece->id) == 0)
+      if (structure_is_given (structure) && g_strcmp0 (structure->of, piece->id) == 0)
         return false;
     }
   return true;

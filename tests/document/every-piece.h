@@ -64,6 +64,25 @@ any_body (void)
 }
 
 static inline Piece *
+any_structure (void)
+{
+  Structure *made = structure_new ("wing-frame", "wing", 31.3);
+
+  made->excess = 0.137;
+  made->items = g_new0 (StructureItem, 2);
+  made->item_count = 2;
+  made->items[0] = structure_item ("Ribs");
+  made->items[0].material = g_strdup ("balsa-light");
+  made->items[0].of = TRACED_RIBS;
+  made->items[0].thickness = 1.57;
+  made->items[0].share = 0.943;
+  made->items[1] = structure_item ("Glue");
+  made->items[1].of_others = 0.079;
+  piece_keep (&made->piece, INNER_ITEM);
+  return &made->piece;
+}
+
+static inline Piece *
 any_part (void)
 {
   Part *made = part_new ("battery", "battery");
@@ -131,7 +150,7 @@ piece_of (PieceKind kind)
     {
     case PIECE_SURFACE:   return any_surface ();
     case PIECE_BODY:      return any_body ();
-    case PIECE_STRUCTURE: return &structure_new ("wing-frame", "wing", 31.3)->piece;
+    case PIECE_STRUCTURE: return any_structure ();
     case PIECE_PART:      return any_part ();
     case PIECE_LEAD:      return any_lead ();
     case PIECE_MARK:      return &mark_new (30.7)->piece;

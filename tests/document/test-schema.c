@@ -118,7 +118,7 @@ leave_only (xmlNode *root, const xmlNode *node, ElementId element)
     {
       const ElementId id = child->type == XML_ELEMENT_NODE ? element_find (ELEMENT_AEROPLANE, (const char *) child->name) : ELEMENT_NONE;
       const bool needed = child == node || child == node->parent || child == node->parent->parent
-                          || (element == ELEMENT_STRUCTURE && id == ELEMENT_SURFACE)
+                          || ((element == ELEMENT_STRUCTURE || element == ELEMENT_ITEM) && id == ELEMENT_SURFACE)
                           || ((element == ELEMENT_LEAD || element == ELEMENT_VIA) && id == ELEMENT_PART);
 
       next = child->next;

@@ -176,6 +176,20 @@ battery_ashore (void)
   return with_piece (wing_and_tail (), battery);
 }
 
+static Aeroplane *
+ribs_without_stations (void)
+{
+  Structure *frame = structure_new ("frame", "wing", NAN);
+
+  frame->items = g_new (StructureItem, 1);
+  frame->item_count = 1;
+  frame->items[0] = structure_item (NULL);
+  frame->items[0].material = g_strdup ("balsa-light");
+  frame->items[0].of = TRACED_RIBS;
+  frame->items[0].thickness = 1.6;
+  return with_piece (plain_wing (), frame);
+}
+
 const OddAeroplane odd_aeroplanes[ODD_AEROPLANES] = {
   { "the racer", racer }, { "an empty sheet", empty_sheet }, { "a fin alone", fin_alone },
   { "a structure without a wing", structure_without_wing }, { "an open tail", open_tail },
@@ -186,4 +200,5 @@ const OddAeroplane odd_aeroplanes[ODD_AEROPLANES] = {
   { "an aim ahead of the nose", aim_ahead_of_the_nose }, { "an aim behind the tail", aim_behind_the_tail },
   { "a control without width", control_without_width }, { "a body from the side", body_from_the_side },
   { "a mark beyond the tip", mark_beyond_the_tip }, { "a tail on a mast", tail_on_a_mast }, { "a battery ashore", battery_ashore },
+  { "ribs without stations", ribs_without_stations },
 };

@@ -109,6 +109,7 @@ static const Reasons reasons[] = {
   { "motion.first_stall_ratio", { NO_POINT } },
   { "controls.area_mm2", { FAULTS, { "of “%s” begins and ends at one station" } } },
   { "controls.area_share_percent", { FAULTS, { "of “%s” begins and ends at one station" } } },
+  { "structures.items.mass_g", { { "weighs nothing until" } } },
   { "controls.roll_rate_deg_s", { { "Roll rates are not reckoned" } } },
 };
 
@@ -146,7 +147,7 @@ is_null_by_nature (const Walk *walk, const char *path)
 {
   const char *id = id_of_row (walk->row);
 
-  if (g_str_equal (path, "name") || g_str_has_suffix (path, "owed_to.of"))
+  if (g_str_equal (path, "name") || g_str_has_suffix (path, "owed_to.of") || g_str_equal (path, "structures.of"))
     return true;
   if (g_str_has_prefix (path, "surfaces.lift_slope_"))
     return figures_of_surface (walk->figures, id)->surface->role == ROLE_FIN;

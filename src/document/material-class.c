@@ -1,0 +1,56 @@
+#include "document/material-class.h"
+#include <math.h>
+#include <string.h>
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+
+/* Air-dry density is 1.12 × the handbook's specific gravity × 1000 kg/m³, at 12 % moisture. */
+static const char handbook[] = "USDA Forest Products Laboratory, Wood Handbook, mechanical properties";
+
+/* The grades of balsa are those of its trade, 1 lb/ft³ = 16.02 kg/m³: one bin of sheets sold as light weighs 6 ± 1.4 lb/ft³, hence
+ * 0.22. Coverings are finished, with what holds them. */
+static const MaterialClass classes[] = {
+  { "balsa-contest",     N_("Balsa, contest"),              88, NAN, 0.15, NULL },
+  { "balsa-light",       N_("Balsa, light"),                96, NAN, 0.22, NULL },
+  { "balsa-medium",      N_("Balsa, medium"),              128, NAN, 0.22, NULL },
+  { "balsa-medium-hard", N_("Balsa, medium hard"),         176, NAN, 0.22, NULL },
+  { "balsa-hard",        N_("Balsa, hard"),                240, NAN, 0.20, NULL },
+  { "balsa",             N_("Balsa, grade not known"),     180, NAN, 0.25, handbook },
+  { "basswood",          N_("Basswood"),                   415, NAN, 0.08, handbook },
+  { "spruce",            N_("Spruce"),                     450, NAN, 0.08, handbook },
+  { "birch-ply",         N_("Birch plywood"),              685, NAN, 0.05, handbook },
+  { "light-ply",         N_("Light plywood"),              460, NAN, 0.10, NULL },
+  { "carbon",            N_("Carbon rod"),                1550, NAN, 0.05, NULL },
+  { "wire",              N_("Music wire"),                7850, NAN, 0.01, NULL },
+  { "styrene",           N_("Styrene or ABS sheet"),      1050, NAN, 0.05, NULL },
+  { "foam-xps",          N_("Extruded polystyrene foam"),   33, NAN, 0.08, NULL },
+  { "foam-epp",          N_("Polypropylene foam"),          25, NAN, 0.20, NULL },
+  { "tissue",            N_("Tissue and thin dope"),       NAN,  28, 0.10, NULL },
+  { "tissue-heavy",      N_("Heavy tissue, four coats"),   NAN,  65, 0.15, NULL },
+  { "silk",              N_("Silk and thin dope"),         NAN,  38, 0.15, NULL },
+  { "film",              N_("Polyester film"),             NAN,  13, 0.30, NULL },
+  { "tissue-on-film",    N_("Tissue over film"),           NAN,  27, 0.15, NULL },
+  { "iron-on-light",     N_("Iron-on film, light"),        NAN,  36, 0.10, NULL },
+  { "iron-on-clear",     N_("Iron-on film, transparent"),  NAN,  57, 0.10, NULL },
+  { "iron-on",           N_("Iron-on film, opaque"),       NAN,  75, 0.10, NULL },
+  { "fabric",            N_("Iron-on fabric"),             NAN,  87, 0.10, NULL },
+  { "tape",              N_("Clear tape"),                 NAN,  53, 0.20, NULL },
+  { "foam-board",        N_("Paper-faced foam board, 5 mm"), NAN, 500, 0.10, NULL },
+  { "paint",             N_("Paint, one sprayed coat"),    NAN,  12, 0.30, NULL },
+  { .word = NULL }
+};
+
+const MaterialClass *
+material_classes (void)
+{
+  return classes;
+}
+
+const MaterialClass *
+material_class_find (const char *word)
+{
+  for (const MaterialClass *class = classes; word && class->word; class++)
+    if (strcmp (class->word, word) == 0)
+      return class;
+  return NULL;
+}
