@@ -12,12 +12,13 @@ struct _TrammelSession {
   Figures *figures;      /* of history_now; NULL until asked for */
   Advice *advice;        /* of figures in the present units; NULL until asked for */
   Selection selection;
+  Figures *offered;      /* NULL: nothing */
   char *path;
 };
 
 G_DEFINE_FINAL_TYPE (TrammelSession, trammel_session, G_TYPE_OBJECT)
 
-enum { CHANGED, SELECTION_CHANGED, STATE_CHANGED, SIGNAL_COUNT };
+enum { CHANGED, SELECTION_CHANGED, STATE_CHANGED, OFFER_CHANGED, SIGNAL_COUNT };
 static guint signals[SIGNAL_COUNT];
 
 static void
@@ -33,6 +34,7 @@ trammel_session_finalize (GObject *object)
 
   session_forget_advice (self);
   g_clear_pointer (&self->figures, figures_unref);
+  g_clear_pointer (&self->offered, figures_unref);
   figures_cache_free (self->cache);
   history_free (self->history);
   selection_clear (&self->selection);
@@ -54,6 +56,7 @@ trammel_session_class_init (TrammelSessionClass *klass)
   signals[CHANGED] = session_signal ("changed");
   signals[SELECTION_CHANGED] = session_signal ("selection-changed");
   signals[STATE_CHANGED] = session_signal ("state-changed");
+  signals[OFFER_CHANGED] = session_signal ("offer-changed");
 }
 
 static void
@@ -131,9 +134,26 @@ session_prune_selection (TrammelSession *self)
   g_signal_emit (self, signals[SELECTION_CHANGED], 0);
 }
 
+void
+trammel_session_offer (TrammelSession *self, Figures *takes)
+{
+  if (takes == NULL && self->offered == NULL)
+    return;
+  g_clear_pointer (&self->offered, figures_unref);
+  self->offered = takes;
+  g_signal_emit (self, signals[OFFER_CHANGED], 0);
+}
+
+const Figures *
+trammel_session_offered (TrammelSession *self)
+{
+  return self->offered;
+}
+
 static void
 session_changed (TrammelSession *self)
 {
+  trammel_session_offer (self, NULL);
   session_forget_advice (self);
   g_clear_pointer (&self->figures, figures_unref);
   session_prune_selection (self);

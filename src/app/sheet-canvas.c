@@ -186,6 +186,7 @@ trammel_sheet_canvas_new (TrammelSession *session)
   g_signal_connect_object (session, "changed", G_CALLBACK (sheet_canvas_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "state-changed", G_CALLBACK (sheet_canvas_stepped), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (sheet_canvas_selection_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "offer-changed", G_CALLBACK (trammel_sheet_canvas_refresh), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->plans, "changed", G_CALLBACK (sheet_canvas_plan_changed), self, G_CONNECT_SWAPPED);
   theme_follow (GTK_WIDGET (self));

@@ -111,6 +111,7 @@ trammel_sheet_canvas_scene (TrammelSheetCanvas *self)
   return (SheetScene) {
     .look = &self->look, .units = trammel_session_units (self->session), .view = &self->view,
     .figures = trammel_session_figures (self->session), .selection = trammel_session_selection (self->session), .overlay = &self->overlay,
+    .offered = trammel_session_offered (self->session),
     .plan = has_plan ? &self->plan_shown : NULL, .print = prints ? &self->print_shown : NULL,
     .show_grid = trammel_settings_flag (settings, SHOW_GRID), .show_names = trammel_settings_flag (settings, SHOW_NAMES),
     .show_figures = trammel_settings_flag (settings, SHOW_FIGURES),

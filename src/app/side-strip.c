@@ -397,6 +397,7 @@ trammel_side_strip_new (TrammelSheetCanvas *sheet)
   g_signal_connect_object (sheet, "view-changed", G_CALLBACK (side_strip_refresh), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "changed", G_CALLBACK (side_strip_refresh), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "offer-changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
   theme_follow (GTK_WIDGET (self));
   side_strip_add_controllers (self);

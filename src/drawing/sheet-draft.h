@@ -42,6 +42,7 @@ void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips
 void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their names, while they are being put */
 void sheet_draw_print   (const SheetDraft *draft);      /* each outline over its own print; there is a plan that is worked on */
 void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
+void sheet_draw_offer   (const SheetDraft *draft);      /* where parts would stand that are arranged otherwise; nothing without an offer */
 void sheet_draw_trace      (const SheetDraft *draft, const SheetTrace *trace);             /* what was found, and ahead of it the proposal */
 void sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departures);   /* bars across where it is far off its line */
 void sheet_draw_doubt      (const SheetDraft *draft, const SheetDoubt *doubt);             /* dashes in the colour of warnings */

@@ -179,6 +179,7 @@ sheet_draw_overlay (const SheetDraft *draft)
 {
   const SheetOverlay *overlay = draft->scene->overlay;
 
+  sheet_draw_offer (draft);
   if (!overlay)
     return;
   draw_guides (draft, overlay);

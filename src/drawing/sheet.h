@@ -36,6 +36,7 @@ typedef struct {
   const Figures *figures;        /* holds the aeroplane */
   const Selection *selection;
   const SheetOverlay *overlay;   /* may be NULL */
+  const Figures *offered;        /* the same parts arranged otherwise: where they would stand, and an arrow there; NULL: nothing */
   const SheetPlan *plan;         /* beneath it all; NULL: none */
   const SheetPrint *print;       /* that plan is worked on; NULL: it is only the ground, or there is none */
   bool show_grid, show_names, show_figures;

@@ -218,6 +218,21 @@ draw_parts (const SideDraft *d)
       }
 }
 
+/* Parts arranged otherwise, where they would stand. */
+static void
+draw_offer (const SideDraft *d)
+{
+  const Figures *offered = d->scene->offered;
+
+  for (size_t i = 0; offered && i < aeroplane_count (offered->aeroplane, PIECE_PART); i++)
+    {
+      const Part *part = aeroplane_part (offered->aeroplane, i), *now = aeroplane_part_by_id (d->aeroplane, part->piece.id);
+
+      if (now && now != part && (now->x != part->x || now->z != part->z))
+        draw_part (d, part, PART_PROPOSED, 0);
+    }
+}
+
 static void
 draw_balance (const SideDraft *d)
 {
@@ -312,6 +327,7 @@ draw_side_view (cairo_t *cr, const SideScene *side)
   draw_centre_line (&draft);
   draw_thrust_line (&draft);
   draw_parts (&draft);
+  draw_offer (&draft);
   draw_balance (&draft);
   draw_nodes (&draft);
   draw_hinge_proposal (&draft);
