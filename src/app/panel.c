@@ -2,6 +2,7 @@
 #include "app/panel.h"
 #include <glib/gi18n-lib.h>
 #include "app/answer.h"
+#include "app/arrange-page.h"
 #include "app/findings-page.h"
 #include "app/first-frame.h"
 #include "app/focus-scroller.h"
@@ -18,7 +19,7 @@ struct _TrammelPanel {
   GtkWidget *answer, *switcher, *stack, *foot;
   GtkWidget *selection_button, *findings_button, *badge;
   GtkWidget *page;             /* what scrolls: the selection's rows and the list, empty until needed */
-  GtkWidget *selection, *findings, *numbers;      /* NULL until needed */
+  GtkWidget *selection, *findings, *numbers, *arrange;      /* NULL until needed */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelPanel, trammel_panel, GTK_TYPE_WIDGET)
@@ -89,6 +90,37 @@ panel_show_selection (TrammelPanel *self)
   gtk_widget_set_visible (self->foot, TRUE);
 }
 
+/* What takes the whole of the page until it is done. */
+static void
+panel_show_alone (TrammelPanel *self, const char *page)
+{
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), page);
+  gtk_widget_set_visible (self->switcher, FALSE);
+  gtk_widget_set_visible (self->foot, FALSE);
+}
+
+static void
+panel_leave_alone (TrammelPanel *self)
+{
+  if (self->numbers != NULL)
+    trammel_numbers_leave (TRAMMEL_NUMBERS (self->numbers));
+  if (self->arrange != NULL)
+    trammel_arrange_page_leave (TRAMMEL_ARRANGE_PAGE (self->arrange));
+}
+
+void
+trammel_panel_arrange (TrammelPanel *self)
+{
+  if (self->arrange == NULL) {
+    self->arrange = trammel_arrange_page_new (self->session);
+    g_signal_connect_swapped (self->arrange, "done", G_CALLBACK (panel_show_selection), self);
+    gtk_stack_add_named (GTK_STACK (self->stack), self->arrange, "arrange");
+  }
+  panel_leave_alone (self);
+  panel_show_alone (self, "arrange");
+  trammel_arrange_page_begin (TRAMMEL_ARRANGE_PAGE (self->arrange));
+}
+
 static void
 panel_numbers_done (TrammelPanel *self)
 {
@@ -109,9 +141,8 @@ void
 trammel_panel_start_from_numbers (TrammelPanel *self)
 {
   panel_need_numbers (self);
-  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "numbers");
-  gtk_widget_set_visible (self->switcher, FALSE);
-  gtk_widget_set_visible (self->foot, FALSE);
+  panel_leave_alone (self);
+  panel_show_alone (self, "numbers");
   trammel_numbers_begin (TRAMMEL_NUMBERS (self->numbers));
 }
 

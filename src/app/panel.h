@@ -16,6 +16,8 @@ void       trammel_panel_set_plan_store (TrammelPanel *self, TrammelPlanStore *s
 void       trammel_panel_edit_first (TrammelPanel *self, const char *text);
 /** Opens the fields of "Start from Numbers" for a new surface. */
 void       trammel_panel_start_from_numbers (TrammelPanel *self);
+/** Opens "Arrange": which parts may move, and where they go. */
+void       trammel_panel_arrange (TrammelPanel *self);
 /** In a low window the answer keeps to one sentence, so that room is left for what follows it. */
 void       trammel_panel_set_low (TrammelPanel *self, bool low);
 /** Focuses the answer's label so that a screen reader says it. */

@@ -35,6 +35,12 @@ panel_start_from_numbers (TrammelPanel *panel, const char *text)
 }
 
 static void
+panel_arrange (TrammelPanel *panel, const char *text)
+{
+  trammel_panel_arrange (panel);
+}
+
+static void
 panel_read_answer (TrammelPanel *panel, const char *text)
 {
   trammel_panel_read_answer (panel);
@@ -47,6 +53,15 @@ start_from_numbers (GSimpleAction *action, GVariant *parameter, gpointer window)
 
   window_dismiss_start_page (self);
   window_with_panel (self, panel_start_from_numbers, NULL);
+}
+
+static void
+arrange_parts (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  TrammelWindow *self = window;
+
+  window_dismiss_start_page (self);
+  window_with_panel (self, panel_arrange, NULL);
 }
 
 static void
@@ -135,6 +150,7 @@ window_actions_refresh (TrammelWindow *self)
   window_enable (self, "redo", redo_label != NULL);
   window_enable (self, "export", something);
   window_enable (self, "select-all", something);
+  window_enable (self, "arrange", aeroplane_count (trammel_session_aeroplane (self->session), PIECE_PART) > 0);
   window_enable (self, "cut", pieces);
   window_enable (self, "copy", pieces);
   window_enable (self, "delete", !selection_is_empty (selection));
@@ -151,6 +167,7 @@ window_actions_begin (TrammelWindow *self)
     { .name = "undo",               .activate = undo },
     { .name = "redo",               .activate = redo },
     { .name = "start-from-numbers", .activate = start_from_numbers },
+    { .name = "arrange",            .activate = arrange_parts },
     { .name = "draw-outline",       .activate = draw_outline },
     { .name = "empty-sheet",        .activate = empty_sheet },
     { .name = "export",             .activate = export_sheet },

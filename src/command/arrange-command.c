@@ -81,7 +81,7 @@ arrange_file (const char *file, const ArrangeOptions *options, Units units)
 
   if (!figures)
     return COMMAND_PROBLEM;
-  const ArrangingWhy why = arranging_new (figures, &arranging);
+  const ArrangingWhy why = arranging_new (figures, NULL, &arranging);
   if (why != ARRANGING_CAN)
     return fault (file, arranging_why_text (why));
   arranging_find (arranging, 1, &answer);

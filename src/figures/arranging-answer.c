@@ -44,10 +44,22 @@ arranging_parts (const Arranging *self)
   return (const Part *const *) self->parts->pdata;
 }
 
+size_t
+arranging_movable (const Arranging *self)
+{
+  return self->movable;
+}
+
 const Lead *const *
 arranging_leads (const Arranging *self)
 {
   return (const Lead *const *) self->leads->pdata;
+}
+
+size_t
+arranging_lead_count (const Arranging *self)
+{
+  return self->leads->len;
 }
 
 double

@@ -66,6 +66,12 @@ ask_fixed (Arranging *self, const Part *part)
   ask_part (self, part, places);
 }
 
+static bool
+may_move (const Arranging *self, const Part *part)
+{
+  return part_is_movable (part) && !(self->still && part->piece.id && g_strv_contains (self->still, part->piece.id));
+}
+
 static void
 ask_movable (Arranging *self)
 {
@@ -74,7 +80,7 @@ ask_movable (Arranging *self)
       const Part *part = aeroplane_part (self->aeroplane, i);
       g_autoptr (GArray) places = NULL;
 
-      if (!part->aboard || !part_is_movable (part))
+      if (!part->aboard || !may_move (self, part))
         continue;
       places = part_places (self->aeroplane, part);
       ask_part (self, part, places);
@@ -107,7 +113,7 @@ ask_obstacles (Arranging *self)
     {
       const Part *part = aeroplane_part (self->aeroplane, i);
 
-      if (part->aboard && !part_is_movable (part) && keeps_clear (part) && is_in_the_way (self, part))
+      if (part->aboard && !may_move (self, part) && keeps_clear (part) && is_in_the_way (self, part))
         ask_fixed (self, part);
     }
 }
@@ -149,7 +155,7 @@ ask_leads (Arranging *self)
       const Lead *lead = aeroplane_lead (self->aeroplane, i);
       const Part *from = aeroplane_part_by_id (self->aeroplane, lead->from), *to = aeroplane_part_by_id (self->aeroplane, lead->to);
 
-      if (from && to && from->aboard && to->aboard && from != to && (part_is_movable (from) || part_is_movable (to)))
+      if (from && to && from->aboard && to->aboard && from != to && (may_move (self, from) || may_move (self, to)))
         ask_lead (self, lead, from, to);
     }
 }
@@ -196,7 +202,7 @@ close_case (Arranging *self)
 }
 
 ArrangingWhy
-arranging_new (const Figures *figures, Arranging **made)
+arranging_new (const Figures *figures, const char *const *still, Arranging **made)
 {
   g_autoptr (Arranging) self = g_new0 (Arranging, 1);
 
@@ -210,6 +216,7 @@ arranging_new (const Figures *figures, Arranging **made)
   self->asked_leads = g_array_new (FALSE, FALSE, sizeof (ArrangeLead));
   if (isnan (figures->balance.advised_x_mm) || isnan (figures->mass.x_mm))
     return ARRANGING_NO_TARGET;
+  self->still = still;
   ask_movable (self);
   if (self->movable == 0)
     return ARRANGING_NOTHING_MOVES;
@@ -217,6 +224,7 @@ arranging_new (const Figures *figures, Arranging **made)
   ask_leads (self);
   ask_balance (self, figures);
   close_case (self);
+  self->still = NULL;
   *made = g_steal_pointer (&self);
   return ARRANGING_CAN;
 }

@@ -18,9 +18,10 @@ typedef enum {
  *  length reaching with slack (lead_need_of), the balance point within the limits and as near as can be to the place advised.
  *  What stands in the way are parts with a size that stand within the body; what lies round, over or outside of others does not
  *  (propeller, spinner, cowl, canopy, wheels, undercarriage, pushrod). A second or a lead that no two movable parts are at is left out.
- *  figures  lent; the parts it names are those of its aeroplane, which must outlive it
+ *  figures  lent; what it asks of them is kept
+ *  still    ids of parts that stay where they are all the same; NULL: none
  *  made     set when it can be asked; arranging_free gives it back */
-ArrangingWhy arranging_new  (const Figures *figures, Arranging **made);
+ArrangingWhy arranging_new  (const Figures *figures, const char *const *still, Arranging **made);
 void         arranging_free (Arranging *self);                /* NULL is fine */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Arranging, arranging_free)
 /** A whole sentence that says why not; NULL when it can be asked. */
@@ -28,10 +29,12 @@ const char  *arranging_why_text (ArrangingWhy why);
 
 /** The question, lent; its time and who is asked while work goes on may be filled in. */
 ArrangeCase *arranging_case  (Arranging *self);
-/** The parts of the question in its order, lent: as many as the case has. */
+/** The parts of the question in its order, lent: as many as the case has; the first `movable` may be elsewhere. */
 const Part *const *arranging_parts (const Arranging *self);
+size_t       arranging_movable (const Arranging *self);
 /** The leads likewise. */
 const Lead *const *arranging_leads (const Arranging *self);
+size_t       arranging_lead_count (const Arranging *self);
 /** What a lead of the question needs in an arrangement, slack counted, mm. */
 double       arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead);
 

@@ -63,7 +63,7 @@ asked_of (const Aeroplane *aeroplane)
 {
   Asked asked = { .figures = figures_once (aeroplane) };
 
-  ck_assert_int_eq (arranging_new (asked.figures, &asked.arranging), ARRANGING_CAN);
+  ck_assert_int_eq (arranging_new (asked.figures, NULL, &asked.arranging), ARRANGING_CAN);
   arranging_find (asked.arranging, 1, &asked.answer);
   ck_assert_int_eq (asked.answer.status, CORE_OK);
   return asked;
@@ -197,11 +197,11 @@ START_TEST (without_a_target_or_a_movable_part_it_says_why_it_cannot_be_asked)
   g_autoptr (Figures) none = figures_once (untold);
   Arranging *arranging = NULL;
 
-  ck_assert_int_eq (arranging_new (none, &arranging), ARRANGING_NO_TARGET);
+  ck_assert_int_eq (arranging_new (none, NULL, &arranging), ARRANGING_NO_TARGET);
   g_autoptr (Aeroplane) racing = racer ();
   g_autoptr (Aeroplane) still = aeroplane_without (racing, &aeroplane_part_by_id (racing, "battery")->piece);
   g_autoptr (Figures) figures = figures_once (still);
-  ck_assert_int_eq (arranging_new (figures, &arranging), ARRANGING_NOTHING_MOVES);
+  ck_assert_int_eq (arranging_new (figures, NULL, &arranging), ARRANGING_NOTHING_MOVES);
   ck_assert_ptr_null (arranging);
   ck_assert_ptr_nonnull (arranging_why_text (ARRANGING_NOTHING_MOVES));
 }

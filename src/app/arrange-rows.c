@@ -1,0 +1,129 @@
+#include "trammel-config.h"
+#include "app/arrange-rows.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/part-class.h"
+#include "figures/names.h"
+
+/* g: no scale at the bench shows less. */
+static const double LEAST_BALLAST = 0.05;
+
+static char *
+mover_reach (const Aeroplane *aeroplane, const Part *part)
+{
+  g_auto (GStrv) rooms = part->bays != NULL ? g_strsplit (part->bays, " ", -1) : NULL;
+
+  if (rooms == NULL)
+    return g_strdup (_("on its rail"));
+  g_autofree char *names = g_strjoinv (", ", rooms);
+  /* Translators: %s is a list of bays */
+  return g_strdup_printf (_("in %s"), names);
+}
+
+GtkWidget *
+arrange_rows_mover (const Aeroplane *aeroplane, const Part *part)
+{
+  GtkWidget *check = gtk_check_button_new (), *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+  GtkWidget *name = gtk_label_new (piece_name (&part->piece));
+  g_autofree char *reach = mover_reach (aeroplane, part);
+  GtkWidget *where = gtk_label_new (reach);
+
+  gtk_label_set_xalign (GTK_LABEL (name), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (name), PANGO_ELLIPSIZE_END);
+  gtk_widget_set_hexpand (name, TRUE);
+  gtk_label_set_ellipsize (GTK_LABEL (where), PANGO_ELLIPSIZE_END);
+  gtk_widget_add_css_class (where, "dim-label");
+  gtk_box_append (GTK_BOX (line), name);
+  gtk_box_append (GTK_BOX (line), where);
+  gtk_check_button_set_child (GTK_CHECK_BUTTON (check), line);
+  gtk_widget_add_css_class (check, "field");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (check), GTK_ACCESSIBLE_PROPERTY_LABEL, piece_name (&part->piece), -1);
+  return check;
+}
+
+static void
+add_row (TrammelGroup *group, const char *label, const char *words)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12), *what = gtk_label_new (label), *said = gtk_label_new (words);
+
+  gtk_label_set_xalign (GTK_LABEL (what), 0);
+  gtk_label_set_wrap (GTK_LABEL (what), TRUE);
+  gtk_widget_set_hexpand (what, TRUE);
+  gtk_label_set_xalign (GTK_LABEL (said), 1);
+  gtk_label_set_justify (GTK_LABEL (said), GTK_JUSTIFY_RIGHT);
+  gtk_label_set_wrap (GTK_LABEL (said), TRUE);
+  gtk_widget_add_css_class (line, "field");
+  gtk_widget_add_css_class (line, "said");
+  gtk_box_append (GTK_BOX (line), what);
+  gtk_box_append (GTK_BOX (line), said);
+  trammel_group_add (group, line);
+}
+
+static void
+add_ballast (TrammelGroup *group, const Arrangement *found, ArrangeStatus status, double nose_x, Units units)
+{
+  g_autofree char *mass = units_mass (units, found->ballast * 1e3);
+  g_autofree char *ballast = found->ballast * 1e3 < LEAST_BALLAST ? g_strdup (_("none needed"))
+                             : g_strdup_printf (found->ballast_x * 1e3 <= nose_x ? _("%s at the nose") : _("%s at the tail"), mass);
+
+  add_row (group, _("Ballast"), ballast);
+  if (found->ballast * 1e3 >= LEAST_BALLAST)
+    add_row (group, _("With less"), status == ARRANGE_PROVED ? _("not possible, that is proved") : _("perhaps: the time ended"));
+}
+
+static void
+add_margin (TrammelGroup *group, const Figures *now, const Figures *then)
+{
+  g_autofree char *was = units_percent (now->balance.static_margin_percent), *is = units_percent (then->balance.static_margin_percent);
+  /* Translators: a figure now, and what it becomes */
+  g_autofree char *text = g_strdup_printf (_("%s, then %s"), was, is);
+
+  add_row (group, _("Static Margin"), text);
+}
+
+static void
+add_lead (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, size_t i, const Aeroplane *aeroplane, Units units)
+{
+  const Lead *lead = arranging_leads (arranging)[i];
+  const Piece *from = aeroplane_find (aeroplane, lead->from), *to = aeroplane_find (aeroplane, lead->to);
+  g_autofree char *name = g_strdup_printf (_("Lead %s – %s"), piece_name (from), piece_name (to));
+  g_autofree char *needed = units_length (units, arranging_lead_needed (arranging, found, i)), *had = units_length (units, lead->length);
+  g_autofree char *text = isnan (lead->length) ? g_strdup_printf (_("needs %s"), needed) : g_strdup_printf (_("needs %s of %s"), needed, had);
+
+  add_row (group, name, text);
+}
+
+void
+arrange_rows_add (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, ArrangeStatus status,
+                  const Figures *now, const Figures *then, Units units)
+{
+  const size_t leads = arranging_lead_count (arranging);
+
+  add_ballast (group, found, status, now->nose_x_mm, units);
+  add_margin (group, now, then);
+  for (size_t i = 0; i < arranging_movable (arranging); i++) {
+    g_autofree char *move = arranging_move_text (arranging, found, i, units);
+
+    add_row (group, piece_name (&arranging_parts (arranging)[i]->piece), move);
+  }
+  for (size_t i = 0; i < leads; i++)
+    add_lead (group, arranging, found, i, now->aeroplane, units);
+}
+
+Aeroplane *
+arrange_rows_with_ballast (Aeroplane *takes, double grams, double x)
+{
+  const PartClass *class = part_class_find ("ballast");
+  g_autoptr (Aeroplane) arranged = takes;
+
+  if (grams < LEAST_BALLAST)
+    return g_steal_pointer (&arranged);
+  g_autofree char *id = aeroplane_free_id (arranged, class->word);
+  Part *ballast = part_new (id, class->word);
+  ballast->mass = ceil (grams * 10) / 10;
+  ballast->x = x;
+  ballast->length = class->length;
+  ballast->width = class->width;
+  ballast->height = class->height;
+  return aeroplane_with_added (arranged, &ballast->piece);
+}

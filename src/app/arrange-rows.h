@@ -1,0 +1,13 @@
+#pragma once
+#include "app/group.h"
+#include "figures/arranging.h"
+
+/** What the Arrange page says, as rows. */
+
+/** A tick for a part that may move: its name, and where it may be. */
+GtkWidget *arrange_rows_mover (const Aeroplane *aeroplane, const Part *part);
+/** Adds the rows of one arrangement: ballast, margin now and then, each part's way, each lead. */
+void       arrange_rows_add   (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, ArrangeStatus status,
+                               const Figures *now, const Figures *then, Units units);
+/** The aeroplane with a piece of ballast of so many grams at x, mm, beside the rest; itself where none is needed. Takes it. */
+Aeroplane *arrange_rows_with_ballast (Aeroplane *takes, double grams, double x);
