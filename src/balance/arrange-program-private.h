@@ -13,6 +13,7 @@ struct Program {
   glp_smcp options;
   Goal goal;
   int first_pair_row, first_plane_row, ballast_row;
+  unsigned char *axes;            /* along which each pair's row is; AXES at first */
   Plane *planes;                  /* one for each row from first_plane_row on, oldest first */
   size_t plane_count, plane_space;
   unsigned long planes_made;

@@ -77,22 +77,18 @@ add_ballast_row (Program *self)
   glp_set_row_bnds (self->lp, self->ballast_row, GLP_FR, 0, 0);
 }
 
+/* One a pair; along which axis it keeps the two apart is set when that is decided. */
 static void
 add_pair_rows (Program *self)
 {
   const Space *space = self->space;
-  const double values[3] = { 0, 1, -1 };
 
+  self->first_pair_row = glp_get_num_rows (self->lp) + 1;
   for (size_t i = 0; i < space->pair_count; i++)
-    for (size_t axis = 0; axis < AXES; axis++)
-      {
-        const int columns[3] = { 0, column_of_part (space->pairs[i].b, axis), column_of_part (space->pairs[i].a, axis) };
-        const int row = program_add_row (self, columns, values, 2, 0);
-
-        glp_set_row_bnds (self->lp, row, GLP_FR, 0, 0);
-        if (i == 0 && axis == 0)
-          self->first_pair_row = row;
-      }
+    {
+      glp_add_rows (self->lp, 1);
+      self->axes[i] = AXES;
+    }
 }
 
 /* Across a part is moved from the centre line, else from where it is. */
@@ -145,8 +141,11 @@ program_new (const Space *space, const Node *whole)
 {
   Program *self = calloc (1, sizeof *self);
 
-  if (!self)
-    return NULL;
+  if (!self || !(self->axes = malloc (space->pair_count + 1)))
+    {
+      free (self);
+      return NULL;
+    }
   self->space = space;
   self->whole = whole;
   self->lp = glp_create_prob ();
@@ -178,6 +177,7 @@ program_free (Program *self)
     return;
   glp_delete_prob (self->lp);
   free (self->planes);
+  free (self->axes);
   free (self);
 }
 

@@ -29,6 +29,28 @@ bound_column (glp_prob *lp, int column, double low, double high)
   glp_set_col_bnds (lp, column, high - low > 1e-9 ? GLP_DB : GLP_FX, low, high);
 }
 
+static void
+apply_way (Program *self, size_t index, int way)
+{
+  const SpacePair *pair = &self->space->pairs[index];
+  const int row = self->first_pair_row + (int) index;
+  const size_t axis = (size_t) way / 2;
+
+  if (way < 0 || way >= WAYS)
+    {
+      glp_set_row_bnds (self->lp, row, GLP_FR, 0, 0);
+      return;
+    }
+  if (self->axes[index] != axis)
+    glp_set_mat_row (self->lp, row, 2, (const int[]) { 0, column_of_part (pair->b, axis), column_of_part (pair->a, axis) },
+                     (const double[]) { 0, 1, -1 });
+  self->axes[index] = (unsigned char) axis;
+  if (way % 2 == 0)
+    glp_set_row_bnds (self->lp, row, GLP_LO, pair->apart[axis], 0);
+  else
+    glp_set_row_bnds (self->lp, row, GLP_UP, 0, -pair->apart[axis]);
+}
+
 void
 program_apply (Program *self, const Node *node)
 {
@@ -40,18 +62,7 @@ program_apply (Program *self, const Node *node)
   for (size_t i = 0; i < space->lead_count; i++)
     glp_set_col_bnds (self->lp, column_of_lead (self, i), GLP_LO, least_length (space, node, i), 0);
   for (size_t i = 0; i < space->pair_count; i++)
-    for (size_t axis = 0; axis < AXES; axis++)
-      {
-        const int row = self->first_pair_row + (int) (AXES * i + axis), way = node->ways[i];
-        const double apart = space->pairs[i].apart[axis];
-
-        if (way < 0 || way >= WAYS || (size_t) way / 2 != axis)
-          glp_set_row_bnds (self->lp, row, GLP_FR, 0, 0);
-        else if (way % 2 == 0)
-          glp_set_row_bnds (self->lp, row, GLP_LO, apart, 0);
-        else
-          glp_set_row_bnds (self->lp, row, GLP_UP, 0, -apart);
-      }
+    apply_way (self, i, node->ways[i]);
 }
 
 static bool

@@ -86,6 +86,11 @@ order_branches (Tree *self, const Basis *basis, Branches *branches)
       size_t k = kept;
       bool failed = false;
 
+      if (tree_stops (self))
+        {
+          branches->nodes[kept++] = branch;
+          continue;
+        }
       basis_take (basis, self->program);
       if (!program_bound (self->program, branch, cutoff_of (self), &failed))
         {
