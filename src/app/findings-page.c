@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/findings-page.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "app/explain-button.h"
 #include "app/group.h"
 
@@ -49,19 +50,58 @@ finding_explanation (TrammelSession *session, const Note *note)
   return button;
 }
 
+/* How much is wanting; NULL when the finding is of no such kind. */
+static char *
+finding_wanting (TrammelSession *session, const Note *note)
+{
+  const Units units = trammel_session_units (session);
+  g_autofree char *wanting = note->room != NULL ? units_length (units, note->room->lacking_mm) : NULL;
+  g_autofree char *extension = NULL;
+
+  if (wanting == NULL)
+    return NULL;
+  if (note->room->kind != ROOM_LEAD_SHORT)
+    /* Translators: stands below a finding: by how much something is too wide, too high, or in another's place, "by 4 mm" */
+    return g_strdup_printf (_("by %s"), wanting);
+  if (isnan (note->room->extension_mm))
+    return g_strdup_printf (_("short by %s"), wanting);
+  extension = units_length (units, note->room->extension_mm);
+  /* Translators: of a lead that is too short */
+  return g_strdup_printf (_("short by %s; an extension of %s makes up for it"), wanting, extension);
+}
+
+/* The sentence, and below it what is wanting. */
+static GtkWidget *
+finding_words (TrammelSession *session, const Note *note, GtkWidget *row)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2), *words = gtk_label_new (note->text);
+  g_autofree char *wanting = finding_wanting (session, note);
+  GtkWidget *below = wanting != NULL ? gtk_label_new (wanting) : NULL;
+
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_box_append (GTK_BOX (box), words);
+  if (below != NULL) {
+    gtk_label_set_wrap (GTK_LABEL (below), TRUE);
+    gtk_label_set_xalign (GTK_LABEL (below), 0);
+    gtk_widget_add_css_class (below, "dim-label");
+    gtk_box_append (GTK_BOX (box), below);
+  }
+  g_object_set_data (G_OBJECT (row), "wanting", below);
+  gtk_widget_set_hexpand (box, TRUE);
+  return box;
+}
+
 static GtkWidget *
 finding_row (TrammelSession *session, const Note *note)
 {
   GtkWidget *row = gtk_list_box_row_new (), *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
-  GtkWidget *sign = gtk_label_new (finding_sign (note->severity)), *words = gtk_label_new (note->text);
+  GtkWidget *sign = gtk_label_new (finding_sign (note->severity)), *words = finding_words (session, note, row);
   g_autofree char *name = g_strdup_printf ("%s: %s", finding_meaning (note->severity), note->text);
 
   gtk_widget_set_valign (sign, GTK_ALIGN_START);
   gtk_widget_add_css_class (sign, note->severity == NOTE_ACT ? "finding-act" : "dim-label");
-  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (words), 0);
   gtk_box_append (GTK_BOX (box), sign);
-  gtk_widget_set_hexpand (words, TRUE);
   gtk_box_append (GTK_BOX (box), words);
   if (note->explained != EXPLAIN_NONE)
     gtk_box_append (GTK_BOX (box), finding_explanation (session, note));
@@ -85,6 +125,22 @@ findings_text (TrammelSession *session)
   return g_string_free (text, FALSE);
 }
 
+/* The sentences are the same: how much is wanting may have changed. */
+static void
+findings_refresh (TrammelFindingsPage *self, GtkListBox *list)
+{
+  const GPtrArray *notes = trammel_session_figures (self->session)->notes;
+
+  for (guint i = 0; i < notes->len; i++) {
+    GtkListBoxRow *row = gtk_list_box_get_row_at_index (list, i);
+    GtkWidget *below = g_object_get_data (G_OBJECT (row), "wanting");
+    g_autofree char *wanting = below != NULL ? finding_wanting (self->session, g_ptr_array_index (notes, i)) : NULL;
+
+    if (wanting != NULL)
+      gtk_label_set_text (GTK_LABEL (below), wanting);
+  }
+}
+
 static void
 findings_follow (TrammelFindingsPage *self)
 {
@@ -93,8 +149,10 @@ findings_follow (TrammelFindingsPage *self)
   g_autofree char *text = findings_text (self->session);
   GtkListBoxRow *row;
 
-  if (g_strcmp0 (text, self->shown) == 0)
+  if (g_strcmp0 (text, self->shown) == 0) {
+    findings_refresh (self, list);
     return;
+  }
   while ((row = gtk_list_box_get_row_at_index (list, 0)) != NULL)
     gtk_list_box_remove (list, GTK_WIDGET (row));
   for (guint i = 0; i < notes->len; i++)

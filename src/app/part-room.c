@@ -5,19 +5,11 @@
 typedef struct { double from, to; } Reach;
 
 static bool
-class_keeps_clear (const char *word)
-{
-  static const char *const others[] = { "propeller", "spinner", "cowl", "canopy", "wheels", "undercarriage", "pushrod", NULL };
-
-  return word == NULL || !g_strv_contains (others, word);
-}
-
-static bool
 part_is_in_the_way (const Part *part, const PartClass *class)
 {
   const bool alike = g_strcmp0 (part->class_name, class->word) == 0;
 
-  if (!alike && !(class_keeps_clear (part->class_name) && class_keeps_clear (class->word)))
+  if (!alike && !(part_class_keeps_clear (part->class_name) && part_class_keeps_clear (class->word)))
     return false;
   return fabs (part->y) < (part->width + class->width) / 2 || part->y == 0;
 }
@@ -49,7 +41,7 @@ body_reach (const Aeroplane *aeroplane, const PartClass *class)
   const Outline *outline = body == NULL ? NULL : body->outline != NULL ? body->outline : body->side_outline;
   Reach reach = { -INFINITY, INFINITY };
 
-  if (outline == NULL || !class_keeps_clear (class->word))
+  if (outline == NULL || !part_class_keeps_clear (class->word))
     return reach;
   reach = (Reach) { outline_bounds (outline).min.x + class->length / 2, outline_bounds (outline).max.x - class->length / 2 };
   return reach.from <= reach.to ? reach : (Reach) { -INFINITY, INFINITY };

@@ -1,6 +1,7 @@
 #include "document/part-box.h"
 
 #include <math.h>
+#include "document/part-class.h"
 
 /* Whole quarter turns exactly: a box turned by one fits where its length and width say. */
 static Point
@@ -12,6 +13,12 @@ direction (const Part *part)
   if (quarters == whole)
     return exact[((int) whole % 4 + 4) % 4];
   return (Point) { cos (part->turn * G_PI / 180), sin (part->turn * G_PI / 180) };
+}
+
+bool
+part_stands_clear (const Part *part)
+{
+  return part->length > 0 && part->width > 0 && part->height > 0 && part_class_keeps_clear (part->class_name);
 }
 
 Point

@@ -41,6 +41,14 @@ part_class_find (const char *word)
   return NULL;
 }
 
+bool
+part_class_keeps_clear (const char *word)
+{
+  static const char *const others[] = { "propeller", "spinner", "cowl", "canopy", "wheels", "undercarriage", "pushrod", NULL };
+
+  return !word || !g_strv_contains (others, word);
+}
+
 double
 part_class_mass_sigma (const char *word, double mass)
 {

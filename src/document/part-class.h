@@ -1,4 +1,5 @@
 #pragma once
+#include <stdbool.h>
 #include <stddef.h>
 
 /** What is usual for a class of parts: defaults until a scale says otherwise. Common practice, no source. */
@@ -15,6 +16,9 @@ typedef struct {
 const PartClass *part_classes (void);
 /** The class of that word; NULL when unknown (word may be NULL). */
 const PartClass *part_class_find (const char *word);
+/** Whether things of that class keep to a place of their own within the body; the others lie round, over or outside of them (propeller,
+ *  spinner, cowl, canopy, wheels, undercarriage, pushrod). The word may be NULL or unknown: true. */
+bool part_class_keeps_clear (const char *word);
 /** One standard deviation, in grams, of a part of that mass, also in grams, for which none is stated: by its class; without class 10 %. */
 double part_class_mass_sigma  (const char *word, double mass);
 /** One standard deviation of its centre's place along each axis, mm: by its class; without class 3 mm. */

@@ -4,7 +4,12 @@
 #include <glib/gi18n-lib.h>
 #include "drawing/handles.h"
 #include "drawing/part-symbols.h"
+#include "drawing/room-edges.h"
 #include "drawing/runs.h"
+#include "figures/lead-need.h"
+
+/* mm; a lead that lacks no more is not told of. */
+static const double LEAD_TOLERANCE = 0.5;
 
 static Box
 part_px (const SheetDraft *draft, const Part *part)
@@ -33,11 +38,9 @@ route_length (const Point places[], size_t count)
   return length;
 }
 
-/* Only what the plan shows is known to be too short: height and slack come on top of it. */
 static void
-draw_shortage (SheetDraft *draft, const Lead *lead, Point end, double route_px)
+draw_shortage (SheetDraft *draft, Point end, double missing)
 {
-  const double missing = route_px / draft->view->scale - lead->length;
   g_autofree char *length = units_length (draft->scene->units, missing);
   /* Translators: how much too short a lead is, "short by 112 mm" */
   g_autofree char *text = g_strdup_printf (_("short by %s"), length);
@@ -55,7 +58,7 @@ draw_one_lead (SheetDraft *draft, const Lead *lead)
   const Part *from = aeroplane_part_by_id (draft->aeroplane, lead->from), *to = aeroplane_part_by_id (draft->aeroplane, lead->to);
   const size_t count = lead->via_count + 2;
   g_autofree Point *places = g_new (Point, count);
-  double route, reach;
+  double reach = INFINITY;
 
   if (!from || !to)
     return;
@@ -63,13 +66,14 @@ draw_one_lead (SheetDraft *draft, const Lead *lead)
     places[i + 1] = view_to_screen (draft->view, lead->via[i]);
   places[0] = sheet_px (draft->view, from->x, from->y);
   places[count - 1] = sheet_px (draft->view, to->x, to->y);
-  route = route_length (places, count);
+  const LeadNeed need = lead_need_of (draft->aeroplane, lead);
+  if (need.missing > LEAD_TOLERANCE)
+    reach = route_length (places, count) * fmax (lead_longest_route (draft->aeroplane, lead, lead->length), 0) / need.route;
   places[0] = box_edge_towards (part_px (draft, from), places[1]);
   places[count - 1] = box_edge_towards (part_px (draft, to), places[count - 2]);
-  reach = isnan (lead->length) || lead->length * draft->view->scale >= route ? INFINITY : lead->length * draft->view->scale;
   draw_lead (draft->cr, draft->look, places, count, reach);
   if (isfinite (reach))
-    draw_shortage (draft, lead, places[count - 1], route);
+    draw_shortage (draft, places[count - 1], need.missing);
 }
 
 void
@@ -149,4 +153,6 @@ sheet_draw_parts (const SheetDraft *draft)
         if (part->has_rail)
           draw_part_rail (draft, part, selected);
       }
+  if (!draft->look->paper)
+    draw_room_edges (draft->cr, draft->look, draft->view, draft->figures, false);
 }

@@ -3,6 +3,7 @@
 #include "drawing/handles.h"
 #include "drawing/outline-path.h"
 #include "drawing/part-symbols.h"
+#include "drawing/room-edges.h"
 #include "drawing/section-path.h"
 #include "drawing/sheet-places.h"
 #include "drawing/side-places.h"
@@ -216,6 +217,8 @@ draw_parts (const SideDraft *d)
           draw_part (d, part, PART_PROPOSED, x - part->x);
         draw_part (d, part, part_state (d, part), 0);
       }
+  if (!d->look->paper)
+    draw_room_edges (d->cr, d->look, &d->view, d->scene->figures, true);
 }
 
 /* Parts arranged otherwise, where they would stand. */

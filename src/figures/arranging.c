@@ -13,14 +13,6 @@ static const double CLEARANCE_MM = 1, SECONDS = 20;
 /* Numbers of rooms that no two parts share: rails, and where a part stands. */
 enum { OWN_ROOM = 100000 };
 
-static bool
-keeps_clear (const Part *part)
-{
-  static const char *const others[] = { "propeller", "spinner", "cowl", "canopy", "wheels", "undercarriage", "pushrod", NULL };
-
-  return part->length > 0 && part->width > 0 && part->height > 0 && (!part->class_name || !g_strv_contains (others, part->class_name));
-}
-
 static size_t
 room_number (Arranging *self, const Piece *room)
 {
@@ -113,7 +105,7 @@ ask_obstacles (Arranging *self)
     {
       const Part *part = aeroplane_part (self->aeroplane, i);
 
-      if (part->aboard && !may_move (self, part) && keeps_clear (part) && is_in_the_way (self, part))
+      if (part->aboard && !may_move (self, part) && part_stands_clear (part) && is_in_the_way (self, part))
         ask_fixed (self, part);
     }
 }

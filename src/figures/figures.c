@@ -8,6 +8,7 @@
 #include "figures/motion-figures.h"
 #include "figures/notes.h"
 #include "figures/place-notes.h"
+#include "figures/room-notes.h"
 #include "figures/stability.h"
 #include "figures/structure-figures.h"
 
@@ -15,6 +16,7 @@ struct FiguresCache {
   Lattice *lattice;
   Aerodynamics aerodynamics;
   Loads loads;
+  RoomProfiles room;
 };
 
 FiguresCache *
@@ -33,6 +35,7 @@ figures_cache_free (FiguresCache *cache)
     return;
   aerodynamics_clear (&cache->aerodynamics);
   loads_clear (&cache->loads);
+  room_profiles_clear (&cache->room);
   lattice_free (cache->lattice);
   g_free (cache);
 }
@@ -88,6 +91,8 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   self->notes = notes_new ();
   aerodynamics_update (&cache->aerodynamics, cache->lattice, aeroplane);
   loads_update (&cache->loads, &cache->aerodynamics, aeroplane);
+  room_profiles_update (&cache->room, aeroplane);
+  self->room = room_faults (&cache->room, aeroplane);
   copy_aerodynamics (self, &cache->aerodynamics);
   copy_loads (self, &cache->loads);
   self->flight = flight_figures_of (&cache->aerodynamics, &cache->loads);
@@ -99,6 +104,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   stability_note (self, self->notes);
   balance_figures_note (self, self->notes);
   flight_figures_note (self, self->notes);
+  room_note (self, self->notes);
   notes_sort (self->notes);
   return self;
 }
@@ -118,6 +124,7 @@ figures_unref (Figures *figures)
   if (!figures || !g_atomic_ref_count_dec (&figures->references))
     return;
   g_ptr_array_unref (figures->notes);
+  g_array_unref (figures->room);
   g_free (figures->surfaces);
   g_free (figures->controls);
   structure_figures_free (figures->structures, figures->structure_count);

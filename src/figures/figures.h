@@ -1,6 +1,7 @@
 #pragma once
 #include "document/aeroplane.h"
 #include "figures/explained-figure.h"
+#include "figures/room-faults.h"
 #include "geometry/planform.h"
 
 /** Everything that follows from an aeroplane. Millimetres, grams, degrees and percent as the names say; NAN wherever a figure
@@ -14,6 +15,7 @@ typedef struct {
   const Piece *piece;           /* what it is about; may be NULL. Lives as long as the figures */
   char *text;                   /* a whole sentence, translated, without full-stop-less fragments */
   ExplainedFigure explained;    /* the figure that it speaks of, about the piece; EXPLAIN_NONE when of none */
+  const RoomFault *room;        /* what has no room, of the figures' own, when it speaks of that; else NULL */
 } Note;
 
 typedef struct {
@@ -180,10 +182,11 @@ typedef struct Figures {
   double tail_volume;           /* of all tailplanes on all wings' area and the reference's MAC; NAN without, or with a foreplane */
   double nose_x_mm, tail_x_mm;  /* foremost and aftmost place of the bodies, without one of the outlines: where ballast goes */
   const Piece *weigh_first[2];  /* parts or structures to which the balance point's deviation owes most; NULL without */
+  GArray *room;                 /* of RoomFault: what has no room where it stands */
   GPtrArray *notes;             /* of Note, the gravest first */
 } Figures;
 
-/** Two memos, aerodynamics (surfaces, bodies) and balance (the rest), each with references to the pieces it was made from, so that a moved
+/** Three memos, aerodynamics (surfaces, bodies), balance (the rest) and the bodies' insides, each with references to the pieces it was made from, so that a moved
  *  part solves nothing. One thread at a time. */
 typedef struct FiguresCache FiguresCache;
 FiguresCache *figures_cache_new  (void);                      /* remembers nothing yet */

@@ -1,0 +1,200 @@
+#include "figures/room-faults.h"
+
+#include <math.h>
+#include <string.h>
+#include "document/part-box.h"
+#include "figures/lead-need.h"
+#include "figures/room-overlap.h"
+#include "figures/wing-depth.h"
+
+/* mm: less than that nobody measures at the bench. */
+static const double TOLERANCE = 0.5;
+static const size_t NO_BODY = (size_t) -1;
+
+void
+room_profiles_clear (RoomProfiles *self)
+{
+  piece_key_clear (&self->key);
+  for (size_t i = 0; i < self->count; i++)
+    body_profile_free (self->profiles[i]);
+  g_clear_pointer (&self->profiles, g_free);
+  self->count = 0;
+}
+
+void
+room_profiles_update (RoomProfiles *self, const Aeroplane *aeroplane)
+{
+  if (piece_key_matches (&self->key, aeroplane))
+    return;
+  room_profiles_clear (self);
+  self->key.kinds = 1u << PIECE_BODY;
+  piece_key_take (&self->key, aeroplane);
+  self->count = aeroplane_count (aeroplane, PIECE_BODY);
+  self->profiles = g_new (BodyProfile *, self->count);
+  for (size_t i = 0; i < self->count; i++)
+    self->profiles[i] = body_profile_new (aeroplane_body (aeroplane, i));
+}
+
+size_t
+room_body_of (const RoomProfiles *self, const Part *part)
+{
+  for (size_t i = 0; i < self->count; i++)
+    {
+      double from, to;
+      const BodyClear at = body_profile_clear (self->profiles[i], part->x, part->x);
+
+      if (body_profile_ends (self->profiles[i], &from, &to) && part->x >= from && part->x <= to
+          && !(fabs (part->y) > at.half_width) && !(part->z > at.top) && !(part->z < at.bottom))
+        return i;
+    }
+  return NO_BODY;
+}
+
+static void
+add (GArray *faults, RoomFault fault)
+{
+  if (fault.lacking_mm > TOLERANCE)
+    g_array_append_val (faults, fault);
+}
+
+static void
+add_across (GArray *faults, RoomFault fault, const BodyClear *clear)
+{
+  const double width = part_extent (fault.part).y, beyond = fabs (fault.part->y) + width / 2 - clear->half_width;
+
+  fault.kind = width - 2 * clear->half_width > TOLERANCE ? ROOM_TOO_WIDE : ROOM_THROUGH_SIDE;
+  fault.lacking_mm = fault.kind == ROOM_TOO_WIDE ? width - 2 * clear->half_width : beyond;
+  fault.edges = fault.part->y > 0 ? EDGE_STARBOARD : EDGE_PORT;
+  if (fault.kind == ROOM_TOO_WIDE && width / 2 - fabs (fault.part->y) > clear->half_width)
+    fault.edges = EDGE_PORT | EDGE_STARBOARD;
+  add (faults, fault);
+}
+
+static void
+add_in_height (GArray *faults, RoomFault fault, const BodyClear *clear)
+{
+  const Part *part = fault.part;
+  const double above = part->z + part->height / 2 - clear->top, below = clear->bottom - (part->z - part->height / 2);
+  const double room = clear->top - clear->bottom;
+
+  fault.edges = (above > TOLERANCE ? EDGE_TOP : 0) | (below > TOLERANCE ? EDGE_BOTTOM : 0);
+  fault.kind = part->height - room > TOLERANCE ? ROOM_TOO_HIGH : above > below ? ROOM_THROUGH_TOP : ROOM_THROUGH_FLOOR;
+  fault.lacking_mm = fault.kind == ROOM_TOO_HIGH ? part->height - room : fmax (above, below);
+  add (faults, fault);
+}
+
+/* Out of an end; whether it is. What its middle is beyond still sticks out, as long as it stands on the centre line. */
+static bool
+add_beyond_end (GArray *faults, RoomFault fault, const BodyProfile *profile)
+{
+  const double half = part_extent (fault.part).x / 2;
+  double from, to;
+
+  if (!body_profile_ends (profile, &from, &to))
+    return false;
+  const double ahead = from - (fault.part->x - half), behind = fault.part->x + half - to;
+  const bool is_out = fmax (ahead, behind) > TOLERANCE;
+  fault.kind = ahead > behind ? ROOM_OUT_OF_NOSE : ROOM_OUT_OF_TAIL;
+  fault.edges = ahead > behind ? EDGE_FORE : EDGE_AFT;
+  fault.lacking_mm = fmax (ahead, behind);
+  if (fault.kind != ROOM_OUT_OF_NOSE || g_strcmp0 (fault.part->class_name, "motor") != 0)
+    add (faults, fault);
+  return is_out;
+}
+
+static void
+find_in_body (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const Part *part, size_t number)
+{
+  const double half = part_extent (part).x / 2;
+  const RoomFault fault = { .part = part, .in = &aeroplane_body (aeroplane, number)->piece };
+
+  if (add_beyond_end (faults, fault, profiles->profiles[number]))
+    return;
+  const BodyClear clear = body_profile_clear (profiles->profiles[number], part->x - half, part->x + half);
+  add_across (faults, fault, &clear);
+  add_in_height (faults, fault, &clear);
+}
+
+/* The wing that a part outside the body lies in: the one it is fixed to, else of those that cover its place the nearest in height. */
+static const Surface *
+wing_of (const Aeroplane *aeroplane, const Part *part)
+{
+  const Surface *best = part->of ? aeroplane_surface_by_id (aeroplane, part->of) : NULL;
+  double nearest = INFINITY;
+
+  if (best)
+    return best;
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
+    {
+      const Surface *surface = aeroplane_surface (aeroplane, i);
+      const double away = fabs (part->z - surface->z - fabs (part->y) * tan (surface->dihedral * G_PI / 180));
+
+      if (surface_is_horizontal (surface) && away < nearest && wing_depth (surface, part->y, part->x) > 0)
+        {
+          best = surface;
+          nearest = away;
+        }
+    }
+  return best;
+}
+
+static void
+find_in_wing (GArray *faults, const Aeroplane *aeroplane, const Part *part)
+{
+  const Surface *wing = wing_of (aeroplane, part);
+  const Point extent = part_extent (part);
+  const unsigned edges = EDGE_FORE | EDGE_AFT | EDGE_PORT | EDGE_STARBOARD | EDGE_TOP | EDGE_BOTTOM;
+
+  if (g_strcmp0 (part->class_name, "servo") != 0 || !wing || !surface_is_horizontal (wing))
+    return;
+  add (faults, (RoomFault) { .kind = ROOM_WING_SHALLOW, .part = part, .in = &wing->piece, .edges = edges,
+                             .lacking_mm = part->height - wing_depth_over (wing, (Point) { part->x, part->y }, extent.x, extent.y) });
+}
+
+static void
+find_about_part (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const Part *part)
+{
+  const size_t body = room_body_of (profiles, part);
+  double from, to;
+
+  if (body != NO_BODY)
+    find_in_body (faults, profiles, aeroplane, part, body);
+  else if (profiles->count == 1 && !part->of && fabs (part->y) < part_extent (part).y / 2
+           && body_profile_ends (profiles->profiles[0], &from, &to) && (part->x < from || part->x > to))
+    add_beyond_end (faults, (RoomFault) { .part = part, .in = &aeroplane_body (aeroplane, 0)->piece }, profiles->profiles[0]);
+  else
+    find_in_wing (faults, aeroplane, part);
+}
+
+static void
+find_about_lead (GArray *faults, const Aeroplane *aeroplane, const Lead *lead)
+{
+  const Part *from = aeroplane_part_by_id (aeroplane, lead->from), *to = aeroplane_part_by_id (aeroplane, lead->to);
+
+  if (!from || !to || !from->aboard || !to->aboard)
+    return;
+  const LeadNeed need = lead_need_of (aeroplane, lead);
+  add (faults, (RoomFault) { .kind = ROOM_LEAD_SHORT, .part = from, .other = to, .lacking_mm = need.missing,
+                             .extension_mm = need.extension });
+}
+
+GArray *
+room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane)
+{
+  const size_t count = aeroplane_count (aeroplane, PIECE_PART);
+  GArray *faults = g_array_new (FALSE, FALSE, sizeof (RoomFault));
+  g_autoptr (GPtrArray) parts = g_ptr_array_new ();
+
+  for (size_t i = 0; i < count; i++)
+    {
+      const Part *part = aeroplane_part (aeroplane, i);
+      if (part->aboard && part_stands_clear (part))
+        g_ptr_array_add (parts, (Part *) part);
+    }
+  for (guint i = 0; i < parts->len; i++)
+    find_about_part (faults, profiles, aeroplane, g_ptr_array_index (parts, i));
+  room_overlaps_find (faults, parts, TOLERANCE);
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
+    find_about_lead (faults, aeroplane, aeroplane_lead (aeroplane, i));
+  return faults;
+}

@@ -1,0 +1,74 @@
+#include "figures/room-notes.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/names.h"
+#include "figures/notes.h"
+
+/* Across and along; what stands in the body. */
+static void
+add_about_place (GPtrArray *notes, const RoomFault *fault)
+{
+  const Piece *piece = &fault->part->piece;
+  const char *name = piece_name (piece);
+
+  if (fault->kind == ROOM_TOO_WIDE)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” is wider than the body is there: turn it, or move it where the body is wider."), name);
+  else if (fault->kind == ROOM_THROUGH_SIDE)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” reaches through the side of the body: move it towards the centre line."), name);
+  else if (fault->kind == ROOM_OUT_OF_NOSE)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” sticks out of the nose of the body: move it aft."), name);
+  else if (fault->kind == ROOM_OUT_OF_TAIL)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” sticks out of the tail of the body: move it forward."), name);
+}
+
+/* In height. */
+static void
+add_about_height (GPtrArray *notes, const RoomFault *fault)
+{
+  const Piece *piece = &fault->part->piece;
+  const char *name = piece_name (piece);
+
+  if (fault->kind == ROOM_TOO_HIGH)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” is higher than the body is there: lay it flat, or move it where the body is higher."), name);
+  else if (fault->kind == ROOM_THROUGH_TOP)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” reaches through the top of the body: move it down."), name);
+  else if (fault->kind == ROOM_THROUGH_FLOOR)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” reaches through the bottom of the body: move it up."), name);
+  else if (fault->kind == ROOM_WING_SHALLOW)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” is higher than “%s” is deep there: lay it on its side, or move it where the wing is deeper."),
+               name, piece_name (fault->in));
+}
+
+static void
+add_about_two (GPtrArray *notes, const RoomFault *fault)
+{
+  const Piece *piece = &fault->part->piece;
+  const char *name = piece_name (piece), *other = piece_name (&fault->other->piece);
+
+  if (fault->kind == ROOM_OVERLAP)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” and “%s” stand in the same place: move one of them."), name, other);
+  else if (isnan (fault->extension_mm))
+    notes_add (notes, NOTE_LOOK, piece,
+               _("The lead from “%s” to “%s” is too short for its way with slack, and one extension is not enough: bring them closer together."),
+               name, other);
+  else
+    notes_add (notes, NOTE_LOOK, piece,
+               _("The lead from “%s” to “%s” is too short for its way with slack: an extension makes up for it."), name, other);
+}
+
+void
+room_note (const Figures *figures, GPtrArray *notes)
+{
+  for (guint i = 0; i < figures->room->len; i++)
+    {
+      const RoomFault *fault = &g_array_index (figures->room, RoomFault, i);
+
+      if (fault->other)
+        add_about_two (notes, fault);
+      add_about_place (notes, fault);
+      add_about_height (notes, fault);
+      ((Note *) g_ptr_array_index (notes, notes->len - 1))->room = fault;
+    }
+}
