@@ -193,6 +193,7 @@ static const struct { const char *because; size_t place; double value; CoreStatu
   { "an endless box",                     offsetof (ArrangePart, length),   INFINITY,  CORE_NOT_FINITE },
   { "a width below nothing",              offsetof (ArrangePart, width),    -0.01,     CORE_OUT_OF_RANGE },
   { "a place that is no number",          offsetof (ArrangePart, now.z),    NAN,       CORE_NOT_FINITE },
+  { "a part beyond the horizon",          offsetof (ArrangePart, now.x),    1e9,       CORE_OUT_OF_RANGE },
 };
 
 START_TEST (a_part_with_odd_numbers_is_refused)
@@ -231,7 +232,7 @@ START_TEST (a_case_with_odd_numbers_is_refused)
 }
 END_TEST
 
-START_TEST (a_lead_to_no_part_and_none_or_too_many_wanted_are_refused)
+START_TEST (a_lead_to_no_part_and_too_much_of_anything_are_refused)
 {
   const ArrangeLead nowhere = { .from = 0, .to = 1, .length = 0.1 }, itself = { .from = 0, .to = 0, .length = 0.1 };
   ArrangeCase wanted = racer (0.1582);
@@ -239,6 +240,11 @@ START_TEST (a_lead_to_no_part_and_none_or_too_many_wanted_are_refused)
 
   ck_assert_int_eq (arrange (&wanted, 0, &made), CORE_OUT_OF_RANGE);
   ck_assert_int_eq (arrange (&wanted, ARRANGE_MOST + 1, &made), CORE_OUT_OF_RANGE);
+  wanted.part_count = 49;
+  ck_assert_int_eq (arrange (&wanted, 1, &made), CORE_TOO_MANY);
+  wanted.part_count = 1;
+  wanted.lead_count = 97;
+  ck_assert_int_eq (arrange (&wanted, 1, &made), CORE_TOO_MANY);
   wanted.lead_count = 1;
   wanted.leads = &nowhere;
   ck_assert_int_eq (arrange (&wanted, 1, &made), CORE_OUT_OF_RANGE);
@@ -275,7 +281,7 @@ main (void)
   tcase_add_test (tests, what_is_cancelled_leaves_the_answer_alone);
   tcase_add_loop_test (tests, a_part_with_odd_numbers_is_refused, 0, sizeof odd / sizeof *odd);
   tcase_add_loop_test (tests, a_case_with_odd_numbers_is_refused, 0, sizeof odd_cases / sizeof *odd_cases);
-  tcase_add_test (tests, a_lead_to_no_part_and_none_or_too_many_wanted_are_refused);
+  tcase_add_test (tests, a_lead_to_no_part_and_too_much_of_anything_are_refused);
   tcase_add_test (tests, with_no_parts_there_is_only_the_ballast_to_tell);
   return run_suite (suite, tests);
 }
