@@ -36,6 +36,15 @@ grip_piece_place (const Grip *self, const Aeroplane *now)
   return (Point) { stand[0], self->side ? stand[2] : stand[1] };
 }
 
+/* What is fixed to something else that moves goes along with that already. */
+static bool
+grip_piece_follows (const Grip *self, const char *id)
+{
+  const Part *part = aeroplane_part_by_id (self->start, id);
+
+  return part != NULL && part->of != NULL && selection_has (&self->selection, part->of);
+}
+
 static Aeroplane *
 grip_piece_moved (const Grip *self, Point place, bool loose)
 {
@@ -44,7 +53,7 @@ grip_piece_moved (const Grip *self, Point place, bool loose)
   Aeroplane *moved = aeroplane_ref (self->start);
 
   for (char **id = self->selection.ids; id != NULL && *id != NULL; id++) {
-    Aeroplane *next = piece_moving_can (moved, *id) ? piece_moving_moved (moved, *id, shift, loose) : NULL;
+    Aeroplane *next = piece_moving_can (moved, *id) && !grip_piece_follows (self, *id) ? piece_moving_moved (moved, *id, shift, loose) : NULL;
 
     if (next == NULL)
       continue;

@@ -144,6 +144,17 @@ list_add_body (GPtrArray *lines, TrammelSession *session, const Body *body)
     list_add_nodes (lines, body->piece.id, body->side_outline, true, units);
 }
 
+static char *
+part_remark (TrammelSession *session, const Part *part)
+{
+  g_autofree char *mass = units_mass (trammel_session_units (session), part->mass);
+
+  if (!part->aboard)
+    return g_strdup (_("left out"));
+  /* Translators: of a part that has still to be bought; %s is its mass */
+  return part->to_come ? g_strdup_printf (_("%s, to come"), mass) : g_steal_pointer (&mass);
+}
+
 static void
 list_add_part (GPtrArray *lines, TrammelSession *session, const Part *part)
 {
@@ -151,7 +162,7 @@ list_add_part (GPtrArray *lines, TrammelSession *session, const Part *part)
 
   list_add (lines, &(ListLine) {
     .words = g_strdup (part->name != NULL ? part->name : class != NULL ? _(class->name) : part->piece.id),
-    .remark = part->aboard ? units_mass (trammel_session_units (session), part->mass) : g_strdup (_("left out")),
+    .remark = part_remark (session, part),
     .id = g_strdup (part->piece.id), .node = -1,
   });
 }

@@ -76,9 +76,43 @@ part_fields (void)
     { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
       .step = N_("Move Part"), .at = offsetof (Part, y), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
       .refused = N_("That is further than 20 m away.") },
+    { .label = N_("Turn"), .kind = FIELD_ANGLE, .value = piece_field_value, .change = piece_field_change, .step = N_("Turn Part"),
+      .at = offsetof (Part, turn), .least = -360, .most = 360, .refused = N_("A turn lies between −360 and 360 degrees.") },
     { .label = N_("Above the datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
       .step = N_("Move Part"), .at = offsetof (Part, z), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
       .refused = N_("That is further than 20 m away.") },
+  };
+
+  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+}
+
+static char *
+part_group (TrammelSession *session)
+{
+  const Part *part = trammel_session_selected_part (session);
+
+  return g_strdup (part != NULL && part->group != NULL ? part->group : "");
+}
+
+static Aeroplane *
+with_part_group (TrammelSession *session, const char *text)
+{
+  const Part *part = trammel_session_selected_part (session);
+  Part *next;
+
+  if (part == NULL)
+    return NULL;
+  next = (Part *) piece_dup (&part->piece);
+  g_free (next->group);
+  next->group = *text != '\0' ? g_strdup (text) : NULL;
+  return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
+}
+
+FieldList
+part_group_fields (void)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Group"), .kind = FIELD_TEXT, .text = part_group, .change_text = with_part_group, .step = N_("Change Group") },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };

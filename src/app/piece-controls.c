@@ -205,40 +205,6 @@ part_class_control (TrammelSession *session)
   return control;
 }
 
-static void
-aboard_show (GtkWidget *control, TrammelSession *session)
-{
-  const Part *part = trammel_session_selected_part (session);
-
-  if (part != NULL)
-    gtk_switch_set_active (GTK_SWITCH (control), part->aboard);
-}
-
-static void
-aboard_chosen (GtkWidget *control)
-{
-  ControlState *state = control_state (control);
-  const Part *part;
-  const bool aboard = gtk_switch_get_active (GTK_SWITCH (control));
-
-  if (state == NULL || state->showing)
-    return;
-  part = trammel_session_selected_part (state->session);
-  if (part != NULL && part->aboard != aboard)
-    trammel_session_do (state->session, change_part_aboard (trammel_session_aeroplane (state->session), part->piece.id, aboard),
-                        aboard ? _("Take Aboard") : _("Leave Out"));
-}
-
-GtkWidget *
-part_aboard_control (TrammelSession *session)
-{
-  GtkWidget *control = gtk_switch_new ();
-
-  piece_control_adopt (control, session, aboard_show);
-  g_signal_connect (control, "notify::active", G_CALLBACK (aboard_chosen), NULL);
-  return control;
-}
-
 /* 30 mm to both sides is a beginning that a hand can see and pull. */
 static void
 rail_add (TrammelSession *session)

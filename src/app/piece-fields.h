@@ -11,6 +11,7 @@ FieldList surface_section_fields (void);     /* of any but a fin; the last two a
 FieldList structure_fields       (void);     /* of the selected surface or body */
 FieldList part_fields            (void);
 FieldList part_size_fields       (void);
+FieldList part_group_fields      (void);
 FieldList part_rail_fields       (void);
 FieldList node_fields            (TrammelSession *session);
 FieldList body_fields            (void);

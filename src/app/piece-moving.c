@@ -25,7 +25,7 @@ piece_moving_body (const Aeroplane *aeroplane, const char *id, double dx, double
   piece_moving_shift (&body->side_outline, dx, dz);
   for (size_t i = 0; i < body->former_count; i++)
     body->formers[i].place += dx;
-  return aeroplane_with_replaced (aeroplane, &old->piece, &body->piece);
+  return change_parts_moved_with (aeroplane_with_replaced (aeroplane, &old->piece, &body->piece), id, dx, dz);
 }
 
 static Aeroplane *

@@ -6,6 +6,7 @@
 #include "app/explain-button.h"
 #include "app/hinge-words.h"
 #include "app/node-fields.h"
+#include "app/part-controls.h"
 #include "app/piece-controls.h"
 #include "app/piece-fields.h"
 #include "app/plan-group.h"
@@ -167,7 +168,12 @@ page_build_part (TrammelSelectionPage *self, const Part *part)
   GtkWidget *group = page_add_group (self, _("Part"), NULL, part_fields ());
 
   page_add_control (self, group, _("Class"), part_class_control (self->session));
-  page_add_control (self, group, _("Aboard"), part_aboard_control (self->session));
+  page_add_control (self, group, _("In Flight"), part_aboard_control (self->session));
+  group = page_add_group (self, _("Belongs To"), NULL, (FieldList) { NULL, 0 });
+  page_add_control (self, group, _("Fixed to"), part_of_control (self->session));
+  page_add_rows (self, group, part_group_fields ());
+  group = page_add_group (self, _("May Be In"), _("none ticked: it stays"), (FieldList) { NULL, 0 });
+  page_add_wide (self, group, part_rooms_control (self->session));
   group = page_add_group (self, _("Rail"), part->has_rail ? NULL : _("none: it does not slide"),
                           part->has_rail ? part_rail_fields () : (FieldList) { NULL, 0 });
   trammel_group_add_to_heading (TRAMMEL_GROUP (group),

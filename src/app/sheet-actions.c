@@ -65,6 +65,12 @@ sheet_actions_remove_rail (GSimpleAction *action, GVariant *parameter, gpointer 
   sheet_command_remove_rail (sheet);
 }
 
+static void
+sheet_actions_turn (GSimpleAction *action, GVariant *parameter, gpointer sheet)
+{
+  sheet_command_turn (sheet);
+}
+
 /* Words as they stand in an action's target. */
 static int
 sheet_actions_word (GVariant *parameter, const char *const words[])
@@ -166,6 +172,7 @@ sheet_actions_new (TrammelSheetCanvas *sheet)
     { .name = "join-nodes",    .activate = sheet_actions_join_nodes },
     { .name = "add-rail",      .activate = sheet_actions_add_rail },
     { .name = "remove-rail",   .activate = sheet_actions_remove_rail },
+    { .name = "turn",          .activate = sheet_actions_turn },
     { .name = "node-kind",     .activate = sheet_actions_node_kind, .parameter_type = "s" },
     { .name = "segment-kind",  .activate = sheet_actions_segment_kind, .parameter_type = "s" },
     { .name = "root-carried",  .activate = sheet_actions_root_carried },

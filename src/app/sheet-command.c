@@ -124,6 +124,23 @@ sheet_command_remove_rail (TrammelSheetCanvas *sheet)
 }
 
 bool
+sheet_command_turn (TrammelSheetCanvas *sheet)
+{
+  const Selection *selection = sheet_command_selection (sheet);
+  Aeroplane *turned = NULL;
+
+  for (char **id = selection->ids; id != NULL && *id != NULL; id++) {
+    Aeroplane *next = change_part_turned (turned != NULL ? turned : sheet_command_aeroplane (sheet), *id, 90);
+
+    if (next == NULL)
+      continue;
+    aeroplane_unref (turned);
+    turned = next;
+  }
+  return sheet_command_do (sheet, turned, _("Turn Part"));
+}
+
+bool
 sheet_command_aboard (TrammelSheetCanvas *sheet)
 {
   const Part *part = trammel_session_selected_part (trammel_sheet_canvas_session (sheet));

@@ -10,5 +10,6 @@ bool sheet_command_join_nodes   (TrammelSheetCanvas *sheet);
 bool sheet_command_add_rail     (TrammelSheetCanvas *sheet);
 bool sheet_command_remove_rail  (TrammelSheetCanvas *sheet);
 bool sheet_command_aboard       (TrammelSheetCanvas *sheet);      /* takes the selected part aboard, or leaves it out */
+bool sheet_command_turn          (TrammelSheetCanvas *sheet);      /* each selected part by a quarter, its forward end to port */
 /** Selects the next thing, or the one before. */
 bool sheet_command_walk         (TrammelSheetCanvas *sheet, bool back);

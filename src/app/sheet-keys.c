@@ -170,6 +170,8 @@ sheet_keys_letter (TrammelSheetCanvas *self, guint keyval, GdkModifierType state
     if (g_str_equal (letter, C_("key", "S"))) return sheet_command_node_kind (self, NODE_SMOOTH);
     if (g_str_equal (letter, C_("key", "C"))) return sheet_command_node_kind (self, NODE_CORNER);
     if (g_str_equal (letter, C_("key", "Y"))) return sheet_command_node_kind (self, NODE_SYMMETRIC);
+    /* Translators: the key that turns the selected parts by a quarter, with Shift held. */
+    if (g_str_equal (letter, C_("key", "R"))) return sheet_command_turn (self);
     return false;
   }
   for (const ToolKind *const *kind = tool_kinds (); *kind != NULL; kind++)

@@ -60,6 +60,7 @@ sheet_menu_add_part (GMenu *menu, const Part *part)
 {
   const MenuRow rows[] = {
     { .label = N_("_Aboard"), .action = "sheet.aboard" },
+    { .label = N_("_Turn by a Quarter"), .action = "sheet.turn", .keys = "<Shift>r" },
     { .label = part->has_rail ? N_("Remove _Rail") : N_("Add _Rail"), .action = part->has_rail ? "sheet.remove-rail" : "sheet.add-rail" },
     { .label = N_("A_rrange…"), .action = "win.arrange" },
     { .label = N_("_Delete"), .action = "win.delete", .keys = "Delete" },

@@ -79,9 +79,8 @@ surface_mapped (const Surface *old, Point scale, Point shift)
   return next;
 }
 
-/* `takes` with all parts fixed to that surface or body moved; the rest stays. */
-static Aeroplane *
-parts_moved_with (Aeroplane *takes, const char *id, double dx, double dz)
+Aeroplane *
+change_parts_moved_with (Aeroplane *takes, const char *id, double dx, double dz)
 {
   Aeroplane *now = takes;
 
@@ -118,7 +117,7 @@ change_surface_moved (const Aeroplane *self, const char *id, double dx, double d
       next->controls[i].hinge_inner_x += dx;
       next->controls[i].hinge_outer_x += dx;
     }
-  return parts_moved_with (changed_to (self, &old->piece, &next->piece), id, dx, dz);
+  return change_parts_moved_with (changed_to (self, &old->piece, &next->piece), id, dx, dz);
 }
 
 static void
@@ -205,6 +204,19 @@ change_part_aboard (const Aeroplane *self, const char *id, bool aboard)
   if (!next)
     return NULL;
   next->aboard = aboard;
+  return changed_to (self, &old->piece, &next->piece);
+}
+
+Aeroplane *
+change_part_turned (const Aeroplane *self, const char *id, double degrees)
+{
+  const Part *old;
+  Part *next = isfinite (degrees) ? part_copy (self, id, &old) : NULL;
+
+  if (!next)
+    return NULL;
+  next->turn = remainder (next->turn + degrees, 360);
+  next->turn = next->turn <= -180 ? next->turn + 360 : next->turn;
   return changed_to (self, &old->piece, &next->piece);
 }
 

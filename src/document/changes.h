@@ -18,6 +18,10 @@ Aeroplane *change_part_place      (const Aeroplane *self, const char *id, double
 Aeroplane *change_part_rail       (const Aeroplane *self, const char *id, double from, double to);
 /** Whether a part is aboard and counts. */
 Aeroplane *change_part_aboard     (const Aeroplane *self, const char *id, bool aboard);
+/** Turns a part by so many degrees about its centre, its forward end to port; the sum is kept above -180 and up to 180. */
+Aeroplane *change_part_turned     (const Aeroplane *self, const char *id, double degrees);
+/** `takes` with all parts that are fixed to that surface or body moved by dx aft and dz up, mm, rails too. NULL stays NULL. */
+Aeroplane *change_parts_moved_with (Aeroplane *takes, const char *id, double dx, double dz);
 /** Puts the mark of that number at x, mm aft of the datum; adds the first when there is none. NULL when there is no such mark. */
 Aeroplane *change_mark_station    (const Aeroplane *self, size_t mark, double station);
 
@@ -33,6 +37,26 @@ Aeroplane *change_named_place_added   (const Aeroplane *self, const char *id, do
 Aeroplane *change_named_place_moved   (const Aeroplane *self, const char *id, size_t index, const char *name, double place);
 /** Takes the one of that index out; its name likewise. */
 Aeroplane *change_named_place_removed (const Aeroplane *self, const char *id, size_t index, const char *name);
+
+/* Bays, between two formers of a body. */
+
+/** What a bay may be called: nothing that is in use, no blanks; blanks within a name become "-". A new string; NULL when nothing is left of
+ *  it or something else has it.
+ *  own  the bay's present name, which it may keep; NULL for a new one */
+char      *bay_name_from      (const Aeroplane *self, const char *typed, const char *own);
+/** Adds a bay between the formers of these names, called "bay", "bay-2", … NULL also where they are the same, or one is missing.
+ *  id  set to its name, a new string; may be NULL */
+Aeroplane *change_bay_added   (const Aeroplane *self, const char *from_former, const char *to_former, char **id);
+/** Gives a bay a name (bay_name_from); parts that may be in it follow. */
+Aeroplane *change_bay_renamed (const Aeroplane *self, const char *id, const char *name);
+/** Puts a bay between these formers; refused as change_bay_added does. */
+Aeroplane *change_bay_formers (const Aeroplane *self, const char *id, const char *from_former, const char *to_former);
+/** Takes a bay out, and out of what parts say of where they may be. */
+Aeroplane *change_bay_removed (const Aeroplane *self, const char *id);
+/** Whether a part may be in that bay or surface. */
+bool       part_may_be_in     (const Part *part, const char *room);
+/** Lets a part be in a bay or surface, or no longer; in none left it has none. */
+Aeroplane *change_part_room   (const Aeroplane *self, const char *id, const char *room, bool may);
 
 /* Controls of a surface. */
 

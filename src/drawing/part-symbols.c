@@ -234,7 +234,7 @@ static void
 draw_base (const PartDraft *d, PartBase base, PartState state)
 {
   add_part_box (d, base == BASE_ROUNDED);
-  if (state == PART_SETTLED || state == PART_SELECTED)
+  if (state == PART_SETTLED || state == PART_SELECTED || state == PART_TO_COME)
     {
       look_set_source (d->cr, base == BASE_SOLID ? d->ink : d->look->part_fill);
       cairo_fill_preserve (d->cr);
@@ -290,7 +290,8 @@ draw_part_symbol (cairo_t *cr, const Look *look, const PartSymbol *part)
   const PartDraft draft = {
     .cr = cr, .look = look, .box = box, .middle = point_mix (box.min, box.max, 0.5),
     .half_x = (box.max.x - box.min.x) / 2, .half_y = (box.max.y - box.min.y) / 2,
-    .ink = part->state == PART_SETTLED ? look->graphite : part->state == PART_LEFT_OUT ? look->construction : look->selection };
+    .ink = part->state == PART_SETTLED ? look->graphite 
+         : part->state == PART_LEFT_OUT || part->state == PART_TO_COME ? look->construction : look->selection };
 
   cairo_save (cr);
   cairo_new_path (cr);

@@ -106,7 +106,7 @@ draw_one_part (const SheetDraft *draft, const Part *part, bool selected)
 {
   const PartSymbol symbol = {
     .class_word = part->class_name, .box = box_to_screen (draft->view, sheet_part_own_box (part)), .turn = part->turn,
-    .state = !part->aboard ? (selected ? PART_PROPOSED : PART_LEFT_OUT) : selected ? PART_SELECTED : PART_SETTLED };
+    .state = part_state_of (part, selected) };
 
   draw_part_symbol (draft->cr, draft->look, &symbol);
 }

@@ -198,6 +198,14 @@ sheet_control_cut (const Surface *surface, double station, double hinge_x)
   return cut.trailing_x;
 }
 
+PartState
+part_state_of (const Part *part, bool selected)
+{
+  if (!part->aboard)
+    return selected ? PART_PROPOSED : PART_LEFT_OUT;
+  return selected ? PART_SELECTED : part->to_come ? PART_TO_COME : PART_SETTLED;
+}
+
 bool
 sheet_proposed_x (const Figures *figures, const Part *part, double *x)
 {

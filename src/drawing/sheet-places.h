@@ -1,4 +1,5 @@
 #pragma once
+#include "drawing/part-symbols.h"
 #include "drawing/sheet.h"
 
 /** Where things stand on the sheet: shared by what paints them, what finds them under the pointer, and what measures the extent.
@@ -53,6 +54,8 @@ bool sheet_mark_place (const Figures *figures, size_t mark, Point *place);
 /** x, mm, at which a control's cut end at `station` meets the trailing edge; NAN where no end is cut (at the centre line, beyond the
  *  tip, hinge aft of it). */
 double sheet_control_cut (const Surface *surface, double station, double hinge_x);
+/** How a part is drawn: left out, still to come, settled, or selected. */
+PartState part_state_of (const Part *part, bool selected);
 /** Where a part's middle should be, mm aft of the datum, for its broken box; false when it stands there (within 1 mm), is left out, its
  *  rail does not reach, or nothing is known. */
 bool sheet_proposed_x (const Figures *figures, const Part *part, double *x);

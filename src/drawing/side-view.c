@@ -186,7 +186,7 @@ part_state (const SideDraft *d, const Part *part)
 {
   const bool selected = is_selected (d, &part->piece);
 
-  return !part->aboard ? (selected ? PART_PROPOSED : PART_LEFT_OUT) : selected ? PART_SELECTED : PART_SETTLED;
+  return part_state_of (part, selected);
 }
 
 static void

@@ -48,7 +48,7 @@ append_part (GString *text, const Part *part)
   append_field (text, part->class_name ? part->class_name : "");
   for (size_t i = 0; i < G_N_ELEMENTS (numbers); i++)
     append_number (text, numbers[i]);
-  g_string_append_printf (text, ",%s\r\n", part->aboard ? "yes" : "no");
+  g_string_append_printf (text, ",%s\r\n", !part->aboard ? "no" : part->to_come ? "to come" : "yes");
 }
 
 char *

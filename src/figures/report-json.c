@@ -170,6 +170,7 @@ write_part (JsonText *json, const Part *part)
   json_text_number (json, "rail_from_mm", part->has_rail ? part->rail_from : NAN);
   json_text_number (json, "rail_to_mm", part->has_rail ? part->rail_to : NAN);
   json_text_bool (json, "aboard", part->aboard);
+  json_text_bool (json, "to_come", part->to_come);
   json_text_close_object (json);
 }
 

@@ -151,7 +151,7 @@ add_part (TextTable *table, const Part *part, Units units)
   text_table_cell (table, units_length (units, part->x));
   text_table_cell (table, units_length (units, part->y));
   text_table_cell (table, units_length (units, part->z));
-  text_table_cell (table, part->aboard ? NULL : g_strdup (_("left out")));
+  text_table_cell (table, !part->aboard ? g_strdup (_("left out")) : part->to_come ? g_strdup (_("to come")) : NULL);
 }
 
 static void

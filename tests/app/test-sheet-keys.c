@@ -32,6 +32,18 @@ START_TEST (arrows_move_a_part_by_one_millimetre_and_with_shift_by_ten)
 }
 END_TEST
 
+START_TEST (shift_r_turns_the_selected_part_by_a_quarter)
+{
+  g_autofree char *before = hand_text ();
+
+  select_piece ("receiver");
+  gui_key ("<Shift>r");
+  ck_assert_double_eq (hand_part ("receiver")->turn, 90);
+  ck_assert_str_eq (tool (), "select");
+  hand_undoes ("Turn Part", before);
+}
+END_TEST
+
 START_TEST (arrows_move_by_a_thirty_second_of_an_inch_where_inches_are_used)
 {
   trammel_settings_set_units (trammel_session_settings (hand_session ()), (Units) { LENGTH_INCH, MASS_OZ });
@@ -366,6 +378,7 @@ case_keys (void)
   TCase *keys = tcase_create ("keys");
 
   tcase_add_test (keys, arrows_move_a_part_by_one_millimetre_and_with_shift_by_ten);
+  tcase_add_test (keys, shift_r_turns_the_selected_part_by_a_quarter);
   tcase_add_test (keys, arrows_move_by_a_thirty_second_of_an_inch_where_inches_are_used);
   tcase_add_test (keys, arrows_keep_a_part_on_its_rail);
   tcase_add_test (keys, arrows_move_a_node_and_a_mark);

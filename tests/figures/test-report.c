@@ -180,6 +180,21 @@ START_TEST (the_parts_list_quotes_what_would_mislead)
 }
 END_TEST
 
+START_TEST (what_is_still_to_come_says_so_in_the_parts_list)
+{
+  Part *part = part_new ("pack", "battery");
+
+  part->mass = 27;
+  part->to_come = true;
+  g_autoptr (Aeroplane) aeroplane = with_piece (aeroplane_new (), part);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autofree char *csv = report_parts_csv (figures), *text = report_text (figures, (Units) { LENGTH_MM, MASS_G });
+  ck_assert_ptr_nonnull (strstr (csv, ",to come\r\n"));
+  ck_assert_ptr_nonnull (strstr (text, "to come"));
+  ck_assert_double_eq (figures->mass.total_g, 27);
+}
+END_TEST
+
 static void
 assert_has (const char *text, const char *words)
 {
@@ -312,6 +327,7 @@ main (void)
   tcase_add_test (tests, names_with_quotes_and_newlines_come_through_json);
   tcase_add_test (tests, the_json_and_the_parts_list_are_the_same_bytes_in_a_comma_locale);
   tcase_add_test (tests, the_parts_list_quotes_what_would_mislead);
+  tcase_add_test (tests, what_is_still_to_come_says_so_in_the_parts_list);
   tcase_add_test (tests, the_text_names_methods_units_deviations_and_cautions);
   tcase_add_test (tests, the_text_shows_small_masses_their_deviations_and_inertia_as_finely_as_they_are_read);
   tcase_add_test (tests, an_elliptical_wing_stalls_nowhere_in_particular);

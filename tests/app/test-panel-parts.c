@@ -1,0 +1,127 @@
+/* The panel's choices about a part under a real hand: whether it flies, what it is fixed to, where it may be, how it is turned. */
+#include <math.h>
+#include "document/changes.h"
+#include "support/panel-stage.h"
+
+static const Part *
+part (const char *id)
+{
+  return aeroplane_part_by_id (trammel_session_aeroplane (stage.session), id);
+}
+
+static void
+choose (const char *id)
+{
+  trammel_session_select (stage.session, selection_of (id));
+  gui_settle ();
+}
+
+/* Opens a drop-down and takes what reads so. */
+static void
+pick (const char *label, const char *words)
+{
+  gtk_widget_grab_focus (beside (label));
+  gui_settle ();
+  gui_click (beside (label));
+  gui_settle ();
+  gui_click (find (words));
+  gui_settle ();
+}
+
+static void
+undo_is (const char *label)
+{
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), label);
+  trammel_session_undo (stage.session);
+  gui_settle ();
+}
+
+START_TEST (a_part_still_to_come_counts_and_reads_so_in_the_list)
+{
+  const double before = trammel_session_figures (stage.session)->mass.total_g;
+
+  choose ("receiver");
+  pick ("In Flight", "Still to Come");
+  ck_assert (part ("receiver")->aboard && part ("receiver")->to_come);
+  ck_assert_double_eq (trammel_session_figures (stage.session)->mass.total_g, before);
+  find ("3\u00a0g, to come");
+  undo_is ("Still to Come");
+  ck_assert (!part ("receiver")->to_come);
+}
+END_TEST
+
+START_TEST (a_part_left_out_counts_nowhere)
+{
+  const double before = trammel_session_figures (stage.session)->mass.total_g;
+
+  choose ("receiver");
+  pick ("In Flight", "Left Out");
+  ck_assert (!part ("receiver")->aboard);
+  ck_assert_double_eq_tol (trammel_session_figures (stage.session)->mass.total_g, before - 3, 1e-9);
+  undo_is ("Leave Out");
+  ck_assert (part ("receiver")->aboard);
+}
+END_TEST
+
+START_TEST (a_part_is_fixed_to_what_it_belongs_to_and_moves_with_it)
+{
+  choose ("servo-left");
+  pick ("Fixed to", "Wing");
+  ck_assert_str_eq (part ("servo-left")->of, "wing");
+  trammel_session_do (stage.session, change_surface_moved (trammel_session_aeroplane (stage.session), "wing", 7, 0), "Move Wing");
+  ck_assert_double_eq (part ("servo-left")->x, 183);
+  trammel_session_undo (stage.session);
+  undo_is ("Change What It Is Fixed To");
+  ck_assert_ptr_null (part ("servo-left")->of);
+}
+END_TEST
+
+START_TEST (rooms_that_are_ticked_are_where_it_may_be)
+{
+  trammel_session_do (stage.session, change_bay_added (trammel_session_aeroplane (stage.session), "F4", "F6", NULL), "Add Bay");
+  choose ("servo-left");
+  press ("bay");
+  ck_assert_str_eq (part ("servo-left")->bays, "bay");
+  press ("Wing");
+  ck_assert_str_eq (part ("servo-left")->bays, "bay wing");
+  press ("bay");
+  ck_assert_str_eq (part ("servo-left")->bays, "wing");
+  undo_is ("Change Where It May Be");
+  ck_assert (part_may_be_in (part ("servo-left"), "bay"));
+  ck_assert (gtk_check_button_get_active (GTK_CHECK_BUTTON (find ("bay"))));
+}
+END_TEST
+
+START_TEST (a_turn_and_a_group_are_typed)
+{
+  choose ("servo-left");
+  retype ("Turn, °", "90");
+  ck_assert_double_eq (part ("servo-left")->turn, 90);
+  gtk_widget_grab_focus (beside ("Group"));
+  gui_settle ();
+  gui_type ("ailerons");
+  gui_key ("Return");
+  ck_assert_str_eq (part ("servo-left")->group, "ailerons");
+  undo_is ("Change Group");
+  undo_is ("Turn Part");
+  ck_assert_double_eq (part ("servo-left")->turn, 0);
+}
+END_TEST
+
+int
+main (void)
+{
+  Suite *suite = suite_create ("panel parts");
+  TCase *tests = tcase_create ("parts");
+
+  gui_begin ();
+  tcase_add_checked_fixture (tests, stage_raise, stage_strike);
+  tcase_set_timeout (tests, 300);
+  tcase_add_test (tests, a_part_still_to_come_counts_and_reads_so_in_the_list);
+  tcase_add_test (tests, a_part_left_out_counts_nowhere);
+  tcase_add_test (tests, a_part_is_fixed_to_what_it_belongs_to_and_moves_with_it);
+  tcase_add_test (tests, rooms_that_are_ticked_are_where_it_may_be);
+  tcase_add_test (tests, a_turn_and_a_group_are_typed);
+  suite_add_tcase (suite, tests);
+  return gui_run (suite);
+}
