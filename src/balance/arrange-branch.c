@@ -56,22 +56,24 @@ open_ways (const Node *node, const SpacePair *pair)
   return open;
 }
 
+/* The more pressing before; of the least pressing none beyond CHOICES_MOST. */
 static void
 choices_add (Choices *self, Choice choice)
 {
   size_t k = self->count < CHOICES_MOST ? self->count++ : CHOICES_MOST;
 
-  for (; k > 0; k--)
-    {
-      const Choice *before = &self->choices[k - 1];
-
-      if (before->open < choice.open || (before->open == choice.open && before->overlap >= choice.overlap))
-        break;
-      if (k < CHOICES_MOST)
-        self->choices[k] = *before;
-    }
+  for (; k > 0 && self->choices[k - 1].pressing < choice.pressing; k--)
+    if (k < CHOICES_MOST)
+      self->choices[k] = self->choices[k - 1];
   if (k < CHOICES_MOST)
     self->choices[k] = choice;
+}
+
+/* A great overlap with few ways out presses; how much more the one than the other was tried out. */
+static double
+pressing_of (double overlap, int open)
+{
+  return overlap / ((double) open * open * open);
 }
 
 static void
@@ -82,24 +84,17 @@ add_pairs (const Space *space, const Node *node, double places[][AXES], Choices 
       const double overlap = node->ways[i] == WAY_OPEN ? overlap_of (&space->pairs[i], places) : 0;
 
       if (overlap > 0)
-        choices_add (found, (Choice) { CHOICE_WAY, i, 1, open_ways (node, &space->pairs[i]), overlap });
+        choices_add (found, (Choice) { CHOICE_WAY, i, 1, pressing_of (overlap, open_ways (node, &space->pairs[i])) });
     }
 }
 
-/* The parts that stand between their ranges. */
+/* The parts that stand between their ranges come first. */
 static void
 add_parts (const Space *space, const Node *node, double places[][AXES], Choices *found)
 {
   for (size_t i = 0; i < space->part_count; i++)
-    {
-      int open = 0;
-
-      if (node_range_at (space, node, i, places[i]) < space->parts[i].range_count)
-        continue;
-      for (uint64_t left = node->ranges[i]; left; left &= left - 1)
-        open++;
-      choices_add (found, (Choice) { CHOICE_RANGE, i, 1, open, INFINITY });
-    }
+    if (node_range_at (space, node, i, places[i]) == space->parts[i].range_count)
+      choices_add (found, (Choice) { CHOICE_RANGE, i, 1, INFINITY });
 }
 
 static bool
@@ -213,7 +208,7 @@ choices_find (const Tree *tree, const Node *node, double places[][AXES], Choices
   for (size_t i = 0; i < tree->taken_count && found->count == 0; i++)
     for (int side = 0; side < (tree->space->mirrored ? 2 : 1) && found->count == 0; side++)
       if (is_taken (tree, node, places, &tree->taken[i], side ? -1 : 1))
-        choices_add (found, (Choice) { CHOICE_AWAY, i, side ? -1 : 1, 1, 0 });
+        choices_add (found, (Choice) { CHOICE_AWAY, i, side ? -1 : 1, 0 });
 }
 
 bool

@@ -14,12 +14,11 @@ typedef struct {
   enum { CHOICE_WAY, CHOICE_RANGE, CHOICE_AWAY } kind;
   size_t which;                   /* the pair, the part, or the one taken */
   double across;                  /* −1 for its mirror image */
-  int open;                       /* how many branches there would be */
-  double overlap;                 /* mm */
+  double pressing;                /* the greater, the sooner it should be decided */
 } Choice;
 
 enum { CHOICES_MOST = 8 };
-/** The most pressing first: those with the fewest branches, of these the pair that overlaps most. */
+/** The most pressing first. */
 typedef struct { Choice choices[CHOICES_MOST]; size_t count; } Choices;
 
 /** What is left to decide at a node whose program's solution is `places`: nothing when that is an arrangement. */

@@ -7,7 +7,7 @@
 /* How well a lead's length is known before boxes are put apart, mm. */
 static const double rough = 0.5;
 /* How many choices are tried before one is taken. */
-static const size_t looks = 2;
+static const size_t looks = 3;
 /* Every branching decides one thing more; no search that ends in time comes so far down. */
 static const size_t deepest = 600;
 /* How often it is asked whether to go on, s. */

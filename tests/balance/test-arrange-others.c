@@ -1,6 +1,6 @@
 #include <check.h>
 #include <stdlib.h>
-#include <string.h>
+#include <threads.h>
 #include "arrange-stage.h"
 #include "support/run-suite.h"
 
@@ -146,32 +146,137 @@ START_TEST (without_time_for_any_nothing_is_said_to_be_impossible)
 }
 END_TEST
 
-/* Twelve parts in one bay, beside and above each other: that takes minutes to prove. */
-START_TEST (when_the_time_ends_the_best_so_far_is_given_and_how_much_better_it_might_be)
+enum { MANY = 12 };
+/* Twelve parts in one bay, beside and above each other, each with a lead to the one before: that takes minutes to prove. */
+typedef struct { ArrangePart parts[MANY]; ArrangeRange ranges[MANY]; ArrangeLead leads[MANY - 1]; ArrangeCase wanted; } Crowd;
+
+static void
+set_crowd (Crowd *self, double other_x)
 {
-  enum { MANY = 12 };
   const Bay bay = { 0.05, 0.50, 0.030, -0.030, 0.030, 1 };
-  ArrangePart parts[MANY];
-  ArrangeRange ranges[MANY];
-  const ArrangeCase wanted = { .parts = parts, .part_count = MANY, .other_mass = 0.3, .other_x = 0.4, .forward_limit_x = 0.10,
-                               .aft_limit_x = 0.11, .aim_x = 0.105, .nose_x = 0, .tail_x = 0.8, .clearance = 0.001, .seconds = 2 };
-  Arrangements made;
 
   for (size_t i = 0; i < MANY; i++)
     {
       const double long_by = 0.020 + 0.0017 * (double) (i * 7 % 11), wide_by = 0.014 + 0.0013 * (double) (i * 5 % 13);
 
-      ranges[i] = range_in_bay (&bay, long_by, wide_by, wide_by);
-      parts[i] = (ArrangePart) { .mass = 0.004 + 0.0031 * (double) (i * 3 % 7), .length = long_by, .width = wide_by, .height = wide_by,
-                                 .ranges = &ranges[i], .range_count = 1, .now = { 0.2, 0, 0 } };
+      self->ranges[i] = range_in_bay (&bay, long_by, wide_by, wide_by);
+      self->parts[i] = (ArrangePart) { .mass = 0.004 + 0.0031 * (double) (i * 3 % 7), .length = long_by, .width = wide_by,
+                                       .height = wide_by, .ranges = &self->ranges[i], .range_count = 1, .now = { 0.2, 0, 0 } };
+      if (i > 0)
+        self->leads[i - 1] = (ArrangeLead) { .from = i, .to = i / 2, .length = NAN };
     }
-  ck_assert_int_eq (arrange (&wanted, 1, &made), CORE_OK);
+  self->wanted = (ArrangeCase) { .parts = self->parts, .part_count = MANY, .leads = self->leads, .lead_count = MANY - 1, .other_mass = 0.3,
+                                 .other_x = other_x, .forward_limit_x = 0.10, .aft_limit_x = 0.11, .aim_x = 0.105, .nose_x = 0,
+                                 .tail_x = 0.8, .clearance = 0.001, .seconds = 2 };
+}
+
+START_TEST (when_the_time_ends_the_best_so_far_is_given_and_how_much_better_it_might_be)
+{
+  Crowd crowd;
+  Arrangements made;
+
+  set_crowd (&crowd, 0.4);
+  ck_assert_int_eq (arrange (&crowd.wanted, 1, &made), CORE_OK);
   ck_assert_int_eq (made.status, ARRANGE_BEST_FOUND);
-  ck_assert (arrangement_holds (&wanted, &made.found[0]));
+  ck_assert (arrangement_holds (&crowd.wanted, &made.found[0]));
   ck_assert_double_gt (made.found[0].ballast, 0.001);
   ck_assert_double_gt (made.found[0].gap, 0);
   ck_assert_double_lt (made.found[0].gap, 0.9);
   arrangements_clear (&made);
+}
+END_TEST
+
+static double
+all_leads (const Arrangement *made)
+{
+  double sum = 0;
+
+  for (size_t i = 0; i + 1 < MANY; i++)
+    sum += made->needed[i];
+  return sum;
+}
+
+/* The ballast, then how near the aim is, then the leads, within what moving counts beside these. */
+static bool
+is_better (const ArrangeCase *wanted, const Arrangement *one, const Arrangement *other)
+{
+  const double off = fabs (one->x - wanted->aim_x), other_off = fabs (other->x - wanted->aim_x);
+
+  if (fabs (one->ballast - other->ballast) > 1e-6)
+    return one->ballast < other->ballast;
+  if (fabs (off - other_off) > 1e-6)
+    return off < other_off;
+  return all_leads (one) < all_leads (other) - 0.005;
+}
+
+START_TEST (what_is_found_last_comes_first_when_it_is_the_best)
+{
+  Crowd crowd;
+  Arrangements made;
+
+  set_crowd (&crowd, 0.4);
+  ck_assert_int_eq (arrange (&crowd.wanted, 4, &made), CORE_OK);
+  ck_assert_int_eq (made.status, ARRANGE_BEST_FOUND);
+  for (size_t i = 1; i < made.count; i++)
+    ck_assert (!is_better (&crowd.wanted, &made.found[i], &made.found[i - 1]));
+  arrangements_clear (&made);
+}
+END_TEST
+
+/* Each time a little later. */
+static bool
+until_asked (double done, void *data)
+{
+  return --*(int *) data > 0;
+}
+
+START_TEST (wherever_it_is_cancelled_nothing_is_left_behind)
+{
+  Crowd crowd;
+  Arrangements made = { .count = 42 };
+  int left = _i + 1;
+
+  set_crowd (&crowd, _i % 2 ? 0.4 : 0.07);
+  crowd.wanted.seconds = INFINITY;
+  crowd.wanted.goes_on = until_asked;
+  crowd.wanted.data = &left;
+  ck_assert_int_eq (arrange (&crowd.wanted, 3, &made), CORE_CANCELLED);
+  ck_assert_int_eq (left, 0);
+  ck_assert_uint_eq (made.count, 42);
+}
+END_TEST
+
+static int
+arrange_body (void *data)
+{
+  Body *body = data;
+  Arrangements made;
+  CoreStatus status = arrange (&body->wanted, 1, &made);
+
+  body->parts[PACK].now.x = status || !made.count ? NAN : made.found[0].places[PACK].x;
+  arrangements_clear (&made);
+  return status;
+}
+
+START_TEST (several_threads_arrange_at_once_and_each_finds_the_same)
+{
+  enum { THREADS = 4 };
+  Body bodies[THREADS];
+  thrd_t threads[THREADS];
+
+  for (size_t i = 0; i < THREADS; i++)
+    {
+      set_body (&bodies[i]);
+      ck_assert_int_eq (thrd_create (&threads[i], arrange_body, &bodies[i]), thrd_success);
+    }
+  for (size_t i = 0; i < THREADS; i++)
+    {
+      int status;
+
+      ck_assert_int_eq (thrd_join (threads[i], &status), thrd_success);
+      ck_assert_int_eq (status, CORE_OK);
+      ck_assert_double_eq (bodies[i].parts[PACK].now.x, bodies[0].parts[PACK].now.x);
+    }
 }
 END_TEST
 
@@ -211,6 +316,9 @@ main (void)
   tcase_add_test (tests, searching_one_order_of_parts_of_a_kind_misses_nothing);
   tcase_add_test (tests, without_time_for_any_nothing_is_said_to_be_impossible);
   tcase_add_test (tests, when_the_time_ends_the_best_so_far_is_given_and_how_much_better_it_might_be);
+  tcase_add_test (tests, what_is_found_last_comes_first_when_it_is_the_best);
+  tcase_add_loop_test (tests, wherever_it_is_cancelled_nothing_is_left_behind, 0, 12);
+  tcase_add_test (tests, several_threads_arrange_at_once_and_each_finds_the_same);
   tcase_add_test (tests, how_much_is_done_is_told_as_a_share);
   return run_suite (suite, tests);
 }
