@@ -11,7 +11,7 @@
 struct _TrammelArrangePage {
   GtkBox parent;
   TrammelSession *session;
-  GtkWidget *movers, *offers;            /* groups */
+  GtkWidget *movers, *offers, *helps;    /* groups */
   GtkWidget *ballast;                    /* whether it may be added */
   GtkWidget *progress, *progress_line, *complaint, *next, *use;
   GHashTable *still;                     /* ids of parts that were unticked */
@@ -196,12 +196,22 @@ page_list_movers (TrammelArrangePage *self)
       page_add_mover (self, aeroplane_part (aeroplane, i));
 }
 
+/* What a single part does is told also where no arrangement does. */
+static void
+page_look (TrammelArrangePage *self)
+{
+  page_list_movers (self);
+  page_clear_rows (self->helps);
+  gtk_widget_set_visible (self->helps, arrange_rows_add_movers (TRAMMEL_GROUP (self->helps), trammel_session_figures (self->session),
+                                                                trammel_session_units (self->session)) > 0);
+  page_find (self);
+}
+
 void
 trammel_arrange_page_begin (TrammelArrangePage *self)
 {
   self->at_work = true;
-  page_list_movers (self);
-  page_find (self);
+  page_look (self);
   gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
 }
 
@@ -218,10 +228,8 @@ trammel_arrange_page_leave (TrammelArrangePage *self)
 static void
 page_aeroplane_changed (TrammelArrangePage *self)
 {
-  if (!self->at_work || self->ours)
-    return;
-  page_list_movers (self);
-  page_find (self);
+  if (self->at_work && !self->ours)
+    page_look (self);
 }
 
 /* The buttons */
@@ -352,12 +360,14 @@ trammel_arrange_page_new (TrammelSession *session)
   self->session = g_object_ref (session);
   self->movers = trammel_group_new (_("May Move"));
   self->offers = trammel_group_new (_("Arrangement"));
+  self->helps = trammel_group_new (_("What One Part Does"));
   self->ballast = gtk_check_button_new_with_mnemonic (_("_Ballast where nothing else helps"));
   gtk_check_button_set_active (GTK_CHECK_BUTTON (self->ballast), TRUE);
   g_signal_connect_swapped (self->ballast, "toggled", G_CALLBACK (page_ballast_toggled), self);
   gtk_box_append (GTK_BOX (content), self->movers);
   gtk_box_append (GTK_BOX (content), self->ballast);
   gtk_box_append (GTK_BOX (content), self->offers);
+  gtk_box_append (GTK_BOX (content), self->helps);
   gtk_widget_add_css_class (content, "panel-page");
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (page_key), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);

@@ -3,10 +3,13 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "document/part-class.h"
+#include "figures/movers.h"
 #include "figures/names.h"
 
 /* g: no scale at the bench shows less. */
 static const double LEAST_BALLAST = 0.05;
+/* More rows nobody reads: what comes last helps least. */
+enum { MOST_MOVERS = 8 };
 
 static char *
 mover_reach (const Aeroplane *aeroplane, const Part *part)
@@ -49,6 +52,7 @@ add_row (TrammelGroup *group, const char *label, const char *words)
   gtk_label_set_xalign (GTK_LABEL (what), 0);
   gtk_label_set_wrap (GTK_LABEL (what), TRUE);
   gtk_widget_set_hexpand (what, TRUE);
+  gtk_widget_set_visible (said, words != NULL);
   gtk_label_set_xalign (GTK_LABEL (said), 1);
   gtk_label_set_justify (GTK_LABEL (said), GTK_JUSTIFY_RIGHT);
   gtk_label_set_wrap (GTK_LABEL (said), TRUE);
@@ -108,6 +112,27 @@ arrange_rows_add (TrammelGroup *group, const Arranging *arranging, const Arrange
   }
   for (size_t i = 0; i < leads; i++)
     add_lead (group, arranging, found, i, now->aeroplane, units);
+}
+
+size_t
+arrange_rows_add_movers (TrammelGroup *group, const Figures *figures, Units units)
+{
+  Movers movers = movers_of (figures);
+  g_autofree char *together = movers_text (&movers, units);
+  size_t added = together != NULL;
+
+  if (together != NULL)
+    add_row (group, together, NULL);
+  for (size_t i = 0; i < movers.count && added < MOST_MOVERS; i++) {
+    g_autofree char *text = mover_text (&movers, &movers.of[i], units);
+
+    if (text == NULL)
+      continue;
+    add_row (group, piece_name (&movers.of[i].part->piece), text);
+    added++;
+  }
+  movers_clear (&movers);
+  return added;
 }
 
 Aeroplane *

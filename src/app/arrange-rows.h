@@ -9,5 +9,8 @@ GtkWidget *arrange_rows_mover (const Aeroplane *aeroplane, const Part *part);
 /** Adds the rows of one arrangement: ballast, margin now and then, each part's way, each lead. */
 void       arrange_rows_add   (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, ArrangeStatus status,
                                const Figures *now, const Figures *then, Units units);
+/** Adds a row for each part that can do something for the balance by itself, the most useful first, and one for what two do, or is missing.
+ *  Returns how many rows. */
+size_t     arrange_rows_add_movers (TrammelGroup *group, const Figures *figures, Units units);
 /** The aeroplane with a piece of ballast of so many grams at x, mm, beside the rest; itself where none is needed. Takes it. */
 Aeroplane *arrange_rows_with_ballast (Aeroplane *takes, double grams, double x);

@@ -1,0 +1,145 @@
+#include "figures/movers.h"
+
+#include <math.h>
+#include "balance/slide.h"
+#include "figures/part-places.h"
+
+/* mm: nobody sees less on the bench. */
+static const double NOTHING = 0.05;
+
+static double
+wanted_x (const Figures *figures, const Part *part, double off_mm)
+{
+  return part->mass > 0 ? part->x - figures->mass.total_g * off_mm / part->mass : NAN;
+}
+
+/* The place nearest to x where the part may be. */
+static double
+reach_of (const Figures *figures, const Part *part, double x)
+{
+  g_autoptr (GArray) places = part_places (figures->aeroplane, part);
+  double best = part->x;
+  bool found = false;
+
+  for (guint i = 0; i < places->len; i++)
+    {
+      const PartPlaces *at = &g_array_index (places, PartPlaces, i);
+      const double place = fmin (fmax (x, at->x_from), at->x_to);
+      if (!found || fabs (place - x) < fabs (best - x))
+        best = place;
+      found = true;
+    }
+  return best;
+}
+
+static double
+wanted_mass (const Figures *figures, const Part *part, double target)
+{
+  const double rest = figures->mass.total_g - part->mass;
+  const double x = rest > 0 ? (figures->mass.total_g * figures->mass.x_mm - part->mass * part->x) / rest : NAN;
+  const double mass = rest * (x - target) / (target - part->x);
+
+  return mass > 0 && isfinite (mass) ? mass : NAN;
+}
+
+static Mover
+mover_of (const Figures *figures, const Part *part, double off_mm)
+{
+  const double total = figures->mass.total_g, x = wanted_x (figures, part, off_mm);
+  Mover made = { .part = part, .moment_g_mm = part->mass * (part->x - figures->mass.x_mm), .share = part->mass / total,
+                 .wanted_x_mm = x, .can_move = part_is_movable (part), .reach_x_mm = part->x, .left_mm = off_mm,
+                 .wanted_g = wanted_mass (figures, part, figures->balance.advised_x_mm) };
+
+  if (made.can_move && isfinite (x))
+    made.reach_x_mm = reach_of (figures, part, x);
+  made.left_mm = off_mm + part->mass * (made.reach_x_mm - part->x) / total;
+  if (fabs (made.left_mm) < NOTHING)
+    made.left_mm = 0;
+  return made;
+}
+
+static int
+compare_lengths (double a, double b)
+{
+  return (a > b) - (a < b);
+}
+
+static int
+more_useful_first (const void *a, const void *b)
+{
+  const Mover *one = a, *other = b;
+  const int left = compare_lengths (fabs (one->left_mm), fabs (other->left_mm));
+
+  if (one->can_move != other->can_move)
+    return one->can_move ? -1 : 1;
+  if (one->can_move && left)
+    return left;
+  return compare_lengths (fabs (one->wanted_x_mm - one->part->x), fabs (other->wanted_x_mm - other->part->x));
+}
+
+double
+movers_other (const Figures *figures, const Part *first, double first_x_mm, const Part *second)
+{
+  const double off = figures->mass.x_mm + first->mass * (first_x_mm - first->x) / figures->mass.total_g - figures->balance.advised_x_mm;
+
+  return wanted_x (figures, second, off);
+}
+
+/* The first two, by usefulness, that do together what none does alone. */
+static void
+find_pair (Movers *self, const Figures *figures)
+{
+  for (size_t i = 0; i < self->count && self->of[i].can_move; i++)
+    for (size_t k = 0; k < self->count && self->of[k].can_move; k++)
+      {
+        const Mover *first = &self->of[i], *second = &self->of[k];
+        const double x = k == i ? NAN : movers_other (figures, first->part, first->reach_x_mm, second->part);
+        if (!isfinite (x) || fabs (reach_of (figures, second->part, x) - x) > NOTHING)
+          continue;
+        self->has_pair = true;
+        self->pair = (MoverPair) { first, second, first->reach_x_mm, x };
+        return;
+      }
+}
+
+static void
+find_ballast (Movers *self, const Figures *figures)
+{
+  const double target = figures->balance.advised_x_mm;
+  const SlideCase wanted = { .target_x = target, .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
+
+  if (fabs (self->off_mm) < NOTHING)
+    {
+      self->ballast_g = 0;
+      return;
+    }
+  if (ballast_solve (&wanted, figures->mass.total_g, figures->mass.x_mm, &self->ballast_g, &self->ballast_x_mm) == CORE_OK)
+    self->gram_mm = (self->ballast_x_mm - figures->mass.x_mm) / (figures->mass.total_g + 1);
+}
+
+Movers
+movers_of (const Figures *figures)
+{
+  const Aeroplane *aeroplane = figures->aeroplane;
+  const size_t all = aeroplane_count (aeroplane, PIECE_PART);
+  Movers self = { .of = g_new (Mover, all), .off_mm = figures->mass.x_mm - figures->balance.advised_x_mm, .ballast_g = NAN,
+                  .ballast_x_mm = NAN, .gram_mm = NAN };
+
+  if (!isfinite (self.off_mm))
+    return self;
+  for (size_t i = 0; i < all; i++)
+    if (aeroplane_part (aeroplane, i)->aboard && aeroplane_part (aeroplane, i)->mass > 0)
+      self.of[self.count++] = mover_of (figures, aeroplane_part (aeroplane, i), self.off_mm);
+  qsort (self.of, self.count, sizeof *self.of, more_useful_first);
+  find_ballast (&self, figures);
+  if (self.count && self.of[0].left_mm != 0)
+    find_pair (&self, figures);
+  return self;
+}
+
+void
+movers_clear (Movers *self)
+{
+  g_free (self->of);
+  *self = (Movers) { .count = 0 };
+}

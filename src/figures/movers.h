@@ -1,0 +1,40 @@
+#pragma once
+#include "document/units.h"
+#include "figures/figures.h"
+
+/** What each part can do for the balance, so that a person sees at once what is worth moving. Millimetres, grams; x aft of the datum. */
+typedef struct {
+  const Part *part;
+  double moment_g_mm;           /* its mass times its distance from the balance point: aft is positive */
+  double share;                 /* of all mass: how far the balance point goes when it is moved, over its own way */
+  double wanted_x_mm;           /* where it alone would have to be, all else as it is; NAN when it weighs nothing */
+  bool can_move;                /* it has a rail or bays */
+  double reach_x_mm;            /* the place nearest to that where it may be; where it is when it may not move */
+  double left_mm;               /* what the balance point is off the wanted place then: aft is positive, 0 when it reaches */
+  double wanted_g;              /* what it would have to weigh where it is; NAN when no mass does, or it stands at the wanted place */
+} Mover;
+
+/** Two parts moved together: the first goes as far as it helps, the second does the rest. */
+typedef struct { const Mover *first, *second; double first_x_mm, second_x_mm; } MoverPair;
+
+typedef struct {
+  Mover *of;  size_t count;     /* one for each part aboard that weighs something, the most useful first */
+  double off_mm;                /* how far the balance point is aft of the place advised; NAN without either */
+  double ballast_g, ballast_x_mm;     /* what is missing, and the best place for it: the end furthest from the place advised */
+  double gram_mm;               /* how far a gram there takes the balance point: forward is negative */
+  bool has_pair;  MoverPair pair;     /* where no part does it alone and two of them do */
+} Movers;
+
+/** x_wanted = x + M (x_t − x̄) / m; a mass at x must be (M − m)(x̄' − x_t) / (x_t − x), x̄' the balance point without it. Most useful: those
+ *  that may move, by how little is left to do, then by how little they must move; then the rest by how much they would have to.
+ *  cost     looks into bays and bodies: not for each frame of a drag
+ *  source   FAA-H-8083-1, Weight and Balance Handbook, chapter on shifting and on adding or removing weight */
+Movers movers_of    (const Figures *figures);
+void   movers_clear (Movers *self);
+/** Where the second part must be for the place advised when the first is at that x, mm; NAN where either weighs nothing. */
+double movers_other (const Figures *figures, const Part *first, double first_x_mm, const Part *second);
+
+/** What a part can do, in words: "17 mm forward and it balances, or 32 g in its place". A new string; NULL: nothing is off. */
+char  *mover_text (const Movers *movers, const Mover *mover, Units units);
+/** The same of the two, and of what is missing: one sentence. A new string; NULL: nothing is missing. */
+char  *movers_text (const Movers *movers, Units units);

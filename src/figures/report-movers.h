@@ -1,0 +1,6 @@
+#pragma once
+#include "figures/figures.h"
+#include "figures/json-text.h"
+
+/** Adds `movers`, the most useful first, and `missing`, the ballast that would do: see movers.h. */
+void report_write_movers (JsonText *json, const Figures *figures);

@@ -1,0 +1,176 @@
+#include <check.h>
+#include <math.h>
+#include "document/changes.h"
+#include "figures/movers.h"
+#include "support/aeroplanes.h"
+#include "support/figures-once.h"
+#include "support/run-suite.h"
+
+/* What each part can do for the balance, each held against the figures of the aeroplane so changed. */
+
+static const Units metric = { LENGTH_MM, MASS_G };
+
+static Aeroplane *
+racer_with_aft_receiver (void)
+{
+  g_autoptr (Aeroplane) made = racer ();
+
+  return change_part_rail (made, "receiver", 120, 260);
+}
+
+static double
+balance_of (const Aeroplane *aeroplane)
+{
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  return figures->mass.x_mm - figures->balance.advised_x_mm;
+}
+
+static const Mover *
+mover_called (const Movers *movers, const char *id)
+{
+  for (size_t i = 0; i < movers->count; i++)
+    if (g_str_equal (movers->of[i].part->piece.id, id))
+      return &movers->of[i];
+  ck_abort_msg ("%s is no mover", id);
+}
+
+static Aeroplane *
+with_mass (const Aeroplane *aeroplane, const Part *part, double mass)
+{
+  Part *next = (Part *) piece_dup (&part->piece);
+
+  next->mass = mass;
+  return aeroplane_with_replaced (aeroplane, &part->piece, &next->piece);
+}
+
+START_TEST (each_part_put_where_it_is_told_alone_brings_the_balance_to_the_place_advised)
+{
+  g_autoptr (Aeroplane) aeroplane = racer_with_aft_receiver ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+
+  ck_assert_uint_eq (movers.count, aeroplane_count (aeroplane, PIECE_PART));
+  for (size_t i = 0; i < movers.count; i++)
+    {
+      const Part *part = movers.of[i].part;
+      g_autoptr (Aeroplane) moved = change_part_place (aeroplane, part->piece.id, movers.of[i].wanted_x_mm, part->y, part->z);
+      ck_assert_double_eq_tol (balance_of (moved), 0, 1e-6);
+    }
+  movers_clear (&movers);
+}
+END_TEST
+
+START_TEST (a_part_of_the_mass_told_in_its_place_does_the_same)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  const Mover *motor = mover_called (&movers, "motor");
+  g_autoptr (Aeroplane) heavier = with_mass (aeroplane, motor->part, motor->wanted_g);
+
+  ck_assert_double_gt (motor->wanted_g, motor->part->mass);
+  ck_assert_double_eq_tol (balance_of (heavier), 0, 1e-6);
+  movers_clear (&movers);
+}
+END_TEST
+
+/* By hand: a millimetre of 27 g in M moves it by 27 / M. */
+START_TEST (moments_are_mass_by_distance_and_shares_are_of_all_mass)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  const Mover *battery = mover_called (&movers, "battery");
+
+  ck_assert_double_eq_tol (battery->share, 27 / figures->mass.total_g, 1e-9);
+  ck_assert_double_eq_tol (battery->moment_g_mm, 27 * (124 - figures->mass.x_mm), 1e-9);
+  movers_clear (&movers);
+}
+END_TEST
+
+START_TEST (the_most_useful_comes_first_and_says_what_it_does)
+{
+  g_autoptr (Aeroplane) aeroplane = racer_with_aft_receiver ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  g_autofree char *text = mover_text (&movers, &movers.of[0], metric);
+
+  ck_assert_str_eq (movers.of[0].part->piece.id, "battery");
+  ck_assert_double_eq (movers.of[0].left_mm, 0);
+  ck_assert (movers.of[1].can_move && !movers.of[2].can_move);
+  ck_assert_ptr_nonnull (strstr (text, "forward and it balances"));
+  ck_assert (!movers.has_pair);
+  movers_clear (&movers);
+}
+END_TEST
+
+/* The rail ends 12 mm short; the receiver does the rest. */
+START_TEST (where_no_part_does_it_alone_two_do_it_together)
+{
+  g_autoptr (Aeroplane) wide = racer_with_aft_receiver ();
+  g_autoptr (Figures) before = figures_once (wide);
+  const double wanted = figures_solution (before, "battery")->x_mm;
+  g_autoptr (Aeroplane) aeroplane = change_part_rail (wide, "battery", wanted + 1, 134);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  g_autofree char *text = movers_text (&movers, metric);
+
+  ck_assert (movers.has_pair);
+  ck_assert_str_eq (movers.pair.first->part->piece.id, "battery");
+  ck_assert_str_eq (movers.pair.second->part->piece.id, "receiver");
+  g_autoptr (Aeroplane) one = change_part_place (aeroplane, "battery", movers.pair.first_x_mm, 0, 0);
+  g_autoptr (Aeroplane) both = change_part_place (one, "receiver", movers.pair.second_x_mm, 0, 8);
+  ck_assert_double_eq_tol (balance_of (both), 0, 1e-6);
+  ck_assert_ptr_nonnull (strstr (text, "together"));
+  movers_clear (&movers);
+}
+END_TEST
+
+START_TEST (where_nothing_does_it_the_ballast_and_the_worth_of_a_gram_are_told)
+{
+  g_autoptr (Aeroplane) wide = racer ();
+  g_autoptr (Aeroplane) aeroplane = change_part_rail (wide, "battery", 123, 134);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  g_autofree char *text = movers_text (&movers, metric);
+  Part *lead = part_new ("lead", "ballast");
+
+  ck_assert_double_gt (movers.ballast_g, 0);
+  ck_assert_double_lt (movers.gram_mm, 0);
+  ck_assert_ptr_nonnull (strstr (text, "missing at the nose"));
+  lead->mass = movers.ballast_g;
+  lead->x = movers.ballast_x_mm;
+  g_autoptr (Aeroplane) leaded = aeroplane_with_added (aeroplane, &lead->piece);
+  ck_assert_double_eq_tol (balance_of (leaded), 0, 1e-6);
+  movers_clear (&movers);
+}
+END_TEST
+
+START_TEST (without_a_target_there_are_none)
+{
+  g_autoptr (Aeroplane) aeroplane = with_part (aeroplane_new (), "pack", 27, 100);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+
+  ck_assert_uint_eq (movers.count, 0);
+  ck_assert_double_nan (movers.ballast_g);
+  ck_assert_ptr_null (movers_text (&movers, metric));
+  movers_clear (&movers);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("movers");
+
+  tcase_add_test (tests, each_part_put_where_it_is_told_alone_brings_the_balance_to_the_place_advised);
+  tcase_add_test (tests, a_part_of_the_mass_told_in_its_place_does_the_same);
+  tcase_add_test (tests, moments_are_mass_by_distance_and_shares_are_of_all_mass);
+  tcase_add_test (tests, the_most_useful_comes_first_and_says_what_it_does);
+  tcase_add_test (tests, where_no_part_does_it_alone_two_do_it_together);
+  tcase_add_test (tests, where_nothing_does_it_the_ballast_and_the_worth_of_a_gram_are_told);
+  tcase_add_test (tests, without_a_target_there_are_none);
+  return run_suite (suite_create ("movers"), tests);
+}
