@@ -6,6 +6,7 @@
 
 #include "balance/arrange-alike.h"
 #include "balance/arrange-guard.h"
+#include "balance/arrange-order.h"
 #include "balance/arrange-polish.h"
 #include "balance/slide.h"
 
@@ -29,7 +30,6 @@ typedef struct {
   Program *program;
   Tree tree;
   Taken taken[ARRANGE_MOST];
-  double values[ARRANGE_MOST];    /* of the last step */
   double until;
 } Course;
 
@@ -152,7 +152,7 @@ take_result (Course *self, Arrangement *made)
   made->places = calloc (wanted->part_count + 1, sizeof *made->places);
   made->ranges = calloc (wanted->part_count + 1, sizeof *made->ranges);
   made->needed = calloc (wanted->lead_count + 1, sizeof *made->needed);
-  self->values[self->made->count++] = self->tree.value;
+  self->made->count++;
   if (!made->places || !made->ranges || !made->needed)
     return false;
   for (size_t i = 0; i < wanted->part_count; i++)
@@ -200,39 +200,6 @@ find_each (Course *self)
   return CORE_OK;
 }
 
-/* Whether what was found later is better after all: the one before was not searched to its end. */
-static bool
-is_better (const Course *self, size_t index, size_t before)
-{
-  const Arrangement *made = &self->made->found[index], *other = &self->made->found[before];
-  const double lighter = 2 * steps[0].accuracy / 1000 * self->space->mass, nearer = 2 * steps[1].accuracy / mm;
-  const double off = fabs (made->x - self->wanted->aim_x), other_off = fabs (other->x - self->wanted->aim_x);
-
-  if (fabs (made->ballast - other->ballast) > lighter)
-    return made->ballast < other->ballast;
-  if (fabs (off - other_off) > nearer)
-    return off < other_off;
-  return self->values[index] < self->values[before] - steps[2].accuracy;
-}
-
-static void
-put_best_first (Course *self)
-{
-  for (size_t i = 1; i < self->made->count; i++)
-    for (size_t k = i; k > 0 && is_better (self, k, k - 1); k--)
-      {
-        const Arrangement later = self->made->found[k];
-        const double value = self->values[k];
-
-        self->made->found[k] = self->made->found[k - 1];
-        self->values[k] = self->values[k - 1];
-        self->made->found[k - 1] = later;
-        self->values[k - 1] = value;
-      }
-  if (self->made->count)
-    self->made->status = self->made->found[0].status;
-}
-
 static CoreStatus
 run_course (void *data)
 {
@@ -247,7 +214,7 @@ run_course (void *data)
                         .data = self->wanted->data };
   self->until = tree_clock () + self->wanted->seconds;
   status = find_each (self);
-  put_best_first (self);
+  arrangements_put_best_first (self->wanted, self->made);
   program_free (self->program);
   return status;
 }
