@@ -24,7 +24,7 @@ struct _TrammelPanel {
 
 G_DEFINE_FINAL_TYPE (TrammelPanel, trammel_panel, GTK_TYPE_WIDGET)
 
-static guint part_class_chosen_signal;
+static guint part_chosen_signal;
 
 static void
 panel_show_count (TrammelPanel *self)
@@ -165,9 +165,9 @@ panel_selection_changed (TrammelPanel *self)
 }
 
 static void
-panel_part_chosen (gpointer data, const char *word)
+panel_part_chosen (gpointer data, const Part *pattern)
 {
-  g_signal_emit (data, part_class_chosen_signal, 0, word);
+  g_signal_emit (data, part_chosen_signal, 0, pattern);
 }
 
 static GtkWidget *
@@ -261,8 +261,8 @@ trammel_panel_class_init (TrammelPanelClass *klass)
   GTK_WIDGET_CLASS (klass)->measure = trammel_panel_measure;
   GTK_WIDGET_CLASS (klass)->size_allocate = trammel_panel_size_allocate;
   gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "panel");
-  part_class_chosen_signal = g_signal_new ("part-class-chosen", TRAMMEL_TYPE_PANEL, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                                           G_TYPE_NONE, 1, G_TYPE_STRING);
+  part_chosen_signal = g_signal_new ("part-chosen", TRAMMEL_TYPE_PANEL, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                           G_TYPE_NONE, 1, G_TYPE_POINTER);
 }
 
 static void

@@ -1,7 +1,10 @@
 #include "trammel-config.h"
 #include "app/part-adder.h"
 #include <glib/gi18n-lib.h>
-#include "app/part-room.h"
+#include "app/part-list.h"
+#include "document/changes.h"
+#include "document/part-class.h"
+#include "document/part-room.h"
 
 /* Where a class usually stands: a share of the way from the nose (0) to the wing's leading edge (1) and beyond (the wing's root chord is
  * the next whole step). Common practice, no source. */
@@ -46,26 +49,37 @@ part_usual_x (const Aeroplane *aeroplane, const char *word)
 }
 
 Aeroplane *
-part_adder_with (const Aeroplane *aeroplane, const char *class_word, char **id)
+part_adder_with (const Aeroplane *aeroplane, const Part *pattern, char **id)
 {
-  const PartClass *class = part_class_find (class_word);
-  Part *part;
+  Part *part = (Part *) piece_dup (&pattern->piece);
 
-  if (class == NULL)
-    return NULL;
-  *id = aeroplane_free_id (aeroplane, class->word);
-  part = part_new (*id, class->word);
-  part->mass = class->mass;
-  part->length = class->length;
-  part->width = class->width;
-  part->height = class->height;
-  part->x = part_room_x (aeroplane, class, part_usual_x (aeroplane, class->word));
+  *id = aeroplane_free_id (aeroplane, part->class_name);
+  g_free (part->piece.id);
+  part->piece.id = g_strdup (*id);
+  part->x = part_room_x (aeroplane, part, part_usual_x (aeroplane, part->class_name));
   return aeroplane_with_added (aeroplane, &part->piece);
+}
+
+Aeroplane *
+part_adder_at (const Aeroplane *aeroplane, const Part *pattern, Point place, char **id)
+{
+  g_autoptr (Aeroplane) added = part_adder_with (aeroplane, pattern, id);
+
+  return change_part_place (added, *id, place.x, place.y, 0);
+}
+
+char *
+part_adder_step (const Part *pattern)
+{
+  const PartClass *class = part_class_find (pattern->class_name);
+
+  /* Translators: %s is a part or a class of parts: "Add Battery". */
+  return g_strdup_printf (_("Add %s"), pattern->name != NULL ? pattern->name : class != NULL ? _(class->name) : _("Part"));
 }
 
 typedef struct {
   TrammelSession *session;
-  void (*chosen) (gpointer data, const char *word);
+  void (*chosen) (gpointer data, const Part *pattern);
   gpointer data;
   GtkMenuButton *button;
 } PartAdder;
@@ -80,70 +94,32 @@ part_adder_free (gpointer data)
 }
 
 static void
-part_adder_chosen (GtkListBox *list, GtkListBoxRow *row, gpointer data)
+part_adder_chosen (gpointer data, const Part *pattern)
 {
   PartAdder *adder = data;
-  const PartClass *class = part_classes () + gtk_list_box_row_get_index (row);
-  g_autofree char *id = NULL;
-  Aeroplane *next = part_adder_with (trammel_session_aeroplane (adder->session), class->word, &id);
+  g_autofree char *id = NULL, *step = part_adder_step (pattern);
+  Aeroplane *next = part_adder_with (trammel_session_aeroplane (adder->session), pattern, &id);
 
   gtk_menu_button_popdown (adder->button);
-  trammel_session_do (adder->session, next, _("Add Part"));
+  trammel_session_do (adder->session, next, step);
   trammel_session_select (adder->session, selection_of (id));
   if (adder->chosen != NULL)
-    adder->chosen (adder->data, class->word);
+    adder->chosen (adder->data, pattern);
 }
 
-static GtkWidget *
-part_adder_row (const PartClass *class, Units units)
-{
-  GtkWidget *row = gtk_list_box_row_new ();
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
-  g_autofree char *mass = units_mass (units, class->mass);
-  GtkWidget *name = gtk_label_new (_(class->name)), *grams = gtk_label_new (mass);
-
-  gtk_label_set_xalign (GTK_LABEL (name), 0);
-  gtk_widget_set_hexpand (name, TRUE);
-  gtk_widget_add_css_class (grams, "dim-label");
-  gtk_box_append (GTK_BOX (box), name);
-  gtk_box_append (GTK_BOX (box), grams);
-  gtk_widget_add_css_class (box, "list-piece");
-  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, _(class->name), -1);
-  return row;
-}
-
-static GtkWidget *
-part_adder_list (PartAdder *adder)
-{
-  const Units units = trammel_session_units (adder->session);
-  GtkWidget *list = gtk_list_box_new ();
-
-  for (const PartClass *class = part_classes (); class->word != NULL; class++)
-    gtk_list_box_append (GTK_LIST_BOX (list), part_adder_row (class, units));
-  gtk_list_box_set_selection_mode (GTK_LIST_BOX (list), GTK_SELECTION_NONE);
-  g_signal_connect (list, "row-activated", G_CALLBACK (part_adder_chosen), adder);
-  return list;
-}
-
-/* The list is made anew each time it opens: it speaks in the units of the moment, and at the start nobody waits for it. */
+/* The list is made anew each time it opens: it speaks in the units of the moment, has what stands in the person's own catalogue by then,
+ * and at the start nobody waits for it. */
 static void
 part_adder_open (GtkMenuButton *button, gpointer data)
 {
-  GtkWidget *popover = gtk_popover_new (), *scroller = gtk_scrolled_window_new ();
+  GtkWidget *popover = gtk_popover_new ();
 
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 420);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), part_adder_list (data));
-  gtk_widget_set_size_request (scroller, 240, -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Classes of Parts"), -1);
-  gtk_popover_set_child (GTK_POPOVER (popover), scroller);
+  gtk_popover_set_child (GTK_POPOVER (popover), part_list_new (((PartAdder *) data)->session, part_adder_chosen, data));
   gtk_menu_button_set_popover (button, popover);
 }
 
 GtkWidget *
-part_adder_new (TrammelSession *session, void (*chosen) (gpointer data, const char *word), gpointer data)
+part_adder_new (TrammelSession *session, void (*chosen) (gpointer data, const Part *pattern), gpointer data)
 {
   GtkWidget *button = gtk_menu_button_new ();
   PartAdder *adder = g_new0 (PartAdder, 1);

@@ -278,9 +278,9 @@ trammel_sheet_area_tool (TrammelSheetArea *self)
 }
 
 void
-trammel_sheet_area_set_part_class (TrammelSheetArea *self, const char *class_name)
+trammel_sheet_area_set_part_pattern (TrammelSheetArea *self, const Part *pattern)
 {
-  trammel_sheet_canvas_set_part_class (self->sheet, class_name);
+  trammel_sheet_canvas_set_part_pattern (self->sheet, pattern);
 }
 
 void

@@ -18,8 +18,8 @@ GtkWidget *trammel_sheet_area_new  (TrammelSession *session);
 /** Tools by word: "select", "move-sheet", "outline", "part", "rail", "balance-mark", "dimension". */
 void        trammel_sheet_area_set_tool (TrammelSheetArea *self, const char *tool);
 const char *trammel_sheet_area_tool     (TrammelSheetArea *self);
-/** The class of parts that the Part tool puts; the panel chooses it. */
-void        trammel_sheet_area_set_part_class (TrammelSheetArea *self, const char *class_name);
+/** A part like the one that the Part tool puts, lent; the panel chooses it. */
+void        trammel_sheet_area_set_part_pattern (TrammelSheetArea *self, const Part *pattern);
 void        trammel_sheet_area_fit      (TrammelSheetArea *self);
 /** The plans beneath the sheet; lent. */
 TrammelPlanStore *trammel_sheet_area_plan_store (TrammelSheetArea *self);

@@ -31,7 +31,8 @@ struct _TrammelSheetCanvas {
   Tool *tool;
   bool hand;                    /* Space is held: a drag moves the sheet */
   bool bare;                    /* V is held: of a plan nothing but its print is shown */
-  char *part_class;
+  Part *part_pattern;           /* what the Part tool puts; NULL: what is still missing */
+  Part *dropped;                /* what is dragged over it, as it would stand; NULL */
   char *hint;                   /* NULL: the tool's */
   Pull *pull;
   OutlineSpot spot;
@@ -61,6 +62,7 @@ ToolEvent sheet_cursor_event (TrammelSheetCanvas *self);
 void      sheet_cursor_follow_print (TrammelSheetCanvas *self);         /* when the plan may lie elsewhere */
 
 void sheet_canvas_add_pointer  (TrammelSheetCanvas *self);      /* sheet-pointer.c */
+void sheet_canvas_add_drop     (TrammelSheetCanvas *self);      /* sheet-drop.c */
 void sheet_canvas_add_keys     (TrammelSheetCanvas *self);      /* sheet-keys.c */
 void sheet_canvas_add_menu     (TrammelSheetCanvas *self);      /* sheet-menu.c */
 void sheet_canvas_drop_pointer (TrammelSheetCanvas *self);      /* forgets a press under way, after Esc */

@@ -41,7 +41,9 @@ trammel_sheet_canvas_finalize (GObject *object)
   sheet_plan_copy_clear (&self->plan_copy);
   sheet_plan_copy_clear (&self->enlarged_copy);
   outline_spot_clear (&self->spot);
-  g_free (self->part_class);
+  trammel_sheet_canvas_set_part_pattern (self, NULL);
+  if (self->dropped != NULL)
+    piece_unref (&self->dropped->piece);
   g_free (self->hint);
   G_OBJECT_CLASS (trammel_sheet_canvas_parent_class)->finalize (object);
 }
@@ -192,6 +194,7 @@ trammel_sheet_canvas_new (TrammelSession *session)
   theme_follow (GTK_WIDGET (self));
   sheet_canvas_add_pointer (self);
   sheet_canvas_add_keys (self);
+  sheet_canvas_add_drop (self);
   sheet_canvas_add_menu (self);
   return self;
 }
@@ -321,8 +324,21 @@ trammel_sheet_canvas_hint (TrammelSheetCanvas *self)
 void
 trammel_sheet_canvas_set_part_class (TrammelSheetCanvas *self, const char *class_name)
 {
-  g_free (self->part_class);
-  self->part_class = g_strdup (class_name);
+  Part *usual = part_class_part (class_name);
+
+  trammel_sheet_canvas_set_part_pattern (self, usual);
+  if (usual != NULL)
+    piece_unref (&usual->piece);
+}
+
+void
+trammel_sheet_canvas_set_part_pattern (TrammelSheetCanvas *self, const Part *pattern)
+{
+  Part *next = pattern != NULL ? (Part *) piece_ref (&pattern->piece) : NULL;
+
+  if (self->part_pattern != NULL)
+    piece_unref (&self->part_pattern->piece);
+  self->part_pattern = next;
 }
 
 static bool
@@ -334,18 +350,18 @@ sheet_canvas_has_class (const Aeroplane *aeroplane, const char *word)
   return false;
 }
 
-const char *
-trammel_sheet_canvas_part_class (TrammelSheetCanvas *self)
+Part *
+trammel_sheet_canvas_part_pattern (TrammelSheetCanvas *self)
 {
   /* What decides the balance most comes first. Common practice, no source. */
   static const char *const usual[] = { "battery", "motor", "controller", "receiver", "servo", "propeller" };
 
-  if (self->part_class != NULL)
-    return self->part_class;
+  if (self->part_pattern != NULL)
+    return (Part *) piece_ref (&self->part_pattern->piece);
   for (size_t i = 0; i < G_N_ELEMENTS (usual); i++)
-    if (part_class_find (usual[i]) != NULL && !sheet_canvas_has_class (trammel_session_aeroplane (self->session), usual[i]))
-      return usual[i];
-  return "servo";
+    if (!sheet_canvas_has_class (trammel_session_aeroplane (self->session), usual[i]))
+      return part_class_part (usual[i]);
+  return part_class_part ("servo");
 }
 
 Pull *

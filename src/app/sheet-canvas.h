@@ -72,9 +72,11 @@ void        trammel_sheet_canvas_set_tool (TrammelSheetCanvas *self, const char 
 Tool       *trammel_sheet_canvas_tool     (TrammelSheetCanvas *self);
 void        trammel_sheet_canvas_set_hint (TrammelSheetCanvas *self, const char *hint);     /* NULL: the tool's own */
 const char *trammel_sheet_canvas_hint     (TrammelSheetCanvas *self);
-void        trammel_sheet_canvas_set_part_class (TrammelSheetCanvas *self, const char *class_name);
-/** The class chosen, else the first usual one that the aeroplane has not; a word of part-class.h. */
-const char *trammel_sheet_canvas_part_class (TrammelSheetCanvas *self);
+void        trammel_sheet_canvas_set_part_class (TrammelSheetCanvas *self, const char *class_name);    /* the usual one of that class */
+/** What the Part tool puts from now on: a part like this one, lent; NULL: as nothing were chosen. */
+void        trammel_sheet_canvas_set_part_pattern (TrammelSheetCanvas *self, const Part *pattern);
+/** The one chosen, else one of the first usual class that the aeroplane has not. A reference of the caller's. */
+Part       *trammel_sheet_canvas_part_pattern (TrammelSheetCanvas *self);
 
 /* The pull under way, if any; the canvas owns it. */
 Pull *trammel_sheet_canvas_pull      (TrammelSheetCanvas *self);

@@ -4,8 +4,6 @@
 #include "app/part-adder.h"
 #include "app/place-entry.h"
 #include "app/pull.h"
-#include "document/changes.h"
-#include "document/part-class.h"
 
 typedef struct {
   Tool tool;
@@ -45,15 +43,11 @@ part_clear_ghost (PartTool *self)
 static void
 part_show_ghost (PartTool *self, Point place)
 {
-  const PartClass *class = part_class_find (trammel_sheet_canvas_part_class (self->tool.sheet));
+  Part *pattern = trammel_sheet_canvas_part_pattern (self->tool.sheet);
 
   part_clear_ghost (self);
-  if (class == NULL)
-    return;
-  self->ghost = part_new (NULL, class->word);
-  self->ghost->length = class->length;
-  self->ghost->width = class->width;
-  self->ghost->height = class->height;
+  self->ghost = (Part *) piece_dup (&pattern->piece);
+  piece_unref (&pattern->piece);
   self->ghost->x = place.x;
   self->ghost->y = place.y;
   trammel_sheet_canvas_overlay (self->tool.sheet)->part_ghost = self->ghost;
@@ -64,18 +58,21 @@ static Aeroplane *
 part_added (Tool *tool, Point place, char **id)
 {
   const Aeroplane *now = trammel_session_aeroplane (part_session (tool));
-  g_autoptr (Aeroplane) added = part_adder_with (now, trammel_sheet_canvas_part_class (tool->sheet), id);
+  Part *pattern = trammel_sheet_canvas_part_pattern (tool->sheet);
+  Aeroplane *added = part_adder_at (now, pattern, place, id);
 
-  return added != NULL ? change_part_place (added, *id, place.x, place.y, 0) : NULL;
+  piece_unref (&pattern->piece);
+  return added;
 }
 
 static char *
 part_step_name (Tool *tool)
 {
-  const PartClass *class = part_class_find (trammel_sheet_canvas_part_class (tool->sheet));
+  Part *pattern = trammel_sheet_canvas_part_pattern (tool->sheet);
+  char *label = part_adder_step (pattern);
 
-  /* Translators: %s is a class of parts: "Add Battery". */
-  return g_strdup_printf (_("Add %s"), class != NULL ? _(class->name) : _("Part"));
+  piece_unref (&pattern->piece);
+  return label;
 }
 
 static void

@@ -156,7 +156,7 @@ window_lay_table (TrammelWindow *self)
   first_frame_then (GTK_WIDGET (self), window_show_cautions);
   adw_flap_set_flap (self->flap, self->panel);
   g_signal_connect_object (self->area, "edit-requested", G_CALLBACK (window_edit_requested), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->panel, "part-class-chosen", G_CALLBACK (trammel_sheet_area_set_part_class), self->area, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->panel, "part-chosen", G_CALLBACK (trammel_sheet_area_set_part_pattern), self->area, G_CONNECT_SWAPPED);
 }
 
 TrammelWindow *

@@ -49,6 +49,21 @@ part_class_keeps_clear (const char *word)
   return !word || !g_strv_contains (others, word);
 }
 
+Part *
+part_class_part (const char *word)
+{
+  const PartClass *class = part_class_find (word);
+  Part *part = class ? part_new (NULL, class->word) : NULL;
+
+  if (!part)
+    return NULL;
+  part->mass = class->mass;
+  part->length = class->length;
+  part->width = class->width;
+  part->height = class->height;
+  return part;
+}
+
 double
 part_class_mass_sigma (const char *word, double mass)
 {

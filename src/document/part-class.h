@@ -1,6 +1,7 @@
 #pragma once
 #include <stdbool.h>
 #include <stddef.h>
+#include "document/piece.h"
 
 /** What is usual for a class of parts: defaults until a scale says otherwise. Common practice, no source. */
 typedef struct {
@@ -19,6 +20,8 @@ const PartClass *part_class_find (const char *word);
 /** Whether things of that class keep to a place of their own within the body; the others lie round, over or outside of them (propeller,
  *  spinner, cowl, canopy, wheels, undercarriage, pushrod). The word may be NULL or unknown: true. */
 bool part_class_keeps_clear (const char *word);
+/** A part as is usual for the class of that word, at the datum, without id or name, its deviation left to the class; NULL when unknown. */
+Part *part_class_part (const char *word);
 /** One standard deviation, in grams, of a part of that mass, also in grams, for which none is stated: by its class; without class 10 %. */
 double part_class_mass_sigma  (const char *word, double mass);
 /** One standard deviation of its centre's place along each axis, mm: by its class; without class 3 mm. */

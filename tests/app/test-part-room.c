@@ -16,9 +16,11 @@ static Aeroplane *
 with_added (Aeroplane *takes, const char *word)
 {
   g_autofree char *id = NULL;
-  Aeroplane *made = part_adder_with (takes, word, &id);
+  Part *pattern = part_class_part (word);
+  Aeroplane *made = part_adder_with (takes, pattern, &id);
 
   ck_assert_ptr_nonnull (made);
+  piece_unref (&pattern->piece);
   aeroplane_unref (takes);
   return made;
 }
