@@ -168,6 +168,16 @@ list_add_part (GPtrArray *lines, TrammelSession *session, const Part *part)
 }
 
 static void
+list_add_bay (GPtrArray *lines, const Bay *bay)
+{
+  list_add (lines, &(ListLine) {
+    /* Translators: %s is a bay's name; then the formers that bound it, "F1 to F2" */
+    .words = g_strdup_printf (_("Bay %s"), bay->piece.id), .remark = g_strdup_printf (_("%s to %s"), bay->from_former, bay->to_former),
+    .id = g_strdup (bay->piece.id), .node = -1,
+  });
+}
+
+static void
 list_add_plan (GPtrArray *lines, const Plan *plan)
 {
   list_add (lines, &(ListLine) { .words = plan_title (plan), .remark = g_strdup (plan->shown == PLAN_HIDDEN ? _("hidden") : _("plan")),
@@ -196,6 +206,9 @@ list_lines (TrammelSession *session)
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_BODY) && lines->len < most_rows; i++)
     if (aeroplane_body (aeroplane, i)->piece.id != NULL)
       list_add_body (lines, session, aeroplane_body (aeroplane, i));
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_BAY) && lines->len < most_rows; i++)
+    if (aeroplane_nth (aeroplane, PIECE_BAY, i)->id != NULL)
+      list_add_bay (lines, (const Bay *) aeroplane_nth (aeroplane, PIECE_BAY, i));
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART) && lines->len < most_rows; i++)
     if (aeroplane_part (aeroplane, i)->piece.id != NULL)
       list_add_part (lines, session, aeroplane_part (aeroplane, i));

@@ -23,6 +23,7 @@ piece_edit_removed (const Aeroplane *aeroplane, const Selection *selection)
     const Aeroplane *before = left != NULL ? left : aeroplane;
     const Piece *piece = aeroplane_find (before, *id);
     Aeroplane *next = piece == NULL ? NULL : piece->kind == PIECE_PLAN ? change_plan_removed (before, *id)
+                      : piece->kind == PIECE_BAY ? change_bay_removed (before, *id)
                       : aeroplane_without_dependents (before, piece);
 
     if (next == NULL)
@@ -48,6 +49,8 @@ piece_edit_name (const Aeroplane *aeroplane, const char *id)
     return _("Part");
   if (aeroplane_plan_by_id (aeroplane, id) != NULL)
     return _("Plan");
+  if (aeroplane_find (aeroplane, id) != NULL && aeroplane_find (aeroplane, id)->kind == PIECE_BAY)
+    return _("Bay");
   return surface != NULL ? surface_role_name (surface->role) : _("Body");
 }
 

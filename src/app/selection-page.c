@@ -2,6 +2,7 @@
 #include "app/selection-page.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/bay-rows.h"
 #include "app/control-fields.h"
 #include "app/explain-button.h"
 #include "app/hinge-words.h"
@@ -186,6 +187,7 @@ static void
 page_build_body (TrammelSelectionPage *self)
 {
   page_add_group (self, _("Body"), NULL, body_fields ());
+  page_add_wide (self, page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }), bay_list_control (self->session));
   page_add_group (self, _("Structure"), NULL, structure_fields ());
 }
 
@@ -225,6 +227,8 @@ page_wanted (TrammelSelectionPage *self)
     return g_strdup_printf ("aeroplane %zu %d", figures->balance.mark_count, page_has_plan (self));
   if (page_selected_plan (self) != NULL)
     return g_strdup_printf ("plan %d", page_has_plan (self));
+  if (bay_selected (session) != NULL)
+    return g_strdup_printf ("bay %s", selection->ids[0]);
   if (control_selected (session) != NULL)
     return g_strdup_printf ("control %s %s %d %d %zu %zu", surface->piece.id, selection->control, surface->role,
                             control_selected (session)->kind, control_place (session), control_roll_fields (session).count);
@@ -288,6 +292,8 @@ page_build (TrammelSelectionPage *self)
     page_build_part (self, part);
   else if (trammel_session_selected_body (self->session) != NULL)
     page_build_body (self);
+  else if (bay_selected (self->session) != NULL)
+    page_add_wide (self, page_add_group (self, _("Bay"), NULL, (FieldList) { NULL, 0 }), bay_control (self->session));
   else if (page_selected_plan (self) != NULL)
     page_build_plan (self);
   else if (selection->ids != NULL)

@@ -1,0 +1,108 @@
+/* Bays in the panel under a real hand: added between two formers, named, put between others, taken out, chosen in the list. */
+#include "document/changes.h"
+#include "support/panel-stage.h"
+
+static const Bay *
+bay (const char *id)
+{
+  return (const Bay *) aeroplane_find (trammel_session_aeroplane (stage.session), id);
+}
+
+static void
+raise_on_body (void)
+{
+  stage_raise ();
+  trammel_session_select (stage.session, selection_of ("body"));
+  gui_settle ();
+}
+
+static void
+pick (const char *label, const char *words)
+{
+  GtkWidget *button = find (label);
+
+  gtk_widget_grab_focus (gtk_widget_get_parent (button));
+  gui_settle ();
+  gui_click (button);
+  gui_settle ();
+  gui_click (find (words));
+  gui_settle ();
+}
+
+static void
+press_row (const char *words)
+{
+  GtkWidget *row = gtk_widget_get_ancestor (find (words), GTK_TYPE_LIST_BOX_ROW);
+
+  gtk_widget_grab_focus (row);
+  gui_settle ();
+  gui_click (row);
+}
+
+START_TEST (a_bay_is_added_between_two_formers_that_are_chosen)
+{
+  pick ("To former", "F5");
+  press ("Add a Bay");
+  ck_assert_str_eq (bay ("bay")->from_former, "F1");
+  ck_assert_str_eq (bay ("bay")->to_former, "F5");
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Add Bay");
+  find ("Bay bay");
+}
+END_TEST
+
+START_TEST (a_bay_is_renamed_and_what_may_be_in_it_follows)
+{
+  press ("Add a Bay");
+  trammel_session_do (stage.session, change_part_room (trammel_session_aeroplane (stage.session), "battery", "bay", true), "Room");
+  gui_settle ();
+  retype ("Bay's name", "nose floor");
+  ck_assert_ptr_nonnull (bay ("nose-floor"));
+  ck_assert_str_eq (aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "battery")->bays, "nose-floor");
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Rename Bay");
+  retype ("Bay's name", "battery");
+  ck_assert_ptr_nonnull (bay ("nose-floor"));
+}
+END_TEST
+
+START_TEST (a_bay_chosen_in_the_list_has_its_own_page_and_keeps_it_when_renamed)
+{
+  press ("Add a Bay");
+  press_row ("Bay bay");
+  ck_assert_str_eq (selection_single (trammel_session_selection (stage.session)), "bay");
+  retype ("Bay's name", "cabin");
+  ck_assert_str_eq (selection_single (trammel_session_selection (stage.session)), "cabin");
+  pick ("From former", "F2");
+  ck_assert_str_eq (bay ("cabin")->from_former, "F1");      /* F2 twice bounds nothing */
+  pick ("To former", "F3");
+  ck_assert_str_eq (bay ("cabin")->to_former, "F3");
+}
+END_TEST
+
+START_TEST (a_bay_is_taken_out)
+{
+  press ("Add a Bay");
+  press ("Remove Bay bay");
+  ck_assert_ptr_null (bay ("bay"));
+  trammel_session_undo (stage.session);
+  gui_settle ();
+  ck_assert_ptr_nonnull (bay ("bay"));
+  find ("Remove Bay bay");
+}
+END_TEST
+
+int
+main (void)
+{
+  Suite *suite = suite_create ("panel bays");
+  TCase *tests = tcase_create ("bays");
+
+  gui_begin ();
+  tcase_add_checked_fixture (tests, raise_on_body, stage_strike);
+  tcase_set_timeout (tests, 300);
+  tcase_add_test (tests, a_bay_is_added_between_two_formers_that_are_chosen);
+  tcase_add_test (tests, a_bay_is_renamed_and_what_may_be_in_it_follows);
+  tcase_add_test (tests, a_bay_chosen_in_the_list_has_its_own_page_and_keeps_it_when_renamed);
+  tcase_add_test (tests, a_bay_is_taken_out);
+  suite_add_tcase (suite, tests);
+  return gui_run (suite);
+}

@@ -1,0 +1,63 @@
+#include "support/aeroplanes.h"
+#include "support/easel.h"
+#include "support/run-suite.h"
+
+/* Bays stand as brackets beside the body while they matter. */
+
+static Easel *easel;
+
+static void
+set_up (void)
+{
+  easel = easel_new (with_piece (racer_in_full (), bay_new ("cabin", "F3", "F8")));
+  easel->scene.show_names = easel->scene.show_figures = easel->scene.show_grid = false;
+}
+
+static void tear_down (void) { easel_free (easel); }
+
+/* Where the sheet differs from that without anything selected, within 60 px of the bay's fore end on either side of the body. */
+static double
+marked (const char *selected, Colour colour)
+{
+  const Point at = view_to_screen (&easel->view, (Point) { 78, 26 });
+  const Box beside = { { at.x + 4, at.y - 2 }, { at.x + 14, at.y + 60 } };
+
+  easel_select (easel, selected ? selection_of (selected) : selection_none ());
+  Canvas canvas = easel_painted (easel, 2);
+  const double share = canvas_share (&canvas, beside, colour);
+  canvas_clear (&canvas);
+  return share;
+}
+
+START_TEST (a_bay_that_is_selected_stands_beside_the_body)
+{
+  ck_assert_double_gt (marked ("cabin", easel->look.selection), 0.02);
+  ck_assert_double_eq (marked (NULL, easel->look.selection), 0);
+}
+END_TEST
+
+START_TEST (bays_stand_there_while_a_part_that_may_be_in_one_is_selected)
+{
+  const double at_rest = marked ("receiver", easel->look.construction);
+  const Aeroplane *racer = easel->figures->aeroplane;
+  Part *part = (Part *) piece_dup (aeroplane_find (racer, "receiver"));
+
+  part->bays = g_strdup ("cabin");
+  Aeroplane *next = aeroplane_with_replaced (racer, aeroplane_find (racer, "receiver"), &part->piece);
+  easel_free (easel);
+  easel = easel_new (next);
+  easel->scene.show_names = easel->scene.show_figures = easel->scene.show_grid = false;
+  ck_assert_double_gt (marked ("receiver", easel->look.construction), at_rest + 0.02);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("bays");
+
+  tcase_add_checked_fixture (tests, set_up, tear_down);
+  tcase_add_test (tests, a_bay_that_is_selected_stands_beside_the_body);
+  tcase_add_test (tests, bays_stand_there_while_a_part_that_may_be_in_one_is_selected);
+  return run_suite (suite_create ("sheet bays"), tests);
+}
