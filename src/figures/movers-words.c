@@ -30,31 +30,27 @@ mass_text (const Mover *mover, Units units)
 }
 
 static char *
-place_text (const Mover *mover, Units units)
+reach_text (const Mover *mover, Units units)
 {
-  g_autofree char *wanted = way_text (mover->wanted_x_mm - mover->part->x, units);
   g_autofree char *reach = way_text (mover->reach_x_mm - mover->part->x, units), *left = units_length (units, fabs (mover->left_mm));
 
-  if (!mover->can_move)
-    return g_strdup_printf (_("it would have to go %s"), wanted);
-  if (mover->left_mm == 0)
-    return g_strdup_printf (_("%s and it balances"), wanted);
-  if (fabs (mover->reach_x_mm - mover->part->x) < LEAST_MM)
-    return g_strdup_printf (_("as far as it goes; it would have to go %s"), wanted);
-  return g_strdup_printf (_("%s is as far as it goes; the balance point is %s off then"), reach, left);
+  return g_strdup_printf (_("%s at most, %s are missing then"), reach, left);
 }
 
 char *
 mover_text (const Movers *movers, const Mover *mover, Units units)
 {
-  g_autofree char *place = NULL, *mass = NULL;
+  g_autofree char *wanted = NULL, *mass = NULL;
 
-  if (!isfinite (movers->off_mm) || fabs (mover->wanted_x_mm - mover->part->x) < LEAST_MM || !isfinite (mover->wanted_x_mm))
+  if (!isfinite (movers->off_mm) || !isfinite (mover->wanted_x_mm) || fabs (mover->wanted_x_mm - mover->part->x) < LEAST_MM)
     return NULL;
-  place = place_text (mover, units);
+  wanted = way_text (mover->wanted_x_mm - mover->part->x, units);
   mass = mass_text (mover, units);
-  /* TRANSLATORS: what moving a part does, or else one of that mass in its place */
-  return mass ? g_strdup_printf (_("%s, or %s in its place"), place, mass) : g_steal_pointer (&place);
+  if (mover->can_move && mover->left_mm == 0)
+    return mass ? g_strdup_printf (_("%s balances, as would %s"), wanted, mass) : g_strdup_printf (_("%s balances"), wanted);
+  if (mover->can_move && fabs (mover->reach_x_mm - mover->part->x) >= LEAST_MM)
+    return reach_text (mover, units);
+  return mass ? g_strdup_printf (_("%s or %s would balance"), wanted, mass) : g_strdup_printf (_("%s would balance"), wanted);
 }
 
 static char *

@@ -34,7 +34,7 @@ void   movers_clear (Movers *self);
 /** Where the second part must be for the place advised when the first is at that x, mm; NAN where either weighs nothing. */
 double movers_other (const Figures *figures, const Part *first, double first_x_mm, const Part *second);
 
-/** What a part can do, in words: "17 mm forward and it balances, or 32 g in its place". A new string; NULL: nothing is off. */
+/** What a part can do, in words: "17 mm forward balances, as would 32 g" in its place. A new string; NULL: nothing is off. */
 char  *mover_text (const Movers *movers, const Mover *mover, Units units);
 /** The same of the two, and of what is missing: one sentence. A new string; NULL: nothing is missing. */
 char  *movers_text (const Movers *movers, Units units);

@@ -20,8 +20,7 @@ report_movers (const Figures *figures, Units units)
       const Mover *mover = &movers.of[i];
       g_autofree char *share = units_percent (100 * mover->share);
       text_table_cell (&table, g_strdup (piece_name (&mover->part->piece)));
-      /* TRANSLATORS: how far the balance point goes when a part is moved: so much of the part's way */
-      text_table_cell (&table, g_strdup_printf (_("%s of its way"), share));
+      text_table_cell (&table, g_steal_pointer (&share));
       text_table_cell (&table, mover_text (&movers, mover, units));
     }
   movers_clear (&movers);
@@ -52,10 +51,15 @@ report_write_movers (JsonText *json, const Figures *figures)
   for (size_t i = 0; i < movers.count; i++)
     write_mover (json, &movers.of[i]);
   json_text_close_array (json);
-  json_text_open_object (json, "missing");
-  json_text_number (json, "ballast_g", movers.ballast_g);
-  json_text_number (json, "ballast_x_mm", movers.ballast_x_mm);
-  json_text_number (json, "gram_mm", movers.gram_mm);
-  json_text_close_object (json);
+  if (movers.ballast_g > 0)
+    {
+      json_text_open_object (json, "missing");
+      json_text_number (json, "ballast_g", movers.ballast_g);
+      json_text_number (json, "ballast_x_mm", movers.ballast_x_mm);
+      json_text_number (json, "gram_mm", movers.gram_mm);
+      json_text_close_object (json);
+    }
+  else
+    json_text_null (json, "missing");
   movers_clear (&movers);
 }

@@ -109,6 +109,7 @@ static const Reasons reasons[] = {
   { "motion.first_stall_ratio", { NO_POINT } },
   { "controls.area_mm2", { FAULTS, { "of “%s” begins and ends at one station" } } },
   { "controls.area_share_percent", { FAULTS, { "of “%s” begins and ends at one station" } } },
+  { "missing", { NO_POINT, NO_MASS, { ALONE } } },
   { "structures.items.mass_g", { { "weighs nothing until" } } },
   { "controls.roll_rate_deg_s", { { "Roll rates are not reckoned" } } },
 };
@@ -157,6 +158,11 @@ is_null_by_nature (const Walk *walk, const char *path)
     return !has_tailplane (walk->figures);
   if (g_str_equal (path, "parts.rail_from_mm") || g_str_equal (path, "parts.rail_to_mm"))
     return !aeroplane_part_by_id (walk->figures->aeroplane, id)->has_rail;
+  /* No part of any mass does it there; no ballast does it where the place lies beyond the ends of what is drawn. */
+  if (g_str_equal (path, "movers.wanted_g"))
+    return true;
+  if (g_str_equal (path, "missing"))
+    return isfinite (walk->figures->balance.advised_x_mm) && isfinite (walk->figures->mass.x_mm);
   return g_str_equal (path, "solutions.ballast_x_mm") && figures_solution (walk->figures, id)->at_aim.reachable;
 }
 
