@@ -5,6 +5,9 @@
 
 #include "balance/arrange-fill.h"
 
+/* A lead's limit may be passed by this share of what its length may be wrong by: a little of it moves parts far where the ballast holds
+ * them at its limit. */
+static const double limit_share = 0.1;
 /* A bound on moments is added where it is wrong by more, mm. */
 static const double moment_rounding = 1e-2;
 
@@ -55,7 +58,7 @@ program_add_lead_planes (Program *self, double rounding)
       const double length = glp_get_col_prim (self->lp, column_of_lead (self, i));
       const double longer = glp_get_col_prim (self->lp, column_of_lead (self, i) + 1);
 
-      wrong[i] = needed > lead->limit + longer + rounding || (self->goal == GOAL_LEADS && needed > length + rounding);
+      wrong[i] = needed > lead->limit + longer + limit_share * rounding || (self->goal == GOAL_LEADS && needed > length + rounding);
     }
   /* Only now: a row that is added takes the solution with it. */
   for (size_t i = 0; i < space->lead_count; i++)

@@ -83,9 +83,9 @@ typedef struct {
  *      2. the balance point nearest to aim_x
  *      3. the least sum of Σ needed + |y| / 100 + (|x − now| + |z − now|) / 1000 over the leads and the parts that can move
  *
- *  to 1e-7 of all mass, 1e-7 m and 1e-5 m. Boxes stand the clearance apart along x, y or z (two fixed parts are taken as they are). Parts
- *  alike in mass, size, ranges and leads change places freely: for them |x − now| and |z − now| do not count above, and in the end each
- *  stands where they are moved least.
+ *  to 1e-7 of all mass, 1e-7 m and 1e-5 m (the last to 1e-4 m where a lead at its limit holds the balance). Boxes stand the clearance
+ *  apart along x, y or z (two fixed parts are taken as they are). Parts alike in mass, size, ranges and leads change places freely: for
+ *  them |x − now| and |z − now| do not count above, and in the end each stands where they are moved least.
  *
  *  A mixed-integer program: which range a part stands in and along which axis two parts are apart are branched on, each branch bounded
  *  by a linear program (GLPK, dual simplex); a lead's length is convex and bounded by its supporting planes, added where one is violated
