@@ -12,6 +12,8 @@ FieldList structure_fields       (void);     /* of the selected surface or body 
 FieldList part_fields            (void);
 FieldList part_size_fields       (void);
 FieldList part_group_fields      (void);
+/** Of a battery on a rail that the hatch to cut is for; none of another part. */
+FieldList part_hatch_fields      (TrammelSession *session);
 FieldList part_rail_fields       (void);
 FieldList node_fields            (TrammelSession *session);
 FieldList body_fields            (void);

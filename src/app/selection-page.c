@@ -180,6 +180,8 @@ page_build_part (TrammelSelectionPage *self, const Part *part)
   trammel_group_add_to_heading (TRAMMEL_GROUP (group),
                                 trammel_explain_button_new (self->session, EXPLAIN_SOLUTION, _("Aim on the rail"), NULL));
   page_add_wide (self, group, part_rail_control (self->session));
+  if (part_hatch_fields (self->session).count > 0)
+    page_add_group (self, _("Hatch to Cut"), _("aft of the datum"), part_hatch_fields (self->session));
   page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
 }
 
@@ -238,7 +240,7 @@ page_wanted (TrammelSelectionPage *self)
                             surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);
   if (part != NULL)
-    return g_strdup_printf ("part %s %d", part->piece.id, part->has_rail);
+    return g_strdup_printf ("part %s %d %zu", part->piece.id, part->has_rail, part_hatch_fields (session).count);
   if (trammel_session_selected_body (session) != NULL)
     return g_strdup_printf ("body %s %d %zu %zu", selection->ids[0], selection->side, selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);

@@ -38,6 +38,7 @@ void sheet_draw_signs   (const SheetDraft *draft);      /* band, MAC, neutral po
 void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where they are free */
 void sheet_draw_dimensions (SheetDraft *draft);   /* and takes their figures' places */
 void sheet_draw_bays    (SheetDraft *draft);      /* brackets beside the body with their names, while a bay or a part that may be in one is selected */
+void sheet_draw_hatch   (SheetDraft *draft);      /* the hatch to cut, while the battery is selected */
 void sheet_draw_faults  (SheetDraft *draft);      /* loose ends, crossings */
 void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips of the one thing selected; not on paper */
 void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their names, while they are being put */

@@ -50,7 +50,10 @@ draw_all (SheetDraft *draft)
   draw_lines (draft);
   sheet_draw_dimensions (draft);
   if (!draft->look->paper)
-    sheet_draw_bays (draft);
+    {
+      sheet_draw_hatch (draft);
+      sheet_draw_bays (draft);
+    }
   sheet_draw_words (draft);
   if (draft->scene->overlay && draft->scene->overlay->named_places)
     sheet_draw_named_places (draft);

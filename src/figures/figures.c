@@ -100,6 +100,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   self->motion = motion_figures_of (&cache->aerodynamics, self->surfaces, &self->neutral_point, &self->mass);
   self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->neutral_point);
   self->solutions = solutions_of (self, &cache->aerodynamics, &cache->loads, &self->solution_count);
+  self->hatch = hatch_figures_of (self);
   place_note (self, self->notes);
   stability_note (self, self->notes);
   balance_figures_note (self, self->notes);

@@ -1,6 +1,7 @@
 #pragma once
 #include "document/aeroplane.h"
 #include "figures/explained-figure.h"
+#include "figures/hatch-figures.h"
 #include "figures/room-faults.h"
 #include "geometry/planform.h"
 
@@ -174,6 +175,7 @@ typedef struct Figures {
   NeutralPointFigures neutral_point;
   BalanceFigures balance;
   Solution *solutions;  size_t solution_count;          /* one for each part with a rail; one left out as if it came aboard */
+  HatchFigures hatch;
   FlightFigures flight;
   MotionFigures motion;
   ControlFigures *controls;  size_t control_count;

@@ -4,6 +4,7 @@
 #include "figures/contribution.h"
 #include "figures/json-text.h"
 #include "figures/names.h"
+#include "figures/report-hatch.h"
 #include "figures/report-movers.h"
 #include "figures/report-structure.h"
 
@@ -335,5 +336,6 @@ report_json (const Figures *figures)
   write_motion (&json, &figures->motion);
   report_write_structures (&json, figures);
   report_write_movers (&json, figures);
+  report_write_hatch (&json, figures);
   return json_text_end (&json);
 }

@@ -21,6 +21,7 @@ TextTable report_mass          (const Figures *figures, Units units);     /* all
 TextTable report_parts         (const Figures *figures, Units units);     /* a row each part and structure, also what is left out */
 TextTable report_materials     (const Figures *figures, Units units);     /* what structures are made of: a row each line, the usual excess */
 TextTable report_solutions     (const Figures *figures, Units units);     /* a row each part with a rail */
+TextTable report_hatch         (const Figures *figures, Units units);     /* the hatch to cut, and the floor to leave */
 TextTable report_movers        (const Figures *figures, Units units);     /* a row each part: what it can do for the balance */
 TextTable report_flight        (const Figures *figures, Units units);     /* loadings and stall */
 TextTable report_motion        (const Figures *figures, Units units);     /* lift slope, dampings, span efficiency, first stall */

@@ -108,6 +108,16 @@ START_TEST (a_turn_and_a_group_are_typed)
 }
 END_TEST
 
+START_TEST (the_battery_s_page_tells_the_hatch_to_cut_from_the_formers)
+{
+  choose ("battery");
+  find ("Hatch to Cut");
+  find ("8\u00a0mm ahead of F2");
+  choose ("receiver");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Hatch to Cut"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -122,6 +132,7 @@ main (void)
   tcase_add_test (tests, a_part_is_fixed_to_what_it_belongs_to_and_moves_with_it);
   tcase_add_test (tests, rooms_that_are_ticked_are_where_it_may_be);
   tcase_add_test (tests, a_turn_and_a_group_are_typed);
+  tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
   suite_add_tcase (suite, tests);
   return gui_run (suite);
 }

@@ -51,6 +51,24 @@ START_TEST (bays_stand_there_while_a_part_that_may_be_in_one_is_selected)
 }
 END_TEST
 
+/* The hatch's forward edge, just inside the body's own lines. */
+START_TEST (the_hatch_to_cut_stands_there_while_the_battery_is_selected)
+{
+  const HatchFigures *hatch = &easel->figures->hatch;
+  const Point at = view_to_screen (&easel->view, (Point) { hatch->from_mm, 0 });
+  const Box edge = { { at.x - 12, at.y - 1.5 }, { at.x + 12, at.y + 1.5 } };
+
+  ck_assert_ptr_nonnull (hatch->part);
+  easel_select (easel, selection_of ("servo-left"));
+  Canvas without = easel_painted (easel, 2);
+  easel_select (easel, selection_of ("battery"));
+  Canvas with = easel_painted (easel, 2);
+  ck_assert_double_gt (canvas_share (&with, edge, easel->look.graphite), canvas_share (&without, edge, easel->look.graphite) + 0.1);
+  canvas_clear (&without);
+  canvas_clear (&with);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -59,5 +77,6 @@ main (void)
   tcase_add_checked_fixture (tests, set_up, tear_down);
   tcase_add_test (tests, a_bay_that_is_selected_stands_beside_the_body);
   tcase_add_test (tests, bays_stand_there_while_a_part_that_may_be_in_one_is_selected);
+  tcase_add_test (tests, the_hatch_to_cut_stands_there_while_the_battery_is_selected);
   return run_suite (suite_create ("sheet bays"), tests);
 }

@@ -1,0 +1,133 @@
+#include "figures/hatch-figures.h"
+
+#include <math.h>
+#include "balance/hatch.h"
+#include "balance/slide.h"
+#include "document/part-box.h"
+#include "figures/figures.h"
+
+static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
+
+static bool
+is_pack (const Part *part)
+{
+  return g_strcmp0 (part->class_name, "battery") == 0 && part->has_rail && part->mass > 0;
+}
+
+/* The first battery aboard. */
+static const Solution *
+solution_aboard (const Figures *figures)
+{
+  for (size_t i = 0; i < figures->solution_count; i++)
+    if (is_pack (figures->solutions[i].part) && figures->solutions[i].part->aboard && isfinite (figures->solutions[i].x_mm))
+      return &figures->solutions[i];
+  return NULL;
+}
+
+/* The pack in the place of the one aboard. */
+static SlideCase
+case_instead (const Figures *figures, const Part *pack, const Part *aboard)
+{
+  const double rest = figures->mass.total_g - aboard->mass, total = rest + pack->mass;
+  const double moment = figures->mass.total_g * figures->mass.x_mm - aboard->mass * aboard->x + pack->mass * pack->x;
+
+  return (SlideCase) { .part_mass = pack->mass * kilogram, .part_x = pack->x * metre, .rail_from = pack->rail_from * metre,
+                       .rail_to = pack->rail_to * metre, .total_mass = total * kilogram, .total_x = moment / total * metre,
+                       .target_x = figures->balance.advised_x_mm * metre, .forward_limit_x = figures->balance.forward_limit_x_mm * metre,
+                       .aft_limit_x = figures->balance.aft_limit_x_mm * metre, .nose_x = figures->nose_x_mm * metre,
+                       .tail_x = figures->tail_x_mm * metre };
+}
+
+static HatchPack
+pack_of (const Figures *figures, const Part *pack, const Solution *aboard)
+{
+  const SlideCase wanted = case_instead (figures, pack, aboard->part);
+  const double spread = 2 * aboard->x_sigma_mm * aboard->part->mass / pack->mass;
+  const Point extent = part_extent (pack);
+  HatchPack made = { .length = extent.x * metre, .width = extent.y * metre, .spread_from = (isfinite (spread) ? spread : 0) * metre,
+                     .leads_aft = fabs (remainder (pack->turn, 360)) > 90 };
+  SlideAnswer answer = { .x = NAN, .band_from = NAN, .band_to = NAN };
+
+  slide_solve (&wanted, &answer);
+  made.band_from = isfinite (answer.band_from) ? answer.band_from : fmin (fmax (answer.x, wanted.rail_from), wanted.rail_to);
+  made.band_to = isfinite (answer.band_to) ? answer.band_to : made.band_from;
+  /* The rail is where the pack can be at all. */
+  made.spread_to = fmin (made.spread_from, wanted.rail_to - made.band_to);
+  made.spread_from = fmin (made.spread_from, made.band_from - wanted.rail_from);
+  return made;
+}
+
+/* Of all bodies, by their places. */
+static GArray *
+formers_of (const Aeroplane *aeroplane, GPtrArray *named)
+{
+  GArray *places = g_array_new (FALSE, FALSE, sizeof (double));
+
+  for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
+    for (size_t i = 0; i < aeroplane_body (aeroplane, b)->former_count; i++)
+      {
+        g_array_append_val (places, aeroplane_body (aeroplane, b)->formers[i].place);
+        g_ptr_array_add (named, &aeroplane_body (aeroplane, b)->formers[i]);
+      }
+  return places;
+}
+
+static const NamedPlace *
+former_outward (const Aeroplane *aeroplane, double x, bool aft)
+{
+  g_autoptr (GPtrArray) named = g_ptr_array_new ();
+  g_autoptr (GArray) places = formers_of (aeroplane, named);
+  const size_t at = hatch_line_outward ((const double *) (void *) places->data, places->len, x, aft);
+
+  return at < named->len ? g_ptr_array_index (named, at) : NULL;
+}
+
+bool
+hatch_nearest_former (const Aeroplane *aeroplane, double x, const NamedPlace **former, double *behind)
+{
+  g_autoptr (GPtrArray) named = g_ptr_array_new ();
+  g_autoptr (GArray) places = formers_of (aeroplane, named);
+
+  *former = NULL;
+  for (guint i = 0; i < named->len; i++)
+    if (!*former || fabs (g_array_index (places, double, i) - x) < fabs ((*former)->place - x))
+      *former = g_ptr_array_index (named, i);
+  *behind = *former ? x - (*former)->place : NAN;
+  return *former != NULL;
+}
+
+static HatchFigures
+figures_from (const Figures *figures, const Part *aboard, size_t packs, const Hatch *hatch)
+{
+  HatchFigures made = { .part = aboard, .packs = packs, .from_mm = hatch->from / metre, .to_mm = hatch->to / metre,
+                        .width_mm = hatch->width / metre, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre };
+
+  made.former_from = former_outward (figures->aeroplane, made.from_mm, false);
+  made.former_to = former_outward (figures->aeroplane, made.to_mm, true);
+  return made;
+}
+
+HatchFigures
+hatch_figures_of (const Figures *figures)
+{
+  const HatchFigures none = { NULL, 0, NAN, NAN, NAN, NAN, NAN, NULL, NULL };
+  const Solution *aboard = solution_aboard (figures);
+  g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (HatchPack));
+  Hatch hatch;
+
+  if (!aboard)
+    return none;
+  for (size_t i = 0; i < figures->solution_count; i++)
+    {
+      const Part *part = figures->solutions[i].part;
+      HatchPack pack;
+
+      if (part != aboard->part && (part->aboard || !is_pack (part)))
+        continue;
+      pack = pack_of (figures, part, aboard);
+      g_array_append_val (packs, pack);
+    }
+  if (hatch_opening ((const HatchPack *) (void *) packs->data, packs->len, &hatch) != CORE_OK)
+    return none;
+  return figures_from (figures, aboard->part, packs->len, &hatch);
+}

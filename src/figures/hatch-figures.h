@@ -1,0 +1,21 @@
+#pragma once
+#include "document/aeroplane.h"
+
+/** The hatch to cut for the battery: mm aft of the datum. NAN and NULL without a battery on a rail whose places are known. */
+typedef struct {
+  const Part *part;             /* the battery aboard; NULL: no hatch */
+  size_t packs;                 /* how many it serves: the one aboard and those left out that have a rail */
+  double from_mm, to_mm, width_mm;
+  double floor_from_mm, floor_to_mm;            /* the floor to be left for the packs */
+  const NamedPlace *former_from, *former_to;    /* where its edges go when they are moved outward to a former; NULL where there is none */
+} HatchFigures;
+
+struct Figures;
+/** From the figures' solutions. A battery left out that has a rail is another pack to be flown, alone, in place of the one aboard.
+ *  method  hatch_opening; each pack's band within the limits (slide_solve); where none keeps the margin, the end of the rail that comes
+ *          nearest; twice the deviation of its places, no further than the rail goes */
+HatchFigures hatch_figures_of (const struct Figures *figures);
+
+/** How far the edge stands behind (positive) or ahead of (negative) the former named nearest to it, mm; false without a former.
+ *  x  mm aft of the datum */
+bool hatch_nearest_former (const Aeroplane *aeroplane, double x, const NamedPlace **former, double *behind);

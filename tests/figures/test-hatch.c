@@ -1,0 +1,165 @@
+#include <check.h>
+#include <math.h>
+#include <string.h>
+#include "figures/report.h"
+#include "figures/report-hatch.h"
+#include "support/aeroplanes.h"
+#include "support/figures-once.h"
+#include "support/run-suite.h"
+
+/* The hatch of a whole aeroplane. Allowances are common practice, no source. */
+
+static Aeroplane *
+replaced (Aeroplane *takes, void *piece)
+{
+  Piece *next = piece;
+  Aeroplane *made = aeroplane_with_replaced (takes, aeroplane_find (takes, next->id), next);
+
+  aeroplane_unref (takes);
+  return made;
+}
+
+/* The racer, its battery 55 by 30 mm, its body with formers every 40 mm. */
+static Aeroplane *
+boxed_racer (void)
+{
+  Aeroplane *made = racer ();
+  Part *battery = (Part *) piece_dup (aeroplane_find (made, "battery"));
+  Body *body = (Body *) piece_dup (&aeroplane_body (made, 0)->piece);
+
+  battery->length = 55;
+  battery->width = 30;
+  body->former_count = 6;
+  body->formers = g_new (NamedPlace, 6);
+  for (int i = 0; i < 6; i++)
+    body->formers[i] = (NamedPlace) { g_strdup_printf ("F%d", i + 1), 10 + 40 * i };
+  return replaced (replaced (made, battery), body);
+}
+
+static const Part *
+battery_of (const Aeroplane *aeroplane)
+{
+  return aeroplane_part_by_id (aeroplane, "battery");
+}
+
+START_TEST (the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand)
+{
+  g_autoptr (Aeroplane) made = boxed_racer ();
+  g_autoptr (Figures) figures = figures_once (made);
+  const Solution *solution = figures_solution (figures, "battery");
+  const double fore = fmin (2 * solution->x_sigma_mm, solution->band_from_mm - battery_of (made)->rail_from);
+  const double aft = fmin (2 * solution->x_sigma_mm, battery_of (made)->rail_to - solution->band_to_mm);
+
+  ck_assert_ptr_eq (figures->hatch.part, battery_of (made));
+  ck_assert_uint_eq (figures->hatch.packs, 1);
+  ck_assert_double_eq_tol (figures->hatch.floor_from_mm, solution->band_from_mm - 27.5 - fore, 1e-6);
+  ck_assert_double_eq_tol (figures->hatch.floor_to_mm, solution->band_to_mm + 27.5 + aft, 1e-6);
+  ck_assert_double_eq_tol (figures->hatch.from_mm, figures->hatch.floor_from_mm - 15, 1e-6);
+  ck_assert_double_eq_tol (figures->hatch.to_mm, figures->hatch.floor_to_mm + 10, 1e-6);
+  ck_assert_double_eq_tol (figures->hatch.width_mm, 34, 1e-6);
+}
+END_TEST
+
+START_TEST (its_edges_go_outward_to_formers_and_are_told_from_the_nearest)
+{
+  g_autoptr (Aeroplane) made = boxed_racer ();
+  g_autoptr (Figures) figures = figures_once (made);
+  g_autofree char *near = hatch_edge_text (made, 53, (Units) { LENGTH_MM, MASS_G });
+  g_autofree char *ahead = hatch_edge_text (made, 47, (Units) { LENGTH_MM, MASS_G });
+
+  ck_assert_double_le (figures->hatch.former_from->place, figures->hatch.from_mm);
+  ck_assert_double_gt (figures->hatch.former_from->place, figures->hatch.from_mm - 40);
+  ck_assert_double_ge (figures->hatch.former_to->place, figures->hatch.to_mm);
+  ck_assert_double_lt (figures->hatch.former_to->place, figures->hatch.to_mm + 40);
+  ck_assert_str_eq (near, "3\u00a0mm aft of F2");
+  ck_assert_str_eq (ahead, "3\u00a0mm ahead of F2");
+}
+END_TEST
+
+/* Half as heavy it has twice as far to go. */
+START_TEST (a_pack_left_out_that_has_a_rail_is_flown_instead_of_the_one_aboard)
+{
+  Aeroplane *made = boxed_racer ();
+  Part *small = (Part *) piece_dup (aeroplane_find (made, "battery"));
+
+  g_free (small->piece.id);
+  small->piece.id = g_strdup ("small");
+  small->aboard = false;
+  small->mass /= 2;
+  small->rail_from = 20;
+  small->rail_to = 220;
+  g_autoptr (Figures) alone = figures_once (made);
+  made = with_piece (made, small);
+  g_autoptr (Figures) both = figures_once (made);
+  Aeroplane *instead = aeroplane_without (made, aeroplane_find (made, "battery"));
+  Part *aboard = (Part *) piece_dup (&small->piece);
+  aboard->aboard = true;
+  instead = replaced (instead, aboard);
+  g_autoptr (Figures) other = figures_once (instead);
+  const Solution *solution = figures_solution (other, "small");
+  const double spread = fmin (2 * figures_solution (alone, "battery")->x_sigma_mm * 2, 220 - solution->band_to_mm);
+  ck_assert_uint_eq (both->hatch.packs, 2);
+  ck_assert_double_eq_tol (both->hatch.floor_to_mm, fmax (alone->hatch.floor_to_mm, solution->band_to_mm + 27.5 + spread), 1e-6);
+  ck_assert_double_lt (both->hatch.floor_from_mm, alone->hatch.floor_from_mm + 1e-9);
+  aeroplane_unref (instead);
+  aeroplane_unref (made);
+}
+END_TEST
+
+START_TEST (a_pack_whose_leads_leave_aft_has_the_bend_there)
+{
+  Aeroplane *made = boxed_racer ();
+  Part *turned = (Part *) piece_dup (aeroplane_find (made, "battery"));
+
+  turned->turn = 180;
+  made = replaced (made, turned);
+  g_autoptr (Figures) figures = figures_once (made);
+  ck_assert_double_eq_tol (figures->hatch.to_mm - figures->hatch.floor_to_mm, 15, 1e-6);
+  ck_assert_double_eq_tol (figures->hatch.floor_from_mm - figures->hatch.from_mm, 10, 1e-6);
+  aeroplane_unref (made);
+}
+END_TEST
+
+/* Δx = Δm (x wanted − x of Δm) / m, exactly: moments about the wanted place. Source: FAA-H-8083-1. */
+START_TEST (what_is_added_asks_the_battery_to_move_by_its_own_moment)
+{
+  g_autoptr (Aeroplane) made = boxed_racer ();
+  g_autoptr (Aeroplane) heavier = with_part (aeroplane_ref (made), "camera", 4, 400);
+  g_autoptr (Figures) before = figures_once (made);
+  g_autoptr (Figures) after = figures_once (heavier);
+  const double wanted = before->balance.target_x_mm;
+
+  ck_assert_double_eq_tol (figures_solution (after, "battery")->at_aim.x_mm - figures_solution (before, "battery")->at_aim.x_mm,
+                           4 * (wanted - 400) / battery_of (made)->mass, 1e-6);
+}
+END_TEST
+
+START_TEST (without_a_battery_on_a_rail_there_is_no_hatch_and_the_report_says_nothing)
+{
+  Aeroplane *made = boxed_racer ();
+  Part *fixed = (Part *) piece_dup (aeroplane_find (made, "battery"));
+
+  fixed->has_rail = false;
+  made = replaced (made, fixed);
+  g_autoptr (Figures) figures = figures_once (made);
+  g_autofree char *text = report_text (figures, (Units) { LENGTH_MM, MASS_G }), *json = report_json (figures);
+  ck_assert_ptr_null (figures->hatch.part);
+  ck_assert_ptr_null (strstr (text, "Hatch to cut"));
+  ck_assert_ptr_nonnull (strstr (json, "\"hatch\": null"));
+  aeroplane_unref (made);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("hatch");
+
+  tcase_add_test (tests, the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand);
+  tcase_add_test (tests, its_edges_go_outward_to_formers_and_are_told_from_the_nearest);
+  tcase_add_test (tests, a_pack_left_out_that_has_a_rail_is_flown_instead_of_the_one_aboard);
+  tcase_add_test (tests, a_pack_whose_leads_leave_aft_has_the_bend_there);
+  tcase_add_test (tests, what_is_added_asks_the_battery_to_move_by_its_own_moment);
+  tcase_add_test (tests, without_a_battery_on_a_rail_there_is_no_hatch_and_the_report_says_nothing);
+  return run_suite (suite_create ("hatch"), tests);
+}
