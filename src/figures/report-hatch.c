@@ -58,17 +58,16 @@ report_write_hatch (JsonText *json, const Figures *figures)
   const HatchFigures *hatch = &figures->hatch;
 
   if (!hatch->part)
-    {
-      json_text_null (json, "hatch");
-      return;
-    }
+    return;
   json_text_open_object (json, "hatch");
   json_text_number (json, "from_mm", hatch->from_mm);
   json_text_number (json, "to_mm", hatch->to_mm);
   json_text_number (json, "width_mm", hatch->width_mm);
   json_text_number (json, "floor_from_mm", hatch->floor_from_mm);
   json_text_number (json, "floor_to_mm", hatch->floor_to_mm);
-  json_text_string (json, "former_from", hatch->former_from ? hatch->former_from->name : NULL);
-  json_text_string (json, "former_to", hatch->former_to ? hatch->former_to->name : NULL);
+  if (hatch->former_from && hatch->former_from->name)
+    json_text_string (json, "former_from", hatch->former_from->name);
+  if (hatch->former_to && hatch->former_to->name)
+    json_text_string (json, "former_to", hatch->former_to->name);
   json_text_close_object (json);
 }

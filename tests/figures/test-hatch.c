@@ -145,7 +145,7 @@ START_TEST (without_a_battery_on_a_rail_there_is_no_hatch_and_the_report_says_no
   g_autofree char *text = report_text (figures, (Units) { LENGTH_MM, MASS_G }), *json = report_json (figures);
   ck_assert_ptr_null (figures->hatch.part);
   ck_assert_ptr_null (strstr (text, "Hatch to cut"));
-  ck_assert_ptr_nonnull (strstr (json, "\"hatch\": null"));
+  ck_assert_ptr_null (strstr (json, "\"hatch\""));
   aeroplane_unref (made);
 }
 END_TEST
