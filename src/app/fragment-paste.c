@@ -103,6 +103,15 @@ lead_shift (Lead *lead, double shift)
   }
 }
 
+/* NAN, spread over its area, stays NAN. */
+static void
+structure_shift (Structure *structure, double shift)
+{
+  structure->x += shift;
+  for (size_t i = 0; i < structure->item_count; i++)
+    structure->items[i].x += shift;
+}
+
 static void
 piece_shift (Piece *piece, double shift)
 {
@@ -111,7 +120,7 @@ piece_shift (Piece *piece, double shift)
     case PIECE_BODY:      body_shift ((Body *) piece, shift); break;
     case PIECE_PART:      part_shift ((Part *) piece, shift); break;
     case PIECE_LEAD:      lead_shift ((Lead *) piece, shift); break;
-    case PIECE_STRUCTURE: ((Structure *) piece)->x += shift; break;      /* NAN, spread over its area, stays NAN */
+    case PIECE_STRUCTURE: structure_shift ((Structure *) piece, shift); break;
     default: break;
   }
 }

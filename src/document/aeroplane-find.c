@@ -26,6 +26,15 @@ aeroplane_structure_by_id (const Aeroplane *self, const char *id)
   return (const Structure *) find_of_kind (self, id, PIECE_STRUCTURE);
 }
 
+const Structure *
+aeroplane_structure_of (const Aeroplane *self, const char *id)
+{
+  for (size_t i = 0; i < aeroplane_count (self, PIECE_STRUCTURE); i++)
+    if (id && g_strcmp0 (aeroplane_structure (self, i)->of, id) == 0)
+      return aeroplane_structure (self, i);
+  return NULL;
+}
+
 const Part *
 aeroplane_part_by_id (const Aeroplane *self, const char *id)
 {

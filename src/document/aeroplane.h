@@ -90,6 +90,7 @@ aeroplane_plan (const Aeroplane *self, size_t i)
 /* The piece of that id, lent; NULL when there is none or it is of another kind. */
 const Surface   *aeroplane_surface_by_id   (const Aeroplane *self, const char *id);     /* NULL unless it is a surface */
 const Body      *aeroplane_body_by_id      (const Aeroplane *self, const char *id);     /* … a body */
+const Structure *aeroplane_structure_of    (const Aeroplane *self, const char *id);     /* the first structure of that surface or body */
 const Structure *aeroplane_structure_by_id (const Aeroplane *self, const char *id);     /* … a structure */
 const Part      *aeroplane_part_by_id      (const Aeroplane *self, const char *id);     /* … a part */
 const Plan      *aeroplane_plan_by_id      (const Aeroplane *self, const char *id);     /* … a plan */

@@ -69,6 +69,15 @@ Aeroplane *change_control_added   (const Aeroplane *self, const char *surface, c
 Aeroplane *change_control         (const Aeroplane *self, const char *surface, const char *control, const Control *next);
 Aeroplane *change_control_removed (const Aeroplane *self, const char *surface, const char *control);
 
+/* What a structure is made of. */
+
+/** Puts this in the place of the structure's item of that index; its texts are copied. */
+Aeroplane *change_structure_item         (const Aeroplane *self, const char *id, size_t index, const StructureItem *next);
+/** Adds a copy of an item to the structure of that surface or body, a new structure where it has none; a mass of 0 is forgotten. */
+Aeroplane *change_structure_item_added   (const Aeroplane *self, const char *of, const StructureItem *item);
+/** Takes it out; the last one leaves a structure whose mass nobody has said: 0. */
+Aeroplane *change_structure_item_removed (const Aeroplane *self, const char *id, size_t index);
+
 /* The plan beneath the sketch. */
 
 /** Adds a plan, taken, behind the last piece. It and its views get ids where they have none, or one that somebody else has. */
