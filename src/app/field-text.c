@@ -8,7 +8,8 @@ const char *
 field_text_unit (FieldKind kind, Units units)
 {
   switch (kind) {
-  case FIELD_LENGTH:  return units_length_name (units);
+  case FIELD_LENGTH:
+  case FIELD_THIN:    return units_length_name (units);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_mass_name (units);
   case FIELD_AREA:    return units_area_name (units);
@@ -26,6 +27,7 @@ field_text_rounded (FieldKind kind, Units units, double value)
     return g_strdup (field_no_figure);
   switch (kind) {
   case FIELD_LENGTH:  return units_length_figure (units, value);
+  case FIELD_THIN:    return units.length == LENGTH_INCH ? units_length_figure (units, value) : units_number (value, 1);
   case FIELD_MASS:    return units_mass_figure (units, value);
   case FIELD_DEVIATION: return units_mass_deviation_figure (units, value);
   case FIELD_AREA:    return units_area_figure (units, value);
@@ -44,9 +46,9 @@ field_text_standing (FieldKind kind, Units units, double value)
   enum { FIT = 5 };             /* letters of a row */
   g_autofree char *exact = NULL;
 
-  if (kind != FIELD_MASS || isnan (value))
+  if ((kind != FIELD_MASS && kind != FIELD_THIN) || isnan (value))
     return field_text_rounded (kind, units, value);
-  exact = units_mass_exact (units, value);
+  exact = field_text_exact (kind, units, value);
   return g_utf8_strlen (exact, -1) <= FIT ? g_steal_pointer (&exact) : field_text_rounded (kind, units, value);
 }
 
@@ -56,7 +58,8 @@ field_text_exact (FieldKind kind, Units units, double value)
   if (isnan (value))
     return g_strdup ("");
   switch (kind) {
-  case FIELD_LENGTH: return units_length_exact (units, value);
+  case FIELD_LENGTH:
+  case FIELD_THIN:   return units_length_exact (units, value);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_mass_exact (units, value);
   default:           return units_number_exact (value);
@@ -67,7 +70,8 @@ bool
 field_text_parse (FieldKind kind, Units units, const char *text, double *value, GError **error)
 {
   switch (kind) {
-  case FIELD_LENGTH: return units_parse_length (units, text, value, error);
+  case FIELD_LENGTH:
+  case FIELD_THIN:   return units_parse_length (units, text, value, error);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_parse_mass (units, text, value, error);
   default:           return units_parse_number (text, value, error);

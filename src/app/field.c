@@ -95,7 +95,7 @@ field_name (TrammelField *self)
 static void
 field_fit (TrammelField *self)
 {
-  const bool fractions = self->spec->kind == FIELD_LENGTH && field_units (self).length == LENGTH_INCH;
+  const bool fractions = (self->spec->kind == FIELD_LENGTH || self->spec->kind == FIELD_THIN) && field_units (self).length == LENGTH_INCH;
 
   if (self->entry == NULL || self->spec->kind == FIELD_TEXT)
     return;

@@ -1,4 +1,5 @@
 #include "app/fragment.h"
+#include "figures/figures.h"
 
 static bool
 piece_travels (const Piece *piece)
@@ -76,11 +77,14 @@ fragment_count (const Aeroplane *self, const Selection *selection)
 double
 fragment_structures (const Aeroplane *fragment, size_t *count)
 {
+  FiguresCache *cache = figures_cache_new ();
+  g_autoptr (Figures) figures = figures_of (cache, fragment);
   double mass = 0;
 
-  *count = aeroplane_count (fragment, PIECE_STRUCTURE);
+  *count = figures->structure_count;
   for (size_t i = 0; i < *count; i++)
-    mass += aeroplane_structure (fragment, i)->mass;
+    mass += figures->structures[i].mass_g;
+  figures_cache_free (cache);
   return mass;
 }
 

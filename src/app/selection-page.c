@@ -10,6 +10,9 @@
 #include "app/part-controls.h"
 #include "app/piece-controls.h"
 #include "app/piece-fields.h"
+#include "app/selection-key.h"
+#include "app/several-label.h"
+#include "app/structure-line.h"
 #include "app/plan-group.h"
 #include "app/group.h"
 #include "app/traced-group.h"
@@ -24,6 +27,8 @@ struct _TrammelSelectionPage {
 };
 
 G_DEFINE_FINAL_TYPE (TrammelSelectionPage, trammel_selection_page, GTK_TYPE_BOX)
+
+static void page_follow (TrammelSelectionPage *self);
 
 static void
 page_add_rows (TrammelSelectionPage *self, GtkWidget *group, FieldList list)
@@ -130,6 +135,44 @@ page_build_section (TrammelSelectionPage *self, const Surface *surface)
   page_add_rows (self, group, fields);
 }
 
+/* The open line's rows: what it is of, how it is reckoned, its numbers. */
+static void
+page_build_line (TrammelSelectionPage *self, GtkWidget *group)
+{
+  const StructureItem *item = structure_line (self->session);
+  const LineKind kind = structure_line_kind (item);
+
+  if (kind == LINE_SOLID || kind == LINE_COVERING) {
+    page_add_control (self, group, _("Material"), structure_line_material (self->session));
+    page_add_control (self, group, _("Goes by"), structure_line_measure (self->session));
+  }
+  page_add_rows (self, group, structure_line_fields (item));
+  page_add_wide (self, group, structure_line_buttons (self->session));
+}
+
+static void
+page_build_structure (TrammelSelectionPage *self)
+{
+  const Structure *structure = structure_selected (self->session);
+  GtkWidget *group;
+
+  page_add_group (self, _("Structure"), NULL, structure_fields ());
+  group = page_add_group (self, _("Made Of"), NULL, (FieldList) { NULL, 0 });
+  for (int i = 0; structure != NULL && i < (int) structure->item_count; i++) {
+    GtkWidget *header = structure_line_header (self->session, i);
+
+    g_signal_connect_object (header, "clicked", G_CALLBACK (page_follow), self, G_CONNECT_SWAPPED);
+    page_add_wide (self, group, header);
+    if (structure_line_takes_keyboard (self->session, i))
+      gtk_widget_grab_focus (header);
+    if (i == structure_line_open (self->session))
+      page_build_line (self, group);
+  }
+  if (structure != NULL && structure->item_count > 0)
+    page_add_rows (self, group, structure_sum_fields ());
+  page_add_wide (self, group, structure_lines_buttons (self->session));
+}
+
 static void
 page_build_surface (TrammelSelectionPage *self, const Surface *surface)
 {
@@ -147,7 +190,7 @@ page_build_surface (TrammelSelectionPage *self, const Surface *surface)
   page_add_group (self, _("Rigging"), NULL, surface_rigging_fields ());
   if (surface_is_horizontal (surface))
     page_build_section (self, surface);
-  page_add_group (self, _("Structure"), NULL, structure_fields ());
+  page_build_structure (self);
 }
 
 static void
@@ -190,20 +233,7 @@ page_build_body (TrammelSelectionPage *self)
 {
   page_add_group (self, _("Body"), NULL, body_fields ());
   page_add_wide (self, page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }), bay_list_control (self->session));
-  page_add_group (self, _("Structure"), NULL, structure_fields ());
-}
-
-static void
-page_build_several (TrammelSelectionPage *self)
-{
-  const Selection *selection = trammel_session_selection (self->session);
-  const guint count = g_strv_length (selection->ids);
-  g_autofree char *words = g_strdup_printf (ngettext ("%u thing selected", "%u things selected", count), count);
-  GtkWidget *label = gtk_label_new (words);
-
-  gtk_widget_add_css_class (label, "dim-label");
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_box_append (GTK_BOX (self), label);
+  page_build_structure (self);
 }
 
 /* A plan that is selected is the one in hand, too. */
@@ -217,34 +247,7 @@ page_selected_plan (TrammelSelectionPage *self)
 static char *
 page_wanted (TrammelSelectionPage *self)
 {
-  TrammelSession *session = self->session;
-  const Selection *selection = trammel_session_selection (session);
-  const Surface *surface = trammel_session_selected_surface (session);
-  const Part *part = trammel_session_selected_part (session);
-  const Figures *figures = trammel_session_figures (session);
-
-  if (selection->point != SHEET_POINT_NONE)
-    return g_strdup_printf ("point %d", selection->point);
-  if (selection_is_empty (selection) || selection->ids == NULL)
-    return g_strdup_printf ("aeroplane %zu %d", figures->balance.mark_count, page_has_plan (self));
-  if (page_selected_plan (self) != NULL)
-    return g_strdup_printf ("plan %d", page_has_plan (self));
-  if (bay_selected (session) != NULL)
-    return g_strdup_printf ("bay %s", selection->ids[0]);
-  if (control_selected (session) != NULL)
-    return g_strdup_printf ("control %s %s %d %d %zu %zu", surface->piece.id, selection->control, surface->role,
-                            control_selected (session)->kind, control_place (session), control_roll_fields (session).count);
-  if (surface != NULL)
-    return g_strdup_printf ("surface %s %s %d %d %d %d %zu %zu", surface->piece.id, surface->traced != NULL ? surface->traced : "",
-                            surface->role, surface->root_open, surface->provisional,
-                            surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
-                            selection->node_count > 0 ? selection->nodes[0] : 0);
-  if (part != NULL)
-    return g_strdup_printf ("part %s %d %zu", part->piece.id, part->has_rail, part_hatch_fields (session).count);
-  if (trammel_session_selected_body (session) != NULL)
-    return g_strdup_printf ("body %s %d %zu %zu", selection->ids[0], selection->side, selection->node_count,
-                            selection->node_count > 0 ? selection->nodes[0] : 0);
-  return g_strdup_printf ("several %u", g_strv_length (selection->ids));
+  return selection_key (self->session, page_has_plan (self));
 }
 
 static gboolean
@@ -299,7 +302,7 @@ page_build (TrammelSelectionPage *self)
   else if (page_selected_plan (self) != NULL)
     page_build_plan (self);
   else if (selection->ids != NULL)
-    page_build_several (self);
+    gtk_box_append (GTK_BOX (self), several_label_new (g_strv_length (selection->ids)));
   else if (selection->point == SHEET_POINT_BALANCE)
     page_add_group (self, _("Balance Point"), NULL, balance_point_fields ());
   else if (selection->point == SHEET_POINT_NEUTRAL)

@@ -182,4 +182,5 @@ loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *ae
     notes_add (self->notes, NOTE_LOOK, NULL, _("There are no masses yet, so there is no balance point. Add parts and structures."));
   for (size_t i = 0; i < self->structure_count; i++)
     structure_note (&self->structures[i], self->notes);
+  structure_note_sheets (aeroplane, self->notes);
 }

@@ -23,6 +23,18 @@ structure_item_area_density (const StructureItem *item)
   return material && isnan (item->density) ? material->area_density : item->area_density;
 }
 
+double
+sheet_density_of (double grams, double length_mm, double width_mm, double thickness_mm)
+{
+  return sheet_density (grams * kilogram, length_mm * metre, width_mm * metre, thickness_mm * metre);
+}
+
+double
+density_lb_ft3 (double kg_m3)
+{
+  return density_in_lb_ft3 (kg_m3);
+}
+
 static bool
 is_length (ItemTraced of)
 {

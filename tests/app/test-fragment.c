@@ -116,6 +116,43 @@ START_TEST (pasted_beside_its_original_it_goes_aside_with_fresh_names)
 }
 END_TEST
 
+/* The same wing, weighed by its lines. */
+static Aeroplane *
+wing_of_lines (void)
+{
+  g_autoptr (Aeroplane) whole = racer_new ();
+  const Structure *typed = aeroplane_structure (whole, 0);
+  Structure *lines = (Structure *) piece_dup (&typed->piece);
+
+  lines->mass = NAN;
+  lines->excess = 0;
+  lines->items = g_new (StructureItem, 2);
+  lines->item_count = 2;
+  lines->items[0] = structure_item ("Sheet");
+  lines->items[0].weighed = 12.5;
+  lines->items[1] = structure_item ("Block");
+  lines->items[1].weighed = 2.5;
+  lines->items[1].x = 70;
+  return aeroplane_with_replaced (whole, &typed->piece, &lines->piece);
+}
+
+START_TEST (a_structure_that_its_lines_weigh_is_told_by_their_mass_and_its_places_go_along)
+{
+  g_autoptr (Aeroplane) whole = wing_of_lines (), fragment = copied (whole, "wing", NULL);
+  Selection pasted;
+  g_autoptr (Aeroplane) next = fragment_pasted (whole, fragment, &pasted);
+  const double shift = outline_node (aeroplane_surface (next, 1)->outline, 0).x - outline_node (aeroplane_surface (next, 0)->outline, 0).x;
+  size_t count;
+
+  ck_assert_double_eq_tol (fragment_structures (fragment, &count), 15, 1e-9);
+  ck_assert_uint_eq (count, 1);
+  ck_assert_double_gt (shift, 0);
+  ck_assert_double_eq_tol (aeroplane_structure (next, 1)->items[1].x, 70 + shift, 1e-9);
+  ck_assert_double_nan (aeroplane_structure (next, 1)->items[0].x);
+  selection_clear (&pasted);
+}
+END_TEST
+
 START_TEST (pasted_twice_the_second_copy_does_not_hide_the_first)
 {
   g_autoptr (Aeroplane) whole = racer_new ();
@@ -197,6 +234,7 @@ main (void)
   tcase_add_test (tests, nothing_selected_makes_no_fragment);
   tcase_add_test (tests, a_fragment_is_a_document_that_reads_back_equal);
   tcase_add_test (tests, pasted_beside_its_original_it_goes_aside_with_fresh_names);
+  tcase_add_test (tests, a_structure_that_its_lines_weigh_is_told_by_their_mass_and_its_places_go_along);
   tcase_add_test (tests, pasted_twice_the_second_copy_does_not_hide_the_first);
   tcase_add_test (tests, pasted_where_nothing_stands_it_keeps_its_place_and_name);
   tcase_add_test (tests, a_surface_set_aside_keeps_its_shape_and_its_hinge_lines);

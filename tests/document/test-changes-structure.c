@@ -10,7 +10,8 @@ static const char text[] =
   "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\">\n"
   "  <surface id=\"wing\" role=\"wing\"><outline><start x=\"0\" y=\"0\"/><line x=\"0\" y=\"200\"/><line x=\"90\" y=\"200\"/>"
   "<line x=\"90\" y=\"0\"/></outline></surface>\n"
-  "  <structure id=\"frame\" of=\"wing\"><item name=\"Tips\" weighed=\"1.1\" later=\"a\"/><item name=\"Spar\" weighed=\"2\" later=\"b\"/></structure>\n"
+  "  <structure id=\"frame\" of=\"wing\"><item name=\"Tips\" weighed=\"1.1\" later=\"a\"/>"
+  "<item name=\"Spar\" weighed=\"2\" later=\"b\"/></structure>\n"
   "</aeroplane>\n";
 
 static Aeroplane *

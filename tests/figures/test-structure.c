@@ -210,6 +210,39 @@ ellipse_along (double half_length, double half_width)
   return polygon_from (nodes, NODES);
 }
 
+/* Common practice, no source: the tail is where each gram asks two to four in the nose. */
+static const Note *
+sheet_note (double wing_density, double tail_density, bool weighed)
+{
+  StructureItem ahead = by_area ("Sheet", TRACED_PLAN, 1.6, wing_density), behind = by_area ("Sheet", TRACED_PLAN, 1.6, tail_density);
+  Structure *tail_frame;
+  static Figures *figures;
+
+  ahead.density_weighed = true;
+  behind.density_weighed = weighed;
+  tail_frame = made_of ("tail", &behind, 1);
+  g_free (tail_frame->piece.id);
+  tail_frame->piece.id = g_strdup ("tail-frame");
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_surface (wing_of (made_of ("wing", &ahead, 1)), "tail", ROLE_TAILPLANE,
+                                                             rectangle (400, 200, 50)), tail_frame);
+  figures_unref (figures);      /* the last one's: its notes were lent */
+  figures = figures_once (aeroplane);
+  for (guint i = 0; i < figures->notes->len; i++)
+    if (strstr (((const Note *) g_ptr_array_index (figures->notes, i))->text, "The lightest sheet belongs in the tail"))
+      return g_ptr_array_index (figures->notes, i);
+  return NULL;
+}
+
+START_TEST (a_heavier_weighed_sheet_in_the_tail_is_told)
+{
+  ck_assert_ptr_nonnull (sheet_note (96, 140, true));
+  ck_assert_str_eq (sheet_note (96, 140, true)->piece->id, "tail-frame");
+  ck_assert_ptr_null (sheet_note (140, 96, true));
+  ck_assert_ptr_null (sheet_note (96, 100, true));
+  ck_assert_ptr_null (sheet_note (96, 140, false));
+}
+END_TEST
+
 /* A cylinder's skin is π d l, a cone's π r s; an ellipsoid of revolution's 2π r (r + l asin e / e), half-length l: geometry. */
 START_TEST (a_bodys_skin_is_that_of_the_solid_its_outlines_turn)
 {
@@ -288,6 +321,7 @@ main (void)
   tcase_add_test (tests, what_the_scale_says_of_the_whole_wins_and_the_lines_stay_the_estimate);
   tcase_add_test (tests, a_line_with_a_place_pulls_the_centre_there);
   tcase_add_test (tests, a_line_whose_area_is_not_traced_is_told_and_the_rest_counts);
+  tcase_add_test (tests, a_heavier_weighed_sheet_in_the_tail_is_told);
   tcase_add_test (tests, a_bodys_skin_is_that_of_the_solid_its_outlines_turn);
   tcase_add_test (tests, a_tapered_bodys_skin_is_near_the_rule_of_the_trade);
   tcase_add_test (tests, formers_fill_the_section_that_both_outlines_show);
