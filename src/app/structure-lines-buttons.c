@@ -6,7 +6,7 @@
 #include "app/sheet-weighing.h"
 #include "document/changes.h"
 #include "document/material-class.h"
-#include "figures/usual-structure.h"
+#include "figures/usual-lines.h"
 
 /* What is done to whole lines. */
 
@@ -66,7 +66,7 @@ lines_lay_down (TrammelSession *session)
   const char *of = selection_single (trammel_session_selection (session));
 
   structure_line_set_open (session, -1);
-  trammel_session_do (session, usual_structure_laid (trammel_session_aeroplane (session), of), _("Lay Down the Usual Lines"));
+  trammel_session_do (session, usual_lines_laid (trammel_session_aeroplane (session), of), _("Lay Down the Usual Lines"));
 }
 
 /* Adding one: by its material, or as pieces, or glue. */

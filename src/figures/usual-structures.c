@@ -1,6 +1,7 @@
 #include "figures/usual-fit.h"
 
 #include <math.h>
+#include "figures/figures.h"
 #include "figures/surface-figures.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -28,6 +29,20 @@ areas (const Aeroplane *aeroplane, bool wings)
   return sum;
 }
 
+/* Those that are weighed by their lines ask for the areas traced, so for all figures. */
+static double
+mass_by_figures (const Aeroplane *aeroplane)
+{
+  FiguresCache *cache = figures_cache_new ();
+  g_autoptr (Figures) figures = figures_of (cache, aeroplane);
+  double sum = 0;
+
+  for (size_t i = 0; i < figures->structure_count; i++)
+    sum += figures->structures[i].mass_g;
+  figures_cache_free (cache);
+  return sum;
+}
+
 static double
 structures_mass (const Aeroplane *aeroplane)
 {
@@ -35,7 +50,7 @@ structures_mass (const Aeroplane *aeroplane)
 
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
     sum += aeroplane_structure (aeroplane, i)->mass;
-  return sum;
+  return isnan (sum) ? mass_by_figures (aeroplane) : sum;
 }
 
 double

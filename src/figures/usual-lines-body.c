@@ -1,4 +1,4 @@
-#include "figures/usual-structure-private.h"
+#include "figures/usual-lines-private.h"
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>

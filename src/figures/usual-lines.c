@@ -1,11 +1,11 @@
-#include "figures/usual-structure.h"
+#include "figures/usual-lines.h"
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "balance/materials.h"
 #include "figures/surface-figures.h"
-#include "figures/usual-structure-private.h"
+#include "figures/usual-lines-private.h"
 
 /* Covering takes more than it covers: overlaps. */
 static const double overlaps = 1.05;
@@ -129,7 +129,7 @@ without_items (const Structure *old)
 }
 
 Aeroplane *
-usual_structure_laid (const Aeroplane *aeroplane, const char *of)
+usual_lines_laid (const Aeroplane *aeroplane, const char *of)
 {
   const Piece *piece = aeroplane_find (aeroplane, of);
   const Structure *old = aeroplane_structure_of (aeroplane, of);

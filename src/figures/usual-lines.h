@@ -6,4 +6,4 @@
  *  formers, keels and stringers with a sheeted nose. By the traced outlines, named ribs and formers; sizes of sticks and sheets as usual
  *  for the span. NULL when there is no such surface or body, or its outline encloses nothing.
  *  source  common practice, no source */
-Aeroplane *usual_structure_laid (const Aeroplane *aeroplane, const char *of);
+Aeroplane *usual_lines_laid (const Aeroplane *aeroplane, const char *of);

@@ -1,6 +1,7 @@
 #include <check.h>
 #include <math.h>
-#include "figures/usual-structure.h"
+#include "figures/usual-fit.h"
+#include "figures/usual-lines.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -13,7 +14,7 @@ static Aeroplane *
 laid (Aeroplane *takes, const char *of)
 {
   g_autoptr (Aeroplane) before = takes;
-  Aeroplane *after = usual_structure_laid (before, of);
+  Aeroplane *after = usual_lines_laid (before, of);
 
   ck_assert_ptr_nonnull (after);
   return after;
@@ -78,7 +79,7 @@ START_TEST (a_mass_that_is_typed_stays_and_what_was_laid_down_before_goes)
 {
   Aeroplane *made = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (110, 640, 100));
   g_autoptr (Aeroplane) once = laid (with_structure (made, "wood", "wing", 24.3), "wing");
-  g_autoptr (Aeroplane) twice = usual_structure_laid (once, "wing");
+  g_autoptr (Aeroplane) twice = usual_lines_laid (once, "wing");
 
   ck_assert_double_eq (aeroplane_structure (once, 0)->mass, 24.3);
   ck_assert_uint_gt (aeroplane_structure (once, 0)->item_count, 5);
@@ -87,25 +88,36 @@ START_TEST (a_mass_that_is_typed_stays_and_what_was_laid_down_before_goes)
 }
 END_TEST
 
+START_TEST (an_all_up_mass_leaves_alone_what_lines_weigh_already)
+{
+  g_autoptr (Aeroplane) aeroplane = laid (with_surface (aeroplane_new (), "wing", ROLE_WING, ellipse_from (110, 340, 50, 72)), "wing");
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  ck_assert_ptr_null (usual_structures (aeroplane, 200));
+  ck_assert_double_eq_tol (usual_all_up (aeroplane), figures->mass.total_g / 0.48, 1e-6);
+}
+END_TEST
+
 START_TEST (nothing_is_laid_down_for_what_is_not_drawn)
 {
   g_autoptr (Aeroplane) aeroplane = with_piece (aeroplane_new (), body_new ("body"));
 
-  ck_assert_ptr_null (usual_structure_laid (aeroplane, "body"));
-  ck_assert_ptr_null (usual_structure_laid (aeroplane, "wing"));
+  ck_assert_ptr_null (usual_lines_laid (aeroplane, "body"));
+  ck_assert_ptr_null (usual_lines_laid (aeroplane, "wing"));
 }
 END_TEST
 
 int
 main (void)
 {
-  TCase *tests = tcase_create ("usual structure");
+  TCase *tests = tcase_create ("usual lines");
 
   tcase_add_test (tests, a_wing_of_open_frame_weighs_as_the_rule_says);
   tcase_add_test (tests, ribs_that_have_their_stations_are_reckoned_by_them);
   tcase_add_test (tests, a_sheet_tail_weighs_as_the_rule_says);
   tcase_add_test (tests, a_body_weighs_as_the_worked_one_does);
   tcase_add_test (tests, a_mass_that_is_typed_stays_and_what_was_laid_down_before_goes);
+  tcase_add_test (tests, an_all_up_mass_leaves_alone_what_lines_weigh_already);
   tcase_add_test (tests, nothing_is_laid_down_for_what_is_not_drawn);
-  return run_suite (suite_create ("figures usual structure"), tests);
+  return run_suite (suite_create ("figures usual lines"), tests);
 }
