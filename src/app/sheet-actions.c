@@ -1,4 +1,5 @@
 #include "app/sheet-actions.h"
+#include "app/part-group.h"
 #include "app/sheet-command.h"
 #include "app/tool.h"
 #include "app/traced.h"
@@ -71,6 +72,18 @@ sheet_actions_turn (GSimpleAction *action, GVariant *parameter, gpointer sheet)
   sheet_command_turn (sheet);
 }
 
+static void
+sheet_actions_group (GSimpleAction *action, GVariant *parameter, gpointer sheet)
+{
+  sheet_command_group (sheet);
+}
+
+static void
+sheet_actions_mirror (GSimpleAction *action, GVariant *parameter, gpointer sheet)
+{
+  sheet_command_mirror (sheet);
+}
+
 /* Words as they stand in an action's target. */
 static int
 sheet_actions_word (GVariant *parameter, const char *const words[])
@@ -139,6 +152,12 @@ sheet_actions_show (GActionMap *group, const char *name, GVariant *state)
   g_simple_action_set_state (G_SIMPLE_ACTION (g_action_map_lookup_action (group, name)), state);
 }
 
+static void
+sheet_actions_allow (GActionMap *group, const char *name, bool can)
+{
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (g_action_map_lookup_action (group, name)), can);
+}
+
 /* What the buttons and menus show follows the sheet and the settings, whoever changed them. */
 static void
 sheet_actions_follow (TrammelSheetCanvas *sheet)
@@ -146,9 +165,13 @@ sheet_actions_follow (TrammelSheetCanvas *sheet)
   GActionMap *group = g_object_get_data (G_OBJECT (sheet), key);
   TrammelSession *session = trammel_sheet_canvas_session (sheet);
   const Part *part = trammel_session_selected_part (session);
+  const Selection *selection = trammel_session_selection (session);
+  const bool parts = part_group_is_parts (trammel_session_aeroplane (session), selection);
 
   sheet_actions_show (group, "tool", g_variant_new_string (trammel_sheet_canvas_tool (sheet)->kind->word));
   sheet_actions_show (group, "snapping", g_variant_new_boolean (trammel_settings_flag (trammel_session_settings (session), SNAPPING)));
+  sheet_actions_allow (group, "group", parts && selection->ids[1] != NULL);
+  sheet_actions_allow (group, "mirror", parts);
   sheet_actions_show (group, "aboard", g_variant_new_boolean (part != NULL && part->aboard));
 }
 
@@ -173,6 +196,8 @@ sheet_actions_new (TrammelSheetCanvas *sheet)
     { .name = "add-rail",      .activate = sheet_actions_add_rail },
     { .name = "remove-rail",   .activate = sheet_actions_remove_rail },
     { .name = "turn",          .activate = sheet_actions_turn },
+    { .name = "group",         .activate = sheet_actions_group },
+    { .name = "mirror",        .activate = sheet_actions_mirror },
     { .name = "node-kind",     .activate = sheet_actions_node_kind, .parameter_type = "s" },
     { .name = "segment-kind",  .activate = sheet_actions_segment_kind, .parameter_type = "s" },
     { .name = "root-carried",  .activate = sheet_actions_root_carried },

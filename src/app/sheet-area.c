@@ -229,6 +229,8 @@ sheet_area_add_keys (TrammelSheetArea *self)
   gtk_shortcut_controller_set_scope (GTK_SHORTCUT_CONTROLLER (keys), GTK_SHORTCUT_SCOPE_GLOBAL);
   gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (keys), gtk_shortcut_new (gtk_shortcut_trigger_parse_string ("<Control>g"),
                                                                                           gtk_named_action_new ("sheet.snapping")));
+  gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (keys), gtk_shortcut_new (gtk_shortcut_trigger_parse_string ("<Control>j"),
+                                                                                          gtk_named_action_new ("sheet.group")));
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
 }
 

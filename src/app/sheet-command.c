@@ -2,6 +2,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/outline-owner.h"
+#include "app/part-group.h"
 #include "app/piece-edit.h"
 #include "app/selection-walk.h"
 #include "document/changes.h"
@@ -138,6 +139,28 @@ sheet_command_turn (TrammelSheetCanvas *sheet)
     turned = next;
   }
   return sheet_command_do (sheet, turned, _("Turn Part"));
+}
+
+bool
+sheet_command_group (TrammelSheetCanvas *sheet)
+{
+  const Aeroplane *aeroplane = sheet_command_aeroplane (sheet);
+  const Selection *selection = sheet_command_selection (sheet);
+  const char *label = part_group_label (aeroplane, selection);
+
+  return sheet_command_do (sheet, part_group_toggled (aeroplane, selection), label);
+}
+
+bool
+sheet_command_mirror (TrammelSheetCanvas *sheet)
+{
+  Selection copies = selection_none ();
+  Aeroplane *next = part_group_mirrored (sheet_command_aeroplane (sheet), sheet_command_selection (sheet), &copies);
+
+  if (!sheet_command_do (sheet, next, _("Duplicate on the Other Side")))
+    return false;
+  trammel_session_select (trammel_sheet_canvas_session (sheet), copies);
+  return true;
 }
 
 bool

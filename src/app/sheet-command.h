@@ -11,5 +11,7 @@ bool sheet_command_add_rail     (TrammelSheetCanvas *sheet);
 bool sheet_command_remove_rail  (TrammelSheetCanvas *sheet);
 bool sheet_command_aboard       (TrammelSheetCanvas *sheet);      /* takes the selected part aboard, or leaves it out */
 bool sheet_command_turn          (TrammelSheetCanvas *sheet);      /* each selected part by a quarter, its forward end to port */
+bool sheet_command_group         (TrammelSheetCanvas *sheet);      /* the selected parts, or takes their group apart */
+bool sheet_command_mirror        (TrammelSheetCanvas *sheet);      /* copies the selected parts to the other side, and selects the copies */
 /** Selects the next thing, or the one before. */
 bool sheet_command_walk         (TrammelSheetCanvas *sheet, bool back);

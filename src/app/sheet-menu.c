@@ -1,6 +1,7 @@
 #include "app/sheet-canvas-private.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/part-group.h"
 #include "app/pull.h"
 
 /* A row: what it says, what it does, and the sheet's key for it, if any. */
@@ -61,8 +62,23 @@ sheet_menu_add_part (GMenu *menu, const Part *part)
   const MenuRow rows[] = {
     { .label = N_("_Aboard"), .action = "sheet.aboard" },
     { .label = N_("_Turn by a Quarter"), .action = "sheet.turn", .keys = "<Shift>r" },
+    { .label = N_("Duplicate on the _Other Side"), .action = "sheet.mirror" },
     { .label = part->has_rail ? N_("Remove _Rail") : N_("Add _Rail"), .action = part->has_rail ? "sheet.remove-rail" : "sheet.add-rail" },
     { .label = N_("A_rrange…"), .action = "win.arrange" },
+    { .label = N_("_Delete"), .action = "win.delete", .keys = "Delete" },
+    { .label = NULL },
+  };
+
+  sheet_menu_section (menu, NULL, rows);
+}
+
+static void
+sheet_menu_add_parts (GMenu *menu, bool grouped)
+{
+  const MenuRow rows[] = {
+    { .label = grouped ? N_("Take _Group Apart") : N_("_Group"), .action = "sheet.group", .keys = "<Control>j" },
+    { .label = N_("_Turn by a Quarter"), .action = "sheet.turn", .keys = "<Shift>r" },
+    { .label = N_("Duplicate on the _Other Side"), .action = "sheet.mirror" },
     { .label = N_("_Delete"), .action = "win.delete", .keys = "Delete" },
     { .label = NULL },
   };
@@ -80,6 +96,7 @@ sheet_menu_model (TrammelSheetCanvas *self)
     { .label = NULL },
   };
   const Selection *selection = trammel_session_selection (self->session);
+  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
   const Part *part = trammel_session_selected_part (self->session);
   GMenu *menu = g_menu_new ();
 
@@ -89,6 +106,8 @@ sheet_menu_model (TrammelSheetCanvas *self)
     sheet_menu_add_segment (menu);
   if (part != NULL)
     sheet_menu_add_part (menu, part);
+  else if (part_group_is_parts (aeroplane, selection))
+    sheet_menu_add_parts (menu, part_group_is_one (aeroplane, selection));
   else if (!selection_is_empty (selection) && selection->node_count == 0)
     sheet_menu_section (menu, NULL, delete);
   sheet_menu_section (menu, NULL, views);

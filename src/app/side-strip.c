@@ -1,6 +1,7 @@
 #include "app/side-strip.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/part-group.h"
 #include "app/pull.h"
 #include "app/theme.h"
 #include "app/tool.h"
@@ -139,7 +140,7 @@ side_strip_px (GtkWidget *strip, Point place, double px[2])
 }
 
 static Selection
-side_strip_selection (const Hit *hit)
+side_strip_selection (const Aeroplane *aeroplane, const Hit *hit)
 {
   if (hit->kind == HIT_NOTHING || hit->kind == HIT_DATUM)
     return selection_none ();
@@ -149,7 +150,7 @@ side_strip_selection (const Hit *hit)
     return selection_of_mark ((int) hit->index);
   if (hit->kind == HIT_CONTROL)
     return selection_of_control (hit->id, hit->control);
-  return selection_of (hit->id);
+  return part_group_selection (aeroplane, hit->id);
 }
 
 /* The strip's own px move with its edge; the window's do not. */
@@ -246,7 +247,7 @@ side_strip_begin (GtkGestureDrag *gesture, double x, double y, TrammelSideStrip 
     return;
   }
   if (hit.kind != HIT_HANDLE && hit.kind != HIT_HINGE_END)
-    trammel_session_select (session, side_strip_selection (&hit));
+    trammel_session_select (session, side_strip_selection (trammel_session_aeroplane (session), &hit));
   grip = hit.kind == HIT_MARK ? NULL : grip_new (trammel_session_aeroplane (session), &hit, trammel_session_selection (session), true);
   if (grip != NULL)
     trammel_sheet_canvas_take_pull (self->sheet, pull_new (self->sheet, grip, (PullGround) { GTK_WIDGET (self), side_strip_px },

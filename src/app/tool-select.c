@@ -2,6 +2,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/dimension-field.h"
+#include "app/part-group.h"
 #include "app/pull.h"
 #include "app/rubber-band.h"
 
@@ -48,16 +49,17 @@ select_hit_is_selected (const Selection *selection, const Hit *hit)
   }
 }
 
+/* Of a part in a group all of it, unless it was narrowed to that part. */
 static Selection
-select_only (const Hit *hit)
+select_only (const Hit *hit, const Aeroplane *aeroplane)
 {
   switch (hit->kind) {
     case HIT_NODE:    return selection_of_node (hit->id, false, hit->index);
     case HIT_MARK:    return selection_of_mark ((int) hit->index);
     case HIT_POINT:   return selection_of_point ((SheetPoint) hit->index);
     case HIT_CONTROL: return selection_of_control (hit->id, hit->control);
+    case HIT_PART:    return part_group_selection (aeroplane, hit->id);
     case HIT_SEGMENT:
-    case HIT_PART:
     case HIT_SURFACE:
     case HIT_BODY:    return selection_of (hit->id);
     default:          return selection_none ();
@@ -109,7 +111,7 @@ select_press (Tool *tool, const ToolEvent *event)
     select_remember (self, hit);
   self->was_selected = select_hit_is_selected (trammel_session_selection (select_session (tool)), &self->hit);
   if (!event->shift && !self->was_selected && select_hit_selects (&self->hit))
-    trammel_session_select (select_session (tool), select_only (&self->hit));
+    trammel_session_select (select_session (tool), select_only (&self->hit, trammel_session_aeroplane (select_session (tool))));
 }
 
 static void
@@ -137,6 +139,20 @@ select_keep_spot (SelectTool *self)
   trammel_sheet_canvas_set_hint (self->tool.sheet, _("Insert adds a node where the line was clicked."));
 }
 
+/* A second click on a part of a group means that part alone; a third what lies beneath it. */
+static bool
+select_narrow (SelectTool *self)
+{
+  TrammelSession *session = select_session (&self->tool);
+  const Part *part = self->hit.kind == HIT_PART ? aeroplane_part_by_id (trammel_session_aeroplane (session), self->id) : NULL;
+  const Selection *selection = trammel_session_selection (session);
+
+  if (part == NULL || part->group == NULL || selection_single (selection) != NULL || !selection_has (selection, self->id))
+    return false;
+  trammel_session_select (session, selection_of (self->id));
+  return true;
+}
+
 static void
 select_click (Tool *tool, const ToolEvent *event)
 {
@@ -144,6 +160,8 @@ select_click (Tool *tool, const ToolEvent *event)
 
   self->clicked = true;
   self->click = event->place;
+  if (self->again && select_narrow (self))
+    return;
   if (self->again)
     select_remember (self, tool_hit_beneath (tool, event, &self->hit));
   if (self->hit.kind == HIT_DIMENSION)
@@ -151,7 +169,7 @@ select_click (Tool *tool, const ToolEvent *event)
   else if (self->shift && select_hit_selects (&self->hit))
     select_toggle (self);
   else if (select_hit_selects (&self->hit))
-    trammel_session_select (select_session (tool), select_only (&self->hit));
+    trammel_session_select (select_session (tool), select_only (&self->hit, trammel_session_aeroplane (select_session (tool))));
   else if ((self->hit.kind == HIT_NOTHING || self->hit.kind == HIT_DATUM) && !self->shift)
     trammel_session_select (select_session (tool), selection_none ());
   select_keep_spot (self);
