@@ -2,6 +2,8 @@
 #include "app/piece-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
+#include "figures/usual-fit.h"
 
 static char *
 aeroplane_name (TrammelSession *session)
@@ -80,10 +82,46 @@ handbook_remark (TrammelSession *session, const FieldSpec *spec)
   return aeroplane_count (trammel_session_aeroplane (session), PIECE_BODY) > 0 ? g_strdup (_("with body")) : NULL;
 }
 
-FieldList
-aeroplane_fields (void)
+/* From the top down: what the parts do not weigh becomes structures. */
+static Aeroplane *
+with_all_up_mass (TrammelSession *session, const FieldSpec *spec, double value)
 {
-  static const FieldSpec specs[] = {
+  const Aeroplane *now = trammel_session_aeroplane (session);
+
+  return isnan (value) ? aeroplane_ref (now) : usual_structures (now, value);
+}
+
+static char *
+all_up_mass_refused (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  g_autofree char *parts = units_mass (trammel_session_units (session), parts_mass (trammel_session_aeroplane (session)));
+
+  return g_strdup_printf (_("The parts weigh %s already; type more than that, and the rest is shared out over wing, tail and body."), parts);
+}
+
+static char *
+all_up_mass_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("parts alone"));
+}
+
+bool
+aeroplane_takes_total (TrammelSession *session)
+{
+  const Aeroplane *now = trammel_session_settled (session);
+  g_autoptr (Aeroplane) tried = usual_structures (now, parts_mass (now) + 1);
+
+  return tried != NULL;
+}
+
+FieldList
+aeroplane_fields (TrammelSession *session)
+{
+  static const FieldSpec total = {
+    .label = N_("All-up mass"), .kind = FIELD_MASS, .value = mass_value, .change = with_all_up_mass, .step = N_("Share Out All-Up Mass"),
+    .why = all_up_mass_refused, .remark = all_up_mass_remark, .explained = EXPLAIN_MASS, .at = offsetof (Figures, mass.total_g) };
+  static FieldSpec open[6];
+  static const FieldSpec specs[G_N_ELEMENTS (open)] = {
     { .label = N_("Name"), .kind = FIELD_TEXT, .text = aeroplane_name, .change_text = with_aeroplane_name, .step = N_("Change Name") },
     { .label = N_("All-up mass"), .kind = FIELD_MASS, .value = mass_value,
       .explained = EXPLAIN_MASS, .at = offsetof (Figures, mass.total_g) },
@@ -97,7 +135,11 @@ aeroplane_fields (void)
       .explained = EXPLAIN_NEUTRAL_POINT, .at = offsetof (Figures, neutral_point.x_mm) },
   };
 
-  return (FieldList) { specs, G_N_ELEMENTS (specs) };
+  if (!aeroplane_takes_total (session))
+    return (FieldList) { specs, G_N_ELEMENTS (specs) };
+  memcpy (open, specs, sizeof specs);
+  open[1] = total;
+  return (FieldList) { open, G_N_ELEMENTS (open) };
 }
 
 FieldList

@@ -5,6 +5,7 @@
 #include "app/arrange-page.h"
 #include "app/findings-page.h"
 #include "app/first-frame.h"
+#include "app/fit-offer.h"
 #include "app/focus-scroller.h"
 #include "app/numbers.h"
 #include "app/object-list.h"
@@ -19,6 +20,7 @@ struct _TrammelPanel {
   GtkWidget *answer, *switcher, *stack, *foot;
   GtkWidget *selection_button, *findings_button, *badge;
   GtkWidget *page;             /* what scrolls: the selection's rows and the list, empty until needed */
+  GtkWidget *fit;              /* offered while there are no parts */
   GtkWidget *selection, *findings, *numbers, *arrange;      /* NULL until needed */
 };
 
@@ -106,6 +108,13 @@ panel_leave_alone (TrammelPanel *self)
     trammel_numbers_leave (TRAMMEL_NUMBERS (self->numbers));
   if (self->arrange != NULL)
     trammel_arrange_page_leave (TRAMMEL_ARRANGE_PAGE (self->arrange));
+}
+
+void
+trammel_panel_offer_fit (TrammelPanel *self)
+{
+  panel_show_selection (self);
+  fit_offer_open (self->fit);
 }
 
 void
@@ -197,17 +206,20 @@ panel_switch (TrammelPanel *self)
 static GtkWidget *
 panel_foot (TrammelPanel *self)
 {
-  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8), *numbers = gtk_button_new_with_label (_("From Numbers…"));
+  GtkWidget *foot = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8), *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+  GtkWidget *numbers = gtk_button_new_with_label (_("From Numbers…"));
   GtkWidget *parts = part_adder_new (self->session, panel_part_chosen, self);
 
   gtk_widget_set_tooltip_text (numbers, _("Add a wing, tail, fin or body from its measures"));
   g_signal_connect_swapped (numbers, "clicked", G_CALLBACK (trammel_panel_start_from_numbers), self);
   gtk_widget_set_hexpand (numbers, TRUE);
   gtk_widget_set_hexpand (parts, TRUE);
-  gtk_widget_add_css_class (line, "panel-foot");
+  gtk_widget_add_css_class (foot, "panel-foot");
   gtk_box_append (GTK_BOX (line), numbers);
   gtk_box_append (GTK_BOX (line), parts);
-  return line;
+  gtk_box_append (GTK_BOX (foot), self->fit = fit_offer_new (self->session));
+  gtk_box_append (GTK_BOX (foot), line);
+  return foot;
 }
 
 static void

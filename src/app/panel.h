@@ -18,6 +18,8 @@ void       trammel_panel_edit_first (TrammelPanel *self, const char *text);
 void       trammel_panel_start_from_numbers (TrammelPanel *self);
 /** Opens "Arrange": which parts may move, and where they go. */
 void       trammel_panel_arrange (TrammelPanel *self);
+/** Opens the choices of the usual fit; only where they make sense (fit_offer_is_useful). */
+void       trammel_panel_offer_fit (TrammelPanel *self);
 /** In a low window the answer keeps to one sentence, so that room is left for what follows it. */
 void       trammel_panel_set_low (TrammelPanel *self, bool low);
 /** Focuses the answer's label so that a screen reader says it. */

@@ -17,7 +17,9 @@ FieldList part_hatch_fields      (TrammelSession *session);
 FieldList part_rail_fields       (void);
 FieldList node_fields            (TrammelSession *session);
 FieldList body_fields            (void);
-FieldList aeroplane_fields       (void);
+/** Its all-up mass can be typed while no structure has a mass: aeroplane_takes_total. */
+FieldList aeroplane_fields       (TrammelSession *session);
+bool      aeroplane_takes_total  (TrammelSession *session);
 FieldList balance_point_fields   (void);
 FieldList neutral_point_fields   (void);
 FieldList motion_fields          (void);

@@ -8,6 +8,7 @@
 #include "app/hinge-words.h"
 #include "app/node-fields.h"
 #include "app/part-controls.h"
+#include "app/part-kind.h"
 #include "app/piece-controls.h"
 #include "app/piece-fields.h"
 #include "app/selection-key.h"
@@ -105,7 +106,7 @@ page_build_aeroplane (TrammelSelectionPage *self)
   const Figures *figures = trammel_session_figures (self->session);
   GtkWidget *more;
 
-  page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields ());
+  page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields (self->session));
   if (figures->balance.mark_count > 0)
     page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
   page_build_plan (self);
@@ -212,6 +213,7 @@ page_build_part (TrammelSelectionPage *self, const Part *part)
   GtkWidget *group = page_add_group (self, _("Part"), NULL, part_fields ());
 
   page_add_control (self, group, _("Class"), part_class_control (self->session));
+  page_add_control (self, group, _("Kind"), part_kind_control (self->session));
   page_add_control (self, group, _("In Flight"), part_aboard_control (self->session));
   group = page_add_group (self, _("Belongs To"), NULL, (FieldList) { NULL, 0 });
   page_add_control (self, group, _("Fixed to"), part_of_control (self->session));

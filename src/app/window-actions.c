@@ -2,6 +2,7 @@
 #include "app/window-private.h"
 #include <glib/gi18n-lib.h>
 #include "app/export-dialog.h"
+#include "app/fit-offer.h"
 #include "app/fragment.h"
 #include "app/preferences.h"
 #include "app/tooltip.h"
@@ -62,6 +63,18 @@ arrange_parts (GSimpleAction *action, GVariant *parameter, gpointer window)
 
   window_dismiss_start_page (self);
   window_with_panel (self, panel_arrange, NULL);
+}
+
+static void
+panel_offer_fit (TrammelPanel *panel, const char *text)
+{
+  trammel_panel_offer_fit (panel);
+}
+
+static void
+offer_fit (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  window_with_panel (window, panel_offer_fit, NULL);
 }
 
 static void
@@ -151,6 +164,7 @@ window_actions_refresh (TrammelWindow *self)
   window_enable (self, "export", something);
   window_enable (self, "select-all", something);
   window_enable (self, "arrange", aeroplane_count (trammel_session_aeroplane (self->session), PIECE_PART) > 0);
+  window_enable (self, "usual-fit", fit_offer_is_useful (trammel_session_settled (self->session)));
   window_enable (self, "cut", pieces);
   window_enable (self, "copy", pieces);
   window_enable (self, "delete", !selection_is_empty (selection));
@@ -168,6 +182,7 @@ window_actions_begin (TrammelWindow *self)
     { .name = "redo",               .activate = redo },
     { .name = "start-from-numbers", .activate = start_from_numbers },
     { .name = "arrange",            .activate = arrange_parts },
+    { .name = "usual-fit",          .activate = offer_fit },
     { .name = "draw-outline",       .activate = draw_outline },
     { .name = "empty-sheet",        .activate = empty_sheet },
     { .name = "export",             .activate = export_sheet },

@@ -1,7 +1,7 @@
 #pragma once
 #include <stdbool.h>
 #include <glib.h>
-#include "document/piece.h"
+#include "document/aeroplane.h"
 
 /** The catalogue of part classes: what is sold and built for small models, each with its usual mass and size. Classes, not makes.
  *  It comes with the program as data/catalogue.xml; a file of the same form of a person's own is read after it. A catalogue is a value:
@@ -52,3 +52,7 @@ const CatalogueEntry *catalogue_find  (const Catalogue *self, const char *id);  
 bool catalogue_entry_matches (const CatalogueEntry *entry, const char *words);
 /** A part as the entry has it, at the datum, without an id: its class, name, mass with deviation, size, and the entry's id as its kind. */
 Part *catalogue_entry_part (const CatalogueEntry *entry);
+/** The aeroplane with the part of that id made one of that entry: kind, class, mass, deviation and size are the entry's, and its name, unless
+ *  it says what the part does, as a servo's may; place, rail and all else stay, and a servo that lies on its side lies on. NULL where there is no
+ *  such part. */
+Aeroplane *catalogue_change_kind (const Catalogue *self, const Aeroplane *aeroplane, const char *part_id, const CatalogueEntry *entry);

@@ -1,7 +1,7 @@
 #include "figures/usual-fit.h"
 
 #include <math.h>
-#include "figures/figures.h"
+#include "figures/structure-figures.h"
 #include "figures/surface-figures.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
@@ -29,18 +29,26 @@ areas (const Aeroplane *aeroplane, bool wings)
   return sum;
 }
 
-/* Those that are weighed by their lines ask for the areas traced, so for all figures. */
+/* By the scale or by its items; 0 while it has neither. */
 static double
-mass_by_figures (const Aeroplane *aeroplane)
+structure_mass (const Aeroplane *aeroplane, const Structure *structure)
 {
-  FiguresCache *cache = figures_cache_new ();
-  g_autoptr (Figures) figures = figures_of (cache, aeroplane);
-  double sum = 0;
+  const Surface *surface = aeroplane_surface_by_id (aeroplane, structure->of);
+  const Body *body = aeroplane_body_by_id (aeroplane, structure->of);
+  SurfaceFigures alone;
+  Spread spread;
+  StructureFigures figures;
 
-  for (size_t i = 0; i < figures->structure_count; i++)
-    sum += figures->structures[i].mass_g;
-  figures_cache_free (cache);
-  return sum;
+  if (surface)
+    {
+      alone = surface_figures_alone (surface);
+      spread = spread_of_surface (&alone);
+    }
+  else if (body)
+    spread = spread_of_body (body);
+  figures = structure_figures_of (structure, surface || body ? &spread : NULL);
+  g_clear_pointer (&figures.items_g, g_array_unref);
+  return figures.mass_g > 0 ? figures.mass_g : 0;
 }
 
 static double
@@ -49,8 +57,17 @@ structures_mass (const Aeroplane *aeroplane)
   double sum = 0;
 
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
-    sum += aeroplane_structure (aeroplane, i)->mass;
-  return isnan (sum) ? mass_by_figures (aeroplane) : sum;
+    sum += structure_mass (aeroplane, aeroplane_structure (aeroplane, i));
+  return sum;
+}
+
+static bool
+any_structure_is_given (const Aeroplane *aeroplane)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
+    if (structure_is_given (aeroplane_structure (aeroplane, i)))
+      return true;
+  return false;
 }
 
 double
@@ -140,7 +157,7 @@ usual_structures (const Aeroplane *aeroplane, double total)
   const double shares = WINGS + (has_body ? BODIES : 0) + (tails > 0 ? TAILS : 0) + FINISH;
   Aeroplane *made;
 
-  if (!(built > 0) || !isfinite (built) || !(wings > 0) || structures_mass (aeroplane) > 0)
+  if (!(built > 0) || !isfinite (built) || !(wings > 0) || any_structure_is_given (aeroplane))
     return NULL;
   made = with_surfaces (aeroplane_ref (aeroplane), true, built * WINGS / shares);
   if (tails > 0)

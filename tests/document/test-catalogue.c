@@ -80,6 +80,35 @@ START_TEST (an_entry_becomes_a_part_that_remembers_it)
 }
 END_TEST
 
+/* A servo in the wing lies on its side, and says what it moves. */
+START_TEST (another_kind_takes_mass_and_box_and_leaves_place_rail_and_use)
+{
+  g_autoptr (Catalogue) catalogue = usual ();
+  g_autoptr (Aeroplane) bare = aeroplane_new ();
+  Part *servo = part_new ("servo-left", "servo");
+  g_autoptr (Aeroplane) before = NULL, after = NULL;
+  const Part *made;
+
+  servo->name = g_strdup ("Servo, left aileron");
+  servo->of = g_strdup ("wing");
+  servo->x = 160, servo->y = -120, servo->z = 4;
+  servo->mass = 4.5, servo->mass_sigma = 0.1;
+  servo->length = 21, servo->width = 20, servo->height = 9;
+  servo->has_rail = true, servo->rail_from = 150, servo->rail_to = 170;
+  before = aeroplane_with_added (bare, &servo->piece);
+  after = catalogue_change_kind (catalogue, before, "servo-left", catalogue_find (catalogue, "servo-9"));
+  made = aeroplane_part_by_id (after, "servo-left");
+  ck_assert_str_eq (made->name, "Servo, left aileron");
+  ck_assert_str_eq (made->kind, "servo-9");
+  ck_assert_double_eq (made->mass, 9);
+  ck_assert_double_eq (made->mass_sigma, 0.72);
+  ck_assert_double_eq (made->width, 27);
+  ck_assert_double_eq (made->height, 12);
+  ck_assert (made->x == 160 && made->y == -120 && made->z == 4 && made->has_rail && made->rail_from == 150);
+  ck_assert_ptr_null (catalogue_change_kind (catalogue, before, "nobody", catalogue_find (catalogue, "servo-9")));
+}
+END_TEST
+
 static const struct { const char *words, *id; bool found; } searches[] = {
   { "2s", "battery-2s-450", true }, { "2S 450", "battery-2s-450", true }, { "BATTERY mah 450", "battery-2s-450", true },
   { "", "battery-2s-450", true }, { "  ", "battery-2s-450", true }, { "3s", "battery-2s-450", false }, { "2s 300", "battery-2s-450", false },
@@ -203,6 +232,7 @@ add_tests (TCase *tests)
   tcase_add_test (tests, the_programs_own_has_something_of_each_class_that_is_bought_and_says_where_its_figures_come_from);
   tcase_add_test (tests, nothing_in_it_is_denser_than_lead_or_strays_by_half);
   tcase_add_test (tests, an_entry_becomes_a_part_that_remembers_it);
+  tcase_add_test (tests, another_kind_takes_mass_and_box_and_leaves_place_rail_and_use);
   tcase_add_loop_test (tests, a_search_finds_what_holds_all_its_words_in_whatever_case, 0, G_N_ELEMENTS (searches));
   tcase_add_test (tests, a_second_file_replaces_what_has_its_id_and_adds_the_rest_and_the_first_stays_as_it_was);
   tcase_add_loop_test (tests, what_is_wrong_is_told_with_its_line_and_the_good_entries_stay, 0, G_N_ELEMENTS (faulty));
