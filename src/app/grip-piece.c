@@ -1,6 +1,7 @@
 #include "app/grip-kind.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "app/piece-moving.h"
 #include "document/changes.h"
 #include "document/part-class.h"
@@ -63,6 +64,42 @@ grip_piece_moved (const Grip *self, Point place, bool loose)
   return change_views_following (self->start, moved, NULL);
 }
 
+static bool
+fault_is_of_height (const RoomFault *fault)
+{
+  return fault->kind == ROOM_TOO_HIGH || fault->kind == ROOM_THROUGH_TOP || fault->kind == ROOM_THROUGH_FLOOR || fault->kind == ROOM_WING_SHALLOW;
+}
+
+/* What keeps it from fitting where it is held, of those two that this view shows first; NULL where it fits. */
+static const RoomFault *
+grip_piece_fault (const Grip *self, const Figures *figures)
+{
+  const RoomFault *found = NULL;
+
+  for (guint i = 0; i < figures->room->len; i++) {
+    const RoomFault *fault = &g_array_index (figures->room, RoomFault, i);
+
+    if (isnan (fault->clear_mm) || g_strcmp0 (fault->part->piece.id, self->id) != 0)
+      continue;
+    if (found == NULL || fault_is_of_height (fault) == self->side)
+      found = fault;
+  }
+  return found;
+}
+
+/* Where it does not fit, what is clear there matters more than where all balances: the margin still says that. */
+static size_t
+grip_piece_add_room (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROWS], size_t count)
+{
+  const RoomFault *fault = grip_piece_fault (self, figures);
+
+  if (fault == NULL)
+    return grip_add_row (rows, count, _("Balance"), figures->mass.x_mm, false);
+  /* Translators: beside the pointer, before a length: how wide, high or deep it is clear inside where a part is held that does not fit */
+  return grip_add_row (rows, count, fault->kind == ROOM_WING_SHALLOW ? _("Deep here") : fault_is_of_height (fault) ? _("High here")
+                       : _("Wide here"), fault->clear_mm, false);
+}
+
 static size_t
 grip_piece_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROWS])
 {
@@ -76,7 +113,7 @@ grip_piece_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROW
     count = grip_add_row (rows, count, _("Height"), stand[2], true);
   else if (part)
     count = grip_add_row (rows, count, _("Off centre"), stand[1], true);
-  count = grip_add_row (rows, count, _("Balance"), figures->mass.x_mm, false);
+  count = grip_piece_add_room (self, figures, rows, count);
   return grip_add_margin (rows, count, figures);
 }
 

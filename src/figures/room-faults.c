@@ -64,6 +64,7 @@ add_across (GArray *faults, RoomFault fault, const BodyClear *clear)
 
   fault.kind = width - 2 * clear->half_width > TOLERANCE ? ROOM_TOO_WIDE : ROOM_THROUGH_SIDE;
   fault.lacking_mm = fault.kind == ROOM_TOO_WIDE ? width - 2 * clear->half_width : beyond;
+  fault.clear_mm = fmax (2 * clear->half_width, 0);
   fault.edges = fault.part->y > 0 ? EDGE_STARBOARD : EDGE_PORT;
   if (fault.kind == ROOM_TOO_WIDE && width / 2 - fabs (fault.part->y) > clear->half_width)
     fault.edges = EDGE_PORT | EDGE_STARBOARD;
@@ -77,6 +78,7 @@ add_in_height (GArray *faults, RoomFault fault, const BodyClear *clear)
   const double above = part->z + part->height / 2 - clear->top, below = clear->bottom - (part->z - part->height / 2);
   const double room = clear->top - clear->bottom;
 
+  fault.clear_mm = fmax (room, 0);
   fault.edges = (above > TOLERANCE ? EDGE_TOP : 0) | (below > TOLERANCE ? EDGE_BOTTOM : 0);
   fault.kind = part->height - room > TOLERANCE ? ROOM_TOO_HIGH : above > below ? ROOM_THROUGH_TOP : ROOM_THROUGH_FLOOR;
   fault.lacking_mm = fault.kind == ROOM_TOO_HIGH ? part->height - room : fmax (above, below);
@@ -106,7 +108,7 @@ static void
 find_in_body (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const Part *part, size_t number)
 {
   const double half = part_extent (part).x / 2;
-  const RoomFault fault = { .part = part, .in = &aeroplane_body (aeroplane, number)->piece };
+  const RoomFault fault = { .part = part, .in = &aeroplane_body (aeroplane, number)->piece, .clear_mm = NAN };
 
   if (add_beyond_end (faults, fault, profiles->profiles[number]))
     return;
@@ -147,8 +149,9 @@ find_in_wing (GArray *faults, const Aeroplane *aeroplane, const Part *part)
 
   if (g_strcmp0 (part->class_name, "servo") != 0 || !wing || !surface_is_horizontal (wing))
     return;
-  add (faults, (RoomFault) { .kind = ROOM_WING_SHALLOW, .part = part, .in = &wing->piece, .edges = edges,
-                             .lacking_mm = part->height - wing_depth_over (wing, (Point) { part->x, part->y }, extent.x, extent.y) });
+  const double depth = wing_depth_over (wing, (Point) { part->x, part->y }, extent.x, extent.y);
+  add (faults, (RoomFault) { .kind = ROOM_WING_SHALLOW, .part = part, .in = &wing->piece, .edges = edges, .clear_mm = depth,
+                             .lacking_mm = part->height - depth });
 }
 
 static void
@@ -161,7 +164,7 @@ find_about_part (GArray *faults, const RoomProfiles *profiles, const Aeroplane *
     find_in_body (faults, profiles, aeroplane, part, body);
   else if (profiles->count == 1 && !part->of && fabs (part->y) < part_extent (part).y / 2
            && body_profile_ends (profiles->profiles[0], &from, &to) && (part->x < from || part->x > to))
-    add_beyond_end (faults, (RoomFault) { .part = part, .in = &aeroplane_body (aeroplane, 0)->piece }, profiles->profiles[0]);
+    add_beyond_end (faults, (RoomFault) { .part = part, .in = &aeroplane_body (aeroplane, 0)->piece, .clear_mm = NAN }, profiles->profiles[0]);
   else
     find_in_wing (faults, aeroplane, part);
 }
@@ -174,7 +177,7 @@ find_about_lead (GArray *faults, const Aeroplane *aeroplane, const Lead *lead)
   if (!from || !to || !from->aboard || !to->aboard)
     return;
   const LeadNeed need = lead_need_of (aeroplane, lead);
-  add (faults, (RoomFault) { .kind = ROOM_LEAD_SHORT, .part = from, .other = to, .lacking_mm = need.missing,
+  add (faults, (RoomFault) { .kind = ROOM_LEAD_SHORT, .part = from, .other = to, .lacking_mm = need.missing, .clear_mm = NAN,
                              .extension_mm = need.extension });
 }
 

@@ -23,6 +23,7 @@ typedef struct RoomFault {
   const Piece *in;                              /* the body or the wing; NULL of an overlap and a lead */
   unsigned edges, other_edges;                  /* EDGE_ of the part's box and the other's that reach where they must not */
   double lacking_mm;                            /* how much room, or length, is wanting; > 0 */
+  double clear_mm;                              /* how wide the body is there inside, or how high; how deep the wing; else NAN */
   double extension_mm;                          /* of a lead the shortest sold that makes up for it; NAN: none does */
 } RoomFault;
 

@@ -82,7 +82,7 @@ judge (GArray *faults, const Stretch *a, const Stretch *b, double tolerance)
   const Stretch *first = a->number < b->number ? a : b, *second = first == a ? b : a;
   const unsigned edges = edges_towards (first, second, high);
   const RoomFault fault = { .kind = ROOM_OVERLAP, .part = first->part, .other = second->part, .edges = edges,
-                            .other_edges = opposite (edges), .lacking_mm = deep };
+                            .other_edges = opposite (edges), .lacking_mm = deep, .clear_mm = NAN };
   if (deep > tolerance)
     g_array_append_val (faults, fault);
 }

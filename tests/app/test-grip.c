@@ -2,6 +2,7 @@
 #include "app/grip.h"
 #include "app/outline-owner.h"
 #include "document/reader.h"
+#include "support/figures-once.h"
 #include "support/run-suite.h"
 #include <math.h>
 
@@ -145,6 +146,57 @@ START_TEST (a_station_typed_beyond_the_centre_line_is_refused_for_node_and_handl
 }
 END_TEST
 
+/* The row of that name while a part is held there; -1 when there is none. */
+static double
+row_at (const Aeroplane *aeroplane, const char *id, bool side, Point to, const char *name)
+{
+  Grip *grip = grip_of (aeroplane, (Hit) { .kind = HIT_PART, .id = id }, side);
+  g_autoptr (Aeroplane) now = grip_moved (grip, to, true);
+  g_autoptr (Figures) figures = figures_once (now);
+  GripRow rows[GRIP_ROWS];
+  const size_t count = grip_rows (grip, figures, rows);
+  double value = -1;
+
+  ck_assert_uint_le (count, GRIP_ROWS);
+  ck_assert (rows[count - 1].percent);      /* the margin comes last, whatever else is said */
+  for (size_t i = 0; i < count; i++)
+    if (g_str_equal (rows[i].name, name))
+      value = rows[i].value;
+  grip_free (grip);
+  return value;
+}
+
+/* The racer's body is 52 mm wide at 138 and 27 at 20; two millimetres on each side are its walls. */
+START_TEST (a_part_held_where_the_body_is_too_narrow_is_told_how_wide_it_is_there)
+{
+  g_autoptr (Aeroplane) racer = example ("saltmarsh-racer");
+
+  ck_assert_double_eq_tol (row_at (racer, "receiver", false, (Point) { 138, 22 }, "Wide here"), 48, 0.5);
+  ck_assert_double_eq (row_at (racer, "receiver", false, (Point) { 138, 0 }, "Wide here"), -1);
+  ck_assert_double_gt (row_at (racer, "receiver", false, (Point) { 138, 0 }, "Balance"), 0);
+}
+END_TEST
+
+START_TEST (in_the_side_view_it_is_told_how_high)
+{
+  g_autoptr (Aeroplane) racer = example ("saltmarsh-racer");
+  const double high = row_at (racer, "receiver", true, (Point) { 163, 31 }, "High here");
+
+  ck_assert_double_gt (high, 50);
+  ck_assert_double_lt (high, 58);
+}
+END_TEST
+
+START_TEST (a_servo_held_where_the_wing_is_too_thin_is_told_how_deep_it_is)
+{
+  g_autoptr (Aeroplane) racer = example ("saltmarsh-racer");
+  const double deep = row_at (racer, "servo-right", false, (Point) { 176, 270 }, "Deep here");
+
+  ck_assert_double_gt (deep, 2);
+  ck_assert_double_lt (deep, 9);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -157,5 +209,8 @@ main (void)
   tcase_add_test (tests, a_fins_root_is_as_low_as_its_nodes_and_handles_go);
   tcase_add_test (tests, a_side_outline_goes_as_low_as_the_hand);
   tcase_add_test (tests, a_station_typed_beyond_the_centre_line_is_refused_for_node_and_handle);
+  tcase_add_test (tests, a_part_held_where_the_body_is_too_narrow_is_told_how_wide_it_is_there);
+  tcase_add_test (tests, in_the_side_view_it_is_told_how_high);
+  tcase_add_test (tests, a_servo_held_where_the_wing_is_too_thin_is_told_how_deep_it_is);
   return run_suite (suite_create ("grip"), tests);
 }

@@ -49,6 +49,17 @@ START_TEST (ctrl_takes_a_battery_off_its_rail_and_letting_go_puts_it_back_on)
 }
 END_TEST
 
+START_TEST (the_plate_says_how_wide_the_body_is_where_a_part_does_not_fit)
+{
+  hand_pull ((Point) { 163, 0 }, (Point) { 163, 22 });
+  ck_assert_ptr_nonnull (hand_plate ("Wide here"));
+  ck_assert_double_eq_tol (atof (hand_plate ("Wide here")), 47, 2);
+  ck_assert_ptr_null (hand_plate ("Balance"));
+  ck_assert_ptr_nonnull (hand_plate ("Static margin"));
+  hand_release ();
+}
+END_TEST
+
 START_TEST (the_plate_says_place_balance_and_margin_while_a_battery_is_pulled)
 {
   hand_pull (battery, (Point) { 105, 0 });
@@ -363,6 +374,7 @@ case_pulling (void)
   tcase_add_test (pulling, a_battery_slides_along_its_rail_in_one_step_that_undo_names);
   tcase_add_test (pulling, a_battery_stops_at_the_end_of_its_rail_while_the_hand_goes_on);
   tcase_add_test (pulling, ctrl_takes_a_battery_off_its_rail_and_letting_go_puts_it_back_on);
+  tcase_add_test (pulling, the_plate_says_how_wide_the_body_is_where_a_part_does_not_fit);
   tcase_add_test (pulling, the_plate_says_place_balance_and_margin_while_a_battery_is_pulled);
   tcase_add_test (pulling, esc_in_a_drag_restores_the_document_to_the_last_byte_and_leaves_no_step);
   tcase_add_test (pulling, an_undo_during_a_drag_ends_the_drag_and_what_was_undone_stays_so);

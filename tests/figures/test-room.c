@@ -98,6 +98,12 @@ START_TEST (what_reaches_out_of_the_body_is_named_with_how_far_and_by_which_edge
   ck_assert_int_eq (fault.kind, in_body[_i].kind);
   ck_assert_double_eq_tol (fault.lacking_mm, in_body[_i].lacking, 0.01);
   ck_assert_uint_eq (fault.edges, in_body[_i].edges);
+  if (fault.kind == ROOM_TOO_WIDE || fault.kind == ROOM_THROUGH_SIDE)
+    ck_assert_double_eq_tol (fault.clear_mm, 36, 0.01);
+  else if (fault.kind == ROOM_TOO_HIGH || fault.kind == ROOM_THROUGH_TOP || fault.kind == ROOM_THROUGH_FLOOR)
+    ck_assert_double_eq_tol (fault.clear_mm, 26, 0.01);
+  else
+    ck_assert (isnan (fault.clear_mm));
 }
 END_TEST
 
