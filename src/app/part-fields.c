@@ -3,8 +3,10 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/length-limit.h"
+#include "document/catalogue.h"
 #include "document/changes.h"
 #include "document/part-class.h"
+#include "figures/loads.h"
 
 static char *
 part_name (TrammelSession *session)
@@ -46,15 +48,32 @@ with_part_known (TrammelSession *session, const FieldSpec *spec, double value, d
   return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
 }
 
+/* The deviation that the catalogue has for parts of that kind; NAN without one. Remembered for the kind asked about last: a file is read. */
+static double
+kind_sigma (const char *kind)
+{
+  static char *known;
+  static double sigma = NAN;
+
+  if (kind == NULL || g_strcmp0 (known, kind) == 0)
+    return kind != NULL ? sigma : NAN;
+  g_autoptr (Catalogue) catalogue = catalogue_load (NULL);
+  const CatalogueEntry *entry = catalogue_find (catalogue, kind);
+  g_free (known);
+  known = g_strdup (kind);
+  return sigma = entry != NULL ? entry->mass_sigma : NAN;
+}
+
+/* One that still has its kind's deviation has not been on a scale. */
 static char *
 part_mass_remark (TrammelSession *session, const FieldSpec *spec)
 {
   const Part *part = trammel_session_selected_part (session);
   g_autofree char *sigma = NULL;
 
-  if (part == NULL || !isnan (part->mass_sigma))
+  if (part == NULL || (!isnan (part->mass_sigma) && part->mass_sigma != kind_sigma (part->kind)))
     return NULL;
-  sigma = units_mass_deviation_figure (trammel_session_units (session), part_class_mass_sigma (part->class_name, part->mass));
+  sigma = units_mass_deviation_figure (trammel_session_units (session), part_mass_deviation (part));
   /* Translators: one standard deviation of a mass that nobody has weighed */
   return g_strdup_printf (_("± %s, not weighed"), sigma);
 }

@@ -44,6 +44,7 @@ START_TEST (typing_searches_and_return_puts_the_first_found_as_one_step)
   ck_assert_str_eq (part->class_name, "battery");
   ck_assert_double_eq (part->mass, 27);
   ck_assert_double_eq (part->length, 55);
+  gui_await (window (), "± 2.5, not weighed");
   hand_undoes ("Add Battery 2S 450 mAh", before);
 }
 END_TEST

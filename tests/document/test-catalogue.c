@@ -173,6 +173,31 @@ START_TEST (what_is_wrong_is_told_with_its_line_and_the_good_entries_stay)
 }
 END_TEST
 
+/* Wherever it ends, what stood before is read, the person is told, and nothing that was there is lost. */
+START_TEST (a_file_cut_short_anywhere_gives_what_stood_before)
+{
+  g_autofree char *path = data_path ("catalogue.xml"), *text = NULL;
+  g_autoptr (Catalogue) whole = usual ();
+  size_t length, last = 0;
+
+  ck_assert (g_file_get_contents (path, &text, &length, NULL));
+  for (size_t cut = 0; cut + 20 < length; cut += 397)
+    {
+      g_autoptr (GPtrArray) problems = g_ptr_array_new_with_free_func (g_free);
+      g_autoptr (Catalogue) before = read_text (NULL, HEAD "<part id='old' class='servo' name='Old' mass='4'/></catalogue>", NULL);
+      g_autoptr (Catalogue) read = catalogue_read_data (before, text, cut, "own", problems);
+
+      ck_assert_uint_ge (problems->len, 1);
+      ck_assert_ptr_nonnull (catalogue_find (read, "old"));
+      ck_assert_uint_ge (catalogue_count (read), last);
+      last = catalogue_count (read);
+      for (size_t i = 1; i < last; i++)
+        ck_assert_str_eq (catalogue_entry (read, i)->id, catalogue_entry (whole, i - 1)->id);
+    }
+  ck_assert_uint_ge (last, catalogue_count (whole) - 4);
+}
+END_TEST
+
 START_TEST (elements_of_a_later_version_are_passed_over)
 {
   g_autoptr (GPtrArray) problems = g_ptr_array_new_with_free_func (g_free);
@@ -236,6 +261,7 @@ add_tests (TCase *tests)
   tcase_add_loop_test (tests, a_search_finds_what_holds_all_its_words_in_whatever_case, 0, G_N_ELEMENTS (searches));
   tcase_add_test (tests, a_second_file_replaces_what_has_its_id_and_adds_the_rest_and_the_first_stays_as_it_was);
   tcase_add_loop_test (tests, what_is_wrong_is_told_with_its_line_and_the_good_entries_stay, 0, G_N_ELEMENTS (faulty));
+  tcase_add_test (tests, a_file_cut_short_anywhere_gives_what_stood_before);
   tcase_add_test (tests, elements_of_a_later_version_are_passed_over);
   tcase_add_test (tests, a_flood_of_elements_is_stopped);
   tcase_add_test (tests, a_file_that_is_not_there_adds_nothing_and_is_told);
