@@ -136,14 +136,12 @@ page_build_section (TrammelSelectionPage *self, const Surface *surface)
   page_add_rows (self, group, fields);
 }
 
-/* The open line's rows: what it is of, how it is reckoned, its numbers. */
 static void
 page_build_line (TrammelSelectionPage *self, GtkWidget *group)
 {
   const StructureItem *item = structure_line (self->session);
-  const LineKind kind = structure_line_kind (item);
 
-  if (kind == LINE_SOLID || kind == LINE_COVERING) {
+  if (structure_line_kind (item) == LINE_SOLID || structure_line_kind (item) == LINE_COVERING) {
     page_add_control (self, group, _("Material"), structure_line_material (self->session));
     page_add_control (self, group, _("Goes by"), structure_line_measure (self->session));
   }

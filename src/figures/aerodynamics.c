@@ -65,8 +65,18 @@ refer_surfaces (Aerodynamics *self)
       surface_figures_refer (&self->surfaces[i], aerodynamics_reference (self));
 }
 
+/* A body is measured all round, which takes a tenth of all figures: only where it is another than the last time. */
+static Spread
+spread_again (const Aerodynamics *last, const Body *body)
+{
+  for (size_t i = 0; i < last->spread_count; i++)
+    if (last->spreads[i].piece == &body->piece)      /* the last key still holds it, so the place is no other piece's */
+      return last->spreads[i];
+  return spread_of_body (body);
+}
+
 static void
-measure_spreads (Aerodynamics *self)
+measure_spreads (Aerodynamics *self, const Aerodynamics *last)
 {
   for (size_t i = 0; i < self->surface_count; i++)
     self->spreads[self->spread_count++] = spread_of_surface (&self->surfaces[i]);
@@ -75,7 +85,7 @@ measure_spreads (Aerodynamics *self)
       const Piece *piece = g_ptr_array_index (self->key.pieces, i);
 
       if (piece->kind == PIECE_BODY)
-        self->spreads[self->spread_count++] = spread_of_body ((const Body *) piece);
+        self->spreads[self->spread_count++] = spread_again (last, (const Body *) piece);
     }
 }
 
@@ -159,14 +169,15 @@ aerodynamics_update (Aerodynamics *self, Lattice *lattice, const Aeroplane *aero
   self->key.kinds = kinds;
   if (self->tailless == tailless && piece_key_matches (&self->key, aeroplane))
     return;
+  Aerodynamics last = *self;
   piece_key_take (&key, aeroplane);
-  aerodynamics_clear (self);
   *self = (Aerodynamics) { .key = key, .tailless = tailless, .reference = -1, .nose_x = NAN, .tail_x = NAN,
                            .surfaces = g_new0 (SurfaceFigures, key.pieces->len), .spreads = g_new0 (Spread, key.pieces->len),
                            .notes = notes_new () };
   measure_surfaces (self);
   refer_surfaces (self);
-  measure_spreads (self);
+  measure_spreads (self, &last);
+  aerodynamics_clear (&last);
   measure_controls (self);
   find_ends (self);
   solve (self, lattice, aeroplane);

@@ -261,6 +261,39 @@ START_TEST (a_bodys_skin_is_that_of_the_solid_its_outlines_turn)
 }
 END_TEST
 
+static Aeroplane *
+covered_body (double half_width)
+{
+  const StructureItem skin = by_area ("Covering", TRACED_SKIN, 1, 100);
+  Body *body = body_new ("body");
+
+  body->outline = polygon_from ((Point[]) { { 30, half_width }, { 330, half_width } }, 2);
+  return with_piece (with_piece (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (30, 640, 100)), body),
+                     made_of ("body", &skin, 1));
+}
+
+/* Figures that remember what did not change must not remember what did. */
+START_TEST (a_body_is_measured_anew_when_it_is_another)
+{
+  g_autoptr (Aeroplane) slim = covered_body (20), fat = covered_body (40);
+  g_autoptr (Aeroplane) fatter = aeroplane_with_replaced (slim, aeroplane_nth (slim, PIECE_BODY, 0),
+                                                          piece_dup (aeroplane_nth (fat, PIECE_BODY, 0)));
+  Surface *lifted = (Surface *) piece_dup (aeroplane_nth (fatter, PIECE_SURFACE, 0));
+  FiguresCache *cache = figures_cache_new ();
+
+  lifted->z = 7;
+  g_autoptr (Aeroplane) last = aeroplane_with_replaced (fatter, aeroplane_nth (fatter, PIECE_SURFACE, 0), &lifted->piece);
+  g_autoptr (Figures) first = figures_of (cache, slim);
+  g_autoptr (Figures) second = figures_of (cache, fatter);
+  g_autoptr (Figures) third = figures_of (cache, last);
+  g_autoptr (Figures) fresh = figures_once (fat);
+  ck_assert_double_eq_tol (first->mass.total_g * 2, second->mass.total_g, 1e-6);
+  ck_assert_double_eq (second->mass.total_g, fresh->mass.total_g);
+  ck_assert_double_eq (third->mass.total_g, fresh->mass.total_g);
+  figures_cache_free (cache);
+}
+END_TEST
+
 /* Largest girth × length × 0.62 for a tapered body: common practice, no source. */
 START_TEST (a_tapered_bodys_skin_is_near_the_rule_of_the_trade)
 {
@@ -323,6 +356,7 @@ main (void)
   tcase_add_test (tests, a_line_whose_area_is_not_traced_is_told_and_the_rest_counts);
   tcase_add_test (tests, a_heavier_weighed_sheet_in_the_tail_is_told);
   tcase_add_test (tests, a_bodys_skin_is_that_of_the_solid_its_outlines_turn);
+  tcase_add_test (tests, a_body_is_measured_anew_when_it_is_another);
   tcase_add_test (tests, a_tapered_bodys_skin_is_near_the_rule_of_the_trade);
   tcase_add_test (tests, formers_fill_the_section_that_both_outlines_show);
   tcase_add_test (tests, the_json_report_lists_every_line_and_what_they_come_to);
