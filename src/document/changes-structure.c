@@ -79,3 +79,37 @@ change_structure_item_removed (const Aeroplane *self, const char *id, size_t ind
     next->mass = 0;
   return changed_to (self, aeroplane_find (self, id), &next->piece);
 }
+
+/* NAN, spread over the area, stays NAN. */
+static Piece *
+structure_moved (const Structure *structure, double dx, double dz)
+{
+  Structure *next = (Structure *) piece_dup (&structure->piece);
+
+  next->z += isnan (next->x) ? 0 : dz;
+  next->x += dx;
+  for (size_t i = 0; i < next->item_count; i++)
+    {
+      next->items[i].x += dx;
+      next->items[i].z += dz;
+    }
+  return &next->piece;
+}
+
+Aeroplane *
+structures_moved_with (Aeroplane *takes, const char *id, double dx, double dz)
+{
+  Aeroplane *now = takes;
+
+  for (size_t i = 0; now && id && i < aeroplane_count (now, PIECE_STRUCTURE); i++)
+    {
+      const Structure *structure = aeroplane_structure (now, i);
+      Aeroplane *last = now;
+
+      if (g_strcmp0 (structure->of, id) != 0)
+        continue;
+      now = changed_to (last, &structure->piece, structure_moved (structure, dx, dz));
+      aeroplane_unref (last);
+    }
+  return now;
+}

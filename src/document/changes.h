@@ -20,7 +20,8 @@ Aeroplane *change_part_rail       (const Aeroplane *self, const char *id, double
 Aeroplane *change_part_aboard     (const Aeroplane *self, const char *id, bool aboard);
 /** Turns a part by so many degrees about its centre, its forward end to port; the sum is kept above -180 and up to 180. */
 Aeroplane *change_part_turned     (const Aeroplane *self, const char *id, double degrees);
-/** `takes` with all parts that are fixed to that surface or body moved by dx aft and dz up, mm, rails too. NULL stays NULL. */
+/** `takes` with all parts that are fixed to that surface or body moved by dx aft and dz up, mm, rails too, and places of its structure and
+ *  of that structure's items. NULL stays NULL. */
 Aeroplane *change_parts_moved_with (Aeroplane *takes, const char *id, double dx, double dz);
 /** Puts the mark of that number at x, mm aft of the datum; adds the first when there is none. NULL when there is no such mark. */
 Aeroplane *change_mark_station    (const Aeroplane *self, size_t mark, double station);

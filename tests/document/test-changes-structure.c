@@ -90,6 +90,23 @@ START_TEST (a_line_that_goes_takes_what_a_later_version_said_of_it_and_leaves_th
 }
 END_TEST
 
+START_TEST (what_has_a_place_in_a_surface_moves_with_it)
+{
+  g_autoptr (Aeroplane) before = read_it ();
+  StructureItem block = frame_of (before)->items[0];
+
+  block.x = 70;
+  block.z = -4;
+  g_autoptr (Aeroplane) placed = change_structure_item (before, "frame", 0, &block);
+  g_autoptr (Aeroplane) moved = change_surface_moved (placed, "wing", 12, 3);
+  ck_assert_double_eq (frame_of (moved)->items[0].x, 82);
+  ck_assert_double_eq (frame_of (moved)->items[0].z, -1);
+  ck_assert_double_nan (frame_of (moved)->items[1].x);
+  ck_assert_double_nan (frame_of (moved)->x);
+  ck_assert_double_eq (frame_of (moved)->z, 0);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -100,5 +117,6 @@ main (void)
   tcase_add_test (tests, the_first_line_makes_a_structure_that_its_lines_tell);
   tcase_add_test (tests, a_mass_of_nought_gives_way_to_lines_and_comes_back_without_them);
   tcase_add_test (tests, a_line_that_goes_takes_what_a_later_version_said_of_it_and_leaves_the_others_theirs);
+  tcase_add_test (tests, what_has_a_place_in_a_surface_moves_with_it);
   return run_suite (suite_create ("document changes of structure"), tests);
 }
