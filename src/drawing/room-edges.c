@@ -69,7 +69,7 @@ draw_room_edges (cairo_t *cr, const Look *look, const SheetView *view, const Fig
         add_edges (cr, view, fault->other, fault->other_edges, side);
     }
   line_kind_set (cr, look, LINE_PART);
-  cairo_set_line_width (cr, 2 * look->selected_width);
+  cairo_set_line_width (cr, 1.3 * look->selected_width);
   look_set_source (cr, look->warning);
   cairo_stroke (cr);
   cairo_restore (cr);

@@ -1,6 +1,6 @@
 #include <check.h>
 #include <math.h>
-#include "document/part-box.h"
+#include "document/reader.h"
 #include "figures/room-faults.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
@@ -230,6 +230,21 @@ START_TEST (the_body_is_measured_anew_when_it_changes)
 }
 END_TEST
 
+START_TEST (in_the_examples_everything_has_room)
+{
+  static const char *const names[] = { "saltmarsh-racer.trammel", "heron-tourer.trammel" };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (names); i++)
+    {
+      g_autofree char *path = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "data", "examples", names[i], NULL);
+      g_autoptr (Aeroplane) example = reader_read_file (path, NULL, NULL);
+      g_autoptr (Figures) figures = figures_once (example);
+
+      ck_assert_uint_eq (figures->room->len, 0);
+    }
+}
+END_TEST
+
 static TCase *
 room_case (void)
 {
@@ -244,6 +259,7 @@ room_case (void)
   tcase_add_test (tests, a_servo_higher_than_the_wing_is_deep_is_told_of_where_it_lies);
   tcase_add_test (tests, a_lead_that_is_too_short_with_slack_names_both_ends_and_what_helps);
   tcase_add_test (tests, the_body_is_measured_anew_when_it_changes);
+  tcase_add_test (tests, in_the_examples_everything_has_room);
   return tests;
 }
 
