@@ -17,12 +17,39 @@ hatch_remark (TrammelSession *session, const FieldSpec *spec)
   return hatch_edge_text (trammel_session_aeroplane (session), hatch_value (session, spec), trammel_session_units (session));
 }
 
+/* The spec's `at` is 0 for the forward edge moved forward to a former, 1 for the after edge moved aft. */
+static const NamedPlace *
+hatch_former (TrammelSession *session, const FieldSpec *spec)
+{
+  const HatchFigures *hatch = &trammel_session_figures (session)->hatch;
+
+  return spec->at == 0 ? hatch->former_from : hatch->former_to;
+}
+
+static double
+former_value (TrammelSession *session, const FieldSpec *spec)
+{
+  const NamedPlace *former = hatch_former (session, spec);
+
+  return former != NULL ? former->place : NAN;
+}
+
+static char *
+former_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const NamedPlace *former = hatch_former (session, spec);
+
+  return former != NULL && former->name != NULL ? g_strdup (former->name) : NULL;
+}
+
 FieldList
 part_hatch_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Forward edge"), .kind = FIELD_LENGTH, .value = hatch_value, .at = offsetof (HatchFigures, from_mm), .remark = hatch_remark },
     { .label = N_("After edge"), .kind = FIELD_LENGTH, .value = hatch_value, .at = offsetof (HatchFigures, to_mm), .remark = hatch_remark },
+    { .label = N_("Forward to a former"), .kind = FIELD_LENGTH, .value = former_value, .at = 0, .remark = former_remark },
+    { .label = N_("Aft to a former"), .kind = FIELD_LENGTH, .value = former_value, .at = 1, .remark = former_remark },
     { .label = N_("Hatch's width"), .kind = FIELD_LENGTH, .value = hatch_value, .at = offsetof (HatchFigures, width_mm) },
     { .label = N_("Floor to leave, from"), .kind = FIELD_LENGTH, .value = hatch_value, .at = offsetof (HatchFigures, floor_from_mm) },
     { .label = N_("Floor to leave, to"), .kind = FIELD_LENGTH, .value = hatch_value, .at = offsetof (HatchFigures, floor_to_mm) },

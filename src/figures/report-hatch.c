@@ -46,6 +46,10 @@ report_hatch (const Figures *figures, Units units)
     return table;
   add (&table, _("Forward edge, aft of the datum"), hatch->from_mm, units, hatch_edge_text (figures->aeroplane, hatch->from_mm, units));
   add (&table, _("After edge, aft of the datum"), hatch->to_mm, units, hatch_edge_text (figures->aeroplane, hatch->to_mm, units));
+  if (hatch->former_from && hatch->former_from->name)
+    add (&table, _("moved forward to a former"), hatch->former_from->place, units, g_strdup (hatch->former_from->name));
+  if (hatch->former_to && hatch->former_to->name)
+    add (&table, _("moved aft to a former"), hatch->former_to->place, units, g_strdup (hatch->former_to->name));
   add (&table, _("Width"), hatch->width_mm, units, packs_text (hatch->packs));
   add (&table, _("Floor to leave, from"), hatch->floor_from_mm, units, NULL);
   add (&table, _("to"), hatch->floor_to_mm, units, NULL);
