@@ -92,6 +92,8 @@ room_overlaps_find (GArray *faults, GPtrArray *parts, double tolerance)
 {
   g_autofree Stretch *order = g_new (Stretch, parts->len);
 
+  if (parts->len < 2)
+    return;
   for (guint i = 0; i < parts->len; i++)
     {
       const Part *part = g_ptr_array_index (parts, i);
