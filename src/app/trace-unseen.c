@@ -75,8 +75,18 @@ find_runs (const Comparison *comparison, const Outline *outline)
   return runs;
 }
 
+static double
+share_of (const GArray *runs, const Outline *outline)
+{
+  guint places = 0;
+
+  for (guint i = 0; i < runs->len; i++)
+    places += point_is_finite (g_array_index (runs, Point, i));
+  return fmin (places * STEP / outline_length (outline), 1);
+}
+
 GArray *
-trace_unseen (const TraceOrder *order, const Outline *outline, GCancellable *cancellable)
+trace_unseen (const TraceOrder *order, const Outline *outline, GCancellable *cancellable, double *share)
 {
   CompareRequest request = { .mapping = &order->ground->placing.mapping, .frame = order->ground->placing.frame, .outline = outline,
                              .half = trace_ground_is_half (order->ground), .goes_on = goes_on, .data = cancellable };
@@ -84,9 +94,11 @@ trace_unseen (const TraceOrder *order, const Outline *outline, GCancellable *can
   GArray *runs;
 
   request.frame.side *= order->side;
+  *share = NAN;
   if (compare_outline (ink_levels_ink (order->ground->ink), &request, &comparison) != CORE_OK)
     return g_array_new (FALSE, FALSE, sizeof (Point));
   runs = find_runs (&comparison, outline);
+  *share = share_of (runs, outline);
   comparison_clear (&comparison);
   return runs;
 }

@@ -181,8 +181,13 @@ trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
     if (work->other != NULL)
       halves_mean (work->result.outline, work->other, isnan (work->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : work->tolerance,
                    &work->result.mean, &work->result.difference);
-    if (work->result.lost > TRACE_GAPS)
-      work->result.unseen = trace_unseen (order, work->result.outline, work->cancellable);
+    if (work->result.lost > TRACE_GAPS) {
+      double share;
+
+      /* What is said is what is shown: looked at again along the outline, most of it is often there. */
+      work->result.unseen = trace_unseen (order, work->result.outline, work->cancellable, &share);
+      work->result.lost = isnan (share) ? work->result.lost : share;
+    }
     trace_clear (&trace);
   }
   g_task_return_boolean (task, TRUE);

@@ -40,7 +40,7 @@ pull_of (const Work *work, const Corridor *corridor, Point click)
   const Point off = point_sub (click, corridor->spine[column]), across = corridor->across[column];
 
   return (LeastPathPull) { .column = column, .row = corridor->half + (off.x * across.x + off.y * across.y) / corridor->pitch,
-                           .sigma = work->options->click_sigma / corridor->pitch };
+                           .sigma = work->options->click_sigma / corridor->pitch, .rows_per_mm = INFINITY };
 }
 
 static CoreStatus
@@ -54,6 +54,8 @@ find_path (const Work *work, const Pass *pass, const Corridor *corridor, const f
 
   for (size_t i = 0; pulls && i < work->click_count; i++)
     pulls[i] = pull_of (work, corridor, work->clicks[i]);
+  if (pulls)
+    pulls[0].rows_per_mm = pulls[work->click_count - 1].rows_per_mm = work->options->px_per_mm / corridor->pitch;
   const CoreStatus status = pulls ? least_path (corridor, strength, &options, rows) : CORE_NO_MEMORY;
   free (pulls);
   return status;

@@ -22,8 +22,9 @@ static const float NEVER = 1e30f;
 enum { MOST_SLOPES = 127 };
 /* A click pulls this much at one sigma. */
 static const double PULL = 0.5;
-/* A pull grows no further: nobody clicks without meaning it, but a click may lie on lettering. */
-static const double MOST_PULL = 10;
+/* A pull grows no further: nobody clicks without meaning it, but a click may lie on lettering. Where the line is to end or begin, though, each
+ * mm further off than lettering is high costs so much again: that is another line. */
+static const double MOST_PULL = 10, LETTERING = 3, FURTHER = 2;
 
 static float
 pull_at (const Search *self, size_t first, size_t last, int row)
@@ -34,7 +35,8 @@ pull_at (const Search *self, size_t first, size_t last, int row)
     {
       const LeastPathPull *one = &self->options->pulls[i];
       if (one->column >= first && one->column < last)
-        pull += fmin (PULL * pow ((row - one->row) / one->sigma, 2), MOST_PULL);
+        pull += fmin (PULL * pow ((row - one->row) / one->sigma, 2), MOST_PULL)
+                + FURTHER * fmax (fabs (row - one->row) / one->rows_per_mm - LETTERING, 0);
     }
   return (float) pull;
 }

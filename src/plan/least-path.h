@@ -7,6 +7,7 @@
 typedef struct {
   size_t column;
   double row, sigma;          /* rows; how far off a hand clicks */
+  double rows_per_mm;         /* of an end of the line, which is not elsewhere; INFINITY on its way */
 } LeastPathPull;
 
 typedef struct {

@@ -115,15 +115,18 @@ START_TEST (an_outline_off_its_print_is_unseen_and_one_on_it_is_seen)
   Outline *printed = printed_wing (), *aft = NULL;
   const TraceOrder *order;
   GArray *seen, *unseen;
+  double share, other;
 
   begin ();
   trace_with (clicks, 5, 1);
   order = trammel_traced_order (trammel_traced_of (hand_session ()));
   ck_assert_int_eq (outline_mapped (printed, (Point) { 1, 1 }, (Point) { 12, 0 }, &aft), CORE_OK);
-  seen = trace_unseen (order, printed, nobody);
-  unseen = trace_unseen (order, aft, nobody);
+  seen = trace_unseen (order, printed, nobody, &share);
+  unseen = trace_unseen (order, aft, nobody, &other);
   ck_assert_uint_eq (seen->len, 0);
   ck_assert_uint_gt (unseen->len, 100);
+  ck_assert_double_eq (share, 0);
+  ck_assert_double_gt (other, 0.5);
   ck_assert (isnan (g_array_index (unseen, Point, unseen->len - 1).x));
   g_array_unref (seen);
   g_array_unref (unseen);
