@@ -100,7 +100,8 @@ room_overlaps_find (GArray *faults, GPtrArray *parts, double tolerance)
       const Point extent = part_extent (part);
       order[i] = (Stretch) { part, i, extent, part->x - extent.x / 2, part->x + extent.x / 2 };
     }
-  qsort (order, parts->len, sizeof *order, foremost_first);
+  if (parts->len > 0)         /* there is no array then */
+    qsort (order, parts->len, sizeof *order, foremost_first);
   for (guint i = 0; i < parts->len; i++)
     for (guint j = i + 1; j < parts->len && order[j].from < order[i].to; j++)
       judge (faults, &order[i], &order[j], tolerance);
