@@ -52,7 +52,8 @@ static GtkWidget *
 offer_foot (TrammelSession *session)
 {
   g_autofree char *mass = units_mass (trammel_session_units (session), usual_all_up (trammel_session_aeroplane (session)));
-  g_autofree char *words = g_strdup_printf (_("Classes for a model of about %s all-up. Change each as you like; undo takes all away at once."), mass);
+  g_autofree char *words = g_strdup_printf
+    (_("Classes for a model of about %s all-up. Change each as you like; undo takes all away at once."), mass);
   GtkWidget *label = gtk_label_new (words);
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);

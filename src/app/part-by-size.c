@@ -86,7 +86,8 @@ by_size_reckon (const BySize *self, const double numbers[2], PartSize *size)
 static char *
 by_size_name (const BySize *self, const double numbers[2])
 {
-  const char *first = gtk_editable_get_text (GTK_EDITABLE (self->entries[0])), *second = gtk_editable_get_text (GTK_EDITABLE (self->entries[1]));
+  const char *first = gtk_editable_get_text (GTK_EDITABLE (self->entries[0]));
+  const char *second = gtk_editable_get_text (GTK_EDITABLE (self->entries[1]));
 
   switch (by_size_thing (self)) {
   case PACK:

@@ -108,7 +108,8 @@ kind_chosen (GtkListBox *list, GtkListBoxRow *row, GtkWidget *button)
 
   gtk_menu_button_popdown (GTK_MENU_BUTTON (button));
   if (part != NULL && entry != NULL)
-    trammel_session_do (session, catalogue_change_kind (catalogue, trammel_session_aeroplane (session), part->piece.id, entry), _("Change Kind"));
+    trammel_session_do (session, catalogue_change_kind (catalogue, trammel_session_aeroplane (session), part->piece.id, entry),
+                        _("Change Kind"));
 }
 
 /* All of its class, each tried out: surfaces stay as they are, so their figures are reckoned once. */

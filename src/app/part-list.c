@@ -200,7 +200,8 @@ row_say (GtkWidget *row, const char *name, const char *mass, const char *size)
 {
   g_autofree char *figures = *size != '\0' ? g_strdup_printf ("%s, %s", mass, size) : g_strdup (mass);
 
-  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, name, GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, figures, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, name,
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, figures, -1);
 }
 
 static GtkWidget *

@@ -77,7 +77,8 @@ tell_unknown_class (Parse *parse, const SaxElement *element, const CatalogueEntr
 
   for (const PartClass *class = part_classes (); class->word; class++)
     g_string_append_printf (words, "%s%s", words->len > 0 ? ", " : "", class->word);
-  problems_add (parse->problems, READER_ERROR_VALUE, element->line, _("%s: class is “%s”; write one of these: %s"), subject, quote, words->str);
+  problems_add (parse->problems, READER_ERROR_VALUE, element->line, _("%s: class is “%s”; write one of these: %s"),
+                subject, quote, words->str);
 }
 
 static void
@@ -116,7 +117,8 @@ begin_root (Parse *parse, const SaxElement *element)
                   CATALOGUE_VERSION);
   else if (sax_find (element, "version", &found) && number_read (found.value, found.length, &version) && version > CATALOGUE_VERSION)
     problems_add (parse->problems, READER_ERROR_NEWER, element->line,
-                  _("this catalogue is of version %g, and this program reads version %d; write one of that version"), version, CATALOGUE_VERSION);
+                  _("this catalogue is of version %g, and this program reads version %d; write one of that version"),
+                  version, CATALOGUE_VERSION);
   else
     values_read_by (of_root, element, &version, parse->problems, &foreign);
   return problems_count (parse->problems) == before;

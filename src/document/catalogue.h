@@ -28,8 +28,8 @@ typedef struct {
 #define CATALOGUE_VERSION 1
 
 /** `before` (lent; NULL: nothing) with the entries of one more file: one of an id that is there already takes its place, others come
- *  behind. Hardened as the document's reader is. What cannot be is told, and all other entries are taken; a file that cannot be read at all
- *  adds none.
+ *  behind. Hardened as the document's reader is. What cannot be is told, and all other entries are taken, up to the twentieth mistake; a file
+ *  that cannot be read at all adds none.
  *  problems  if not NULL, filled with new strings "FILE:LINE: what; what to do" (at most 20)
  *  returns   one reference, the caller's; never NULL */
 Catalogue *catalogue_read_file (const Catalogue *before, const char *path, GPtrArray *problems);

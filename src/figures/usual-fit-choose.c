@@ -67,11 +67,11 @@ fit_controller_of (const Catalogue *catalogue, const Part *motor, const Catalogu
   for (size_t i = 0; i < catalogue_count (catalogue); i++)
     {
       const CatalogueEntry *entry = catalogue_entry (catalogue, i);
-      const bool enough = entry->current >= amperes;
+      const bool enough = entry->current >= amperes, had_enough = best && best->current >= amperes;
 
       if (strcmp (entry->class_name, "controller") != 0 || !(entry->current > 0))
         continue;
-      if (!best || (enough ? best->current < amperes || entry->current < best->current : best->current < amperes && entry->current > best->current))
+      if (!best || (enough && (!had_enough || entry->current < best->current)) || (!had_enough && entry->current > best->current))
         best = entry;
     }
   return best;

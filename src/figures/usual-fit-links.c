@@ -134,7 +134,8 @@ is_joined (const Aeroplane *aeroplane, const char *from, const char *to)
 static void
 join (FitWork *work, const char *from, const char *to, bool with_plugs)
 {
-  const Part *one = from ? aeroplane_part_by_id (work->ground.made, from) : NULL, *other = to ? aeroplane_part_by_id (work->ground.made, to) : NULL;
+  const Part *one = from ? aeroplane_part_by_id (work->ground.made, from) : NULL;
+  const Part *other = to ? aeroplane_part_by_id (work->ground.made, to) : NULL;
   const CatalogueEntry *entry = one ? catalogue_find (work->catalogue, one->kind) : NULL;
   Lead *lead;
   LeadNeed need;

@@ -129,7 +129,8 @@ put_receiver (FitWork *work)
   if (work->receiver || !receiver)
     return;
   part = part_called (receiver, "receiver", NULL);
-  work->receiver = g_strdup (fit_put (&work->ground, part, work->ground.leading + RECEIVER_PLACE * work->ground.chord, 1, on_centre)->piece.id);
+  fit_put (&work->ground, part, work->ground.leading + RECEIVER_PLACE * work->ground.chord, 1, on_centre);
+  work->receiver = g_strdup (part->piece.id);
 }
 
 /* In the body behind the receiver, two of them side by side. */
@@ -215,7 +216,8 @@ put_servos (FitWork *work, UsualFit choice)
 static void
 put_battery (FitWork *work, bool motor)
 {
-  const CatalogueEntry *entry = motor ? fit_entry_for (work->catalogue, "battery", work->all_up) : fit_glider_pack (work->catalogue, work->all_up);
+  const CatalogueEntry *entry = motor ? fit_entry_for (work->catalogue, "battery", work->all_up)
+                                      : fit_glider_pack (work->catalogue, work->all_up);
   const double from = aft_end (&work->ground, work->controller, work->ground.nose + NOSE_GAP);
   const Part *receiver = work->receiver ? aeroplane_part_by_id (work->ground.made, work->receiver) : NULL;
   const double to = receiver ? receiver->x - receiver->length / 2 : work->ground.leading;
@@ -226,7 +228,8 @@ put_battery (FitWork *work, bool motor)
     return;
   part = part_called (entry, "battery", NULL);
   /* A glider's sits as far forward as it can. */
-  work->battery = g_strdup (fit_put (&work->ground, part, motor ? (from + to) / 2 : from + part->length / 2, motor ? 0 : 1, on_centre)->piece.id);
+  fit_put (&work->ground, part, motor ? (from + to) / 2 : from + part->length / 2, motor ? 0 : 1, on_centre);
+  work->battery = g_strdup (part->piece.id);
   fit_rail (&work->ground, work->battery);
   part = (Part *) aeroplane_part_by_id (work->ground.made, work->battery);
   put_fastening (work, "hook-and-loop", "hook-and-loop", part->x, part->z - part->height / 2);

@@ -139,7 +139,8 @@ START_TEST (inside_a_body_stands_what_belongs_there)
 END_TEST
 
 static const struct { UsualFit choice; size_t servos, motors; } counts[] = {
-  { FIT_MOTOR, 0, 1 }, { FIT_MOTOR_RUDDER_ELEVATOR, 2, 1 }, { FIT_MOTOR_ELEVATOR_AILERONS, 2, 1 }, { FIT_MOTOR_ELEVATOR_AILERONS_TWO, 3, 1 },
+  { FIT_MOTOR, 0, 1 }, { FIT_MOTOR_RUDDER_ELEVATOR, 2, 1 }, { FIT_MOTOR_ELEVATOR_AILERONS, 2, 1 },
+  { FIT_MOTOR_ELEVATOR_AILERONS_TWO, 3, 1 },
   { FIT_MOTOR_ALL, 4, 1 }, { FIT_GLIDER_RUDDER_ELEVATOR, 2, 0 }, { FIT_GLIDER_ELEVATOR_AILERONS, 3, 0 }, { FIT_GLIDER_ALL, 4, 0 },
 };
 
@@ -167,8 +168,8 @@ START_TEST (there_is_no_servo_for_what_is_not_there)
 }
 END_TEST
 
-/* An elliptical racer of 680 mm and 168 g all-up carries 88 g: motor 14 + mount, propeller 4, controller 9, receiver 3, three servos 13.5, leads,
- * run, pack 27 (worked example of the trade; common practice, no source). */
+/* An elliptical racer of 680 mm and 168 g all-up carries 88 g: motor 14 + mount, propeller 4, controller 9, receiver 3, three servos 13.5,
+ * leads, run, pack 27 (worked example of the trade; common practice, no source). */
 START_TEST (a_racer_of_64_grams_of_structure_carries_what_such_a_one_does)
 {
   g_autoptr (Aeroplane) made = fitted (0, FIT_MOTOR_ELEVATOR_AILERONS_TWO);
@@ -254,7 +255,8 @@ END_TEST
 
 START_TEST (with_a_body_it_has_its_share)
 {
-  g_autoptr (Aeroplane) bare = with_structure (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (112, 640, 130)), "skin", "wing", 0);
+  Aeroplane *winged = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (112, 640, 130));
+  g_autoptr (Aeroplane) bare = with_structure (winged, "skin", "wing", 0);
   Body *body = body_new ("body");
   g_autoptr (Aeroplane) made = NULL;
 
