@@ -103,12 +103,24 @@ fit_offer_new (TrammelSession *session)
   return button;
 }
 
-/* A panel that has only just come is laid out first: a popover needs a place to point at. */
-static gboolean
-offer_pop_up (GtkWidget *button, GdkFrameClock *clock, gpointer nothing)
+/* Whether all of it is in the window, which a panel that slides in is not yet. */
+static bool
+is_in_sight (GtkWidget *button)
 {
-  if (!gtk_widget_get_mapped (button) || gtk_widget_get_width (button) == 0)
-    return G_SOURCE_CONTINUE;
+  GtkWidget *window = GTK_WIDGET (gtk_widget_get_root (button));
+  graphene_rect_t bounds;
+
+  return window != NULL && gtk_widget_get_mapped (button) && gtk_widget_get_width (button) > 0
+         && gtk_widget_compute_bounds (button, window, &bounds) && bounds.origin.x >= 0
+         && bounds.origin.x + bounds.size.width <= (float) gtk_widget_get_width (window);
+}
+
+/* A popover needs a place to point at. A panel that does not come within some seconds is not coming. */
+static gboolean
+offer_pop_up (GtkWidget *button, GdkFrameClock *clock, gpointer frames)
+{
+  if (!is_in_sight (button))
+    return ++*(int *) frames < 300 ? G_SOURCE_CONTINUE : G_SOURCE_REMOVE;
   gtk_menu_button_popup (GTK_MENU_BUTTON (button));
   return G_SOURCE_REMOVE;
 }
@@ -116,5 +128,5 @@ offer_pop_up (GtkWidget *button, GdkFrameClock *clock, gpointer nothing)
 void
 fit_offer_open (GtkWidget *button)
 {
-  gtk_widget_add_tick_callback (button, offer_pop_up, NULL, NULL);
+  gtk_widget_add_tick_callback (button, offer_pop_up, g_new0 (int, 1), g_free);
 }
