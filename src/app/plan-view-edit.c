@@ -45,6 +45,30 @@ take_step (TrammelSheetCanvas *sheet)
   gtk_widget_grab_focus (GTK_WIDGET (sheet));
 }
 
+static bool
+has_view (const Plan *plan, ViewShows shows)
+{
+  for (size_t i = 0; i < plan->view_count; i++)
+    if (plan->views[i].shows == shows)
+      return true;
+  return false;
+}
+
+/* What comes behind the last view and is not on the sheet yet; few have a foreplane. */
+static ViewShows
+shows_next (const Plan *plan)
+{
+  const ViewShows last = plan->views[plan->view_count - 1].shows;
+
+  for (int step = 1; step < VIEW_SHOWS_COUNT; step++) {
+    const ViewShows shows = (ViewShows) ((last + step) % VIEW_SHOWS_COUNT);
+
+    if (shows != VIEW_FOREPLANE && !has_view (plan, shows))
+      return shows;
+  }
+  return last;
+}
+
 void
 plan_view_add (TrammelSheetCanvas *sheet)
 {
@@ -56,9 +80,7 @@ plan_view_add (TrammelSheetCanvas *sheet)
   PlanSight sight;
 
   if (plan->view_count > 0)
-    next.shows = (ViewShows) ((plan->views[plan->view_count - 1].shows + 1) % VIEW_SHOWS_COUNT);
-  if (next.shows == VIEW_FOREPLANE)
-    next.shows = VIEW_FIN;        /* few have one */
+    next.shows = shows_next (plan);
   next.side = next.shows == VIEW_BODY_TOP ? VIEW_BOTH : VIEW_STARBOARD;
   next.flipped = false;
   take_step (sheet);

@@ -67,7 +67,7 @@ view_sentence (PlanTool *self)
   const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->tool.sheet));
 
   if (trammel_plan_work_places (self->work) != NULL)
-    return _("Click where the forward end of the view's axis stands, in the side view.");
+    return _("In the side view click where the forward end of the axis stands: the place that you clicked first on this view.");
   if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now && plan_view_can_be_placed (self->tool.sheet))
     return _("It stands where such a part usually does: drag the plan to its own place, or click that in the side view.");
   if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now)

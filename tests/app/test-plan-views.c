@@ -1,6 +1,9 @@
 /* Views of a plan under a real hand: their axes and places, and what was traced comes along. */
 #include "app/first-place.h"
+#include "app/plan-view-edit.h"
+#include "app/plan-work.h"
 #include "app/side-strip.h"
+#include "document/changes.h"
 #include "support/plan-hand.h"
 
 START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
@@ -21,6 +24,22 @@ START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
   ck_assert_double_lt (hypot (forward.x, forward.y), 1e-6);
   ck_assert_double_lt (fabs (after.y), 1e-6);
   undoes ("Add View", before_it);
+}
+END_TEST
+
+START_TEST (a_further_view_is_proposed_of_what_is_not_there_yet)
+{
+  static const ViewShows there[] = { VIEW_TAILPLANE, VIEW_BODY_TOP, VIEW_BODY_SIDE };
+
+  begin ();
+  add_view ();
+  for (size_t i = 0; i < G_N_ELEMENTS (there); i++) {
+    Plan *next = plan_with_view (plan (), (PlanView) { .shows = there[i], .fore = upright_from, .aft = upright_to });
+
+    trammel_session_do (hand_session (), change_plan (hand_aeroplane (), plan ()->piece.id, next), "Add View");
+  }
+  plan_view_add (hand_sheet ());
+  ck_assert_int_eq (trammel_plan_work_next_view (trammel_plan_work_of (hand_sheet ())).shows, VIEW_FIN);
 }
 END_TEST
 
@@ -392,6 +411,7 @@ main (void)
   TCase *tests = tcase_create ("views");
 
   tcase_add_test (tests, two_clicks_give_a_view_its_axis_along_the_printed_line);
+  tcase_add_test (tests, a_further_view_is_proposed_of_what_is_not_there_yet);
   tcase_add_test (tests, what_a_view_shows_can_be_changed_and_the_view_removed);
   tcase_add_test (tests, a_length_corrected_carries_the_traced_wing_along);
   tcase_add_test (tests, esc_while_a_view_is_added_goes_back_to_the_view_before);
