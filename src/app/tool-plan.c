@@ -177,6 +177,9 @@ plan_click (Tool *tool, const ToolEvent *event)
   PlanTool *self = (PlanTool *) tool;
   const Point screen = { event->x, event->y };
 
+  /* A new view's axis may lie on another's: the body's on the wing's. */
+  if (trammel_plan_work_step (self->work) == PLAN_STEP_VIEW && plan_tool_wanted (self) == 2)
+    self->pressed.kind = PLAN_MARK_NONE;
   self->chosen = self->pressed;
   if (self->pressed.kind == PLAN_MARK_NONE && (self->click_count > 0 || !plan_tool_open_field (self, &screen)))
     plan_tool_add_click (self, plan_tool_aim (self, event));

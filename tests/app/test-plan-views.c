@@ -27,6 +27,12 @@ START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
 }
 END_TEST
 
+static bool
+has_two_views (gpointer nothing)
+{
+  return plan ()->view_count == 2;
+}
+
 START_TEST (a_further_view_is_proposed_of_what_is_not_there_yet)
 {
   static const ViewShows there[] = { VIEW_TAILPLANE, VIEW_BODY_TOP, VIEW_BODY_SIDE };
@@ -40,6 +46,19 @@ START_TEST (a_further_view_is_proposed_of_what_is_not_there_yet)
   }
   plan_view_add (hand_sheet ());
   ck_assert_int_eq (trammel_plan_work_next_view (trammel_plan_work_of (hand_sheet ())).shows, VIEW_FIN);
+}
+END_TEST
+
+START_TEST (a_further_views_axis_may_lie_on_one_that_is_there)
+{
+  begin ();
+  add_view ();
+  const Point fore = view ()->fore, aft = view ()->aft;
+  plan_view_add (hand_sheet ());
+  gui_settle ();
+  click_px (fore);
+  click_px (aft);
+  ck_assert (gui_wait (has_two_views, NULL));
 }
 END_TEST
 
@@ -412,6 +431,7 @@ main (void)
 
   tcase_add_test (tests, two_clicks_give_a_view_its_axis_along_the_printed_line);
   tcase_add_test (tests, a_further_view_is_proposed_of_what_is_not_there_yet);
+  tcase_add_test (tests, a_further_views_axis_may_lie_on_one_that_is_there);
   tcase_add_test (tests, what_a_view_shows_can_be_changed_and_the_view_removed);
   tcase_add_test (tests, a_length_corrected_carries_the_traced_wing_along);
   tcase_add_test (tests, esc_while_a_view_is_added_goes_back_to_the_view_before);
