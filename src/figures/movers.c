@@ -4,8 +4,8 @@
 #include "balance/slide.h"
 #include "figures/part-places.h"
 
-/* mm: nobody sees less on the bench. */
-static const double NOTHING = 0.05;
+/* mm: nobody sees less on the bench. What differs by less than the second is equal: processors differ in the last bits. */
+static const double NOTHING = 0.05, EQUAL = 1e-3;
 
 static double
 wanted_x (const Figures *figures, const Part *part, double off_mm)
@@ -61,7 +61,7 @@ mover_of (const Figures *figures, const Part *part, double off_mm)
 static int
 compare_lengths (double a, double b)
 {
-  return (a > b) - (a < b);
+  return (a > b + EQUAL) - (a < b - EQUAL);
 }
 
 static int
@@ -69,12 +69,13 @@ more_useful_first (const void *a, const void *b)
 {
   const Mover *one = a, *other = b;
   const int left = compare_lengths (fabs (one->left_mm), fabs (other->left_mm));
+  const int way = compare_lengths (fabs (one->wanted_x_mm - one->part->x), fabs (other->wanted_x_mm - other->part->x));
 
   if (one->can_move != other->can_move)
     return one->can_move ? -1 : 1;
   if (one->can_move && left)
     return left;
-  return compare_lengths (fabs (one->wanted_x_mm - one->part->x), fabs (other->wanted_x_mm - other->part->x));
+  return way ? way : (one->number > other->number) - (one->number < other->number);
 }
 
 double
@@ -129,7 +130,10 @@ movers_of (const Figures *figures)
     return self;
   for (size_t i = 0; i < all; i++)
     if (aeroplane_part (aeroplane, i)->aboard && aeroplane_part (aeroplane, i)->mass > 0)
-      self.of[self.count++] = mover_of (figures, aeroplane_part (aeroplane, i), self.off_mm);
+      {
+        self.of[self.count] = mover_of (figures, aeroplane_part (aeroplane, i), self.off_mm);
+        self.of[self.count++].number = i;
+      }
   qsort (self.of, self.count, sizeof *self.of, more_useful_first);
   find_ballast (&self, figures);
   if (self.count && self.of[0].left_mm != 0)

@@ -5,6 +5,7 @@
 /** What each part can do for the balance, so that a person sees at once what is worth moving. Millimetres, grams; x aft of the datum. */
 typedef struct {
   const Part *part;
+  size_t number;                /* among the document's parts */
   double moment_g_mm;           /* its mass times its distance from the balance point: aft is positive */
   double share;                 /* of all mass: how far the balance point goes when it is moved, over its own way */
   double wanted_x_mm;           /* where it alone would have to be, all else as it is; NAN when it weighs nothing */
