@@ -68,7 +68,7 @@ page_shown (TrammelArrangePage *self)
 static bool
 page_may_use (TrammelArrangePage *self)
 {
-  return page_shown (self)->ballast * 1e3 < 0.05 || gtk_check_button_get_active (GTK_CHECK_BUTTON (self->ballast));
+  return page_shown (self)->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G || gtk_check_button_get_active (GTK_CHECK_BUTTON (self->ballast));
 }
 
 static void
@@ -252,11 +252,10 @@ static void
 page_use (TrammelArrangePage *self)
 {
   Aeroplane *arranged = aeroplane_ref (self->result->offers[self->shown]->aeroplane);
-  const double ballast = page_shown (self)->ballast * 1e3, x = page_shown (self)->ballast_x * 1e3;
 
   self->ours = true;
   trammel_arrange_page_leave (self);
-  trammel_session_do (self->session, arrange_rows_with_ballast (arranged, ballast, x), _("Arrange"));
+  trammel_session_do (self->session, arranged, _("Arrange"));
   self->ours = false;
   g_signal_emit (self, done_signal, 0);
 }

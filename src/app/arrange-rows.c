@@ -2,12 +2,9 @@
 #include "app/arrange-rows.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
-#include "document/part-class.h"
 #include "figures/movers.h"
 #include "figures/names.h"
 
-/* g: no scale at the bench shows less. */
-static const double LEAST_BALLAST = 0.05;
 /* More rows nobody reads: what comes last helps least. */
 enum { MOST_MOVERS = 8 };
 
@@ -67,11 +64,11 @@ static void
 add_ballast (TrammelGroup *group, const Arrangement *found, ArrangeStatus status, double nose_x, Units units)
 {
   g_autofree char *mass = units_mass (units, found->ballast * 1e3);
-  g_autofree char *ballast = found->ballast * 1e3 < LEAST_BALLAST ? g_strdup (_("none needed"))
+  g_autofree char *ballast = found->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G ? g_strdup (_("none needed"))
                              : g_strdup_printf (found->ballast_x * 1e3 <= nose_x ? _("%s at the nose") : _("%s at the tail"), mass);
 
   add_row (group, _("Ballast"), ballast);
-  if (found->ballast * 1e3 >= LEAST_BALLAST)
+  if (found->ballast * 1e3 >= ARRANGING_LEAST_BALLAST_G)
     add_row (group, _("With less"), status == ARRANGE_PROVED ? _("not possible, that is proved") : _("perhaps: the time ended"));
 }
 
@@ -133,22 +130,4 @@ arrange_rows_add_movers (TrammelGroup *group, const Figures *figures, Units unit
   }
   movers_clear (&movers);
   return added;
-}
-
-Aeroplane *
-arrange_rows_with_ballast (Aeroplane *takes, double grams, double x)
-{
-  const PartClass *class = part_class_find ("ballast");
-  g_autoptr (Aeroplane) arranged = takes;
-
-  if (grams < LEAST_BALLAST)
-    return g_steal_pointer (&arranged);
-  g_autofree char *id = aeroplane_free_id (arranged, class->word);
-  Part *ballast = part_new (id, class->word);
-  ballast->mass = ceil (grams * 10) / 10;
-  ballast->x = x;
-  ballast->length = class->length;
-  ballast->width = class->width;
-  ballast->height = class->height;
-  return aeroplane_with_added (arranged, &ballast->piece);
 }

@@ -12,5 +12,3 @@ void       arrange_rows_add   (TrammelGroup *group, const Arranging *arranging, 
 /** Adds a row for each part that can do something for the balance by itself, the most useful first, and one for what two do, or is missing.
  *  Returns how many rows. */
 size_t     arrange_rows_add_movers (TrammelGroup *group, const Figures *figures, Units units);
-/** The aeroplane with a piece of ballast of so many grams at x, mm, beside the rest; itself where none is needed. Takes it. */
-Aeroplane *arrange_rows_with_ballast (Aeroplane *takes, double grams, double x);

@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "document/changes.h"
+#include "document/part-class.h"
 #include "figures/lead-need.h"
 #include "figures/names.h"
 
@@ -74,6 +75,26 @@ to_hundredth (double metres)
   return round (metres * 1e5) / 100;
 }
 
+/* `takes` with the ballast beside the rest, to the next tenth of a gram; itself where none is needed. */
+static Aeroplane *
+with_ballast (Aeroplane *takes, double grams, double x)
+{
+  const PartClass *class = part_class_find ("ballast");
+  g_autoptr (Aeroplane) arranged = takes;
+  g_autofree char *id = aeroplane_free_id (arranged, class->word);
+  Part *ballast;
+
+  if (grams < ARRANGING_LEAST_BALLAST_G)
+    return g_steal_pointer (&arranged);
+  ballast = part_new (id, class->word);
+  ballast->mass = ceil (grams * 10) / 10;
+  ballast->x = x;
+  ballast->length = class->length;
+  ballast->width = class->width;
+  ballast->height = class->height;
+  return aeroplane_with_added (arranged, &ballast->piece);
+}
+
 Aeroplane *
 arranging_applied (const Arranging *self, const Arrangement *found)
 {
@@ -88,7 +109,7 @@ arranging_applied (const Arranging *self, const Arrangement *found)
       now = change_part_place (last, part->piece.id, to_hundredth (at.x), to_hundredth (at.y), to_hundredth (at.z));
       aeroplane_unref (last);
     }
-  return now;
+  return with_ballast (now, found->ballast * 1e3, found->ballast_x * 1e3);
 }
 
 static const char *

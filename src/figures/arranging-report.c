@@ -78,7 +78,7 @@ add_ballast (GString *text, const Arranging *self, const Arrangement *best, Unit
 {
   g_autofree char *mass = units_mass (units, best->ballast * 1e3), *x = units_length (units, best->x * 1e3);
 
-  if (best->ballast * 1e3 < 0.05)
+  if (best->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G)
     g_string_append_printf (text, _("No ballast is needed. The balance point comes to %s aft of the datum."), x);
   else if (best->ballast_x == self->wanted.nose_x)
     g_string_append_printf (text, _("%s of ballast at the nose. The balance point comes to %s aft of the datum."), mass, x);

@@ -38,7 +38,9 @@ size_t       arranging_lead_count (const Arranging *self);
 /** What a lead of the question needs in an arrangement, slack counted, mm. */
 double       arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead);
 
-/** The aeroplane with its parts so arranged, to 0.01 mm; the same where none moves. */
+/* g: no scale at the bench shows less. */
+#define ARRANGING_LEAST_BALLAST_G 0.05
+/** The aeroplane with its parts so arranged, to 0.01 mm, and with a part that is the ballast, to the next 0.1 g, where some is needed. */
 Aeroplane   *arranging_applied (const Arranging *self, const Arrangement *found);
 /** Says in one sentence what contradicts, lengths in the reader's units. A new string. */
 char        *arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units units);

@@ -1,6 +1,7 @@
 #include <check.h>
 #include <math.h>
 #include <string.h>
+#include "document/changes.h"
 #include "document/part-box.h"
 #include "figures/arranging.h"
 #include "figures/lead-need.h"
@@ -138,6 +139,24 @@ START_TEST (in_bays_parts_stand_apart_within_them_and_the_aeroplane_balances)
 }
 END_TEST
 
+/* The rail ends short: what is offered balances with its ballast, not without. */
+START_TEST (an_arrangement_that_needs_ballast_has_it_aboard)
+{
+  g_autoptr (Aeroplane) wide = racer ();
+  g_autoptr (Aeroplane) aeroplane = change_part_rail (wide, "battery", 220, 230);
+  Asked asked = asked_of (aeroplane);
+  g_autoptr (Aeroplane) arranged = arranging_applied (asked.arranging, &asked.answer.found.found[0]);
+  g_autoptr (Figures) then = figures_once (arranged);
+  const Part *ballast = aeroplane_part_by_id (arranged, "ballast");
+
+  ck_assert_ptr_nonnull (ballast);
+  ck_assert_double_ge (ballast->mass, asked.answer.found.found[0].ballast * 1e3);
+  ck_assert_double_le (then->mass.x_mm, then->balance.aft_limit_x_mm);
+  ck_assert_double_ge (then->mass.x_mm, then->balance.aft_limit_x_mm - 0.2);
+  asked_clear (&asked);
+}
+END_TEST
+
 /* Left to itself the controller goes where it balances; held by a lead of 90 mm it stands within (90 − 10) / 1.12 of the motor. */
 START_TEST (a_lead_holds_its_ends_together_slack_counted)
 {
@@ -236,6 +255,7 @@ main (void)
 
   tcase_add_test (tests, one_part_on_a_rail_goes_where_the_figures_say_it_must_be);
   tcase_add_test (tests, in_bays_parts_stand_apart_within_them_and_the_aeroplane_balances);
+  tcase_add_test (tests, an_arrangement_that_needs_ballast_has_it_aboard);
   tcase_add_test (tests, a_lead_holds_its_ends_together_slack_counted);
   tcase_add_test (tests, a_lead_that_cannot_reach_is_named_with_its_length);
   tcase_add_test (tests, a_part_too_large_for_its_bays_is_named);
