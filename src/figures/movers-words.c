@@ -7,6 +7,8 @@
 
 /* mm: less is not moved. g: less is not weighed. Nothing of its kind weighs so many times more, or less. */
 static const double LEAST_MM = 0.5, LEAST_G = 0.1, TIMES = 4;
+/* g: what is worth telling of, in whole mm. */
+static const double SOME_G = 10;
 
 static char *
 way_text (double mm, Units units)
@@ -65,15 +67,16 @@ pair_text (const MoverPair *pair, Units units)
 char *
 movers_text (const Movers *movers, Units units)
 {
-  g_autofree char *mass = NULL, *gram = NULL;
+  g_autofree char *mass = NULL, *some = NULL, *way = NULL;
 
   if (movers->has_pair)
     return pair_text (&movers->pair, units);
   if (!(movers->ballast_g >= LEAST_G) || (movers->count && movers->of[0].left_mm == 0))
     return NULL;
   mass = units_mass (units, movers->ballast_g);
-  gram = units_number (fabs (movers->gram_mm), 1);
+  some = units_mass (units, SOME_G);
+  way = units_length (units, SOME_G * fabs (movers->gram_mm));
   if (movers->off_mm > 0)
-    return g_strdup_printf (_("%s are missing at the nose; a gram there moves the balance point %s mm."), mass, gram);
-  return g_strdup_printf (_("%s are missing at the tail; a gram there moves the balance point %s mm."), mass, gram);
+    return g_strdup_printf (_("%s are missing at the nose; %s there move the balance point %s."), mass, some, way);
+  return g_strdup_printf (_("%s are missing at the tail; %s there move the balance point %s."), mass, some, way);
 }
