@@ -148,7 +148,8 @@ page_find (TrammelArrangePage *self)
   g_autofree const char **still = (const char **) g_hash_table_get_keys_as_array (self->still, NULL);
   why = arranging_new (trammel_session_figures (self->session), still, &arranging);
   if (why != ARRANGING_CAN)
-    page_complain (self, arranging_why_text (why));
+    page_complain (self, why == ARRANGING_NOTHING_MOVES && still[0] != NULL ? _("No part is ticked: tick one that may move.")
+                                                                            : arranging_why_text (why));
   else
     self->work = arrange_work_new (arranging, page_found, page_progress, self);
 }
@@ -221,6 +222,7 @@ trammel_arrange_page_leave (TrammelArrangePage *self)
   if (!self->at_work)
     return;
   self->at_work = false;
+  g_hash_table_remove_all (self->still);
   page_drop (self);
 }
 

@@ -48,7 +48,7 @@ mover_text (const Movers *movers, const Mover *mover, Units units)
     return NULL;
   wanted = way_text (mover->wanted_x_mm - mover->part->x, units);
   mass = mass_text (mover, units);
-  if (mover->can_move && mover->left_mm == 0)
+  if (mover->can_move && fabs (mover->left_mm) < LEAST_MM)
     return mass ? g_strdup_printf (_("%s balances, as would %s"), wanted, mass) : g_strdup_printf (_("%s balances"), wanted);
   if (mover->can_move && fabs (mover->reach_x_mm - mover->part->x) >= LEAST_MM)
     return reach_text (mover, units);

@@ -97,10 +97,14 @@ START_TEST (a_part_unticked_stays_and_with_none_ticked_the_page_says_what_is_mis
   open_arrange ();
   gui_click (find_button ("Battery 2S 450"));
   ck_assert (gui_wait (is_not_offered, NULL));
-  gui_await (GTK_WIDGET (hand_window ()), "No part aboard may be moved: give one a rail, or bays in which it may be.");
+  gui_await (GTK_WIDGET (hand_window ()), "No part is ticked: tick one that may move.");
   ck_assert (!gtk_widget_get_sensitive (find_button ("Use This")));
   gui_click (find_button ("Battery 2S 450"));
   ck_assert (gui_wait (is_offered, NULL));
+  gui_click (find_button ("Battery 2S 450"));
+  ck_assert (gui_wait (is_not_offered, NULL));
+  gui_key ("Escape");
+  open_arrange ();
 }
 END_TEST
 
