@@ -180,14 +180,30 @@ bay_row (GtkWidget *control, TrammelSession *session, const Bay *bay)
   return row;
 }
 
+/* What is typed next names the new one: its row has the keyboard. */
+static void
+focus_name_of (GtkWidget *control, const char *id)
+{
+  for (GtkWidget *row = gtk_widget_get_first_child (control); row != NULL; row = gtk_widget_get_next_sibling (row))
+    if (g_strcmp0 (g_object_get_data (G_OBJECT (row), "bay"), id) == 0)
+      gtk_widget_grab_focus (g_object_get_data (G_OBJECT (row), "name"));
+}
+
 static void
 bay_added (GtkWidget *row)
 {
   TrammelSession *session = row_session (row);
+  g_autoptr (GtkWidget) control = g_object_ref (g_object_get_data (G_OBJECT (row), "control"));
+  g_autofree char *id = NULL;
+  Aeroplane *next;
 
-  if (session != NULL)
-    trammel_session_do (session, change_bay_added (trammel_session_aeroplane (session), former_chosen (row, "from"),
-                                                   former_chosen (row, "to"), NULL), _("Add Bay"));
+  if (session == NULL)
+    return;
+  next = change_bay_added (trammel_session_aeroplane (session), former_chosen (row, "from"), former_chosen (row, "to"), &id);
+  if (next == NULL)
+    return;
+  trammel_session_do (session, next, _("Add Bay"));
+  focus_name_of (control, id);
 }
 
 static GtkWidget *

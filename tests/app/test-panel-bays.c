@@ -50,6 +50,20 @@ START_TEST (a_bay_is_added_between_two_formers_that_are_chosen)
 }
 END_TEST
 
+START_TEST (the_bay_added_last_is_the_one_that_is_named_next)
+{
+  press ("Add a Bay");
+  gui_type ("nose");
+  gui_key ("Tab");
+  press ("Add a Bay");
+  gui_type ("hold");
+  gui_key ("Tab");
+  gui_settle ();
+  ck_assert_ptr_nonnull (bay ("nose"));
+  ck_assert_ptr_nonnull (bay ("hold"));
+}
+END_TEST
+
 START_TEST (a_bay_is_renamed_and_what_may_be_in_it_follows)
 {
   press ("Add a Bay");
@@ -100,6 +114,7 @@ main (void)
   tcase_add_checked_fixture (tests, raise_on_body, stage_strike);
   tcase_set_timeout (tests, 300);
   tcase_add_test (tests, a_bay_is_added_between_two_formers_that_are_chosen);
+  tcase_add_test (tests, the_bay_added_last_is_the_one_that_is_named_next);
   tcase_add_test (tests, a_bay_is_renamed_and_what_may_be_in_it_follows);
   tcase_add_test (tests, a_bay_chosen_in_the_list_has_its_own_page_and_keeps_it_when_renamed);
   tcase_add_test (tests, a_bay_is_taken_out);
