@@ -14,6 +14,8 @@ FieldList part_size_fields       (void);
 FieldList part_group_fields      (void);
 /** Of a battery on a rail that the hatch to cut is for; none of another part. */
 FieldList part_hatch_fields      (TrammelSession *session);
+/** Where the selected part stands, from a former and above the body's bottom; none where no rule on the body tells it. */
+FieldList part_stand_fields      (TrammelSession *session);
 FieldList part_rail_fields       (void);
 FieldList node_fields            (TrammelSession *session);
 FieldList body_fields            (void);

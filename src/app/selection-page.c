@@ -213,6 +213,8 @@ page_build_part (TrammelSelectionPage *self, const Part *part)
   page_add_control (self, group, _("Class"), part_class_control (self->session));
   page_add_control (self, group, _("Kind"), part_kind_control (self->session));
   page_add_control (self, group, _("In Flight"), part_aboard_control (self->session));
+  if (part_stand_fields (self->session).count > 0)
+    page_add_group (self, _("Place in the Body"), _("from a former"), part_stand_fields (self->session));
   group = page_add_group (self, _("Belongs To"), NULL, (FieldList) { NULL, 0 });
   page_add_control (self, group, _("Fixed to"), part_of_control (self->session));
   page_add_rows (self, group, part_group_fields ());

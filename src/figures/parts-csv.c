@@ -4,6 +4,7 @@
 #include <string.h>
 #include "figures/digits.h"
 #include "figures/names.h"
+#include "figures/part-stand.h"
 
 /* RFC 4180: quoted where a comma, a quote or a line's end would mislead; quotes doubled. */
 static void
@@ -35,8 +36,22 @@ append_number (GString *text, double value)
     g_string_append (text, digits_of (room, value));
 }
 
+/* The former that it is measured from, and how far behind it: empty where no rule tells it. */
 static void
-append_part (GString *text, const Part *part)
+append_stand (GString *text, const PartRule *rule, const Part *part)
+{
+  PartStand stand = { NULL, NAN, NAN, NAN, NAN };
+  const bool told = part_stand_of (rule, part, &stand);
+  const double numbers[] = { stand.front_mm, stand.rear_mm, stand.front_height_mm, stand.rear_height_mm };
+
+  g_string_append_c (text, ',');
+  append_field (text, told ? stand.former->name : "");
+  for (size_t i = 0; i < G_N_ELEMENTS (numbers); i++)
+    append_number (text, numbers[i]);
+}
+
+static void
+append_part (GString *text, const PartRule *rule, const Part *part)
 {
   const double numbers[] = { part->mass, part->x, part->y, part->z, part->length, part->width, part->height,
                              part->has_rail ? part->rail_from : NAN, part->has_rail ? part->rail_to : NAN };
@@ -48,17 +63,21 @@ append_part (GString *text, const Part *part)
   append_field (text, part->class_name ? part->class_name : "");
   for (size_t i = 0; i < G_N_ELEMENTS (numbers); i++)
     append_number (text, numbers[i]);
-  g_string_append_printf (text, ",%s\r\n", !part->aboard ? "no" : part->to_come ? "to come" : "yes");
+  g_string_append_printf (text, ",%s", !part->aboard ? "no" : part->to_come ? "to come" : "yes");
+  append_stand (text, rule, part);
+  g_string_append (text, "\r\n");
 }
 
 char *
 report_parts_csv (const Figures *figures)
 {
   const Aeroplane *aeroplane = figures->aeroplane;
-  GString *text = g_string_new ("id,name,class,mass_g,x_mm,y_mm,z_mm,length_mm,width_mm,height_mm,rail_from_mm,rail_to_mm,aboard\r\n");
+  g_autoptr (PartRule) rule = part_rule_new (aeroplane);
+  GString *text = g_string_new ("id,name,class,mass_g,x_mm,y_mm,z_mm,length_mm,width_mm,height_mm,rail_from_mm,rail_to_mm,aboard,"
+                                "former,front_behind_former_mm,rear_behind_former_mm,front_above_bottom_mm,rear_above_bottom_mm\r\n");
 
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
     if (aeroplane_piece (aeroplane, i)->kind == PIECE_PART)
-      append_part (text, (const Part *) aeroplane_piece (aeroplane, i));
+      append_part (text, rule, (const Part *) aeroplane_piece (aeroplane, i));
   return g_string_free (text, FALSE);
 }

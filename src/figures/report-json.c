@@ -4,6 +4,7 @@
 #include "figures/contribution.h"
 #include "figures/json-text.h"
 #include "figures/names.h"
+#include "figures/part-stand.h"
 #include "figures/report-hatch.h"
 #include "figures/report-movers.h"
 #include "figures/report-structure.h"
@@ -160,7 +161,7 @@ write_balance (JsonText *json, const BalanceFigures *balance)
 }
 
 static void
-write_part (JsonText *json, const Part *part)
+write_part (JsonText *json, const PartRule *rule, const Part *part)
 {
   json_text_open_object (json, NULL);
   json_text_string (json, "id", part->piece.id);
@@ -173,16 +174,19 @@ write_part (JsonText *json, const Part *part)
   json_text_number (json, "rail_to_mm", part->has_rail ? part->rail_to : NAN);
   json_text_bool (json, "aboard", part->aboard);
   json_text_bool (json, "to_come", part->to_come);
+  part_stand_write (json, rule, part);
   json_text_close_object (json);
 }
 
 static void
 write_parts (JsonText *json, const Aeroplane *aeroplane)
 {
+  g_autoptr (PartRule) rule = part_rule_new (aeroplane);
+
   json_text_open_array (json, "parts");
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
     if (aeroplane_piece (aeroplane, i)->kind == PIECE_PART)
-      write_part (json, (const Part *) aeroplane_piece (aeroplane, i));
+      write_part (json, rule, (const Part *) aeroplane_piece (aeroplane, i));
   json_text_close_array (json);
 }
 

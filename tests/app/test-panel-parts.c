@@ -120,6 +120,25 @@ START_TEST (the_battery_s_page_tells_the_hatch_to_cut_from_the_formers)
 }
 END_TEST
 
+START_TEST (a_part_s_tray_is_read_and_typed_from_a_former)
+{
+  choose ("receiver");
+  find ("Place in the Body");
+  find ("behind F5");
+  find ("above the bottom");
+  const double edge = part ("receiver")->x - part ("receiver")->length / 2;
+  retype ("Front edge, mm", "20");
+  ck_assert_double_eq_tol (part ("receiver")->x - part ("receiver")->length / 2, edge + 20 - 12, 0.5);
+  undo_is ("Move Part");
+  const double z = part ("receiver")->z;
+  retype ("Underside, in front, mm", "30");
+  ck_assert_double_eq_tol (part ("receiver")->z, z - 2, 0.5);
+  undo_is ("Move Part");
+  choose ("servo-left");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Place in the Body"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -135,6 +154,7 @@ main (void)
   tcase_add_test (tests, rooms_that_are_ticked_are_where_it_may_be);
   tcase_add_test (tests, a_turn_and_a_group_are_typed);
   tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
+  tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);
   suite_add_tcase (suite, tests);
   return gui_run (suite);
 }

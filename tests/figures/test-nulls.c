@@ -158,6 +158,9 @@ is_null_by_nature (const Walk *walk, const char *path)
     return !has_tailplane (walk->figures);
   if (g_str_equal (path, "parts.rail_from_mm") || g_str_equal (path, "parts.rail_to_mm"))
     return !aeroplane_part_by_id (walk->figures->aeroplane, id)->has_rail;
+  /* No rule on the body measures it: no former has a name, it stands in the wing or hangs out of the body. */
+  if (g_str_equal (path, "parts.former") || strstr (path, "_behind_former_mm") || strstr (path, "_above_bottom_mm"))
+    return true;
   /* No part of any mass does it there; no ballast does it where the place lies beyond the ends of what is drawn. */
   if (g_str_equal (path, "movers.wanted_g"))
     return true;
