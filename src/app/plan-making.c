@@ -188,6 +188,7 @@ view_add (TrammelSheetCanvas *sheet, PlanView view)
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
   const PlanSight sight = plan_sight_of (sheet);
   const Plan *now;
+  Box axis;
 
   view_stand (sheet, &view);
   if (view.shows == VIEW_FIN || view.shows == VIEW_BODY_SIDE)
@@ -198,6 +199,8 @@ view_add (TrammelSheetCanvas *sheet, PlanView view)
   trammel_plan_work_end_view (work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
   plan_sight_keep (sheet, &sight);
+  if (trammel_sheet_canvas_work_extent (sheet, &axis))
+    trammel_sheet_canvas_bring_into_sight (sheet, axis);
   return true;
 }
 

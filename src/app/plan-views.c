@@ -1,7 +1,6 @@
 #include "app/plan-views.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
-#include <math.h>
 #include "app/named-rows.h"
 #include "app/plan-edit.h"
 #include "app/plan-view-details.h"
@@ -32,28 +31,6 @@ views_shows_chosen (PlanViews *self)
     plan_view_set (self->sheet, wanted);
 }
 
-/* The axis of the view in hand; of the sheet itself, all of its picture. */
-static bool
-views_extent (PlanViews *self, const Plan *plan, Box *box)
-{
-  TrammelPlanStore *plans = trammel_sheet_canvas_plan_store (self->sheet);
-  const PlanView *view = trammel_plan_store_view (plans);
-  const Point sheet[] = { { 0, 0 }, { plan->width, 0 }, { 0, plan->height }, { plan->width, plan->height } };
-  const Point axis[] = { view != NULL ? view->fore : sheet[0], view != NULL ? view->aft : sheet[0] };
-  Placing placing;
-
-  if (!trammel_plan_store_placing (plans, &placing))
-    return false;
-  *box = (Box) { { INFINITY, INFINITY }, { -INFINITY, -INFINITY } };
-  for (size_t i = 0; i < (view != NULL ? G_N_ELEMENTS (axis) : G_N_ELEMENTS (sheet)); i++) {
-    const Point at = placing_sheet (&placing, view != NULL ? axis[i] : sheet[i]);
-
-    box->min = (Point) { fmin (box->min.x, at.x), fmin (box->min.y, at.y) };
-    box->max = (Point) { fmax (box->max.x, at.x), fmax (box->max.y, at.y) };
-  }
-  return point_is_finite (box->min) && point_is_finite (box->max);
-}
-
 /* The first entry is the whole sheet, upright. */
 static void
 views_chosen (PlanViews *self)
@@ -66,7 +43,7 @@ views_chosen (PlanViews *self)
     return;
   trammel_plan_work_end_view (self->work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (self->sheet), plan->piece.id, number > 0 ? plan->views[number - 1].id : NULL);
-  if (views_extent (self, plan, &box))
+  if (trammel_sheet_canvas_work_extent (self->sheet, &box))
     trammel_sheet_canvas_bring_into_sight (self->sheet, box);
 }
 

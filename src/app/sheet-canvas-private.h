@@ -61,6 +61,12 @@ void      sheet_cursor_hover (TrammelSheetCanvas *self);
 ToolEvent sheet_cursor_event (TrammelSheetCanvas *self);
 void      sheet_cursor_follow_print (TrammelSheetCanvas *self);         /* when the plan may lie elsewhere */
 
+/* sheet-sight.c */
+/** All of the plan's picture, mm; false where there is none. */
+bool sheet_sight_picture    (TrammelSheetCanvas *self, Box *box);
+/** After a strip above has taken that many px from the sheet: what is worked on, where it was in sight, comes from under it. */
+void sheet_sight_keep_clear (TrammelSheetCanvas *self, double covered);
+
 void sheet_canvas_add_pointer  (TrammelSheetCanvas *self);      /* sheet-pointer.c */
 void sheet_canvas_add_drop     (TrammelSheetCanvas *self);      /* sheet-drop.c */
 void sheet_canvas_add_keys     (TrammelSheetCanvas *self);      /* sheet-keys.c */

@@ -272,6 +272,17 @@ trammel_sheet_canvas_clear_guides (TrammelSheetCanvas *self)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+/* A key cursor that is there stays where it is when another tool that draws is taken. */
+static void
+sheet_canvas_clear_overlay (TrammelSheetCanvas *self, bool draws)
+{
+  const SheetOverlay before = self->overlay;
+
+  self->overlay = nothing_over;
+  self->overlay.has_cursor = before.has_cursor && draws;
+  self->overlay.cursor = before.cursor;
+}
+
 void
 trammel_sheet_canvas_set_tool (TrammelSheetCanvas *self, const char *word)
 {
@@ -279,13 +290,15 @@ trammel_sheet_canvas_set_tool (TrammelSheetCanvas *self, const char *word)
     return;
   trammel_sheet_canvas_end_pull (self);
   tool_free (self->tool);
-  self->overlay = nothing_over;
+  sheet_canvas_clear_overlay (self, tool_kind_find (word)->draws);
   sheet_canvas_drop_pointer (self);
   self->tool = tool_new (word, self);
-  self->fits = self->fits && !sheet_canvas_draws_over_plan (self);
+  self->fits = self->fits && (!sheet_canvas_draws_over_plan (self) || trammel_sheet_canvas_has_plan_alone (self));
   trammel_sheet_canvas_set_hint (self, NULL);
   if (self->tool->kind->begin != NULL)
     self->tool->kind->begin (self->tool);
+  if (self->overlay.has_cursor)
+    sheet_cursor_hover (self);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), self->tool->kind->cursor);
   gtk_widget_queue_draw (GTK_WIDGET (self));
   g_signal_emit (self, signals[TOOL_CHANGED], 0);

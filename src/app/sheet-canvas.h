@@ -44,6 +44,9 @@ bool       trammel_sheet_canvas_has_plan_alone (TrammelSheetCanvas *self);
 void       trammel_sheet_canvas_fit_selection  (TrammelSheetCanvas *self);
 /** Where not all of that box, mm, is in sight it comes to the middle: at the present zoom, or one at which it has room. */
 void       trammel_sheet_canvas_bring_into_sight (TrammelSheetCanvas *self, Box box);
+/** What is worked on of the plan in hand, mm: of its view the axis and, along that, what was traced there; of the sheet itself all of its
+ *  picture. False where there is none. */
+bool       trammel_sheet_canvas_work_extent   (TrammelSheetCanvas *self, Box *box);
 void       trammel_sheet_canvas_true_size      (TrammelSheetCanvas *self);
 /** px of the screen that are 1 mm of it, as the monitor says; 96 to the inch where it says nothing. */
 double     trammel_sheet_canvas_true_scale     (TrammelSheetCanvas *self);

@@ -45,6 +45,7 @@ sheet_cursor_move (TrammelSheetCanvas *self, Point steps)
 
   if (!self->overlay.has_cursor)
     cursor_begin (self);
+  self->fits = self->fits && !sheet_canvas_draws_over_plan (self);
   self->overlay.cursor = point_add (self->overlay.cursor, point_scale (steps, cursor_step (self)));
   px = view_to_screen (&self->view, self->overlay.cursor);
   if (px.x < 0 || px.y < 0 || px.x > self->view.width || px.y > self->view.height)

@@ -49,13 +49,13 @@ sheet_canvas_draws_over_plan (TrammelSheetCanvas *self)
   return kind == &tool_plan || kind == &tool_outline || kind == &tool_hinge || kind == &tool_former;
 }
 
-/* Not while somebody draws over a plan: until the first press a plan that was just opened is still fitted, beneath its strip that slides in. */
+/* Not under a hand that draws over a plan; until its first press or key a plan that is worked on is still fitted, beneath its strip that
+ * slides in. */
 static bool
 sheet_canvas_may_refit (TrammelSheetCanvas *self)
 {
-  if (trammel_sheet_canvas_has_plan_alone (self))
-    return true;
-  return trammel_sheet_canvas_scene (self).plan == NULL && !sheet_canvas_draws_over_plan (self);
+  return trammel_sheet_canvas_has_plan_alone (self)
+         || (trammel_sheet_canvas_scene (self).plan != NULL) == sheet_canvas_draws_over_plan (self);
 }
 
 /* How far its upper left corner has moved in the window: a strip above opens and closes. */
@@ -89,6 +89,7 @@ sheet_canvas_resized (TrammelSheetCanvas *self, int width, int height)
   if (!first) {
     self->view.origin_x -= moved.x;
     self->view.origin_y -= moved.y;
+    sheet_sight_keep_clear (self, moved.y);
   }
   sheet_canvas_emit_view (self);
 }

@@ -1,7 +1,8 @@
 #include "app/sheet-canvas-private.h"
+#include <math.h>
 #include "drawing/sheet-places.h"
 
-static const double fit_margin = 24, select_margin = 80;   /* px */
+static const double fit_margin = 24, select_margin = 80, sight_margin = 16;   /* px */
 static const guint glide_ms = 160;
 
 const SheetView *
@@ -16,7 +17,7 @@ sheet_zoom_show (TrammelSheetCanvas *self, SheetView view)
   self->view = view;
   /* The hand stands still, but what it points at has moved. */
   self->pointer.place = view_from_screen (&view, self->pointer.x, self->pointer.y);
-  if (self->pressed)
+  if (self->pressed || self->pointer_inside)
     sheet_canvas_ask_frame (self);
   sheet_canvas_emit_view (self);
 }
@@ -104,29 +105,17 @@ trammel_sheet_canvas_has_plan_alone (TrammelSheetCanvas *self)
   return sheet_zoom_is_bare (self) && trammel_sheet_canvas_scene (self).plan != NULL;
 }
 
-/* The whole picture, as it lies. */
-static Box
-sheet_zoom_plan (TrammelSheetCanvas *self)
-{
-  const SheetPlan *plan = trammel_sheet_canvas_scene (self).plan;
-  const Ink *ink = ink_levels_ink (plan->ink);
-  const double width = ink_width (ink) * ink_reduced (ink), height = ink_height (ink) * ink_reduced (ink);
-  Box box = box_empty ();
-
-  for (int i = 0; i < 4; i++) {
-    const Point corner = placing_sheet (&plan->placing, (Point) { i % 2 == 0 ? 0 : width, i < 2 ? 0 : height });
-
-    if (point_is_finite (corner))
-      box = box_with (box, corner);
-  }
-  return box;
-}
-
-/* All that is drawn; a plan with nothing drawn over it yet. */
+/* All that is drawn, and while a plan is worked on the plan; a plan with nothing drawn over it yet. */
 static Box
 sheet_zoom_extent (TrammelSheetCanvas *self)
 {
-  return trammel_sheet_canvas_has_plan_alone (self) ? sheet_zoom_plan (self) : sheet_extent (trammel_session_figures (self->session));
+  const bool alone = sheet_zoom_is_bare (self), seen = trammel_sheet_canvas_scene (self).plan != NULL;
+  const Box drawn = sheet_extent (trammel_session_figures (self->session));
+  Box picture;
+
+  if (!seen || !(alone || sheet_canvas_draws_over_plan (self)) || !sheet_sight_picture (self, &picture))
+    return drawn;
+  return alone ? picture : box_joined (picture, drawn);
 }
 
 void
@@ -183,7 +172,8 @@ trammel_sheet_canvas_bring_into_sight (TrammelSheetCanvas *self, Box box)
   const Point middle = point_mix (corner, opposite, 0.5);
   SheetView to = view_fitted (&self->view, box, select_margin);
 
-  if (corner.x >= 0 && corner.y >= 0 && opposite.x <= self->view.width && opposite.y <= self->view.height)
+  if (fmin (corner.x, corner.y) >= sight_margin && opposite.x <= self->view.width - sight_margin
+      && opposite.y <= self->view.height - sight_margin)
     return;
   if (to.scale >= self->view.scale)
     to = view_panned (&self->view, self->view.width / 2 - middle.x, self->view.height / 2 - middle.y);

@@ -33,6 +33,7 @@ START_TEST (what_is_under_the_pointer_is_enlarged_while_a_line_is_followed_and_e
   const SheetOverlay *overlay = trammel_sheet_canvas_overlay (hand_sheet ());
 
   begin ();
+  hand_move ((Point) { 80, 20 });
   ck_assert (!overlay->has_magnified);
   hand_click (clicks[0]);
   hand_move ((Point) { 103.1, 40 });
