@@ -13,11 +13,10 @@ wanted_x (const Figures *figures, const Part *part, double off_mm)
   return part->mass > 0 ? part->x - figures->mass.total_g * off_mm / part->mass : NAN;
 }
 
-/* The place nearest to x where the part may be. */
+/* The place nearest to x among those where the part may be. */
 static double
-reach_of (const Figures *figures, const Part *part, double x)
+reach_in (const GArray *places, const Part *part, double x)
 {
-  g_autoptr (GArray) places = part_places (figures->aeroplane, part);
   double best = part->x;
   bool found = false;
 
@@ -30,6 +29,14 @@ reach_of (const Figures *figures, const Part *part, double x)
       found = true;
     }
   return best;
+}
+
+static double
+reach_of (const Figures *figures, const Part *part, double x)
+{
+  g_autoptr (GArray) places = part_places (figures->aeroplane, part);
+
+  return reach_in (places, part, x);
 }
 
 static double
@@ -86,16 +93,29 @@ movers_other (const Figures *figures, const Part *first, double first_x_mm, cons
   return wanted_x (figures, second, off);
 }
 
+/* Where each of those that may move may be, of GArray: bays and bodies are looked into once for each, not for each two. */
+static GPtrArray *
+places_of_all (const Movers *self, const Figures *figures)
+{
+  GPtrArray *all = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+
+  for (size_t i = 0; i < self->count && self->of[i].can_move; i++)
+    g_ptr_array_add (all, part_places (figures->aeroplane, self->of[i].part));
+  return all;
+}
+
 /* The first two, by usefulness, that do together what none does alone. */
 static void
 find_pair (Movers *self, const Figures *figures)
 {
-  for (size_t i = 0; i < self->count && self->of[i].can_move; i++)
-    for (size_t k = 0; k < self->count && self->of[k].can_move; k++)
+  g_autoptr (GPtrArray) places = places_of_all (self, figures);
+
+  for (guint i = 0; i < places->len; i++)
+    for (guint k = 0; k < places->len; k++)
       {
         const Mover *first = &self->of[i], *second = &self->of[k];
         const double x = k == i ? NAN : movers_other (figures, first->part, first->reach_x_mm, second->part);
-        if (!isfinite (x) || fabs (reach_of (figures, second->part, x) - x) > NOTHING)
+        if (!isfinite (x) || fabs (reach_in (g_ptr_array_index (places, k), second->part, x) - x) > NOTHING)
           continue;
         self->has_pair = true;
         self->pair = (MoverPair) { first, second, first->reach_x_mm, x };
@@ -134,7 +154,8 @@ movers_of (const Figures *figures)
         self.of[self.count] = mover_of (figures, aeroplane_part (aeroplane, i), self.off_mm);
         self.of[self.count++].number = i;
       }
-  qsort (self.of, self.count, sizeof *self.of, more_useful_first);
+  if (self.count)         /* without parts there is no array */
+    qsort (self.of, self.count, sizeof *self.of, more_useful_first);
   find_ballast (&self, figures);
   if (self.count && self.of[0].left_mm != 0)
     find_pair (&self, figures);

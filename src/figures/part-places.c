@@ -6,15 +6,23 @@
 #include "figures/surface-figures.h"
 #include "figures/wing-depth.h"
 
-/* mm: places along a bay are tried so far apart. */
+/* mm: places along a bay are tried so far apart, and no more of them than so many. */
 static const double STEP = 0.5;
+enum { MOST_STEPS = 4096 };
 
 typedef struct {
   const Part *part;
   Point extent;                 /* of its box as turned, mm */
   const Piece *room;
+  double step;                  /* mm, between places that are tried */
   GArray *places;               /* of PartPlaces */
 } Finding;
+
+static double
+step_over (double from, double to)
+{
+  return fmax (STEP, (to - from) / MOST_STEPS);
+}
 
 bool
 part_is_movable (const Part *part)
@@ -90,7 +98,7 @@ add_stretch (Finding *self, const BodyProfile *profile, double from, double to)
   const BodyClear clear = clear_about (self, profile, from, to);
   PartPlaces places = where_it_stands (part);
 
-  if (!fits (self, &clear) && to - from < STEP)
+  if (!fits (self, &clear) && to - from < self->step)
     return;
   if (!fits (self, &clear))
     {
@@ -122,7 +130,8 @@ find_in_bay (Finding *self, const Body *body, double from, double to)
   const double first = from + self->extent.x / 2, last = to - self->extent.x / 2;
   double begun = NAN;
 
-  for (double x = first; x <= last + STEP / 2; x += STEP)
+  self->step = step_over (first, last);
+  for (double x = first; x <= last + self->step / 2; x += self->step)
     {
       const double at = fmin (x, last);
       const BodyClear clear = clear_about (self, profile, at, at);
@@ -131,7 +140,7 @@ find_in_bay (Finding *self, const Body *body, double from, double to)
         begun = at;
       else if (!is_in && !isnan (begun))
         {
-          add_stretch (self, profile, begun, at - STEP);
+          add_stretch (self, profile, begun, at - self->step);
           begun = NAN;
         }
     }
@@ -151,7 +160,8 @@ find_in_surface (Finding *self, const Surface *surface)
   if (planform_cut (surface->outline, surface_sides (surface), fabs (part->y), &cut) != CORE_OK)
     return;
   places.room = self->room;
-  for (double x = cut.leading_x + self->extent.x / 2; x <= cut.trailing_x - self->extent.x / 2; x += STEP)
+  self->step = step_over (cut.leading_x, cut.trailing_x);
+  for (double x = cut.leading_x + self->extent.x / 2; x <= cut.trailing_x - self->extent.x / 2; x += self->step)
     {
       if (wing_depth_over (surface, (Point) { x, part->y }, self->extent.x, self->extent.y) < part->height)
         continue;

@@ -163,6 +163,57 @@ START_TEST (without_a_target_there_are_none)
 }
 END_TEST
 
+static Aeroplane *
+after (Aeroplane *takes, Aeroplane *next)
+{
+  aeroplane_unref (takes);
+  return next;
+}
+
+/* Every two of 500 are tried, and none of them balances it: bays and bodies are looked into once for each part. */
+START_TEST (of_many_parts_in_bays_none_does_it_alone_nor_together)
+{
+  Aeroplane *made = racer ();
+  made = after (made, change_named_place_added (made, "body", 100));
+  made = after (made, change_named_place_added (made, "body", 260));
+  made = after (made, change_bay_added (made, "F1", "F2", NULL));
+  for (int i = 0; i < 500; i++)
+    {
+      Part *part = part_new (NULL, "other");
+      part->mass = 1;
+      part->x = 250;
+      part->length = part->width = part->height = 1;
+      part->bays = g_strdup (i % 2 ? "bay" : "bay bay");
+      part->has_rail = true;
+      part->rail_from = 249;
+      part->rail_to = 250;
+      made = with_piece (made, part);
+    }
+  g_autoptr (Aeroplane) aeroplane = made;
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+
+  ck_assert_uint_eq (movers.count, aeroplane_count (aeroplane, PIECE_PART));
+  ck_assert (movers.of[0].can_move && movers.of[0].left_mm > 0 && !movers.has_pair);
+  movers_clear (&movers);
+}
+END_TEST
+
+START_TEST (without_parts_the_ballast_is_told)
+{
+  Aeroplane *made = racer ();
+  while (aeroplane_count (made, PIECE_PART))
+    made = after (made, aeroplane_without_dependents (made, &aeroplane_part (made, 0)->piece));
+  g_autoptr (Aeroplane) aeroplane = made;
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+
+  ck_assert_uint_eq (movers.count, 0);
+  ck_assert_double_gt (movers.ballast_g, 0);
+  movers_clear (&movers);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -175,5 +226,7 @@ main (void)
   tcase_add_test (tests, where_no_part_does_it_alone_two_do_it_together);
   tcase_add_test (tests, where_nothing_does_it_the_ballast_and_the_worth_of_a_gram_are_told);
   tcase_add_test (tests, without_a_target_there_are_none);
+  tcase_add_test (tests, of_many_parts_in_bays_none_does_it_alone_nor_together);
+  tcase_add_test (tests, without_parts_the_ballast_is_told);
   return run_suite (suite_create ("movers"), tests);
 }

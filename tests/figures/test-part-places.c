@@ -263,6 +263,21 @@ START_TEST (in_a_wing_a_servo_may_be_where_it_is_as_deep_as_the_servo_is_high)
 }
 END_TEST
 
+/* Nine kilometres of chord: as far as a document goes. The search ends all the same, and finds where the wing is deep. */
+START_TEST (in_a_wing_of_any_chord_the_places_are_found)
+{
+  Surface *wing = surface_new ("wing", ROLE_WING, rectangle (0, 600, 9e6));
+  Part *servo = pack ("wing");
+
+  wing->thickness = 10;
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (aeroplane_new (), wing), servo);
+  g_autoptr (GArray) places = part_places (aeroplane, servo);
+
+  ck_assert_double_le (place (places, 0).x_from, 3e6);
+  ck_assert_double_ge (place (places, 0).x_to, 3e6);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -279,5 +294,6 @@ main (void)
   tcase_add_test (tests, in_a_body_that_rises_the_height_goes_with_the_place);
   tcase_add_loop_test (tests, a_wing_is_as_deep_as_its_section, 0, 4);
   tcase_add_test (tests, in_a_wing_a_servo_may_be_where_it_is_as_deep_as_the_servo_is_high);
+  tcase_add_test (tests, in_a_wing_of_any_chord_the_places_are_found);
   return run_suite (suite_create ("part places"), tests);
 }
