@@ -1,6 +1,7 @@
 #include "app/selection-key.h"
 #include "app/bay-rows.h"
 #include "app/control-fields.h"
+#include "app/nose-fields.h"
 #include "app/piece-fields.h"
 #include "app/structure-line.h"
 
@@ -30,8 +31,8 @@ thing_key (TrammelSession *session, bool has_plan)
                             surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);
   if (part != NULL)
-    return g_strdup_printf ("part %s %d %zu %zu", part->piece.id, part->has_rail, part_hatch_fields (session).count,
-                            part_stand_fields (session).count);
+    return g_strdup_printf ("part %s %d %zu %zu %zu", part->piece.id, part->has_rail, part_hatch_fields (session).count,
+                            part_stand_fields (session).count, part_nose_fields (session).count);
   if (trammel_session_selected_body (session) != NULL)
     return g_strdup_printf ("body %s %d %zu %zu", selection->ids[0], selection->side, selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);

@@ -8,6 +8,7 @@
 #include "app/hinge-words.h"
 #include "app/node-fields.h"
 #include "app/part-controls.h"
+#include "app/nose-fields.h"
 #include "app/part-kind.h"
 #include "app/piece-controls.h"
 #include "app/piece-fields.h"
@@ -215,6 +216,9 @@ page_build_part (TrammelSelectionPage *self, const Part *part)
   page_add_control (self, group, _("In Flight"), part_aboard_control (self->session));
   if (part_stand_fields (self->session).count > 0)
     page_add_group (self, _("Place in the Body"), _("from a former"), part_stand_fields (self->session));
+  if (part_nose_fields (self->session).count > 0)
+    page_add_wide (self, page_add_group (self, _("Propeller and Cowl"), _("from the cowl's front"), part_nose_fields (self->session)),
+                   part_nose_control (self->session));
   group = page_add_group (self, _("Belongs To"), NULL, (FieldList) { NULL, 0 });
   page_add_control (self, group, _("Fixed to"), part_of_control (self->session));
   page_add_rows (self, group, part_group_fields ());

@@ -4,6 +4,7 @@
 #include "figures/contribution.h"
 #include "figures/json-text.h"
 #include "figures/names.h"
+#include "figures/nose-figures.h"
 #include "figures/part-stand.h"
 #include "figures/report-hatch.h"
 #include "figures/report-movers.h"
@@ -341,5 +342,6 @@ report_json (const Figures *figures)
   report_write_structures (&json, figures);
   report_write_movers (&json, figures);
   report_write_hatch (&json, figures);
+  nose_write (&json, figures->aeroplane);
   return json_text_end (&json);
 }

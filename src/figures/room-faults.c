@@ -4,6 +4,7 @@
 #include <string.h>
 #include "document/part-box.h"
 #include "figures/lead-need.h"
+#include "figures/nose-figures.h"
 #include "figures/room-overlap.h"
 #include "figures/wing-depth.h"
 
@@ -170,6 +171,24 @@ find_about_part (GArray *faults, const RoomProfiles *profiles, const Aeroplane *
 }
 
 static void
+find_about_noses (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const GPtrArray *parts)
+{
+  const BodyProfile *profile = profiles->count > 0 ? profiles->profiles[0] : NULL;
+  NoseFigures nose;
+
+  for (guint i = 0, motors = 0; i < parts->len && motors < NOSE_MOST; i++)
+    {
+      const Part *part = g_ptr_array_index (parts, i);
+      if (g_strcmp0 (part->class_name, "motor") != 0)
+        continue;
+      motors++;
+      if (nose_figures_within (aeroplane, profile, part, &nose))
+        add (faults, (RoomFault) { .kind = nose.out_mm > 0 ? ROOM_MOTOR_OUT : ROOM_MOTOR_SUNK, .part = part, .clear_mm = NAN,
+                                   .lacking_mm = fabs (nose.out_mm) });
+    }
+}
+
+static void
 find_about_lead (GArray *faults, const Aeroplane *aeroplane, const Lead *lead)
 {
   const Part *from = aeroplane_part_by_id (aeroplane, lead->from), *to = aeroplane_part_by_id (aeroplane, lead->to);
@@ -196,6 +215,7 @@ room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane)
     }
   for (guint i = 0; i < parts->len; i++)
     find_about_part (faults, profiles, aeroplane, g_ptr_array_index (parts, i));
+  find_about_noses (faults, profiles, aeroplane, parts);
   room_overlaps_find (faults, parts, TOLERANCE);
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
     find_about_lead (faults, aeroplane, aeroplane_lead (aeroplane, i));

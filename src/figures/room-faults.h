@@ -11,7 +11,8 @@ typedef enum {
   ROOM_THROUGH_SIDE, ROOM_THROUGH_TOP, ROOM_THROUGH_FLOOR,      /* of a body that it would fit in */
   ROOM_OUT_OF_NOSE, ROOM_OUT_OF_TAIL,
   ROOM_WING_SHALLOW,                            /* a servo in the wing `in` */
-  ROOM_LEAD_SHORT                               /* from the part to `other` */
+  ROOM_LEAD_SHORT,                              /* from the part to `other` */
+  ROOM_MOTOR_OUT, ROOM_MOTOR_SUNK               /* a motor stands too far out of its cowl, or too far in: nose_figures_of */
 } RoomFaultKind;
 
 /** Edges of a box, as a set. */
@@ -42,7 +43,7 @@ void room_profiles_clear  (RoomProfiles *self);
  *  or (size_t) -1 for none. */
 size_t room_body_of (const RoomProfiles *self, const Part *part);
 
-/** All faults of the parts aboard, of RoomFault: bodies first, then overlaps, then leads. A new array; its pointers are lent by the
+/** All faults of the parts aboard, of RoomFault: bodies first, then motors in cowls, then overlaps, then leads. A new array; its pointers are lent by the
  *  aeroplane. Half a millimetre is no fault. Only what stands clear counts (part_stands_clear); a motor may stand out of the nose.
  *  method  boxes as turned; the body's sides less its walls (body_profile_clear); wing_depth_over; lead_need_of */
 GArray *room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane);

@@ -23,6 +23,20 @@ add_about_place (GPtrArray *notes, const RoomFault *fault)
     notes_add (notes, NOTE_LOOK, piece, _("“%s” sticks out of the tail of the body: move it forward."), name);
 }
 
+/* Before and behind the cowl's front. */
+static void
+add_about_cowl (GPtrArray *notes, const RoomFault *fault)
+{
+  const Piece *piece = &fault->part->piece;
+
+  if (fault->kind == ROOM_MOTOR_OUT)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” is too far out of the cowl: set its firewall further back, or press Set Motor in Cowl."),
+               piece_name (piece));
+  else if (fault->kind == ROOM_MOTOR_SUNK)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” is sunk into the cowl, what turns would rub: set its firewall further forward, or press Set "
+                                          "Motor in Cowl."), piece_name (piece));
+}
+
 /* In height. */
 static void
 add_about_height (GPtrArray *notes, const RoomFault *fault)
@@ -69,6 +83,7 @@ room_note (const Figures *figures, GPtrArray *notes)
         add_about_two (notes, fault);
       add_about_place (notes, fault);
       add_about_height (notes, fault);
+      add_about_cowl (notes, fault);
       ((Note *) g_ptr_array_index (notes, notes->len - 1))->room = fault;
     }
 }

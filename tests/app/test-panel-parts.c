@@ -139,6 +139,28 @@ START_TEST (a_part_s_tray_is_read_and_typed_from_a_former)
 }
 END_TEST
 
+START_TEST (a_motor_too_far_out_is_set_in_its_cowl_in_one_step)
+{
+  Part *cowl = part_new ("cowl", "cowl");
+
+  cowl->x = 60, cowl->length = 50, cowl->width = 60, cowl->height = 60;
+  trammel_session_do (stage.session, aeroplane_with_added (trammel_session_aeroplane (stage.session), &cowl->piece), "Add Cowl");
+  const double gap = 35 - (part ("propeller")->x + part ("propeller")->length / 2), out = gap - 3, motor = part ("motor")->x;
+  const double propeller = part ("propeller")->x;
+  choose ("motor");
+  find ("Propeller and Cowl");
+  press ("Set Motor in Cowl");
+  gui_settle ();
+  ck_assert_double_eq_tol (part ("motor")->x, motor + out, 1e-6);
+  ck_assert_double_eq_tol (part ("propeller")->x, propeller + out, 1e-6);
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Set Motor in Cowl"));
+  undo_is ("Set Motor in Cowl");
+  ck_assert_double_eq (part ("motor")->x, motor);
+  choose ("battery");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Propeller and Cowl"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -155,6 +177,7 @@ main (void)
   tcase_add_test (tests, a_turn_and_a_group_are_typed);
   tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
   tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);
+  tcase_add_test (tests, a_motor_too_far_out_is_set_in_its_cowl_in_one_step);
   suite_add_tcase (suite, tests);
   return gui_run (suite);
 }

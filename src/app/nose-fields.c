@@ -1,0 +1,105 @@
+#include "trammel-config.h"
+#include "app/nose-fields.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "app/piece-controls.h"
+#include "figures/nose-figures.h"
+
+/* The spec's `at` is the figure's place in NoseFigures. */
+static double
+nose_value (TrammelSession *session, const FieldSpec *spec)
+{
+  NoseFigures nose;
+
+  if (!nose_figures_of (trammel_session_aeroplane (session), trammel_session_selected_part (session), &nose))
+    return NAN;
+  return *(const double *) (const void *) ((const char *) &nose + spec->at);
+}
+
+static char *
+ahead_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("ahead of the front"));
+}
+
+static char *
+behind_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("behind the front"));
+}
+
+/* Translators: stands behind a gap in mm: what is usual for it */
+static char *
+gap_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  NoseFigures nose;
+
+  if (!nose_figures_of (trammel_session_aeroplane (session), trammel_session_selected_part (session), &nose))
+    return NULL;
+  return g_strdup (nose.spinner != NULL ? _("usual 1.5 to 3 mm") : _("usual 1.5 to 8 mm"));
+}
+
+static char *
+shaft_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (_("ahead of the can"));
+}
+
+FieldList
+part_nose_fields (TrammelSession *session)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Propeller's plane"), .kind = FIELD_LENGTH, .value = nose_value, .remark = ahead_remark,
+      .at = offsetof (NoseFigures, plane_ahead_mm) },
+    { .label = N_("Plane"), .kind = FIELD_LENGTH, .value = nose_value, .remark = shaft_remark, .at = offsetof (NoseFigures, shaft_mm) },
+    { .label = N_("Gap"), .kind = FIELD_THIN, .value = nose_value, .remark = gap_remark, .at = offsetof (NoseFigures, gap_mm) },
+    { .label = N_("Firewall now"), .kind = FIELD_LENGTH, .value = nose_value, .remark = behind_remark,
+      .at = offsetof (NoseFigures, firewall_mm) },
+    { .label = N_("Firewall, wanted"), .kind = FIELD_LENGTH, .value = nose_value, .remark = behind_remark,
+      .at = offsetof (NoseFigures, firewall_then_mm) },
+  };
+  NoseFigures nose;
+  const Part *part = trammel_session_selected_part (session);
+
+  return (FieldList) { specs, nose_figures_of (trammel_session_aeroplane (session), part, &nose) ? G_N_ELEMENTS (specs) : 0 };
+}
+
+static void
+nose_show (GtkWidget *control, TrammelSession *session)
+{
+  GtkWidget *words = gtk_widget_get_first_child (control);
+  NoseFigures nose;
+
+  if (!nose_figures_of (trammel_session_aeroplane (session), trammel_session_selected_part (session), &nose))
+    return;
+  g_autofree char *text = nose_text (&nose, trammel_session_units (session));
+  gtk_label_set_text (GTK_LABEL (words), text);
+  gtk_widget_set_visible (gtk_widget_get_next_sibling (words), nose.out_mm != 0);
+}
+
+static void
+nose_settle (GtkWidget *control)
+{
+  TrammelSession *session = piece_control_choosing (control);
+
+  if (session != NULL)
+    trammel_session_do (session, nose_settled (trammel_session_aeroplane (session), trammel_session_selected_part (session)),
+                        _("Set Motor in Cowl"));
+}
+
+GtkWidget *
+part_nose_control (TrammelSession *session)
+{
+  GtkWidget *control = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8), *words = gtk_label_new (NULL);
+  GtkWidget *settle = gtk_button_new_with_label (_("Set Motor in Cowl"));
+
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_widget_set_tooltip_text (settle, _("Moves the motor with what is bolted to it; the thrust line's angles stay"));
+  gtk_box_append (GTK_BOX (control), words);
+  gtk_box_append (GTK_BOX (control), settle);
+  gtk_widget_add_css_class (control, "field");
+  g_signal_connect_swapped (settle, "clicked", G_CALLBACK (nose_settle), control);
+  piece_control_adopt (control, session, nose_show);
+  return control;
+}

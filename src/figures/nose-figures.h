@@ -1,0 +1,45 @@
+#pragma once
+#include "document/aeroplane.h"
+#include "document/units.h"
+#include "figures/body-profile.h"
+#include "figures/json-text.h"
+
+/** A motor behind the front of its cowl: where the propeller's plane is, and how deep the firewall has to sit so that spinner or hub clears
+ *  the cowl. Millimetres, along the body; an angle of the thrust line moves none of these by more than a few hundredths. */
+typedef struct {
+  const Part *motor, *propeller, *spinner, *cowl;       /* spinner and cowl NULL without; lent */
+  double front_x_mm;            /* the front of the cowl, without one of the body's nose, aft of the datum */
+  double plane_ahead_mm;        /* the propeller's plane ahead of that front */
+  double shaft_mm;              /* that plane ahead of the can's front */
+  double gap_mm;                /* from the spinner's rear face, without one the hub's, to the front; negative within the cowl */
+  double out_mm;                /* the motor is so much too far out (positive) or sunk (negative) for the usual gap; 0 within its band */
+  double firewall_mm;           /* the firewall's face behind the front, as the motor and its mount stand */
+  double firewall_then_mm;      /* and where the gap is as usual */
+  const NamedPlace *former;     /* the named former nearest to the firewall then, and how far behind it (negative ahead); NULL without */
+  double behind_former_mm;
+  double to_port_mm, up_mm;     /* how far the shaft has to stand off at the firewall so that the thrust line's angles leave it in the
+                                   middle of the cowl's front; 0 without a thrust line */
+} NoseFigures;
+
+/** False for no motor aboard, one without a propeller on its shaft, one that stands off the centre line without a cowl of its own, one that pushes, and where the drawn nose ends
+ *  narrower than the hub: then it is drawn with the spinner, and only a cowl among the parts tells where its front is.
+ *  band     1.5 to 3 mm behind a spinner, aimed at 2; behind a bare hub up to 8, aimed at 3
+ *  usual    shaft 12 to 20 mm proud of the can, hub 9 mm thick, mount 3 mm behind the can where none is among the parts
+ *  source   common practice, no source; offsets: geometry, length × tangent of the angle */
+bool nose_figures_of (const Aeroplane *aeroplane, const Part *motor, NoseFigures *nose);
+
+/** The same by the inside of the first body, made already; NULL: no body is drawn. */
+bool nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor, NoseFigures *nose);
+/** Of all motors of which that can be said, among the first NOSE_MOST aboard; how many. */
+enum { NOSE_MOST = 8 };
+size_t nose_figures_all (const Aeroplane *aeroplane, NoseFigures noses[NOSE_MOST]);
+
+/** The aeroplane with the motor where the gap is as usual, and propeller, spinner, adapter, mount, firewall and the thrust line's origin
+ *  moved along; the angles stay. The same aeroplane where it stands so already; NULL where nose_figures_of says nothing. */
+Aeroplane *nose_settled (const Aeroplane *aeroplane, const Part *motor);
+
+/** "Motor is too far out of the cowl by 6 mm: the firewall belongs 24 mm behind the cowl's front, 3 mm behind F1." A new string. */
+char *nose_text (const NoseFigures *nose, Units units);
+
+/** Adds `nose`, an array with one object for each motor of which that can be said. */
+void nose_write (JsonText *json, const Aeroplane *aeroplane);
