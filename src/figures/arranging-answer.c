@@ -7,6 +7,7 @@
 #include "document/part-class.h"
 #include "figures/lead-need.h"
 #include "figures/names.h"
+#include "figures/part-places.h"
 
 const char *
 arranging_why_text (ArrangingWhy why)
@@ -118,6 +119,23 @@ part_called (const Arranging *self, size_t part)
   return piece_name (&((const Part *) g_ptr_array_index (self->parts, part))->piece);
 }
 
+/* It has not one place. */
+static char *
+text_no_place (const Arranging *self, const Part *part)
+{
+  const char *name = piece_name (&part->piece);
+
+  switch (part_places_why (self->aeroplane, part))
+    {
+    case PLACES_NO_ROOM:
+      return g_strdup_printf (_("None of the bays in which “%s” may be is there: give it others, or put their formers in."), name);
+    case PLACES_OFF_RAIL:
+      return g_strdup_printf (_("The rail of “%s” leads to no place in its bays where it fits: lengthen the rail, or give it other bays."), name);
+    default:
+      return g_strdup_printf (_("“%s” fits in none of its bays: it is too long, too wide or too high for each."), name);
+    }
+}
+
 static char *
 text_no_room (const Arranging *self, const ArrangeLimit *limit, Units units)
 {
@@ -125,7 +143,7 @@ text_no_room (const Arranging *self, const ArrangeLimit *limit, Units units)
   g_autofree char *length = units_length (units, limit->needed * 1e3);
 
   if (!isfinite (limit->needed))
-    return g_strdup_printf (_("“%s” fits in none of its bays: it is too long, too wide or too high for each."), name);
+    return text_no_place (self, g_ptr_array_index (self->parts, limit->parts[0]));
   if (limit->axis == 0)
     return g_strdup_printf (_("“%s” is %s too long for where it may be."), name, length);
   if (limit->axis == 1)

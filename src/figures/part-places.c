@@ -207,3 +207,46 @@ part_places (const Aeroplane *aeroplane, const Part *part)
   g_array_append_val (finding.places, places);
   return finding.places;
 }
+
+static bool
+room_is_there (const Aeroplane *aeroplane, const char *id)
+{
+  const Piece *room = aeroplane_find (aeroplane, id);
+  const Body *body;
+  double from, to;
+
+  return room && (room->kind == PIECE_SURFACE || (room->kind == PIECE_BAY && bay_reach (aeroplane, (const Bay *) room, &body, &from, &to)));
+}
+
+bool
+part_has_room (const Aeroplane *aeroplane, const Part *part)
+{
+  g_auto (GStrv) ids = part->bays ? g_strsplit (part->bays, " ", -1) : NULL;
+
+  for (char **id = ids; id && *id; id++)
+    if (room_is_there (aeroplane, *id))
+      return true;
+  return !ids;
+}
+
+static bool
+has_places (const Aeroplane *aeroplane, const Part *part)
+{
+  g_autoptr (GArray) places = part_places (aeroplane, part);
+
+  return places->len > 0;
+}
+
+PlacesWhy
+part_places_why (const Aeroplane *aeroplane, const Part *part)
+{
+  Part *loose = (Part *) piece_dup (&part->piece);
+  bool fits;
+
+  loose->has_rail = false;
+  fits = has_places (aeroplane, loose);
+  piece_unref (&loose->piece);
+  if (has_places (aeroplane, part))
+    return PLACES_THERE;
+  return !part_has_room (aeroplane, part) ? PLACES_NO_ROOM : fits ? PLACES_OFF_RAIL : PLACES_TOO_LARGE;
+}

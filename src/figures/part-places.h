@@ -19,3 +19,15 @@ GArray *part_places (const Aeroplane *aeroplane, const Part *part);
 
 /** Whether the part is free to be elsewhere. */
 bool part_is_movable (const Part *part);
+
+/** Why there is no place for a part. */
+typedef enum {
+  PLACES_THERE,                 /* there is one */
+  PLACES_NO_ROOM,               /* none of its bays is there: their formers are not, or nothing is called so */
+  PLACES_OFF_RAIL,              /* it fits in a bay, but its rail does not lead there */
+  PLACES_TOO_LARGE
+} PlacesWhy;
+PlacesWhy part_places_why (const Aeroplane *aeroplane, const Part *part);
+
+/** Whether one of its bays is there at all; true also for a part that has none. Cheap. */
+bool part_has_room (const Aeroplane *aeroplane, const Part *part);

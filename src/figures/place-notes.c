@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include "figures/names.h"
 #include "figures/notes.h"
+#include "figures/part-places.h"
 
 /* The view that tells how far aft a surface or a body stands; NULL none. A body's is that from above, which is reckoned with. */
 static const PlanView *
@@ -48,6 +49,16 @@ place_guessed_of_mark (const Aeroplane *aeroplane)
   return NULL;
 }
 
+static void
+note_bays (const Aeroplane *aeroplane, GPtrArray *notes)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    if (!part_has_room (aeroplane, aeroplane_part (aeroplane, i)))
+      notes_add (notes, NOTE_LOOK, &aeroplane_part (aeroplane, i)->piece,
+                 _("None of the bays in which “%s” may be is there: give it others, or put their formers in."),
+                 piece_name (&aeroplane_part (aeroplane, i)->piece));
+}
+
 void
 place_note (const Figures *figures, GPtrArray *notes)
 {
@@ -59,4 +70,5 @@ place_note (const Figures *figures, GPtrArray *notes)
                    "own place, or type that place.")
                : _("How far aft “%s” stands is a guess: in the Plan tool, drag its view of the plan to its own place, or type that place."),
                piece_name (piece));
+  note_bays (figures->aeroplane, notes);
 }

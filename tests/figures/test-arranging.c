@@ -248,6 +248,53 @@ START_TEST (a_lead_needs_its_route_with_slack_and_is_lengthened_from_what_is_sol
 }
 END_TEST
 
+/* The battery's bays and rail, and the sentence that says why it is nowhere. */
+static char *
+contradiction_of (const char *bays, double rail_from, double rail_to, double length)
+{
+  g_autoptr (Aeroplane) made = with_bays ();
+  const Part *part = aeroplane_part_by_id (made, "battery");
+  Part *next = (Part *) piece_dup (&part->piece);
+
+  g_free (next->bays);
+  next->bays = g_strdup (bays);
+  next->length = length;
+  next->has_rail = true;
+  next->rail_from = rail_from;
+  next->rail_to = rail_to;
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (made, &part->piece, &next->piece);
+  Asked asked = asked_of (aeroplane);
+  char *text = arranging_limit_text (asked.arranging, &asked.answer.limits[0], metric);
+
+  ck_assert_int_eq (asked.answer.found.status, ARRANGE_IMPOSSIBLE);
+  asked_clear (&asked);
+  return text;
+}
+
+START_TEST (a_part_without_a_place_is_told_whether_bay_rail_or_size_is_to_blame)
+{
+  g_autofree char *gone = contradiction_of ("attic cellar", 0, 400, 55), *away = contradiction_of ("nose", 300, 400, 55);
+  g_autofree char *large = contradiction_of ("nose", 0, 400, 155);
+
+  ck_assert_ptr_nonnull (strstr (gone, "None of the bays in which “Battery” may be is there"));
+  ck_assert_ptr_nonnull (strstr (away, "The rail of “Battery” leads to no place in its bays"));
+  ck_assert_ptr_nonnull (strstr (large, "“Battery” fits in none of its bays"));
+}
+END_TEST
+
+START_TEST (a_finding_names_a_part_whose_bays_are_all_gone)
+{
+  g_autoptr (Aeroplane) made = with_bays ();
+  g_autoptr (Aeroplane) aeroplane = change_named_place_removed (made, "body", 2, "F3");
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  size_t told = 0;
+
+  for (guint i = 0; i < figures->notes->len; i++)
+    told += strstr (((const Note *) g_ptr_array_index (figures->notes, i))->text, "None of the bays") != NULL;
+  ck_assert_uint_eq (told, 1);        /* the receiver, in the cabin alone; the others have the nose yet */
+}
+END_TEST
+
 int
 main (void)
 {
@@ -261,5 +308,7 @@ main (void)
   tcase_add_test (tests, a_part_too_large_for_its_bays_is_named);
   tcase_add_test (tests, without_a_target_or_a_movable_part_it_says_why_it_cannot_be_asked);
   tcase_add_loop_test (tests, a_lead_needs_its_route_with_slack_and_is_lengthened_from_what_is_sold, 0, 4);
+  tcase_add_test (tests, a_part_without_a_place_is_told_whether_bay_rail_or_size_is_to_blame);
+  tcase_add_test (tests, a_finding_names_a_part_whose_bays_are_all_gone);
   return run_suite (suite_create ("arranging"), tests);
 }
