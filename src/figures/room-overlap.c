@@ -91,6 +91,7 @@ void
 room_overlaps_find (GArray *faults, GPtrArray *parts, double tolerance)
 {
   g_autofree Stretch *order = g_new (Stretch, parts->len);
+  const guint most = faults->len + ROOM_OVERLAPS_MOST;
 
   if (parts->len < 2)
     return;
@@ -103,6 +104,6 @@ room_overlaps_find (GArray *faults, GPtrArray *parts, double tolerance)
   if (parts->len > 0)         /* there is no array then */
     qsort (order, parts->len, sizeof *order, foremost_first);
   for (guint i = 0; i < parts->len; i++)
-    for (guint j = i + 1; j < parts->len && order[j].from < order[i].to; j++)
+    for (guint j = i + 1; j < parts->len && order[j].from < order[i].to && faults->len < most; j++)
       judge (faults, &order[i], &order[j], tolerance);
 }

@@ -245,6 +245,19 @@ START_TEST (in_the_examples_everything_has_room)
 }
 END_TEST
 
+/* A heap of 300 has 44850 pairs. */
+START_TEST (of_parts_in_one_heap_a_thousand_pairs_are_told)
+{
+  Aeroplane *made = boxy ();
+  for (int i = 0; i < 300; i++)
+    made = with_piece (made, boxed (NULL, "other", (Boxed) { 100, 0, 0, 10, 10, 10 }));
+  g_autoptr (Aeroplane) aeroplane = made;
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+
+  ck_assert_uint_eq (figures->room->len, 1000);
+}
+END_TEST
+
 static TCase *
 room_case (void)
 {
@@ -260,6 +273,7 @@ room_case (void)
   tcase_add_test (tests, a_lead_that_is_too_short_with_slack_names_both_ends_and_what_helps);
   tcase_add_test (tests, the_body_is_measured_anew_when_it_changes);
   tcase_add_test (tests, in_the_examples_everything_has_room);
+  tcase_add_test (tests, of_parts_in_one_heap_a_thousand_pairs_are_told);
   return tests;
 }
 
