@@ -1,4 +1,5 @@
 #pragma once
+#include <stdbool.h>
 #include <stddef.h>
 
 /** What structures are made of: grades of wood, sheets, coverings, with what is usual until somebody puts a sheet on a scale. */
@@ -8,6 +9,7 @@ typedef struct {
   double density;             /* kg/m³; NAN: goes by area_density */
   double area_density;        /* finished, g/m² of surface; NAN: goes by density */
   double spread;              /* one standard deviation of one sheet or one covering, share */
+  bool covers;                /* it is what a wing, tail or body is covered with, one in the place of the other */
   const char *source;         /* where density or mass is from; NULL: common practice, no source */
 } MaterialClass;
 

@@ -6,6 +6,7 @@
 #include "figures/names.h"
 #include "figures/nose-figures.h"
 #include "figures/part-stand.h"
+#include "figures/report-coverings.h"
 #include "figures/report-hatch.h"
 #include "figures/report-movers.h"
 #include "figures/report-structure.h"
@@ -343,5 +344,6 @@ report_json (const Figures *figures)
   report_write_movers (&json, figures);
   report_write_hatch (&json, figures);
   nose_write (&json, figures->aeroplane);
+  report_write_coverings (&json, figures);
   return json_text_end (&json);
 }

@@ -22,6 +22,7 @@ TextTable report_parts         (const Figures *figures, Units units);     /* a r
 TextTable report_stands        (const Figures *figures, Units units);     /* a row each part aboard that a rule on the body measures */
 TextTable report_nose          (const Figures *figures, Units units);     /* propeller's plane, gap and firewall of each motor in a cowl */
 TextTable report_materials     (const Figures *figures, Units units);     /* what structures are made of: a row each line, the usual excess */
+TextTable report_coverings     (const Figures *figures, Units units);     /* a row each covering, on the tail and on all; none while all is bare */
 TextTable report_solutions     (const Figures *figures, Units units);     /* a row each part with a rail */
 TextTable report_hatch         (const Figures *figures, Units units);     /* the hatch to cut, and the floor to leave */
 TextTable report_movers        (const Figures *figures, Units units);     /* a row each part: what it can do for the balance */

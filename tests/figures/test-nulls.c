@@ -111,6 +111,10 @@ static const Reasons reasons[] = {
   { "controls.area_share_percent", { FAULTS, { "of “%s” begins and ends at one station" } } },
   { "missing", { NO_POINT, NO_MASS, { ALONE } } },
   { "structures.items.mass_g", { { "weighs nothing until" } } },
+  { "coverings.kinds.balance_x_mm", { NO_MASS } },
+  { "coverings.kinds.balance_way_mm", { NO_MASS } },
+  { "coverings.kinds.part_way_mm", { NO_MASS } },
+  { "coverings.kinds.nose_g", { NO_MASS } },
   { "controls.roll_rate_deg_s", { { "Roll rates are not reckoned" } } },
 };
 
@@ -163,6 +167,10 @@ is_null_by_nature (const Walk *walk, const char *path)
     return true;
   /* No part of any mass does it there; no ballast does it where the place lies beyond the ends of what is drawn. */
   if (g_str_equal (path, "movers.wanted_g"))
+    return true;
+  /* The nose does not lie ahead of the place that is wanted. */
+  if (g_str_equal (path, "coverings.kinds.nose_g") && fmin (walk->figures->mass.x_mm, walk->figures->balance.advised_x_mm)
+                                                      <= walk->figures->nose_x_mm)
     return true;
   if (g_str_equal (path, "missing"))
     return isfinite (walk->figures->balance.advised_x_mm) && isfinite (walk->figures->mass.x_mm);
