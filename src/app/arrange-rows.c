@@ -83,13 +83,12 @@ add_margin (TrammelGroup *group, const Figures *now, const Figures *then)
 }
 
 static void
-add_lead (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, size_t i, const Aeroplane *aeroplane, Units units)
+add_lead (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, size_t i, Units units)
 {
-  const Lead *lead = arranging_leads (arranging)[i];
-  const Piece *from = aeroplane_find (aeroplane, lead->from), *to = aeroplane_find (aeroplane, lead->to);
-  g_autofree char *name = g_strdup_printf (_("Lead %s – %s"), piece_name (from), piece_name (to));
-  g_autofree char *needed = units_length (units, arranging_lead_needed (arranging, found, i)), *had = units_length (units, lead->length);
-  g_autofree char *text = isnan (lead->length) ? g_strdup_printf (_("needs %s"), needed) : g_strdup_printf (_("needs %s of %s"), needed, had);
+  const double length = arranging_lead_length (arranging, i);
+  g_autofree char *name = arranging_lead_title (arranging, i);
+  g_autofree char *needed = units_length (units, arranging_lead_needed (arranging, found, i)), *had = units_length (units, length);
+  g_autofree char *text = isnan (length) ? g_strdup_printf (_("needs %s"), needed) : g_strdup_printf (_("needs %s of %s"), needed, had);
 
   add_row (group, name, text);
 }
@@ -108,7 +107,7 @@ arrange_rows_add (TrammelGroup *group, const Arranging *arranging, const Arrange
     add_row (group, piece_name (&arranging_parts (arranging)[i]->piece), move);
   }
   for (size_t i = 0; i < leads; i++)
-    add_lead (group, arranging, found, i, now->aeroplane, units);
+    add_lead (group, arranging, found, i, units);
 }
 
 size_t

@@ -97,9 +97,11 @@ part_shift (Part *part, double shift)
 static void
 lead_shift (Lead *lead, double shift)
 {
+  lead->joint_x += shift;
+  lead->joint_y += shift;
   for (size_t i = 0; i < lead->via_count; i++) {
-    lead->via[i].x += shift;
-    lead->via[i].y += shift;
+    lead->via[i].place.x += shift;
+    lead->via[i].place.y += shift;
   }
 }
 
@@ -143,6 +145,7 @@ piece_rename_references (Piece *piece, GHashTable *fresh_ids)
     reference_rename (&((Structure *) piece)->of, fresh_ids);
   if (piece->kind == PIECE_LEAD) {
     reference_rename (&((Lead *) piece)->from, fresh_ids);
+    reference_rename (&((Lead *) piece)->also, fresh_ids);
     reference_rename (&((Lead *) piece)->to, fresh_ids);
   }
 }
@@ -216,7 +219,7 @@ fragment_pasted (const Aeroplane *into, const Aeroplane *fragment, Selection *pa
   for (size_t i = 0; i < aeroplane_piece_count (fragment); i++) {
     const Piece *piece = aeroplane_piece (fragment, i);
     const char *fresh = piece->id == NULL ? NULL : g_hash_table_lookup (fresh_ids, piece->id);
-    if (fresh != NULL && piece->kind != PIECE_STRUCTURE)
+    if (fresh != NULL && piece->kind != PIECE_STRUCTURE && piece->kind != PIECE_LEAD)
       selection_toggle (&selection, fresh);
   }
   *pasted = selection;

@@ -13,7 +13,7 @@ piece_is_chosen (const Piece *piece, const Selection *selection)
   return piece_travels (piece) && selection_has (selection, piece->id);
 }
 
-/* A structure goes with what it is of, a lead with both its ends. */
+/* A structure goes with what it is of, a lead with all its ends. */
 static bool
 piece_goes_with (const Piece *piece, const Selection *selection)
 {
@@ -23,7 +23,8 @@ piece_goes_with (const Piece *piece, const Selection *selection)
   }
   if (piece->kind == PIECE_LEAD) {
     const Lead *lead = (const Lead *) piece;
-    return lead->from != NULL && lead->to != NULL && selection_has (selection, lead->from) && selection_has (selection, lead->to);
+    return lead->from != NULL && lead->to != NULL && selection_has (selection, lead->from) && selection_has (selection, lead->to)
+           && (lead->also == NULL || selection_has (selection, lead->also));
   }
   return piece_is_chosen (piece, selection);
 }

@@ -21,9 +21,10 @@ struct Grip {
   HandleSide handle;
   bool side, port;
   double lift;             /* of a fin's outline, mm */
+  Point spot;              /* where a lead's line was taken, mm */
 };
 
-extern const GripKind grip_node_kind, grip_handle_kind, grip_piece_kind, grip_mark_kind, grip_rail_kind, grip_hinge_kind;
+extern const GripKind grip_node_kind, grip_handle_kind, grip_piece_kind, grip_mark_kind, grip_rail_kind, grip_hinge_kind, grip_lead_kind;
 
 /** Which way the outline's second axis points, and what its row is called. */
 typedef enum { ACROSS_STATION, ACROSS_HALF_WIDTH, ACROSS_HEIGHT } GripAcross;

@@ -17,6 +17,8 @@ grip_kind_of (HitKind kind)
     case HIT_MARK:      return &grip_mark_kind;
     case HIT_RAIL_END:  return &grip_rail_kind;
     case HIT_HINGE_END: return &grip_hinge_kind;
+    case HIT_LEAD:
+    case HIT_LEAD_POINT: return &grip_lead_kind;
     default:            return NULL;
   }
 }
@@ -25,7 +27,7 @@ grip_kind_of (HitKind kind)
 static Selection
 grip_selection (const Hit *hit, const Selection *selection, bool side)
 {
-  if (hit->kind == HIT_NODE)
+  if (hit->kind == HIT_NODE || hit->kind == HIT_LEAD_POINT)
     return selection_has_node (selection, hit->id, side, hit->index) ? selection_copy (selection)
                                                                      : selection_of_node (hit->id, side, hit->index);
   if (hit->id != NULL && !selection_has (selection, hit->id))
@@ -47,7 +49,8 @@ grip_new (const Aeroplane *aeroplane, const Hit *hit, const Selection *selection
   self->selection = grip_selection (hit, selection, side);
   self->id = g_strdup (hit->id);
   self->control = g_strdup (hit->control);
-  self->index = hit->index;
+  self->index = hit->kind == HIT_LEAD ? SNAP_WHOLE : hit->index;
+  self->spot = hit->place;
   self->handle = hit->side;
   self->side = side;
   self->port = hit->port && hit->kind != HIT_PART && hit->kind != HIT_RAIL_END;
@@ -65,6 +68,10 @@ grip_new_for_selection (const Aeroplane *aeroplane, const Selection *selection)
     hit = (Hit) { .kind = HIT_MARK, .index = (size_t) selection->mark };
   else if (selection->ids == NULL || selection->ids[0] == NULL)
     return NULL;
+  else if (aeroplane_lead_by_id (aeroplane, selection->ids[0]) != NULL && selection->node_count == 0)
+    return NULL;
+  else if (selection->node_count > 0 && aeroplane_lead_by_id (aeroplane, selection->ids[0]) != NULL)
+    hit = (Hit) { .kind = HIT_LEAD_POINT, .id = selection->ids[0], .index = selection->nodes[0] };
   else if (selection->node_count > 0)
     hit = (Hit) { .kind = HIT_NODE, .id = selection->ids[0], .index = selection->nodes[0] };
   else if (selection->control != NULL)

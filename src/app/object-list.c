@@ -7,6 +7,7 @@
 #include "app/hinge-words.h"
 #include "app/plan-fault.h"
 #include "document/part-class.h"
+#include "figures/lead-words.h"
 
 /* A list longer than this helps nobody and would cost the window its speed; the rest is chosen on the sheet. */
 static const guint most_rows = 300;
@@ -167,6 +168,29 @@ list_add_part (GPtrArray *lines, TrammelSession *session, const Part *part)
   });
 }
 
+/* Its ends tell it from the others; the places on its way stand below the one that is selected. */
+static void
+list_add_lead (GPtrArray *lines, TrammelSession *session, const Lead *lead)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (session);
+  const Units units = trammel_session_units (session);
+  g_autoptr (GArray) points = lead_points (aeroplane, lead);
+  const double length = lead_is_joined (lead) ? NAN : lead->length;
+
+  list_add (lines, &(ListLine) { .words = lead_title (aeroplane, lead), .remark = isnan (length) ? g_strdup ("") : units_length (units, length),
+                                 .id = g_strdup (lead->piece.id), .node = -1 });
+  for (guint i = 0; selection_has (trammel_session_selection (session), lead->piece.id) && i < points->len && lines->len < most_rows; i++) {
+    const LeadPoint *point = &g_array_index (points, LeadPoint, i);
+    g_autofree char *x = units_length (units, point->place.x), *y = units_length (units, point->place.y);
+
+    list_add (lines, &(ListLine) {
+      /* Translators: a place on a lead's way: "Bend: 140 mm aft, 30 mm to starboard" */
+      .words = g_strdup_printf (point->joint ? _("Joint: %s aft, %s to starboard") : _("Bend: %s aft, %s to starboard"), x, y),
+      .remark = g_strdup (!point->joint && point->via == LEAD_NO_VIA ? _("as usual") : ""), .id = g_strdup (lead->piece.id), .node = (int) i,
+    });
+  }
+}
+
 static void
 list_add_bay (GPtrArray *lines, const Bay *bay)
 {
@@ -212,6 +236,9 @@ list_lines (TrammelSession *session)
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART) && lines->len < most_rows; i++)
     if (aeroplane_part (aeroplane, i)->piece.id != NULL)
       list_add_part (lines, session, aeroplane_part (aeroplane, i));
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD) && lines->len < most_rows; i++)
+    if (aeroplane_lead (aeroplane, i)->piece.id != NULL)
+      list_add_lead (lines, session, aeroplane_lead (aeroplane, i));
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PLAN) && lines->len < most_rows; i++)
     if (aeroplane_plan (aeroplane, i)->piece.id != NULL)
       list_add_plan (lines, aeroplane_plan (aeroplane, i));

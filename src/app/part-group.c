@@ -143,6 +143,38 @@ follow_copy (char **end, GHashTable *copies)
   *end = g_strdup (copy);
 }
 
+static bool
+end_is_copied (const char *end, GHashTable *copies)
+{
+  return end != NULL && g_hash_table_contains (copies, end);
+}
+
+/* A two-into-one lead takes no third part: it is copied only where both that it joins are. */
+static bool
+lead_is_copied (const Lead *lead, GHashTable *copies)
+{
+  if (lead_is_joined (lead))
+    return end_is_copied (lead->from, copies) && end_is_copied (lead->also, copies);
+  return end_is_copied (lead->from, copies) || end_is_copied (lead->to, copies);
+}
+
+static Lead *
+mirrored_lead (const Aeroplane *aeroplane, const Lead *lead, GHashTable *copies)
+{
+  Lead *copy = (Lead *) piece_dup (&lead->piece);
+
+  copy->piece.line = 0;
+  g_free (copy->piece.id);
+  copy->piece.id = copied_id (aeroplane, lead->piece.id != NULL ? lead->piece.id : "lead");
+  follow_copy (&copy->from, copies);
+  follow_copy (&copy->also, copies);
+  follow_copy (&copy->to, copies);
+  copy->joint_y = -copy->joint_y;
+  for (size_t via = 0; via < copy->via_count; via++)
+    copy->via[via].place.y = -copy->via[via].place.y;
+  return copy;
+}
+
 static Aeroplane *
 with_mirrored_leads (Aeroplane *takes, GHashTable *copies)
 {
@@ -151,18 +183,9 @@ with_mirrored_leads (Aeroplane *takes, GHashTable *copies)
 
   for (size_t i = 0; i < count; i++) {
     const Lead *lead = aeroplane_lead (next, i);
-    const bool hangs = (lead->from != NULL && g_hash_table_contains (copies, lead->from))
-                       || (lead->to != NULL && g_hash_table_contains (copies, lead->to));
-    Lead *copy = hangs ? (Lead *) piece_dup (&lead->piece) : NULL;
 
-    if (copy == NULL)
-      continue;
-    copy->piece.line = 0;
-    follow_copy (&copy->from, copies);
-    follow_copy (&copy->to, copies);
-    for (size_t via = 0; via < copy->via_count; via++)
-      copy->via[via].y = -copy->via[via].y;
-    go_on_with (&next, aeroplane_with_added (next, &copy->piece));
+    if (lead_is_copied (lead, copies))
+      go_on_with (&next, aeroplane_with_added (next, &mirrored_lead (next, lead, copies)->piece));
   }
   return next;
 }

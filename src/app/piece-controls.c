@@ -343,3 +343,29 @@ node_kind_control (TrammelSession *session)
     g_signal_connect (button, "toggled", G_CALLBACK (kind_chosen), control);
   return control;
 }
+
+static void
+choice_setup (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_MIDDLE);
+  gtk_list_item_set_child (item, label);
+}
+
+static void
+choice_bind (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  gtk_label_set_label (GTK_LABEL (gtk_list_item_get_child (item)), gtk_string_object_get_string (gtk_list_item_get_item (item)));
+}
+
+void
+piece_control_may_be_cut (GtkDropDown *list)
+{
+  g_autoptr (GtkListItemFactory) factory = gtk_signal_list_item_factory_new ();
+
+  g_signal_connect (factory, "setup", G_CALLBACK (choice_setup), NULL);
+  g_signal_connect (factory, "bind", G_CALLBACK (choice_bind), NULL);
+  gtk_drop_down_set_factory (list, factory);
+}

@@ -17,5 +17,7 @@ GtkWidget *control_kind_control (TrammelSession *session);         /* control-ki
 void piece_control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *));
 /** The session, while a person chooses; NULL while it is only being shown. */
 TrammelSession *piece_control_choosing (GtkWidget *control);
+/** However long a choice is, the panel is no wider for it: its words are cut in the middle. */
+void piece_control_may_be_cut (GtkDropDown *list);
 /** Shows the present value again. */
 void piece_control_refresh (GtkWidget *control);

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "document/changes.h"
 #include "document/part-class.h"
+#include "figures/names.h"
 
 static Aeroplane *
 piece_edit_without_mark (const Aeroplane *aeroplane, size_t mark)
@@ -47,6 +48,8 @@ piece_edit_name (const Aeroplane *aeroplane, const char *id)
     return g_dgettext (GETTEXT_PACKAGE, class->name);
   if (part != NULL)
     return _("Part");
+  if (aeroplane_lead_by_id (aeroplane, id) != NULL)
+    return piece_name (aeroplane_find (aeroplane, id));
   if (aeroplane_plan_by_id (aeroplane, id) != NULL)
     return _("Plan");
   if (aeroplane_find (aeroplane, id) != NULL && aeroplane_find (aeroplane, id)->kind == PIECE_BAY)

@@ -1,5 +1,6 @@
 #include "trammel-config.h"
 #include "app/plan-group.h"
+#include "app/piece-controls.h"
 #include <glib/gi18n-lib.h>
 #include "app/group.h"
 #include "app/named-rows.h"
@@ -132,33 +133,6 @@ plan_removed (TrammelPlanGroup *self)
 
 /* Building */
 
-/* However long a plan's name is, the panel is no wider for it. */
-static void
-choice_setup (GtkSignalListItemFactory *factory, GtkListItem *item)
-{
-  GtkWidget *label = gtk_label_new (NULL);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_MIDDLE);
-  gtk_list_item_set_child (item, label);
-}
-
-static void
-choice_bind (GtkSignalListItemFactory *factory, GtkListItem *item)
-{
-  gtk_label_set_label (GTK_LABEL (gtk_list_item_get_child (item)), gtk_string_object_get_string (gtk_list_item_get_item (item)));
-}
-
-static void
-choice_may_be_cut (GtkDropDown *list)
-{
-  g_autoptr (GtkListItemFactory) factory = gtk_signal_list_item_factory_new ();
-
-  g_signal_connect (factory, "setup", G_CALLBACK (choice_setup), NULL);
-  g_signal_connect (factory, "bind", G_CALLBACK (choice_bind), NULL);
-  gtk_drop_down_set_factory (list, factory);
-}
-
 static void
 group_add_choice (TrammelPlanGroup *self, GtkWidget **place, const char *label, char **takes_words, GCallback chosen)
 {
@@ -166,7 +140,7 @@ group_add_choice (TrammelPlanGroup *self, GtkWidget **place, const char *label, 
 
   *place = gtk_drop_down_new_from_strings ((const char *const *) words);
   named_rows_of (GTK_DROP_DOWN (*place));
-  choice_may_be_cut (GTK_DROP_DOWN (*place));
+  piece_control_may_be_cut (GTK_DROP_DOWN (*place));
   g_signal_connect_swapped (*place, "notify::selected", chosen, self);
   trammel_group_add_control (TRAMMEL_GROUP (self->group), label, *place);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (*place)), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);

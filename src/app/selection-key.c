@@ -1,9 +1,22 @@
 #include "app/selection-key.h"
 #include "app/bay-rows.h"
 #include "app/control-fields.h"
+#include "app/lead-fields.h"
 #include "app/nose-fields.h"
 #include "app/piece-fields.h"
 #include "app/structure-line.h"
+
+/* Whether its bends run as usual is said at the top of the page. */
+static char *
+lead_key (TrammelSession *session)
+{
+  const Lead *lead = lead_selected (session);
+  LeadPoint point;
+  const bool chosen = lead_point_selected (session, &point);
+
+  return g_strdup_printf ("lead %s %s %s %s %d %d %d", lead->piece.id, lead->from, lead->to, lead->also != NULL ? lead->also : "", chosen,
+                          chosen && point.joint, chosen && point.via == LEAD_NO_VIA);
+}
 
 /* All but the lines of a structure. */
 static char *
@@ -33,6 +46,8 @@ thing_key (TrammelSession *session, bool has_plan)
   if (part != NULL)
     return g_strdup_printf ("part %s %d %zu %zu %zu", part->piece.id, part->has_rail, part_hatch_fields (session).count,
                             part_stand_fields (session).count, part_nose_fields (session).count);
+  if (lead_selected (session) != NULL)
+    return lead_key (session);
   if (trammel_session_selected_body (session) != NULL)
     return g_strdup_printf ("body %s %d %zu %zu", selection->ids[0], selection->side, selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);

@@ -6,6 +6,7 @@
 #include "app/control-fields.h"
 #include "app/explain-button.h"
 #include "app/hinge-words.h"
+#include "app/lead-fields.h"
 #include "app/node-fields.h"
 #include "app/part-controls.h"
 #include "app/nose-fields.h"
@@ -18,6 +19,8 @@
 #include "app/plan-group.h"
 #include "app/group.h"
 #include "app/traced-group.h"
+#include "figures/lead-words.h"
+#include "figures/names.h"
 
 struct _TrammelSelectionPage {
   GtkBox parent;
@@ -234,6 +237,37 @@ page_build_part (TrammelSelectionPage *self, const Part *part)
   page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
 }
 
+/* Of a two-into-one lead one group a leg, called by the part at its end. */
+static void
+page_build_leg (TrammelSelectionPage *self, const Lead *lead, LeadLeg leg)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
+  /* Translators: heading of one leg of a lead with three ends: "Leg to Servo, left aileron" */
+  g_autofree char *heading = g_strdup_printf (_("Leg to %s"), lead_end_name (aeroplane, lead_leg_part (lead, leg)));
+
+  page_add_group (self, heading, NULL, lead_leg_fields (leg));
+}
+
+static void
+page_build_lead (TrammelSelectionPage *self, const Lead *lead)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
+  g_autofree char *ends = g_strdup_printf (_("%s to %s"), lead_end_name (aeroplane, lead->from), lead_end_name (aeroplane, lead->to));
+  const bool joined = lead_is_joined (lead);
+  LeadPoint point;
+  GtkWidget *group;
+
+  if (lead_point_selected (self->session, &point))
+    page_add_group (self, point.joint ? _("Joint") : _("Bend"),
+                    !point.joint && point.via == LEAD_NO_VIA ? _("where it usually runs") : NULL, lead_point_fields ());
+  group = page_add_group (self, joined ? piece_name (&lead->piece) : _("Lead"), joined ? NULL : ends, joined ? (FieldList) { NULL, 0 } : lead_leg_fields (LEG_FROM));
+  page_add_control (self, group, _("Also from"), lead_also_control (self->session));
+  for (int leg = 0; joined && leg < LEG_COUNT; leg++)
+    page_build_leg (self, lead, leg);
+  group = page_add_group (self, _("Slack"), NULL, lead_slack_fields ());
+  page_add_control (self, group, _("Unplugs with the wing"), lead_unplugs_control (self->session));
+}
+
 static void
 page_build_body (TrammelSelectionPage *self)
 {
@@ -301,6 +335,8 @@ page_build (TrammelSelectionPage *self)
     page_build_surface (self, surface);
   else if (part != NULL)
     page_build_part (self, part);
+  else if (lead_selected (self->session) != NULL)
+    page_build_lead (self, lead_selected (self->session));
   else if (trammel_session_selected_body (self->session) != NULL)
     page_build_body (self);
   else if (bay_selected (self->session) != NULL)

@@ -1,6 +1,7 @@
 #include <stdint.h>
 #include "app/selection-walk.h"
 #include "app/outline-owner.h"
+#include "figures/lead-route.h"
 
 /* One stop of the walk. */
 typedef struct { const char *id, *control; bool has_node; size_t node; } Stop;
@@ -31,6 +32,25 @@ selection_walk_add (GArray *stops, const Aeroplane *aeroplane, PieceKind kind)
   }
 }
 
+static void
+selection_walk_add_leads (GArray *stops, const Aeroplane *aeroplane)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++) {
+    const Lead *lead = aeroplane_lead (aeroplane, i);
+    g_autoptr (GArray) points = lead_points (aeroplane, lead);
+    const Stop piece = { .id = lead->piece.id };
+
+    if (piece.id == NULL)
+      continue;
+    g_array_append_val (stops, piece);
+    for (guint node = 0; node < points->len; node++) {
+      const Stop stop = { .id = piece.id, .has_node = true, .node = node };
+
+      g_array_append_val (stops, stop);
+    }
+  }
+}
+
 static size_t
 selection_walk_find (const GArray *stops, const Selection *from)
 {
@@ -55,6 +75,7 @@ selection_walk_next (const Aeroplane *aeroplane, const Selection *from, bool bac
   selection_walk_add (stops, aeroplane, PIECE_SURFACE);
   selection_walk_add (stops, aeroplane, PIECE_BODY);
   selection_walk_add (stops, aeroplane, PIECE_PART);
+  selection_walk_add_leads (stops, aeroplane);
   if (stops->len == 0)
     return selection_none ();
   at = selection_walk_find (stops, from);

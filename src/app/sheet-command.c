@@ -1,6 +1,9 @@
 #include "app/sheet-command.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
+#include <stdint.h>
+#include "app/lead-edit.h"
 #include "app/outline-owner.h"
 #include "app/part-group.h"
 #include "app/piece-edit.h"
@@ -50,11 +53,55 @@ sheet_command_spot (TrammelSheetCanvas *sheet, OutlineSpot *spot)
 }
 
 bool
+sheet_command_bend (TrammelSheetCanvas *sheet, const char *id, Point place)
+{
+  size_t index;
+
+  if (!sheet_command_do (sheet, lead_edit_added (sheet_command_aeroplane (sheet), id, place, &index), _("Bend Lead")))
+    return false;
+  trammel_session_select (trammel_sheet_canvas_session (sheet), selection_of_node (id, false, index));
+  return true;
+}
+
+void
+sheet_command_select_bend (TrammelSheetCanvas *sheet, const char *id, Point near)
+{
+  const Lead *lead = aeroplane_lead_by_id (sheet_command_aeroplane (sheet), id);
+  g_autoptr (GArray) points = lead != NULL ? lead_points (sheet_command_aeroplane (sheet), lead) : NULL;
+  double nearest = INFINITY;
+  size_t index = 0;
+
+  for (guint i = 0; points != NULL && i < points->len; i++) {
+    const double far = point_distance (g_array_index (points, LeadPoint, i).place, near);
+
+    if (far >= nearest)
+      continue;
+    nearest = far;
+    index = i;
+  }
+  if (isfinite (nearest))
+    trammel_session_select (trammel_sheet_canvas_session (sheet), selection_of_node (id, false, index));
+}
+
+/* A lead is bent in the middle of its longest stretch, or beside the place that is selected. */
+static bool
+sheet_command_bend_selected (TrammelSheetCanvas *sheet)
+{
+  const Selection *selection = sheet_command_selection (sheet);
+  g_autofree char *id = g_strdup (selection_single (selection));
+  const Point place = lead_edit_middle (sheet_command_aeroplane (sheet), id, selection->node_count > 0 ? selection->nodes[0] : SIZE_MAX);
+
+  return point_is_finite (place) && sheet_command_bend (sheet, id, place);
+}
+
+bool
 sheet_command_add_node (TrammelSheetCanvas *sheet)
 {
   OutlineSpot spot;
   bool done;
 
+  if (aeroplane_lead_by_id (sheet_command_aeroplane (sheet), selection_single (sheet_command_selection (sheet))) != NULL)
+    return sheet_command_bend_selected (sheet);
   if (!sheet_command_spot (sheet, &spot))
     return false;
   done = sheet_command_do (sheet, node_edit_inserted (sheet_command_aeroplane (sheet), &spot), _("Add Node"));

@@ -3,6 +3,8 @@
 
 /** What keys, menus and actions do to what is selected, each one undo step. All return whether there was anything to do. */
 bool sheet_command_add_node     (TrammelSheetCanvas *sheet);      /* on the line last clicked, else behind the selected node */
+bool sheet_command_bend         (TrammelSheetCanvas *sheet, const char *id, Point place);      /* that lead, there; mm */
+void sheet_command_select_bend  (TrammelSheetCanvas *sheet, const char *id, Point near);       /* selects that lead's place nearest there */
 bool sheet_command_node_kind    (TrammelSheetCanvas *sheet, NodeKind kind);
 bool sheet_command_segment_kind (TrammelSheetCanvas *sheet, SegmentKind kind);
 bool sheet_command_split_node   (TrammelSheetCanvas *sheet);

@@ -90,6 +90,10 @@ static GMenuModel *
 sheet_menu_model (TrammelSheetCanvas *self)
 {
   static const MenuRow delete[] = { { .label = N_("_Delete"), .action = "win.delete", .keys = "Delete" }, { .label = NULL } };
+  static const MenuRow lead[] = { { .label = N_("_Add Bend"), .action = "sheet.add-node", .keys = "Insert" },
+                                  { .label = N_("_Delete"), .action = "win.delete", .keys = "Delete" }, { .label = NULL } };
+  static const MenuRow bend[] = { { .label = N_("_Add Bend"), .action = "sheet.add-node", .keys = "Insert" },
+                                  { .label = N_("_Take Out Bend"), .action = "win.delete", .keys = "Delete" }, { .label = NULL } };
   static const MenuRow views[] = {
     { .label = N_("_Fit Sheet"), .action = "sheet.fit-sheet", .keys = "Home" },
     { .label = N_("Fit S_election"), .action = "sheet.fit-selection", .keys = "<Shift>Home" },
@@ -100,7 +104,9 @@ sheet_menu_model (TrammelSheetCanvas *self)
   const Part *part = trammel_session_selected_part (self->session);
   GMenu *menu = g_menu_new ();
 
-  if (selection->node_count > 0)
+  if (aeroplane_lead_by_id (aeroplane, selection_single (selection)) != NULL)
+    sheet_menu_section (menu, NULL, selection->node_count > 0 ? bend : lead);
+  else if (selection->node_count > 0)
     sheet_menu_add_node (menu);
   if (outline_spot_exists (trammel_session_aeroplane (self->session), &self->spot))
     sheet_menu_add_segment (menu);
@@ -108,7 +114,7 @@ sheet_menu_model (TrammelSheetCanvas *self)
     sheet_menu_add_part (menu, part);
   else if (part_group_is_parts (aeroplane, selection))
     sheet_menu_add_parts (menu, part_group_is_one (aeroplane, selection));
-  else if (!selection_is_empty (selection) && selection->node_count == 0)
+  else if (!selection_is_empty (selection) && selection->node_count == 0 && aeroplane_lead_by_id (aeroplane, selection_single (selection)) == NULL)
     sheet_menu_section (menu, NULL, delete);
   sheet_menu_section (menu, NULL, views);
   return G_MENU_MODEL (menu);
@@ -139,7 +145,11 @@ sheet_menu_select (TrammelSheetCanvas *self, const Hit *hit)
   outline_spot_clear (&self->spot);
   if (hit->kind == HIT_SEGMENT)
     self->spot = (OutlineSpot) { .id = g_strdup (hit->id), .segment = hit->index, .t = hit->t };
-  if (hit->kind == HIT_NODE && !selection_has_node (selection, hit->id, false, hit->index))
+  if (hit->kind == HIT_LEAD_POINT)
+    trammel_session_select (self->session, selection_of_node (hit->id, false, hit->index));
+  else if (hit->kind == HIT_LEAD)
+    trammel_session_select (self->session, selection_of (hit->id));
+  else if (hit->kind == HIT_NODE && !selection_has_node (selection, hit->id, false, hit->index))
     trammel_session_select (self->session, selection_of_node (hit->id, false, hit->index));
   else if (hit->kind == HIT_MARK)
     trammel_session_select (self->session, selection_of_mark ((int) hit->index));

@@ -5,6 +5,7 @@
 #include "app/part-group.h"
 #include "app/pull.h"
 #include "app/rubber-band.h"
+#include "app/sheet-command.h"
 
 typedef struct {
   Tool tool;
@@ -17,6 +18,7 @@ typedef struct {
   Point click;          /* mm */
   bool banding;
   Point corner;         /* where the band began */
+  gint64 clicked_at;    /* µs */
 } SelectTool;
 
 static const Box no_band = { { 1, 1 }, { -1, -1 } };
@@ -41,7 +43,8 @@ static bool
 select_hit_is_selected (const Selection *selection, const Hit *hit)
 {
   switch (hit->kind) {
-    case HIT_NODE:    return selection_has_node (selection, hit->id, false, hit->index);
+    case HIT_NODE:
+    case HIT_LEAD_POINT: return selection_has_node (selection, hit->id, false, hit->index);
     case HIT_MARK:    return selection->mark == (int) hit->index;
     case HIT_POINT:   return selection->point == (SheetPoint) hit->index;
     case HIT_CONTROL: return selection->control != NULL && g_strcmp0 (selection->control, hit->control) == 0;
@@ -54,13 +57,15 @@ static Selection
 select_only (const Hit *hit, const Aeroplane *aeroplane)
 {
   switch (hit->kind) {
-    case HIT_NODE:    return selection_of_node (hit->id, false, hit->index);
+    case HIT_NODE:
+    case HIT_LEAD_POINT: return selection_of_node (hit->id, false, hit->index);
     case HIT_MARK:    return selection_of_mark ((int) hit->index);
     case HIT_POINT:   return selection_of_point ((SheetPoint) hit->index);
     case HIT_CONTROL: return selection_of_control (hit->id, hit->control);
     case HIT_PART:    return part_group_selection (aeroplane, hit->id);
     case HIT_SEGMENT:
     case HIT_SURFACE:
+    case HIT_LEAD:
     case HIT_BODY:    return selection_of (hit->id);
     default:          return selection_none ();
   }
@@ -72,7 +77,7 @@ select_hit_selects (const Hit *hit)
 {
   switch (hit->kind) {
     case HIT_NODE: case HIT_SEGMENT: case HIT_PART: case HIT_MARK: case HIT_POINT: case HIT_CONTROL:
-    case HIT_SURFACE: case HIT_BODY:
+    case HIT_SURFACE: case HIT_BODY: case HIT_LEAD: case HIT_LEAD_POINT:
       return true;
     default:
       return false;
@@ -83,7 +88,7 @@ select_hit_selects (const Hit *hit)
 static bool
 select_hit_stacks (const Hit *hit)
 {
-  return select_hit_selects (hit) && hit->kind != HIT_NODE && hit->kind != HIT_SEGMENT;
+  return select_hit_selects (hit) && hit->kind != HIT_NODE && hit->kind != HIT_SEGMENT && hit->kind != HIT_LEAD_POINT;
 }
 
 /* A hand that clicks twice means one place, though it is not quite still. Nodes and lines that the first click has shown come first. */
@@ -120,7 +125,7 @@ select_toggle (SelectTool *self)
   TrammelSession *session = select_session (&self->tool);
   Selection selection = selection_copy (trammel_session_selection (session));
 
-  if (self->hit.kind == HIT_NODE)
+  if (self->hit.kind == HIT_NODE || self->hit.kind == HIT_LEAD_POINT)
     selection_toggle_node (&selection, self->id, false, self->hit.index);
   else if (self->id != NULL && self->hit.kind != HIT_CONTROL)
     selection_toggle (&selection, self->id);
@@ -153,13 +158,29 @@ select_narrow (SelectTool *self)
   return true;
 }
 
+/* Two quick clicks on a lead's line bend it there; two slow ones mean what lies beneath. */
+static bool
+select_bends (SelectTool *self, const ToolEvent *event)
+{
+  const gint64 before = self->clicked_at;
+  int quick_ms = 400;
+
+  self->clicked_at = g_get_monotonic_time ();
+  g_object_get (gtk_widget_get_settings (GTK_WIDGET (self->tool.sheet)), "gtk-double-click-time", &quick_ms, NULL);
+  return self->again && self->hit.kind == HIT_LEAD && self->clicked_at - before <= quick_ms * 1000
+         && sheet_command_bend (self->tool.sheet, self->id, event->place);
+}
+
 static void
 select_click (Tool *tool, const ToolEvent *event)
 {
   SelectTool *self = (SelectTool *) tool;
+  const bool bent = select_bends (self, event);
 
-  self->clicked = true;
+  self->clicked = !bent;
   self->click = event->place;
+  if (bent)
+    return;
   if (self->again && select_narrow (self))
     return;
   if (self->again)
@@ -226,9 +247,11 @@ select_drop (Tool *tool, const ToolEvent *event)
   TrammelSession *session = select_session (tool);
   Pull *pull = trammel_sheet_canvas_pull (tool->sheet);
 
-  if (pull != NULL)
+  if (pull != NULL) {
     pull_drop (pull);
-  else if (self->banding) {
+    if (self->hit.kind == HIT_LEAD)
+      sheet_command_select_bend (tool->sheet, self->id, event->place);
+  } else if (self->banding) {
     trammel_session_select (session, rubber_band_selection (trammel_session_aeroplane (session), trammel_session_selection (session),
                                                             select_band (self, event->place), self->shift));
     select_end_band (self);

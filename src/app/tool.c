@@ -6,7 +6,7 @@ const ToolKind *const *
 tool_kinds (void)
 {
   static const ToolKind *const kinds[] = {
-    &tool_select, &tool_move_sheet, &tool_outline, &tool_hinge, &tool_part, &tool_rail, &tool_former, &tool_mark, &tool_dimension,
+    &tool_select, &tool_move_sheet, &tool_outline, &tool_hinge, &tool_part, &tool_rail, &tool_lead, &tool_former, &tool_mark, &tool_dimension,
     &tool_plan, NULL,
   };
 

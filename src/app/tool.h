@@ -58,5 +58,5 @@ Hit tool_hit (const Tool *self, const ToolEvent *event);
 /** What lies there beneath `above`, and so on round. */
 Hit tool_hit_beneath (const Tool *self, const ToolEvent *event, const Hit *above);
 
-extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_hinge, tool_part, tool_rail, tool_former, tool_mark, tool_dimension,
+extern const ToolKind tool_select, tool_move_sheet, tool_outline, tool_hinge, tool_part, tool_rail, tool_lead, tool_former, tool_mark, tool_dimension,
                       tool_plan;

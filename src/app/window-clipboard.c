@@ -2,6 +2,7 @@
 #include "app/window-private.h"
 #include <glib/gi18n-lib.h>
 #include "app/fragment.h"
+#include "app/lead-edit.h"
 #include "app/node-edit.h"
 #include "app/piece-edit.h"
 #include "document/reader.h"
@@ -67,11 +68,13 @@ removed_sentence (const Aeroplane *before, const Selection *selection)
 {
   const guint nodes = (guint) selection->node_count, pieces = (guint) fragment_count (before, selection);
 
+  if (nodes > 0 && aeroplane_lead_by_id (before, selection->ids[0]) != NULL)
+    return g_strdup_printf (ngettext ("Bend taken out", "%u bends taken out", nodes), nodes);
   if (nodes > 0)
     return g_strdup_printf (ngettext ("Node deleted", "%u nodes deleted", nodes), nodes);
   if (selection->control != NULL)
     return g_strdup (_("Hinge line deleted"));
-  if (pieces == 0)
+  if (selection->mark >= 0)
     return g_strdup (_("Balance mark deleted"));
   if (pieces > 1)
     return g_strdup_printf (ngettext ("%u thing deleted", "%u things deleted", pieces), pieces);
@@ -85,13 +88,15 @@ window_remove_selection (TrammelWindow *self)
   const Aeroplane *before = trammel_session_aeroplane (self->session);
   const Selection *selection = trammel_session_selection (self->session);
   const bool nodes = selection->node_count > 0;
-  Aeroplane *after = nodes ? node_edit_removed (before, selection) : piece_edit_removed (before, selection);
+  const bool bends = nodes && aeroplane_lead_by_id (before, selection->ids[0]) != NULL;
+  Aeroplane *after = bends ? lead_edit_all_removed (before, selection) : nodes ? node_edit_removed (before, selection)
+                     : piece_edit_removed (before, selection);
   g_autofree char *label = NULL;
   char *sentence;
 
   if (after == NULL)
     return;
-  label = nodes ? g_strdup (g_dngettext (GETTEXT_PACKAGE, "Delete Node", "Delete Nodes", selection->node_count)) : piece_edit_removed_label (before, selection);
+  label = bends ? g_strdup (_("Take Out Bend")) : nodes ? g_strdup (g_dngettext (GETTEXT_PACKAGE, "Delete Node", "Delete Nodes", selection->node_count)) : piece_edit_removed_label (before, selection);
   sentence = removed_sentence (before, selection);
   /* What is left selected is the outline: the numbers of its nodes mean others now. */
   if (nodes)

@@ -58,6 +58,12 @@ aeroplane_plan_by_id (const Aeroplane *self, const char *id)
   return (const Plan *) find_of_kind (self, id, PIECE_PLAN);
 }
 
+const Lead *
+aeroplane_lead_by_id (const Aeroplane *self, const char *id)
+{
+  return (const Lead *) find_of_kind (self, id, PIECE_LEAD);
+}
+
 const PlanView *
 aeroplane_view_by_id (const Aeroplane *self, const char *id, const Plan **plan)
 {

@@ -293,7 +293,8 @@ piece_hangs_on (const Piece *piece, const Piece *old)
   if (piece->kind == PIECE_STRUCTURE)
     return g_strcmp0 (((const Structure *) piece)->of, old->id) == 0;
   if (piece->kind == PIECE_LEAD)
-    return g_strcmp0 (((const Lead *) piece)->from, old->id) == 0 || g_strcmp0 (((const Lead *) piece)->to, old->id) == 0;
+    return g_strcmp0 (((const Lead *) piece)->from, old->id) == 0 || g_strcmp0 (((const Lead *) piece)->to, old->id) == 0
+           || g_strcmp0 (((const Lead *) piece)->also, old->id) == 0;
   return false;
 }
 

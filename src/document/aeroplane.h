@@ -93,6 +93,7 @@ const Body      *aeroplane_body_by_id      (const Aeroplane *self, const char *i
 const Structure *aeroplane_structure_of    (const Aeroplane *self, const char *id);     /* the first structure of that surface or body */
 const Structure *aeroplane_structure_by_id (const Aeroplane *self, const char *id);     /* … a structure */
 const Part      *aeroplane_part_by_id      (const Aeroplane *self, const char *id);     /* … a part */
+const Lead      *aeroplane_lead_by_id      (const Aeroplane *self, const char *id);     /* … a lead */
 const Plan      *aeroplane_plan_by_id      (const Aeroplane *self, const char *id);     /* … a plan */
 /** The view of that id, lent, and in *plan (may be NULL) the plan that shows it; NULL, *plan untouched, when there is none. */
 const PlanView  *aeroplane_view_by_id      (const Aeroplane *self, const char *id, const Plan **plan);

@@ -100,7 +100,7 @@ change_parts_moved_with (Aeroplane *takes, const char *id, double dx, double dz)
       now = changed_to (last, &part->piece, &next->piece);
       aeroplane_unref (last);
     }
-  return structures_moved_with (now, id, dx, dz);
+  return leads_moved_with (structures_moved_with (now, id, dx, dz), id, dx);
 }
 
 Aeroplane *

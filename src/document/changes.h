@@ -20,11 +20,20 @@ Aeroplane *change_part_rail       (const Aeroplane *self, const char *id, double
 Aeroplane *change_part_aboard     (const Aeroplane *self, const char *id, bool aboard);
 /** Turns a part by so many degrees about its centre, its forward end to port; the sum is kept above -180 and up to 180. */
 Aeroplane *change_part_turned     (const Aeroplane *self, const char *id, double degrees);
-/** `takes` with all parts that are fixed to that surface or body moved by dx aft and dz up, mm, rails too, and places of its structure and
- *  of that structure's items. NULL stays NULL. */
+/** `takes` with all parts that are fixed to that surface or body, which has been moved by dx aft and dz up, mm, moved as well, rails too;
+ *  and places of its structure, of that structure's items, and in it on the way of leads with an end fixed to it. NULL stays NULL. */
 Aeroplane *change_parts_moved_with (Aeroplane *takes, const char *id, double dx, double dz);
 /** Puts the mark of that number at x, mm aft of the datum; adds the first when there is none. NULL when there is no such mark. */
 Aeroplane *change_mark_station    (const Aeroplane *self, size_t mark, double station);
+
+/* Leads. */
+
+/** Puts `takes` in the place of the lead of that id. NULL also for a number that is infinite, and for half a joint. */
+Aeroplane *change_lead             (const Aeroplane *self, const char *id, Lead *takes);
+/** Puts a place on its way before the one that is number `at` in the file, or behind the last. */
+Aeroplane *change_lead_via_added   (const Aeroplane *self, const char *id, size_t at, LeadVia via);
+/** Takes the place of that number out. */
+Aeroplane *change_lead_via_removed (const Aeroplane *self, const char *id, size_t at);
 
 /* Ribs of a surface and formers of a body, named and counted on. */
 

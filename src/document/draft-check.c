@@ -65,6 +65,17 @@ check_part (const Draft *self, const Part *part, int line)
                   subject, number_text (part->rail_to).text, number_text (part->rail_from).text);
 }
 
+/* Half a place is none, and a second lead that is the first joins nothing. */
+static void
+check_lead (const Draft *self, const Lead *lead, int line)
+{
+  if (isnan (lead->joint_x) != isnan (lead->joint_y))
+    problems_add (self->problems, READER_ERROR_VALUE, line, _("<lead>: its joint has only one of joint-x and joint-y; write both or neither"));
+  if (lead->also && (g_strcmp0 (lead->also, lead->from) == 0 || g_strcmp0 (lead->also, lead->to) == 0))
+    problems_add (self->problems, READER_ERROR_VALUE, line,
+                  _("<lead>: also is the same part as one of its other ends; write another or leave it out"));
+}
+
 static void
 check_plan (const Draft *self, const Plan *plan, int line)
 {
@@ -82,6 +93,7 @@ draft_check_piece (const Draft *self, const Piece *piece, int line)
     case PIECE_SURFACE:   check_surface (self, (const Surface *) piece, line); break;
     case PIECE_STRUCTURE: check_structure (self, (const Structure *) piece, line); break;
     case PIECE_PART:      check_part (self, (const Part *) piece, line); break;
+    case PIECE_LEAD:      check_lead (self, (const Lead *) piece, line); break;
     case PIECE_PLAN:      check_plan (self, (const Plan *) piece, line); break;
     default:              break;
     }
@@ -178,6 +190,7 @@ draft_check_ids (Draft *self)
       else if (piece->kind == PIECE_LEAD)
         {
           check_lead_end (self, (const Lead *) piece, "from", ((const Lead *) piece)->from);
+          check_lead_end (self, (const Lead *) piece, "also", ((const Lead *) piece)->also);
           check_lead_end (self, (const Lead *) piece, "to", ((const Lead *) piece)->to);
         }
     }
@@ -222,6 +235,7 @@ stem_of (const Piece *piece)
     case PIECE_BODY:
     case PIECE_STRUCTURE:
     case PIECE_PART:
+    case PIECE_LEAD:
     case PIECE_PLAN:
     case PIECE_BAY:     return element_of (element_of_piece (piece->kind))->name;
     default:            return NULL;

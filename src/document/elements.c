@@ -11,6 +11,8 @@ const char *const element_section_words[] = { "", "flat-plate", "curved-plate", 
 static const char *const yes_words[]      = { "no", "yes", NULL };
 static const char *const root_words[]     = { "carried", "open", NULL };
 static const char *const node_words[]     = { "", "corner", "smooth", "symmetric", NULL };     /* the first cannot be written */
+static const char *const leg_words[]      = { "from", "also", "to", NULL };
+static const char *const unplugs_words[]  = { "", "no", "yes", NULL };                         /* likewise */
 
 static const Attribute of_aeroplane[] = {
   { .name = "version", .presence = PRESENCE_REQUIRED, .offset = offsetof (RootRecord, version), .least = 1, .most = 1 },
@@ -95,9 +97,22 @@ static const Attribute of_part[] = {
 };
 
 static const Attribute of_lead[] = {
+  { .name = "id", .kind = VALUE_ID, .offset = offsetof (Lead, piece.id) },
   { .name = "from", .kind = VALUE_ID, .presence = PRESENCE_REQUIRED, .offset = offsetof (Lead, from) },
+  { .name = "also", .kind = VALUE_ID, .offset = offsetof (Lead, also) },
   { .name = "to", .kind = VALUE_ID, .presence = PRESENCE_REQUIRED, .offset = offsetof (Lead, to) },
   { .name = "length", .offset = offsetof (Lead, length), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
+  { .name = "also-length", .offset = offsetof (Lead, also_length), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
+  { .name = "to-length", .offset = offsetof (Lead, to_length), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
+  { .name = "joint-x", .offset = offsetof (Lead, joint_x), .fallback = NAN, .unit = "mm" },
+  { .name = "joint-y", .offset = offsetof (Lead, joint_y), .fallback = NAN, .unit = "mm" },
+  { .name = "slack", .offset = offsetof (Lead, slack), .least = 1, .most = 3, .fallback = NAN, .unit = "" },
+  { .name = "unplugs", .kind = VALUE_WORD, .offset = offsetof (Lead, unplugs), .words = unplugs_words },
+  { .name = "allowance", .offset = offsetof (Lead, allowance), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
+  { .name = "mass", .offset = offsetof (Lead, mass), .most = DOCUMENT_REACH, .unit = "g" },
+  { .name = "mass-sigma", .offset = offsetof (Lead, mass_sigma), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "g" },
+  { .name = "name", .kind = VALUE_TEXT, .offset = offsetof (Lead, name) },
+  { .name = "kind", .kind = VALUE_TEXT, .offset = offsetof (Lead, kind) },
   { .name = NULL }
 };
 
@@ -160,8 +175,9 @@ static const Attribute of_rail[] = {
 };
 
 static const Attribute of_via[] = {
-  { .name = "x", .presence = PRESENCE_REQUIRED, .offset = offsetof (Point, x), .unit = "mm" },
-  { .name = "y", .presence = PRESENCE_REQUIRED, .offset = offsetof (Point, y), .unit = "mm" },
+  { .name = "x", .presence = PRESENCE_REQUIRED, .offset = offsetof (LeadVia, place.x), .unit = "mm" },
+  { .name = "y", .presence = PRESENCE_REQUIRED, .offset = offsetof (LeadVia, place.y), .unit = "mm" },
+  { .name = "leg", .kind = VALUE_WORD, .offset = offsetof (LeadVia, leg), .words = leg_words },
   { .name = NULL }
 };
 
@@ -208,7 +224,7 @@ static const Element elements[ELEMENT_COUNT] = {
   [ELEMENT_BREAK]        = { "dihedral",     IN (SURFACE),                     sizeof (DihedralBreak), of_break },
   [ELEMENT_FORMER]       = { "former",       IN (BODY),                        sizeof (NamedPlace),    of_former },
   [ELEMENT_RAIL]         = { "rail",         IN (PART),                        sizeof (Part),          of_rail },
-  [ELEMENT_VIA]          = { "via",          IN (LEAD),                        sizeof (Point),         of_via },
+  [ELEMENT_VIA]          = { "via",          IN (LEAD),                        sizeof (LeadVia),       of_via },
   [ELEMENT_IMAGE]        = { "image",        IN (PLAN),                        sizeof (Plan),          attributes_of_image },
   [ELEMENT_CORNERS]      = { "corners",      IN (PLAN),                        sizeof (Plan),          attributes_of_corners },
   [ELEMENT_LEVEL]        = { "level",        IN (PLAN),                        sizeof (Plan),          attributes_of_level },

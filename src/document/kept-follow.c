@@ -65,3 +65,11 @@ kept_follow_removed (Piece *piece, InnerKind inner, size_t index)
         kept->index--;
     }
 }
+
+void
+kept_follow_added (Piece *piece, InnerKind inner, size_t index)
+{
+  for (size_t i = 0; i < piece->kept_count; i++)
+    if (piece->kept[i].inner == inner && piece->kept[i].index >= index)
+      piece->kept[i].index++;
+}

@@ -7,3 +7,5 @@
 void kept_follow_outline (Piece *piece, InnerKind inner, const Outline *old, const Outline *next);
 /** The same when the inner element of that kind and index is taken out: what was kept of it goes, but for comments before it. */
 void kept_follow_removed (Piece *piece, InnerKind inner, size_t index);
+/** The same when one is put in at that index: what was kept of those from there on goes with them. */
+void kept_follow_added (Piece *piece, InnerKind inner, size_t index);

@@ -35,7 +35,7 @@ typedef struct {
   PieceKind kind;
   gatomicrefcount references;
   int line;             /* where the file has it; 0 when it did not come from a file. Not part of the value */
-  char *id;             /* NULL where the kind has none (lead, mark, thrust, foreign) or none was given */
+  char *id;             /* NULL where the kind has none (mark, thrust, foreign) or none was given */
   char *foreign_attributes;   /* ' name="value" …' of a later version, or NULL */
   char *foreign_children;     /* elements of a later version inside it, behind what is known, as XML text, or NULL */
   Kept *kept;  size_t kept_count;     /* the same of its inner elements, sorted by inner and index */
@@ -146,11 +146,27 @@ typedef struct {
   char *kind;                       /* the catalogue's word for what it is, or NULL: "battery-2s-450" */
 } Part;
 
+/** A plain lead is all one leg, LEG_FROM, from its first part to its last. A two-into-one lead has three that meet at its joint. */
+typedef enum { LEG_FROM, LEG_ALSO, LEG_TO, LEG_COUNT } LeadLeg;
+/** A place on a lead's way, seen from above, mm. Those of one leg stand in the order in which they are met: from the part on, of LEG_TO
+ *  from the joint on. */
+typedef struct { Point place; LeadLeg leg; } LeadVia;
+/** Whether a lead is unplugged with the wing. */
+typedef enum { UNPLUGS_AS_USUAL, UNPLUGS_NO, UNPLUGS_YES, UNPLUGS_COUNT } LeadUnplugs;
+
 typedef struct {
   Piece piece;
   char *from, *to;                  /* ids of parts */
-  double length;                    /* NAN not given */
-  Point *via;             size_t via_count;
+  char *also;                       /* the id of a second part whose lead joins in: it is a two-into-one lead; NULL: a plain one */
+  double length, also_length, to_length;    /* of its legs, what comes with the part counted; a plain one has the first; NAN not given */
+  double joint_x, joint_y;          /* where the legs meet; NAN: in the usual place */
+  double slack;                     /* by which its way is multiplied; NAN: as usual */
+  LeadUnplugs unplugs;
+  double allowance;                 /* mm, the hand's between wing and body where it unplugs; NAN: as usual */
+  double mass, mass_sigma;          /* g, of what is no part's own already; sigma NAN not given */
+  char *name;                       /* NULL not given */
+  char *kind;                       /* the catalogue's word for what it is, or NULL: "lead-two-into-one" */
+  LeadVia *via;           size_t via_count;
 } Lead;
 
 typedef struct { Piece piece; double station; } Mark;
@@ -241,7 +257,14 @@ const char *surface_role_name (SurfaceRole role);             /* for people, tra
 const char *section_class_name (SectionClass section);        /* for people, translated: "Flat plate" */
 const char *control_kind_word (ControlKind kind);             /* as in the file: "aileron" */
 const char *control_kind_name (ControlKind kind);             /* for people, translated: "Aileron" */
+bool        lead_is_joined (const Lead *lead);                /* it is a two-into-one lead: with three legs */
+double      lead_leg_length (const Lead *lead, LeadLeg leg);  /* mm; NAN not given */
+double     *lead_leg_length_in (Lead *lead, LeadLeg leg);     /* the same, to be filled in before anybody else sees it */
+const char *lead_leg_part (const Lead *lead, LeadLeg leg);    /* the id of the part at the leg's end; of a plain one LEG_FROM, or LEG_TO */
 const char *view_shows_name (ViewShows shows);                /* for people, translated: "Body from above" */
 double      surface_pressure_ratio (const Surface *surface);  /* the ratio given, or by role */
+bool        surface_covers        (const Surface *surface, Point place);    /* seen from above, on either side, carried to the centre line
+                                                                             unless its root is open; a fin nothing. NULL: false */
+bool        body_covers           (const Body *body, Point place);      /* as long and as wide as it is anywhere; NULL: false */
 bool        surface_is_horizontal (const Surface *surface);   /* all but fins */
 bool        structure_is_given    (const Structure *structure);      /* it has a mass above 0, or items that tell one */

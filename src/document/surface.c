@@ -1,5 +1,6 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "document/elements.h"
 
 const char *
@@ -71,4 +72,29 @@ bool
 surface_is_horizontal (const Surface *surface)
 {
   return surface->role != ROLE_FIN;
+}
+
+/* Its own edge at the root is within it: a place on the centre line lies there. */
+bool
+surface_covers (const Surface *surface, Point place)
+{
+  const double inside = 1e-3;      /* mm */
+  double across = fabs (place.y);
+
+  if (!surface || !surface_is_horizontal (surface))
+    return false;
+  if (!surface->root_open)
+    across = fmax (across, outline_bounds (surface->outline).min.y + inside);
+  return outline_contains (surface->outline, (Point) { place.x, across });
+}
+
+bool
+body_covers (const Body *body, Point place)
+{
+  Box box;
+
+  if (!body || !body->outline)
+    return false;
+  box = outline_bounds (body->outline);
+  return place.x >= box.min.x && place.x <= box.max.x && fabs (place.y) <= box.max.y;
 }

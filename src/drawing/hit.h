@@ -10,7 +10,9 @@ typedef enum {
   HIT_POINT,                              /* balance point or neutral point: index is a SheetPoint */
   HIT_DIMENSION,                          /* a figure that can be typed */
   HIT_SURFACE, HIT_BODY,                  /* inside the outline */
-  HIT_DATUM
+  HIT_DATUM,
+  HIT_LEAD,                               /* the line of a lead */
+  HIT_LEAD_POINT                          /* of the one selected lead: index is a place in lead_points() */
 } HitKind;
 
 typedef enum { DIMENSION_SPAN, DIMENSION_MARK, DIMENSION_PART_X, DIMENSION_NODE_STATION, DIMENSION_NODE_X } DimensionKind;
@@ -25,6 +27,7 @@ typedef struct {
   bool port;               /* met on the mirrored half: pull with y turned round */
   double t;                /* HIT_SEGMENT: where on it */
   DimensionKind dimension;
+  Point place;             /* HIT_LEAD: where it was met, mm */
 } Hit;
 
 /** Looks at (x, y), pixels, from the top of the drawing down; `radius` pixels is how near a node or line is caught. */
@@ -34,6 +37,9 @@ Hit sheet_hit (const SheetScene *scene, double x, double y, double radius);
 Hit sheet_hit_beneath (const SheetScene *scene, double x, double y, double radius, const Hit *above);
 /** The px box of a dimension's figure, so that a field can open there; false when it is not drawn. */
 bool sheet_dimension_box (const SheetScene *scene, const Hit *dimension, Box *px);
+
+/** How far a place is from the straight stretch between two, in their unit. */
+double hit_to_stretch (Point place, Point a, Point b);
 
 /** For self_node below: no node of the piece attracts. */
 #define SNAP_WHOLE ((size_t) -1)

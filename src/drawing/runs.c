@@ -65,7 +65,7 @@ add_stretch (cairo_t *cr, const cairo_path_t *flat, double from, double to)
 
 /* Dotted as far as it reaches, firm and in the warning colour where it is missing. */
 static void
-stroke_lead (cairo_t *cr, const Look *look, double reach)
+stroke_lead (cairo_t *cr, const Look *look, double reach, bool selected)
 {
   cairo_path_t *flat = cairo_copy_path_flat (cr);
 
@@ -73,7 +73,9 @@ stroke_lead (cairo_t *cr, const Look *look, double reach)
   if (flat->status == CAIRO_STATUS_SUCCESS)
     {
       line_kind_set (cr, look, LINE_LEAD);
-      look_set_source (cr, look->construction);
+      look_set_source (cr, selected ? look->selection : look->construction);
+      if (selected)
+        cairo_set_line_width (cr, 1.5 * cairo_get_line_width (cr));
       add_stretch (cr, flat, 0, reach);
       cairo_stroke (cr);
       cairo_set_dash (cr, NULL, 0, 0);
@@ -94,7 +96,7 @@ draw_plug (cairo_t *cr, const Look *look, Point at)
 }
 
 void
-draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, double reach)
+draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, double reach, bool selected)
 {
   cairo_save (cr);
   cairo_new_path (cr);
@@ -102,10 +104,21 @@ draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, do
   for (size_t i = 1; i + 1 < count; i++)
     add_rounded (cr, places[i - 1], places[i], places[i + 1], look_size (look, 7, 2));
   cairo_line_to (cr, places[count - 1].x, places[count - 1].y);
-  stroke_lead (cr, look, reach);
-  look_set_source (cr, look->construction);
+  stroke_lead (cr, look, reach, selected);
+  look_set_source (cr, selected ? look->selection : look->construction);
   draw_plug (cr, look, places[0]);
   draw_plug (cr, look, places[count - 1]);
+  cairo_restore (cr);
+}
+
+void
+draw_lead_joint (cairo_t *cr, const Look *look, Point at)
+{
+  cairo_save (cr);
+  cairo_new_path (cr);
+  cairo_arc (cr, at.x, at.y, look_size (look, 3.2, 0.9), 0, 2 * M_PI);
+  look_set_source (cr, look->construction);
+  cairo_fill (cr);
   cairo_restore (cr);
 }
 

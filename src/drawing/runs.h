@@ -10,7 +10,9 @@ void draw_rail (cairo_t *cr, const Look *look, const RailLine *rail);
 
 /** A lead through `count` >= 2 places, dotted, corners rounded, with plugs at both ends. `reach` is the length that it really has, user
  *  units (pixels, mm on paper); what lies beyond is drawn solid in the warning colour. INFINITY: long enough. */
-void draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, double reach);
+void draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, double reach, bool selected);
+/** Where the legs of a two-into-one lead meet: a small solid disc. */
+void draw_lead_joint (cairo_t *cr, const Look *look, Point at);
 
 /** A thin wavy line along the page from y `from` to `to` at x, user units (pixels, mm on paper): here a thing is cut short. */
 void draw_break (cairo_t *cr, const Look *look, double x, double from, double to);

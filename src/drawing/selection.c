@@ -1,6 +1,7 @@
 #include "drawing/selection.h"
 #include <glib.h>
 #include <string.h>
+#include "figures/lead-route.h"
 
 Selection
 selection_none (void)
@@ -218,11 +219,21 @@ piece_outline (const Aeroplane *aeroplane, const char *id, bool side)
   return surface ? surface->outline : body ? (side ? body->side_outline : body->outline) : NULL;
 }
 
+static size_t
+lead_point_count (const Aeroplane *aeroplane, const char *id)
+{
+  const Lead *lead = aeroplane_lead_by_id (aeroplane, id);
+  g_autoptr (GArray) points = lead ? lead_points (aeroplane, lead) : NULL;
+
+  return points ? points->len : 0;
+}
+
 Selection
 selection_kept (const Selection *selection, const Aeroplane *aeroplane)
 {
   Selection kept = selection_none ();
   const Outline *outline;
+  size_t nodes;
 
   for (size_t i = 0; i < selection_id_count (selection); i++)
     if (aeroplane_find (aeroplane, selection->ids[i]))
@@ -233,8 +244,9 @@ selection_kept (const Selection *selection, const Aeroplane *aeroplane)
   if (!kept.ids || strcmp (kept.ids[0], selection->ids[0]) != 0)
     return kept;
   outline = piece_outline (aeroplane, kept.ids[0], selection->side);
-  for (size_t i = 0; outline && i < selection->node_count; i++)
-    if (selection->nodes[i] < outline_node_count (outline))
+  nodes = outline ? outline_node_count (outline) : lead_point_count (aeroplane, kept.ids[0]);
+  for (size_t i = 0; i < selection->node_count; i++)
+    if (selection->nodes[i] < nodes)
       selection_add_node (&kept, selection->nodes[i]);
   kept.side = kept.node_count > 0 && selection->side;
   if (aeroplane_control_by_id (aeroplane, kept.ids[0], selection->control))

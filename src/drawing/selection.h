@@ -6,11 +6,11 @@
 /** The two points that an aeroplane's figures are about. */
 typedef enum { SHEET_POINT_NONE, SHEET_POINT_BALANCE, SHEET_POINT_NEUTRAL } SheetPoint;
 
-/** What is selected: pieces by id, nodes of one outline, one control, one mark, or one point. A value: copied, never shared. */
+/** What is selected: pieces by id, nodes of one outline or lead, one control, one mark, or one point. A value: copied, never shared. */
 typedef struct {
   char **ids;           /* selected pieces' ids, NULL-terminated; NULL: none */
   bool side;            /* nodes belong to the body's side outline */
-  size_t *nodes;        /* selected nodes of ids[0]'s outline, rising */
+  size_t *nodes;        /* selected nodes of ids[0]'s outline, rising; of a lead those of its lead_points() */
   size_t node_count;
   char *control;        /* id of a control of ids[0], or NULL */
   int mark;             /* index of a selected mark, -1: none */

@@ -33,6 +33,7 @@ void sheet_draw_centre_line (const SheetDraft *draft);  /* a little beyond the s
 void sheet_draw_shapes  (const SheetDraft *draft);      /* surfaces with their hinge lines, bodies with their formers */
 void sheet_draw_construction (const SheetDraft *draft); /* of the selected reference wing's mean chord */
 void sheet_draw_leads   (SheetDraft *draft);
+void sheet_draw_lead_points (const SheetDraft *draft, const Lead *lead);      /* what a hand may take hold of on it */
 void sheet_draw_parts   (const SheetDraft *draft);      /* with rails and the selected one's proposal */
 void sheet_draw_signs   (const SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */
 void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where they are free */

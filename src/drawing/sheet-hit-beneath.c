@@ -79,6 +79,7 @@ sheet_hit_beneath (const SheetScene *scene, double x, double y, double radius, c
 
   stack_find (&stack, &query, hit_find_mark);
   stack_parts (&stack, &query);
+  stack_find (&stack, &query, hit_find_any_lead);
   stack_find (&stack, &query, hit_find_control);
   stack_find (&stack, &query, hit_find_point);
   stack_find (&stack, &query, hit_find_fin);

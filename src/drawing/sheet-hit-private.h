@@ -22,6 +22,12 @@ bool hit_find_control (const HitQuery *q, Hit *hit);
 bool hit_find_point   (const HitQuery *q, Hit *hit);
 bool hit_find_fin     (const HitQuery *q, Hit *hit);
 
+bool hit_find_lead_point    (const HitQuery *q, Hit *hit);      /* of the one selected lead: a place on its way, or its joint */
+bool hit_find_selected_lead (const HitQuery *q, Hit *hit);
+bool hit_find_lead          (const HitQuery *q, Hit *hit);      /* one that is not selected */
+
+bool hit_find_any_lead      (const HitQuery *q, Hit *hit);
+
 /** A part's box as it is drawn, px. */
 Box  hit_part_px (const HitQuery *q, const Part *part);
 /** Whether a horizontal surface that lies on the body (or does not) holds the place. */

@@ -190,14 +190,20 @@ find_part (const HitQuery *q, Hit *hit)
   return find_part_within (q, 0, hit) || find_part_within (q, q->radius / 3, hit);
 }
 
-static double
-px_to_stretch (const HitQuery *q, Point a, Point b)
+double
+hit_to_stretch (Point place, Point a, Point b)
 {
-  const Point along = point_sub (b, a), to = point_sub (q->mm, a);
+  const Point along = point_sub (b, a), to = point_sub (place, a);
   const double square = along.x * along.x + along.y * along.y;
   const double t = square > 0 ? fmin (1, fmax (0, (to.x * along.x + to.y * along.y) / square)) : 0;
 
-  return px_between (q, point_mix (a, b, t));
+  return point_distance (place, point_mix (a, b, t));
+}
+
+static double
+px_to_stretch (const HitQuery *q, Point a, Point b)
+{
+  return hit_to_stretch (q->mm, a, b) * q->view->scale;
 }
 
 bool
@@ -342,8 +348,8 @@ Hit
 sheet_hit (const SheetScene *scene, double x, double y, double radius)
 {
   static const HitFinder finders[] = {
-    find_node, find_hinge_end, find_selected_part, find_rail_end, find_dimension, hit_find_mark, find_part, hit_find_control,
-    hit_find_point, find_selected_segment, hit_find_fin, find_segment, find_area, find_datum };
+    find_node, find_hinge_end, hit_find_lead_point, find_selected_part, find_rail_end, find_dimension, hit_find_mark, find_part,
+    hit_find_selected_lead, hit_find_control, hit_find_point, find_selected_segment, hit_find_lead, hit_find_fin, find_segment, find_area, find_datum };
   const HitQuery query = hit_query_of (scene, x, y, radius);
   Hit hit = { .kind = HIT_NOTHING };
 

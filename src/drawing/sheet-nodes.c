@@ -77,6 +77,8 @@ sheet_draw_nodes (const SheetDraft *draft)
     draw_outline_nodes (draft, id, body->outline);
   if (part && part->has_rail)
     draw_rail_grips (draft, part);
+  if (aeroplane_lead_by_id (draft->aeroplane, id))
+    sheet_draw_lead_points (draft, aeroplane_lead_by_id (draft->aeroplane, id));
 }
 
 static void

@@ -4,6 +4,7 @@
 #include "drawing/handles.h"
 #include "drawing/outline-path.h"
 #include "drawing/part-symbols.h"
+#include "drawing/runs.h"
 #include "drawing/sheet-plan-marks.h"
 
 static void
@@ -144,6 +145,16 @@ draw_fin_laid_down (const SheetDraft *draft, const SheetHinge *hinge, double sid
 }
 
 static void
+draw_lead_being_laid (const SheetDraft *draft, const Point mm[], size_t count)
+{
+  g_autofree Point *places = g_new (Point, count);
+
+  for (size_t i = 0; i < count; i++)
+    places[i] = view_to_screen (draft->view, mm[i]);
+  draw_lead (draft->cr, draft->look, places, count, INFINITY, true);
+}
+
+static void
 draw_hinge (const SheetDraft *draft, const SheetHinge *hinge)
 {
   if (hinge->laid_down)
@@ -189,6 +200,8 @@ sheet_draw_overlay (const SheetDraft *draft)
   if (overlay->draft)
     draw_unfinished (draft, overlay);
   draw_next_node (draft, overlay);
+  if (overlay->lead && overlay->lead_count > 1)
+    draw_lead_being_laid (draft, overlay->lead, overlay->lead_count);
   if (overlay->part_ghost)
     draw_ghost (draft, overlay->part_ghost);
   if (overlay->has_dimension)

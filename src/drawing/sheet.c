@@ -1,5 +1,6 @@
 #include "drawing/sheet-draft.h"
 #include <math.h>
+#include "figures/lead-route.h"
 
 static void
 draw_lines (SheetDraft *draft)
@@ -167,6 +168,35 @@ control_box (const Aeroplane *aeroplane, const char *id, const char *control)
            : box_empty ();
 }
 
+static Box
+lead_box (const Aeroplane *aeroplane, const Lead *lead)
+{
+  Box box = box_empty ();
+
+  for (int leg = 0; leg < lead_leg_count (lead); leg++)
+    {
+      g_autoptr (GArray) route = lead_route (aeroplane, lead, leg);
+
+      for (guint i = 0; route && i < route->len; i++)
+        box = box_with (box, g_array_index (route, Point, i));
+    }
+  return box;
+}
+
+/* The selected places on a lead's way; empty when none are. */
+static Box
+lead_points_box (const Aeroplane *aeroplane, const Selection *selection)
+{
+  const Lead *lead = aeroplane_lead_by_id (aeroplane, selection_single (selection));
+  g_autoptr (GArray) points = lead ? lead_points (aeroplane, lead) : NULL;
+  Box box = box_empty ();
+
+  for (size_t i = 0; points && i < selection->node_count; i++)
+    if (selection->nodes[i] < points->len)
+      box = box_with (box, g_array_index (points, LeadPoint, selection->nodes[i]).place);
+  return box;
+}
+
 Box
 sheet_selection_extent (const Figures *figures, const Selection *selection)
 {
@@ -181,6 +211,7 @@ sheet_selection_extent (const Figures *figures, const Selection *selection)
   for (size_t i = 0; outline && !selection->side && i < selection->node_count; i++)
     if (selection->nodes[i] < outline_node_count (outline))
       box = box_with (box, outline_node (outline, selection->nodes[i]));
+  box = box_joined (box, lead_points_box (figures->aeroplane, selection));
   if (!box_is_empty (box))
     return box;
   for (size_t i = 0; selection->ids && selection->ids[i]; i++)
@@ -188,7 +219,7 @@ sheet_selection_extent (const Figures *figures, const Selection *selection)
       const Piece *piece = aeroplane_find (figures->aeroplane, selection->ids[i]);
 
       if (piece)
-        box = box_joined (box, piece_box (piece));
+        box = box_joined (box, piece->kind == PIECE_LEAD ? lead_box (figures->aeroplane, (const Lead *) piece) : piece_box (piece));
     }
   return box;
 }

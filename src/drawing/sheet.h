@@ -20,6 +20,7 @@ typedef struct {
   Point cursor; bool has_cursor; /* the key cursor of drawing tools, mm */
   double dimension_from_x, dimension_from_y, dimension_to_x, dimension_to_y; bool has_dimension;   /* being measured, mm */
   bool named_places;             /* ribs and formers are being put: shown with their names */
+  const Point *lead; size_t lead_count;     /* one being laid, from place to place, mm; NULL */
   const Part *part_ghost;        /* a part about to be put, at its place; NULL */
   const struct SheetPlanMarks *plan_marks;  /* of the plan that is being made true (sheet-plan-marks.h); NULL */
   Point magnified; bool has_magnified;      /* the plan there, mm, enlarged in a corner (sheet-magnifier.c) */

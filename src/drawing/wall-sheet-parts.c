@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "drawing/ruled-table.h"
+#include "figures/lead-words.h"
 #include "figures/names.h"
 
 /* Alike, at the same place on either side. */
@@ -61,11 +62,31 @@ line_of_part (const Part *part, const Part *partner, int number)
     .part = part->y > 0 ? part : partner };
 }
 
+/* What leads weigh themselves, each with a line but without a number on the sheet; its moment about the datum, g mm. */
+static double
+add_leads (const Aeroplane *aeroplane, PartList *list)
+{
+  double moment = 0;
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
+    {
+      Part *part = lead_as_part (aeroplane, aeroplane_lead (aeroplane, i));
+
+      if (part && part->aboard)
+        {
+          list->lines[list->count++] = (PartLine) { .name = g_strdup (part->name), .mass = part->mass, .x = part->x };
+          moment += part->mass * part->x;
+        }
+      piece_unref (part ? &part->piece : NULL);
+    }
+  return moment;
+}
+
 /* All structures as one line; its place is what the whole's leaves for it. */
 static bool
-line_of_structure (const Figures *figures, PartLine *line)
+line_of_structure (const Figures *figures, double moment_of_leads, PartLine *line)
 {
-  double mass = 0, moment = figures->mass.total_g * figures->mass.x_mm;
+  double mass = 0, moment = figures->mass.total_g * figures->mass.x_mm - moment_of_leads;
 
   for (size_t i = 0; i < figures->structure_count; i++)
     mass += figures->structures[i].mass_g;
@@ -85,8 +106,9 @@ part_list_of (const Figures *figures)
 {
   const Aeroplane *aeroplane = figures->aeroplane;
   const size_t count = aeroplane_count (aeroplane, PIECE_PART);
-  PartList list = { .lines = g_new0 (PartLine, count + 1) };
+  PartList list = { .lines = g_new0 (PartLine, count + aeroplane_count (aeroplane, PIECE_LEAD) + 1) };
   int number = 0;
+  double leads;
 
   for (size_t i = 0; i < count; i++)
     {
@@ -95,7 +117,8 @@ part_list_of (const Figures *figures)
       if (part->aboard && (partner == NULL || part_stands_before (aeroplane, part, partner)))
         list.lines[list.count++] = line_of_part (part, partner, ++number);
     }
-  if (line_of_structure (figures, &list.lines[list.count]))
+  leads = add_leads (aeroplane, &list);
+  if (line_of_structure (figures, leads, &list.lines[list.count]))
     list.count++;
   return list;
 }

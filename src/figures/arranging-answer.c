@@ -6,6 +6,7 @@
 #include "document/changes.h"
 #include "document/part-class.h"
 #include "figures/lead-need.h"
+#include "figures/lead-words.h"
 #include "figures/names.h"
 #include "figures/part-places.h"
 
@@ -52,22 +53,43 @@ arranging_movable (const Arranging *self)
   return self->movable;
 }
 
-const Lead *const *
-arranging_leads (const Arranging *self)
-{
-  return (const Lead *const *) self->leads->pdata;
-}
-
 size_t
 arranging_lead_count (const Arranging *self)
 {
-  return self->leads->len;
+  return self->legs->len;
+}
+
+static const AskedLeg *
+leg_of (const Arranging *self, size_t lead)
+{
+  return &g_array_index (self->legs, AskedLeg, lead);
+}
+
+char *
+arranging_lead_title (const Arranging *self, size_t lead)
+{
+  return lead_leg_title (self->aeroplane, leg_of (self, lead)->lead, leg_of (self, lead)->leg);
+}
+
+double
+arranging_lead_length (const Arranging *self, size_t lead)
+{
+  return lead_leg_length (leg_of (self, lead)->lead, leg_of (self, lead)->leg);
+}
+
+/* For a way so long, m, of the question. */
+static double
+needed_for (const Arranging *self, size_t lead, double way)
+{
+  const AskedLeg *leg = leg_of (self, lead);
+
+  return lead_needed_for (self->aeroplane, leg->lead, leg->leg, way * 1e3 - leg->beyond_mm);
 }
 
 double
 arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead)
 {
-  return lead_needed_for (self->aeroplane, g_ptr_array_index (self->leads, lead), found->needed[lead] * 1e3);
+  return needed_for (self, lead, found->needed[lead]);
 }
 
 static double
@@ -154,12 +176,14 @@ text_no_room (const Arranging *self, const ArrangeLimit *limit, Units units)
 static char *
 text_lead (const Arranging *self, const ArrangeLimit *limit, Units units)
 {
-  const Lead *lead = g_ptr_array_index (self->leads, limit->lead);
-  const double least = lead_needed_for (self->aeroplane, lead, limit->needed * 1e3);
-  g_autofree char *had = units_length (units, lead->length), *needed = units_length (units, least);
+  g_autofree char *had = units_length (units, arranging_lead_length (self, limit->lead));
+  g_autofree char *needed = units_length (units, needed_for (self, limit->lead, limit->needed));
   g_autofree char *from = units_length (units, limit->nearest[0].x * 1e3), *to = units_length (units, limit->nearest[1].x * 1e3);
   const char *one = part_called (self, limit->parts[0]), *other = part_called (self, limit->parts[1]);
+  g_autofree char *title = arranging_lead_title (self, limit->lead);
 
+  if (lead_is_joined (leg_of (self, limit->lead)->lead))
+    return g_strdup_printf (_("%s: that leg is %s long and needs %s at least."), title, had, needed);
   if (limit->alone)
     return g_strdup_printf (_("The lead from “%s” to “%s” is %s long and needs %s at least: nearest to one another they stand at %s and %s."),
                             one, other, had, needed, from, to);

@@ -3,12 +3,27 @@
 
 /* Private to the arranging files. */
 
+/* m in a mm. */
+#define ARRANGING_METRE 1e-3
+
+/* A leg of which at least one end may be elsewhere. Where the joint stands between two parts of the question, what lies beyond it is always
+ * as long as now. */
+typedef struct { const Lead *lead; LeadLeg leg; double beyond_mm; } AskedLeg;
+
 struct Arranging {
   Aeroplane *aeroplane;
   ArrangeCase wanted;
-  GPtrArray *parts, *rooms, *leads;       /* of const Part, of const Piece (a bay or a surface), of const Lead; lent by the aeroplane */
+  GPtrArray *parts, *rooms;               /* of const Part, of const Piece (a bay or a surface); lent by the aeroplane */
+  GArray *legs;                           /* of AskedLeg; the leads lent likewise */
   GPtrArray *vias;                        /* a lead's places, ArrangePlace[] each */
   const char *const *still;               /* while it is asked: lent */
   guint movable;                          /* the first so many parts may be elsewhere */
   GArray *asked, *ranges, *asked_leads;   /* ArrangePart, ArrangeRange, ArrangeLead: what the case points to */
 };
+
+/* Whether a part aboard may be put elsewhere. */
+bool arranging_may_move  (const Arranging *self, const Part *part);
+/* Asks a part as it stands. */
+void arranging_ask_fixed (Arranging *self, const Part *part);
+/* Asks every leg of a lead that reaches for a part which may move. */
+void arranging_ask_leads (Arranging *self);

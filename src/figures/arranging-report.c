@@ -106,16 +106,15 @@ add_leads (GString *text, const Arranging *self, const Arrangement *best, Units 
 {
   TextTable table = text_table_new (2, 1 << 1);
 
-  for (guint i = 0; i < self->leads->len; i++)
+  for (guint i = 0; i < self->legs->len; i++)
     {
-      const Lead *lead = g_ptr_array_index (self->leads, i);
-      const Piece *from = aeroplane_find (self->aeroplane, lead->from), *to = aeroplane_find (self->aeroplane, lead->to);
-      g_autofree char *needed = units_length (units, arranging_lead_needed (self, best, i)), *had = units_length (units, lead->length);
-      text_table_cell (&table, g_strdup_printf (_("Lead %s – %s"), piece_name (from), piece_name (to)));
-      text_table_cell (&table, isnan (lead->length) ? g_strdup_printf (_("needs %s"), needed)
+      const double length = arranging_lead_length (self, i);
+      g_autofree char *needed = units_length (units, arranging_lead_needed (self, best, i)), *had = units_length (units, length);
+      text_table_cell (&table, arranging_lead_title (self, i));
+      text_table_cell (&table, isnan (length) ? g_strdup_printf (_("needs %s"), needed)
                                                     : g_strdup_printf (_("needs %s of %s"), needed, had));
     }
-  if (self->leads->len)
+  if (self->legs->len)
     g_string_append_c (text, '\n');
   text_table_print (&table, text);
 }
@@ -173,15 +172,21 @@ static void
 json_leads (JsonText *json, const Arranging *self, const Arrangement *best)
 {
   json_text_open_array (json, "leads");
-  for (guint i = 0; best && i < self->leads->len; i++)
+  for (guint i = 0; best && i < self->legs->len; i++)
     {
-      const Lead *lead = g_ptr_array_index (self->leads, i);
+      const AskedLeg *leg = &g_array_index (self->legs, AskedLeg, i);
+      const Lead *lead = leg->lead;
 
       json_text_open_object (json, NULL);
       json_text_string (json, "from", lead->from);
       json_text_string (json, "to", lead->to);
+      if (lead_is_joined (lead))
+        {
+          json_text_string (json, "also", lead->also);
+          json_text_string (json, "leg", lead_leg_part (lead, leg->leg));
+        }
       json_text_number (json, "needed_mm", arranging_lead_needed (self, best, i));
-      json_text_number (json, "length_mm", lead->length);
+      json_text_number (json, "length_mm", arranging_lead_length (self, i));
       json_text_close_object (json);
     }
   json_text_close_array (json);

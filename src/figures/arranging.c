@@ -5,10 +5,9 @@
 #include <math.h>
 #include "document/part-box.h"
 #include "figures/arranging-private.h"
-#include "figures/lead-need.h"
 #include "figures/part-places.h"
 
-static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
+static const double metre = ARRANGING_METRE, kilogram = 1e-3;     /* of a mm, of a g */
 static const double CLEARANCE_MM = 1, SECONDS = 20;
 /* Numbers of rooms that no two parts share: rails, and where a part stands. */
 enum { OWN_ROOM = 100000 };
@@ -48,8 +47,8 @@ ask_part (Arranging *self, const Part *part, GArray *places)
   g_ptr_array_add (self->parts, (Part *) part);
 }
 
-static void
-ask_fixed (Arranging *self, const Part *part)
+void
+arranging_ask_fixed (Arranging *self, const Part *part)
 {
   const PartPlaces at = { NULL, part->x, part->x, part->y, part->y, part->z, part->z };
   g_autoptr (GArray) places = g_array_new (FALSE, FALSE, sizeof at);
@@ -58,8 +57,8 @@ ask_fixed (Arranging *self, const Part *part)
   ask_part (self, part, places);
 }
 
-static bool
-may_move (const Arranging *self, const Part *part)
+bool
+arranging_may_move (const Arranging *self, const Part *part)
 {
   return part_is_movable (part) && !(self->still && part->piece.id && g_strv_contains (self->still, part->piece.id));
 }
@@ -72,7 +71,7 @@ ask_movable (Arranging *self)
       const Part *part = aeroplane_part (self->aeroplane, i);
       g_autoptr (GArray) places = NULL;
 
-      if (!part->aboard || !may_move (self, part))
+      if (!part->aboard || !arranging_may_move (self, part))
         continue;
       places = part_places (self->aeroplane, part);
       ask_part (self, part, places);
@@ -105,50 +104,8 @@ ask_obstacles (Arranging *self)
     {
       const Part *part = aeroplane_part (self->aeroplane, i);
 
-      if (part->aboard && !may_move (self, part) && part_stands_clear (part) && is_in_the_way (self, part))
-        ask_fixed (self, part);
-    }
-}
-
-/* The part at an end of a lead, asked as it stands where it was not yet; its number. */
-static size_t
-end_of_lead (Arranging *self, const Part *part)
-{
-  guint at;
-
-  if (g_ptr_array_find (self->parts, part, &at))
-    return at;
-  ask_fixed (self, part);
-  return self->parts->len - 1;
-}
-
-static void
-ask_lead (Arranging *self, const Lead *lead, const Part *from, const Part *to)
-{
-  const double z = (from->z + to->z) / 2 * metre;
-  ArrangePlace *via = g_new (ArrangePlace, lead->via_count);
-  ArrangeLead asked = { .from = end_of_lead (self, from), .to = end_of_lead (self, to), .via_count = lead->via_count, .via = via,
-                        .length = fmax (lead_longest_route (self->aeroplane, lead, lead->length), 0) * metre };
-
-  if (isnan (lead->length))
-    asked.length = NAN;
-  for (size_t i = 0; i < lead->via_count; i++)
-    via[i] = (ArrangePlace) { lead->via[i].x * metre, lead->via[i].y * metre, z };
-  g_ptr_array_add (self->vias, via);
-  g_array_append_val (self->asked_leads, asked);
-  g_ptr_array_add (self->leads, (Lead *) lead);
-}
-
-static void
-ask_leads (Arranging *self)
-{
-  for (size_t i = 0; i < aeroplane_count (self->aeroplane, PIECE_LEAD); i++)
-    {
-      const Lead *lead = aeroplane_lead (self->aeroplane, i);
-      const Part *from = aeroplane_part_by_id (self->aeroplane, lead->from), *to = aeroplane_part_by_id (self->aeroplane, lead->to);
-
-      if (from && to && from->aboard && to->aboard && from != to && (may_move (self, from) || may_move (self, to)))
-        ask_lead (self, lead, from, to);
+      if (part->aboard && !arranging_may_move (self, part) && part_stands_clear (part) && is_in_the_way (self, part))
+        arranging_ask_fixed (self, part);
     }
 }
 
@@ -201,7 +158,7 @@ arranging_new (const Figures *figures, const char *const *still, Arranging **mad
   self->aeroplane = aeroplane_ref (figures->aeroplane);
   self->parts = g_ptr_array_new ();
   self->rooms = g_ptr_array_new ();
-  self->leads = g_ptr_array_new ();
+  self->legs = g_array_new (FALSE, FALSE, sizeof (AskedLeg));
   self->vias = g_ptr_array_new_with_free_func (g_free);
   self->asked = g_array_new (FALSE, FALSE, sizeof (ArrangePart));
   self->ranges = g_array_new (FALSE, FALSE, sizeof (ArrangeRange));
@@ -213,7 +170,7 @@ arranging_new (const Figures *figures, const char *const *still, Arranging **mad
   if (self->movable == 0)
     return ARRANGING_NOTHING_MOVES;
   ask_obstacles (self);
-  ask_leads (self);
+  arranging_ask_leads (self);
   ask_balance (self, figures);
   close_case (self);
   self->still = NULL;
@@ -228,7 +185,7 @@ arranging_free (Arranging *self)
     return;
   g_ptr_array_unref (self->parts);
   g_ptr_array_unref (self->rooms);
-  g_ptr_array_unref (self->leads);
+  g_array_unref (self->legs);
   g_ptr_array_unref (self->vias);
   g_array_unref (self->asked);
   g_array_unref (self->ranges);

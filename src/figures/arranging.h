@@ -18,6 +18,7 @@ typedef enum {
  *  length reaching with slack (lead_need_of), the balance point within the limits and as near as can be to the place advised.
  *  What stands in the way are parts with a size that stand within the body; what lies round, over or outside of others does not
  *  (propeller, spinner, cowl, canopy, wheels, undercarriage, pushrod). A second or a lead that no two movable parts are at is left out.
+ *  A joint, and the places of a usual way (lead-route.h), are where they are now.
  *  figures  lent; what it asks of them is kept
  *  still    ids of parts that stay where they are all the same; NULL: none
  *  made     set when it can be asked; arranging_free gives it back */
@@ -32,10 +33,12 @@ ArrangeCase *arranging_case  (Arranging *self);
 /** The parts of the question in its order, lent: as many as the case has; the first `movable` may be elsewhere. */
 const Part *const *arranging_parts (const Arranging *self);
 size_t       arranging_movable (const Arranging *self);
-/** The leads likewise. */
-const Lead *const *arranging_leads (const Arranging *self);
-size_t       arranging_lead_count (const Arranging *self);
-/** What a lead of the question needs in an arrangement, slack counted, mm. */
+/** The leads of the question, by number, and each leg of a two-into-one lead by itself: what it is called, a new string; how long it is, mm,
+ *  NAN not given. */
+size_t       arranging_lead_count  (const Arranging *self);
+char        *arranging_lead_title  (const Arranging *self, size_t lead);
+double       arranging_lead_length (const Arranging *self, size_t lead);
+/** What it needs in an arrangement, slack counted, mm. */
 double       arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead);
 
 /* g: no scale at the bench shows less. */

@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/contribution.h"
 #include "figures/loads.h"
+#include "figures/lead-words.h"
 #include "figures/names.h"
 
 /* As many rows as a person reads; the rest together in one. */
@@ -165,13 +166,14 @@ reckon_mass (Reckoning *self)
   for (size_t i = 0; i < aeroplane_piece_count (figures->aeroplane); i++)
     {
       const Piece *piece = aeroplane_piece (figures->aeroplane, i);
-      const Part *part = (const Part *) piece;
+      Part *part = piece_as_part (figures->aeroplane, piece);
       const double mass = piece->kind == PIECE_STRUCTURE ? figures_of_structure (figures, (const Structure *) piece)->mass_g
-                        : piece->kind == PIECE_PART && part->aboard ? part->mass : 0;
+                        : part && part->aboard ? part->mass : 0;
       const Row row = { piece, mass, mass, 0 };
 
       if (mass > 0)
         g_array_append_val (rows, row);
+      piece_unref (part ? &part->piece : NULL);
     }
   add_rows (self, rows, add_mass);
   reckoning_gives_mass (self, figures->mass.total_g, figures->mass.total_sigma_g);

@@ -3,52 +3,72 @@
 #include <math.h>
 
 static const double SLACK_FACTOR = 1.12, LOOP = 10, WING_OFF = 40;
-static const double EXTENSIONS[] = { 100, 150, 200, 300 };
+static const double EXTENSIONS[] = { 100, 150, 200, 300, 450, 600 };
 
 static bool
-is_in_surface (const Aeroplane *aeroplane, const Part *part)
+is_in_surface (const Aeroplane *aeroplane, const char *id)
 {
-  return part->of && aeroplane_surface_by_id (aeroplane, part->of);
+  const Part *part = aeroplane_part_by_id (aeroplane, id);
+
+  return part && part->of && aeroplane_surface_by_id (aeroplane, part->of);
 }
 
-/* What comes on top of the route, mm. */
-static double
-slack_of (const Aeroplane *aeroplane, const Lead *lead)
+double
+lead_slack (const Lead *lead)
 {
-  const Part *from = aeroplane_part_by_id (aeroplane, lead->from), *to = aeroplane_part_by_id (aeroplane, lead->to);
+  return isnan (lead->slack) ? SLACK_FACTOR : lead->slack;
+}
 
-  return from && to && is_in_surface (aeroplane, from) != is_in_surface (aeroplane, to) ? LOOP + WING_OFF : LOOP;
+double
+lead_allowance (const Lead *lead)
+{
+  return isnan (lead->allowance) ? WING_OFF : lead->allowance;
+}
+
+bool
+lead_unplugs (const Aeroplane *aeroplane, const Lead *lead)
+{
+  if (lead->unplugs != UNPLUGS_AS_USUAL)
+    return lead->unplugs == UNPLUGS_YES;
+  return is_in_surface (aeroplane, lead->from) != is_in_surface (aeroplane, lead->to);
+}
+
+/* What comes on top of the way, mm. A two-into-one lead stays in the wing with its joint, and its last leg is what is unplugged. */
+static double
+slack_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
+{
+  if (lead_is_joined (lead) && leg != LEG_TO)
+    return 0;
+  return LOOP + (lead_unplugs (aeroplane, lead) ? lead_allowance (lead) : 0);
 }
 
 static double
-route_of (const Part *from, const Part *to, const Lead *lead)
+route_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
 {
-  Point last = { from->x, from->y };
+  g_autoptr (GArray) route = lead_route (aeroplane, lead, leg);
   double length = 0;
 
-  for (size_t i = 0; i < lead->via_count; i++)
-    {
-      length += point_distance (last, lead->via[i]);
-      last = lead->via[i];
-    }
-  length += point_distance (last, (Point) { to->x, to->y });
-  return hypot (length, to->z - from->z);
+  if (!route)
+    return NAN;
+  for (guint i = 1; i < route->len; i++)
+    length += point_distance (g_array_index (route, Point, i - 1), g_array_index (route, Point, i));
+  return hypot (length, lead_rise (aeroplane, lead, leg));
 }
 
 double
-lead_needed_for (const Aeroplane *aeroplane, const Lead *lead, double route)
+lead_needed_for (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double route)
 {
-  return SLACK_FACTOR * route + slack_of (aeroplane, lead);
+  return lead_slack (lead) * route + slack_of (aeroplane, lead, leg);
 }
 
 double
-lead_longest_route (const Aeroplane *aeroplane, const Lead *lead, double length)
+lead_longest_route (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double length)
 {
-  return (length - slack_of (aeroplane, lead)) / SLACK_FACTOR;
+  return (length - slack_of (aeroplane, lead, leg)) / lead_slack (lead);
 }
 
-static double
-extension_for (double missing)
+double
+lead_extension_for (double missing)
 {
   if (!(missing > 0))
     return missing == 0 ? 0 : NAN;
@@ -59,16 +79,16 @@ extension_for (double missing)
 }
 
 LeadNeed
-lead_need_of (const Aeroplane *aeroplane, const Lead *lead)
+lead_need_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
 {
-  const Part *from = aeroplane_part_by_id (aeroplane, lead->from), *to = aeroplane_part_by_id (aeroplane, lead->to);
-  LeadNeed made = { NAN, NAN, NAN, NAN };
+  const double length = lead_leg_length (lead, leg), route = route_of (aeroplane, lead, leg);
+  LeadNeed made = { .route = route, .needed = lead_needed_for (aeroplane, lead, leg, route), .left = NAN, .missing = NAN };
 
-  if (!from || !to)
-    return made;
-  made.route = route_of (from, to, lead);
-  made.needed = lead_needed_for (aeroplane, lead, made.route);
-  made.missing = isnan (lead->length) ? NAN : fmax (made.needed - lead->length, 0);
-  made.extension = extension_for (made.missing);
+  if (isfinite (length) && isfinite (route))
+    {
+      made.left = fmax (length - made.needed, 0);
+      made.missing = fmax (made.needed - length, 0);
+    }
+  made.extension = lead_extension_for (made.missing);
   return made;
 }

@@ -4,11 +4,13 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/contribution.h"
+#include "figures/lead-words.h"
 #include "figures/names.h"
 #include "figures/notes.h"
 #include "figures/structure-figures.h"
 
-static const unsigned kinds = 1u << PIECE_SURFACE | 1u << PIECE_BODY | 1u << PIECE_STRUCTURE | 1u << PIECE_PART;
+static const unsigned kinds = 1u << PIECE_SURFACE | 1u << PIECE_BODY | 1u << PIECE_STRUCTURE | 1u << PIECE_PART
+                              | 1u << PIECE_LEAD;
 
 void
 loads_clear (Loads *self)
@@ -29,6 +31,22 @@ add_part (Loads *self, const Part *part)
   self->figures.total_g += part->mass;
   self->pieces[self->count] = &part->piece;
   self->items[self->count++] = load_of_part (part);
+}
+
+/* What a lead weighs itself; mostly it is part of what hangs on it. */
+static void
+add_lead (Loads *self, const Aeroplane *aeroplane, const Lead *lead)
+{
+  Part *part = lead->mass > 0 ? lead_as_part (aeroplane, lead) : NULL;
+
+  if (part && part->aboard)
+    {
+      self->figures.total_g += part->mass;
+      self->pieces[self->count] = &lead->piece;
+      self->items[self->count++] = load_of_part (part);
+    }
+  if (part)
+    piece_unref (&part->piece);
 }
 
 /* A mass without a place spoils the whole sum, so it is told and the sum withheld. */
@@ -59,7 +77,7 @@ add_structure (Loads *self, const Aerodynamics *aerodynamics, const Structure *s
 }
 
 static void
-gather (Loads *self, const Aerodynamics *aerodynamics)
+gather (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane)
 {
   self->items = g_new (MassItem, self->key.pieces->len);
   self->pieces = g_new (const Piece *, self->key.pieces->len);
@@ -72,6 +90,8 @@ gather (Loads *self, const Aerodynamics *aerodynamics)
         add_part (self, (const Part *) piece);
       else if (piece->kind == PIECE_STRUCTURE)
         add_structure (self, aerodynamics, (const Structure *) piece);
+      else if (piece->kind == PIECE_LEAD)
+        add_lead (self, aeroplane, (const Lead *) piece);
     }
 }
 
@@ -175,7 +195,7 @@ loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *ae
   piece_key_take (&key, aeroplane);
   loads_clear (self);
   *self = (Loads) { .key = key, .notes = notes_new () };
-  gather (self, aerodynamics);
+  gather (self, aerodynamics, aeroplane);
   add_up (self);
   find_what_to_weigh (self);
   if (!(self->figures.total_g > 0) && !self->notes->len)

@@ -18,6 +18,14 @@ part_name (const Part *part)
 }
 
 static const char *
+lead_name (const Lead *lead)
+{
+  if (lead->name && *lead->name)
+    return lead->name;
+  return lead_is_joined (lead) ? _("Two-into-one lead") : _("Lead");
+}
+
+static const char *
 structure_name (const Structure *structure)
 {
   if (structure->piece.id)
@@ -32,6 +40,8 @@ piece_name (const Piece *piece)
     {
     case PIECE_PART:
       return part_name ((const Part *) piece);
+    case PIECE_LEAD:
+      return lead_name ((const Lead *) piece);
     case PIECE_STRUCTURE:
       return structure_name ((const Structure *) piece);
     case PIECE_SURFACE:

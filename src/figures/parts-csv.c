@@ -3,6 +3,7 @@
 #include <math.h>
 #include <string.h>
 #include "figures/digits.h"
+#include "figures/lead-words.h"
 #include "figures/names.h"
 #include "figures/part-stand.h"
 
@@ -77,7 +78,12 @@ report_parts_csv (const Figures *figures)
                                 "former,front_behind_former_mm,rear_behind_former_mm,front_above_bottom_mm,rear_above_bottom_mm\r\n");
 
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
-    if (aeroplane_piece (aeroplane, i)->kind == PIECE_PART)
-      append_part (text, rule, (const Part *) aeroplane_piece (aeroplane, i));
+    {
+      Part *part = piece_as_part (aeroplane, aeroplane_piece (aeroplane, i));
+
+      if (part)
+        append_part (text, rule, part);
+      piece_unref (part ? &part->piece : NULL);
+    }
   return g_string_free (text, FALSE);
 }

@@ -3,11 +3,13 @@
 #include <math.h>
 #include "figures/contribution.h"
 #include "figures/json-text.h"
+#include "figures/lead-words.h"
 #include "figures/names.h"
 #include "figures/nose-figures.h"
 #include "figures/part-stand.h"
 #include "figures/report-coverings.h"
 #include "figures/report-hatch.h"
+#include "figures/report-leads.h"
 #include "figures/report-movers.h"
 #include "figures/report-structure.h"
 
@@ -187,8 +189,13 @@ write_parts (JsonText *json, const Aeroplane *aeroplane)
 
   json_text_open_array (json, "parts");
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
-    if (aeroplane_piece (aeroplane, i)->kind == PIECE_PART)
-      write_part (json, rule, (const Part *) aeroplane_piece (aeroplane, i));
+    {
+      Part *part = piece_as_part (aeroplane, aeroplane_piece (aeroplane, i));
+
+      if (part)
+        write_part (json, rule, part);
+      piece_unref (part ? &part->piece : NULL);
+    }
   json_text_close_array (json);
 }
 
@@ -345,5 +352,6 @@ report_json (const Figures *figures)
   report_write_hatch (&json, figures);
   nose_write (&json, figures->aeroplane);
   report_write_coverings (&json, figures);
+  report_write_leads (&json, figures);
   return json_text_end (&json);
 }

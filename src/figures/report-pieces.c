@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/loads.h"
+#include "figures/lead-words.h"
 #include "figures/names.h"
 
 /* One row of the table of surfaces: a label and how its figure is had. */
@@ -178,15 +179,17 @@ report_parts (const Figures *figures, Units units)
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
     {
       const Piece *piece = aeroplane_piece (aeroplane, i);
+      Part *part = piece_as_part (aeroplane, piece);
 
-      if (piece->kind != PIECE_PART && piece->kind != PIECE_STRUCTURE)
+      if (!part && piece->kind != PIECE_STRUCTURE)
         continue;
       if (!table.cells->len)
         add_headings (&table, headings, G_N_ELEMENTS (headings));
-      if (piece->kind == PIECE_PART)
-        add_part (&table, (const Part *) piece, units);
+      if (part)
+        add_part (&table, part, units);
       else
         add_structure (&table, figures_of_structure (figures, (const Structure *) piece), units);
+      piece_unref (part ? &part->piece : NULL);
     }
   return table;
 }

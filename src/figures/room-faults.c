@@ -188,16 +188,17 @@ find_about_noses (GArray *faults, const RoomProfiles *profiles, const Aeroplane 
     }
 }
 
+/* One leg; a plain lead is told of by both its ends. */
 static void
-find_about_lead (GArray *faults, const Aeroplane *aeroplane, const Lead *lead)
+find_about_leg (GArray *faults, const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
 {
-  const Part *from = aeroplane_part_by_id (aeroplane, lead->from), *to = aeroplane_part_by_id (aeroplane, lead->to);
+  const bool joined = lead_is_joined (lead);
+  const Part *part = aeroplane_part_by_id (aeroplane, lead_leg_part (lead, leg)), *to = aeroplane_part_by_id (aeroplane, lead->to);
+  const LeadNeed need = lead_need_of (aeroplane, lead, leg);
 
-  if (!from || !to || !from->aboard || !to->aboard)
-    return;
-  const LeadNeed need = lead_need_of (aeroplane, lead);
-  add (faults, (RoomFault) { .kind = ROOM_LEAD_SHORT, .part = from, .other = to, .lacking_mm = need.missing, .clear_mm = NAN,
-                             .extension_mm = need.extension });
+  if (part && part->aboard && to && to->aboard)
+    add (faults, (RoomFault) { .kind = ROOM_LEAD_SHORT, .part = part, .other = joined ? NULL : to, .lead = lead, .lacking_mm = need.missing,
+                               .clear_mm = NAN, .extension_mm = need.extension });
 }
 
 GArray *
@@ -218,6 +219,7 @@ room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane)
   find_about_noses (faults, profiles, aeroplane, parts);
   room_overlaps_find (faults, parts, TOLERANCE);
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
-    find_about_lead (faults, aeroplane, aeroplane_lead (aeroplane, i));
+    for (int leg = 0; leg < lead_leg_count (aeroplane_lead (aeroplane, i)); leg++)
+      find_about_leg (faults, aeroplane, aeroplane_lead (aeroplane, i), leg);
   return faults;
 }

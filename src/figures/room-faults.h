@@ -11,7 +11,7 @@ typedef enum {
   ROOM_THROUGH_SIDE, ROOM_THROUGH_TOP, ROOM_THROUGH_FLOOR,      /* of a body that it would fit in */
   ROOM_OUT_OF_NOSE, ROOM_OUT_OF_TAIL,
   ROOM_WING_SHALLOW,                            /* a servo in the wing `in` */
-  ROOM_LEAD_SHORT,                              /* from the part to `other` */
+  ROOM_LEAD_SHORT,                              /* from the part to `other`, or the leg of `lead` that ends at the part */
   ROOM_MOTOR_OUT, ROOM_MOTOR_SUNK               /* a motor stands too far out of its cowl, or too far in: nose_figures_of */
 } RoomFaultKind;
 
@@ -21,6 +21,7 @@ enum { EDGE_FORE = 1, EDGE_AFT = 2, EDGE_PORT = 4, EDGE_STARBOARD = 8, EDGE_TOP 
 typedef struct RoomFault {
   RoomFaultKind kind;
   const Part *part, *other;                     /* other: NULL unless the kind says so */
+  const Lead *lead;                             /* NULL likewise */
   const Piece *in;                              /* the body or the wing; NULL of an overlap and a lead */
   unsigned edges, other_edges;                  /* EDGE_ of the part's box and the other's that reach where they must not */
   double lacking_mm;                            /* how much room, or length, is wanting; > 0 */

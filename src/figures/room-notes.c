@@ -56,13 +56,17 @@ add_about_height (GPtrArray *notes, const RoomFault *fault)
 }
 
 static void
-add_about_two (GPtrArray *notes, const RoomFault *fault)
+add_about_lead (GPtrArray *notes, const RoomFault *fault)
 {
-  const Piece *piece = &fault->part->piece;
-  const char *name = piece_name (piece), *other = piece_name (&fault->other->piece);
+  const Piece *piece = &fault->lead->piece;
+  const char *name = piece_name (&fault->part->piece), *other = fault->other ? piece_name (&fault->other->piece) : NULL;
 
-  if (fault->kind == ROOM_OVERLAP)
-    notes_add (notes, NOTE_LOOK, piece, _("“%s” and “%s” stand in the same place: move one of them."), name, other);
+  if (!other && isnan (fault->extension_mm))
+    notes_add (notes, NOTE_LOOK, piece,
+               _("“%s” does not reach “%s” with slack, and one extension is not enough: move its joint, or bring the parts closer together."),
+               piece_name (piece), name);
+  else if (!other)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” does not reach “%s” with slack: an extension makes up for it."), piece_name (piece), name);
   else if (isnan (fault->extension_mm))
     notes_add (notes, NOTE_LOOK, piece,
                _("The lead from “%s” to “%s” is too short for its way with slack, and one extension is not enough: bring them closer together."),
@@ -79,8 +83,11 @@ room_note (const Figures *figures, GPtrArray *notes)
     {
       const RoomFault *fault = &g_array_index (figures->room, RoomFault, i);
 
-      if (fault->other)
-        add_about_two (notes, fault);
+      if (fault->kind == ROOM_LEAD_SHORT)
+        add_about_lead (notes, fault);
+      if (fault->kind == ROOM_OVERLAP)
+        notes_add (notes, NOTE_LOOK, &fault->part->piece, _("“%s” and “%s” stand in the same place: move one of them."),
+                   piece_name (&fault->part->piece), piece_name (&fault->other->piece));
       add_about_place (notes, fault);
       add_about_height (notes, fault);
       add_about_cowl (notes, fault);

@@ -2,7 +2,6 @@
 
 #include <math.h>
 #include "document/part-size.h"
-#include "figures/lead-need.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 
@@ -92,82 +91,4 @@ fit_link_centre (FitWork *work, const Part *servo, const Surface *wing)
   rods->z = wing->z;
   rods->of = g_strdup (wing->piece.id);
   fit_add (&work->ground, rods);
-}
-
-static void
-replace_made (FitWork *work, Aeroplane *takes)
-{
-  aeroplane_unref (work->ground.made);
-  work->ground.made = takes;
-}
-
-/* Soldered or plugged between, it lies along the lead and takes no place. */
-static void
-add_extension (FitWork *work, const Part *from, const Part *to, double length)
-{
-  Part *part = small_part (work, length <= 150 ? "extension-150" : "extension-300", "extension", NULL);
-
-  if (!part)
-    return;
-  part->name = g_strdup_printf (_("Extension lead %.0f mm"), length);
-  part->length = part->width = part->height = 0;
-  part->x = round ((from->x + to->x) / 2);
-  part->y = round ((from->y + to->y) / 2);
-  part->z = round ((from->z + to->z) / 2);
-  fit_add (&work->ground, part);
-}
-
-static bool
-is_joined (const Aeroplane *aeroplane, const char *from, const char *to)
-{
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
-    {
-      const Lead *lead = aeroplane_lead (aeroplane, i);
-
-      if ((g_strcmp0 (lead->from, from) == 0 && g_strcmp0 (lead->to, to) == 0)
-          || (g_strcmp0 (lead->from, to) == 0 && g_strcmp0 (lead->to, from) == 0))
-        return true;
-    }
-  return false;
-}
-
-static void
-join (FitWork *work, const char *from, const char *to, bool with_plugs)
-{
-  const Part *one = from ? aeroplane_part_by_id (work->ground.made, from) : NULL;
-  const Part *other = to ? aeroplane_part_by_id (work->ground.made, to) : NULL;
-  const CatalogueEntry *entry = one ? catalogue_find (work->catalogue, one->kind) : NULL;
-  Lead *lead;
-  LeadNeed need;
-
-  if (!one || !other || is_joined (work->ground.made, from, to))
-    return;
-  lead = lead_new (from, to);
-  lead->length = entry && entry->lead > 0 ? entry->lead : NAN;
-  need = lead_need_of (work->ground.made, lead);
-  if (need.missing > 0 && with_plugs && need.extension > 0)
-    {
-      lead->length += need.extension;
-      add_extension (work, one, other, need.extension);
-    }
-  else if (need.missing > 0)
-    lead->length = 10 * ceil (need.needed / 10);
-  replace_made (work, aeroplane_with_added (work->ground.made, &lead->piece));
-}
-
-void
-fit_wire (FitWork *work)
-{
-  g_autoptr (GPtrArray) servos = g_ptr_array_new_with_free_func (g_free);
-
-  for (size_t i = 0; i < aeroplane_count (work->ground.made, PIECE_PART); i++)
-    if (g_strcmp0 (aeroplane_part (work->ground.made, i)->class_name, "servo") == 0)
-      g_ptr_array_add (servos, g_strdup (aeroplane_part (work->ground.made, i)->piece.id));
-  join (work, work->motor, work->controller, false);
-  join (work, work->battery, work->controller, false);
-  join (work, work->controller, work->receiver, true);
-  if (!work->controller)
-    join (work, work->battery, work->receiver, false);
-  for (guint i = 0; i < servos->len; i++)
-    join (work, g_ptr_array_index (servos, i), work->receiver, true);
 }

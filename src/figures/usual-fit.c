@@ -184,15 +184,27 @@ is_wanted (FitWork *work)
   return false;
 }
 
+/* One side's: 0 left, 1 right. The part may be another one after its horn is added: its id is kept. */
 static void
-put_wing_servos (FitWork *work, const Surface *wing)
+put_side_servo (FitWork *work, const Surface *wing, int side)
 {
   const double station = wing_servo_station (wing);
+  const Part *servo = side == 0 ? put_wing_servo (work, wing, -station, "servo-left", _("Servo, left aileron"))
+                                : put_wing_servo (work, wing, station, "servo-right", _("Servo, right aileron"));
 
-  if (is_wanted (work))
-    fit_link_wing (work, put_wing_servo (work, wing, -station, "servo-left", _("Servo, left aileron")));
-  if (is_wanted (work))
-    fit_link_wing (work, put_wing_servo (work, wing, station, "servo-right", _("Servo, right aileron")));
+  work->aileron_servos[side] = g_strdup (servo->piece.id);
+  fit_link_wing (work, servo);
+}
+
+/* Where they are the elevator as well each has its own channel. */
+static void
+put_wing_servos (FitWork *work, const Surface *wing, bool one_channel)
+{
+  for (int side = 0; side < 2; side++)
+    if (is_wanted (work))
+      put_side_servo (work, wing, side);
+  for (int side = 0; side < 2 && !one_channel; side++)
+    g_clear_pointer (&work->aileron_servos[side], g_free);
 }
 
 static void
@@ -207,7 +219,7 @@ put_servos (FitWork *work, UsualFit choice)
     fit_link_tail (work, put_body_servo (work, "servo-rudder", _("Servo, rudder")), fin, CONTROL_RUDDER);
   /* Without a tail the wing's own flaps are its elevator: two of them. */
   if (choices[choice].aileron_servos == 2 || (choices[choice].elevator && !tail))
-    put_wing_servos (work, wing);
+    put_wing_servos (work, wing, tail != NULL || !choices[choice].elevator);
   else if (choices[choice].aileron_servos == 1 && is_wanted (work))
     fit_link_centre (work, put_body_servo (work, "servo-ailerons", _("Servo, ailerons")), wing);
 }
@@ -263,7 +275,8 @@ count_servos (const Aeroplane *aeroplane)
 static void
 work_clear (FitWork *work)
 {
-  char *const ids[] = { work->motor, work->propeller, work->controller, work->battery, work->receiver };
+  char *const ids[] = { work->motor, work->propeller, work->controller, work->battery, work->receiver, work->aileron_servos[0],
+                        work->aileron_servos[1] };
 
   for (size_t i = 0; i < G_N_ELEMENTS (ids); i++)
     g_free (ids[i]);

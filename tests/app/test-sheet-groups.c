@@ -91,7 +91,7 @@ START_TEST (a_duplicate_stands_on_the_other_side_turned_the_other_way_with_its_l
   lead = aeroplane_lead (hand_aeroplane (), leads);
   ck_assert_str_eq (lead->from, "servo-left-2");
   ck_assert_str_eq (lead->to, "receiver");
-  ck_assert_double_gt (lead->via[0].y, 0);
+  ck_assert_double_gt (lead->via[0].place.y, 0);
   ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Duplicate on the Other Side");
 }
 END_TEST

@@ -86,7 +86,7 @@ START_TEST (arrows_with_nothing_selected_move_the_sheet)
 }
 END_TEST
 
-START_TEST (tab_walks_surfaces_their_nodes_and_controls_bodies_and_parts_and_comes_round)
+START_TEST (tab_walks_surfaces_their_nodes_and_controls_bodies_parts_and_leads_and_comes_round)
 {
   const Selection *selection;
   int steps = 0;
@@ -98,12 +98,13 @@ START_TEST (tab_walks_surfaces_their_nodes_and_controls_bodies_and_parts_and_com
   ck_assert (selection_has_node (selection, "wing", false, 0));
   gui_key ("<Shift>Tab");
   gui_key ("<Shift>Tab");
-  ck_assert_str_eq (hand_selected (), "wiring");
+  ck_assert_str_eq (hand_selected (), "lead-3");
   do
     gui_key ("Tab");
-  while (strcmp (hand_selected (), "wiring") != 0 && ++steps < 100);
-  /* 3 surfaces and their 3 + 3 nodes (the fin's are not seen from above), a control on each, a body and its 5, 10 parts. */
-  ck_assert_int_eq (steps + 1, 28);
+  while (strcmp (hand_selected (), "lead-3") != 0 && ++steps < 100);
+  /* 3 surfaces and their 3 + 3 nodes (the fin's are not seen from above), a control on each, a body and its 5, 10 parts, 3 leads and the
+   * 2 + 2 bends of two of them. */
+  ck_assert_int_eq (steps + 1, 35);
 }
 END_TEST
 
@@ -383,7 +384,7 @@ case_keys (void)
   tcase_add_test (keys, arrows_keep_a_part_on_its_rail);
   tcase_add_test (keys, arrows_move_a_node_and_a_mark);
   tcase_add_test (keys, arrows_with_nothing_selected_move_the_sheet);
-  tcase_add_test (keys, tab_walks_surfaces_their_nodes_and_controls_bodies_and_parts_and_comes_round);
+  tcase_add_test (keys, tab_walks_surfaces_their_nodes_and_controls_bodies_parts_and_leads_and_comes_round);
   tcase_add_test (keys, ctrl_with_tab_leaves_the_sheet);
   tcase_add_test (keys, digits_type_the_place_of_what_is_selected);
   tcase_add_test (keys, esc_leaves_a_typed_digit_without_a_step);

@@ -108,8 +108,20 @@ any_lead (void)
 {
   Lead *made = lead_new ("battery", "motor");
 
+  made->piece.id = g_strdup ("lead");
   made->length = 91.3;
-  made->via = g_memdup2 (((const Point[]) { { 31.1, 4.7 }, { 47.3, -3.9 } }), 2 * sizeof (Point));
+  made->also_length = 83.1;
+  made->to_length = 57.7;
+  made->joint_x = 40.3;
+  made->joint_y = -0.7;
+  made->slack = 1.13;
+  made->unplugs = UNPLUGS_YES;
+  made->allowance = 33.3;
+  made->mass = 4.3;
+  made->mass_sigma = 0.4;
+  made->name = g_strdup ("Y");
+  made->kind = g_strdup ("lead-two-into-one");
+  made->via = g_memdup2 (((const LeadVia[]) { { { 31.1, 4.7 }, LEG_FROM }, { { 47.3, -3.9 }, LEG_TO } }), 2 * sizeof (LeadVia));
   made->via_count = 2;
   return &made->piece;
 }

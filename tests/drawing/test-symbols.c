@@ -209,12 +209,12 @@ START_TEST (a_lead_is_dotted_as_far_as_it_reaches_and_warns_beyond)
   const Point places[] = { { 5, 10 }, { 69.5, 10 }, { 69.5, 70 } };
 
   begin (_i);
-  draw_lead (canvas.cr, &look, places, 3, 62);
+  draw_lead (canvas.cr, &look, places, 3, 62, false);
   ck_assert_double_eq (canvas_share (&canvas, (Box) { { 8, 8 }, { 60, 12 } }, look.warning), 0);
   assert_colour (69.5, 40, look.warning);
   canvas_clear (&canvas);
   begin (_i);
-  draw_lead (canvas.cr, &look, places, 3, INFINITY);
+  draw_lead (canvas.cr, &look, places, 3, INFINITY, false);
   ck_assert_double_eq (canvas_share (&canvas, (Box) { { 0, 0 }, { 80, 80 } }, look.warning), 0);
   canvas_clear (&canvas);
 }

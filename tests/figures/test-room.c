@@ -64,7 +64,7 @@ only_fault (Aeroplane *takes, const char *words)
   const Note *note = note_with (figures, words);
   ck_assert_ptr_nonnull (note);
   ck_assert_int_eq (note->severity, NOTE_LOOK);
-  ck_assert_ptr_eq (note->piece, &fault.part->piece);
+  ck_assert_ptr_eq (note->piece, fault.lead ? &fault.lead->piece : &fault.part->piece);
   ck_assert_ptr_eq (note->room, &g_array_index (figures->room, RoomFault, 0));
   aeroplane_unref (takes);
   return fault;

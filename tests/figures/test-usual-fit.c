@@ -120,6 +120,30 @@ START_TEST (in_every_layout_and_choice_everything_has_room_and_reaches)
 }
 END_TEST
 
+/* Two servos on one channel share a two-into-one lead; where they are the elevator as well each has its own. */
+START_TEST (both_aileron_servos_share_one_lead_unless_each_has_a_channel)
+{
+  g_autoptr (Aeroplane) racing = fitted (0, FIT_MOTOR_ELEVATOR_AILERONS_TWO), flying_wing = fitted (6, FIT_MOTOR_ELEVATOR_AILERONS_TWO);
+  const Lead *shared = NULL;
+  size_t to_servos = 0;
+
+  for (size_t i = 0; i < aeroplane_count (racing, PIECE_LEAD); i++)
+    {
+      const Lead *lead = aeroplane_lead (racing, i);
+
+      ck_assert_ptr_nonnull (lead->piece.id);
+      shared = lead_is_joined (lead) ? lead : shared;
+      to_servos += g_strcmp0 (lead->from, "servo-left") == 0 || g_strcmp0 (lead->from, "servo-right") == 0;
+    }
+  ck_assert_uint_eq (to_servos, 1);
+  ck_assert_ptr_nonnull (shared);
+  ck_assert_str_eq (shared->also, "servo-right");
+  ck_assert_double_eq (shared->mass, 4.5);
+  for (size_t i = 0; i < aeroplane_count (flying_wing, PIECE_LEAD); i++)
+    ck_assert (!lead_is_joined (aeroplane_lead (flying_wing, i)));
+}
+END_TEST
+
 START_TEST (inside_a_body_stands_what_belongs_there)
 {
   g_autoptr (Aeroplane) made = fitted ((size_t) _i, FIT_MOTOR_ALL);
@@ -276,6 +300,7 @@ main (void)
   TCase *tests = tcase_create ("usual fit");
 
   tcase_add_loop_test (tests, in_every_layout_and_choice_everything_has_room_and_reaches, 0, G_N_ELEMENTS (layouts));
+  tcase_add_test (tests, both_aileron_servos_share_one_lead_unless_each_has_a_channel);
   tcase_add_loop_test (tests, inside_a_body_stands_what_belongs_there, 0, 3);
   tcase_add_loop_test (tests, a_choice_brings_its_servos_and_its_motor, 0, G_N_ELEMENTS (counts));
   tcase_add_test (tests, there_is_no_servo_for_what_is_not_there);

@@ -133,11 +133,12 @@ with_lead (Aeroplane *made)
 {
   Lead *lead = lead_new ("servo-right", "receiver");
 
+  lead->piece.id = g_strdup ("lead");
   lead->length = 250;
-  lead->via = g_new (Point, 2);
+  lead->via = g_new0 (LeadVia, 2);
   lead->via_count = 2;
-  lead->via[0] = (Point) { 141, 119 };
-  lead->via[1] = (Point) { 141, 34 };
+  lead->via[0].place = (Point) { 141, 119 };
+  lead->via[1].place = (Point) { 141, 34 };
   return with_piece (made, lead);
 }
 

@@ -1,0 +1,17 @@
+#pragma once
+#include "app/piece-fields.h"
+#include "figures/lead-route.h"
+
+/** The panel's rows of a selected lead, or of a place on its way. */
+
+const Lead *lead_selected (TrammelSession *session);      /* the one selected; NULL without */
+/** Whether a place on its way is selected, and which. */
+bool      lead_point_selected (TrammelSession *session, LeadPoint *point);
+FieldList lead_point_fields   (void);
+FieldList lead_leg_fields     (LeadLeg leg);              /* a leg's length, its way, what it needs */
+FieldList lead_slack_fields   (void);                     /* slack, what the hand needs, its own mass */
+
+/** A second part whose lead joins in: what makes a two-into-one lead of it. */
+GtkWidget *lead_also_control    (TrammelSession *session);
+/** Whether it is unplugged with the wing. */
+GtkWidget *lead_unplugs_control (TrammelSession *session);

@@ -1,0 +1,211 @@
+/* Which way leads run, how long they must be, and what a two-into-one lead is in figures and lists. Lengths by hand; slack, loop, what the
+ * hand needs at the wing and extensions as sold: common practice, no source. */
+#include <math.h>
+#include <string.h>
+#include "document/reader.h"
+#include "figures/arranging.h"
+#include "figures/lead-need.h"
+#include "figures/lead-words.h"
+#include "figures/report.h"
+#include "figures/room-faults.h"
+#include "support/figures-once.h"
+#include "support/run-suite.h"
+
+/* A wing of 100 mm chord at the root from 100 on, 50 at the tip from 125 on: half-way out, 40 % of the chord is at 142.5, at the root 140. */
+static const char before[] =
+  "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\"><surface id=\"wing\" role=\"wing\"><outline><start x=\"100\" y=\"0\"/>"
+  "<line x=\"125\" y=\"300\"/><line x=\"175\" y=\"300\"/><line x=\"200\" y=\"0\"/></outline></surface>"
+  "<surface id=\"tail\" role=\"tailplane\"><outline><start x=\"400\" y=\"0\"/><line x=\"400\" y=\"100\"/><line x=\"450\" y=\"100\"/>"
+  "<line x=\"450\" y=\"0\"/></outline></surface>"
+  "<part id=\"left\" class=\"servo\" name=\"Left\" mass=\"5\" x=\"142.5\" y=\"-150\" of=\"wing\"/>"
+  "<part id=\"right\" class=\"servo\" name=\"Right\" mass=\"5\" x=\"142.5\" y=\"150\" of=\"wing\"/>"
+  "<part id=\"receiver\" class=\"receiver\" name=\"Receiver\" mass=\"5\" x=\"60\" length=\"20\" width=\"10\" height=\"5\"><rail from=\"20\" to=\"90\"/></part>"
+  "<part id=\"battery\" class=\"battery\" mass=\"50\" x=\"120\" z=\"-15\" length=\"50\" width=\"20\" height=\"10\"/>";
+
+static Aeroplane *
+with (const char *lead)
+{
+  g_autofree char *text = g_strconcat (before, lead, "</aeroplane>", NULL);
+  g_autoptr (GError) error = NULL;
+  Aeroplane *read = reader_read_data (text, strlen (text), "text", NULL, &error);
+
+  ck_assert_msg (read != NULL, "%s", error ? error->message : "no reason");
+  return read;
+}
+
+static const char plain[] = "<lead from=\"left\" to=\"receiver\" length=\"200\"/>";
+static const char joined[] = "<lead id=\"y\" from=\"left\" also=\"right\" to=\"receiver\" length=\"200\" also-length=\"150\" to-length=\"150\" mass=\"4.5\"/>";
+
+static void
+assert_place (const GArray *route, guint i, double x, double y)
+{
+  ck_assert_uint_lt (i, route->len);
+  ck_assert_double_eq_tol (g_array_index (route, Point, i).x, x, 1e-9);
+  ck_assert_double_eq_tol (g_array_index (route, Point, i).y, y, 1e-9);
+}
+
+START_TEST (from_a_wing_a_lead_runs_along_its_own_share_of_the_chord_to_the_centre_line_and_then_along_the_body)
+{
+  g_autoptr (Aeroplane) aeroplane = with (plain);
+  const Lead *lead = aeroplane_lead (aeroplane, 0);
+  g_autoptr (GArray) route = lead_route (aeroplane, lead, LEG_FROM);
+  const LeadNeed need = lead_need_of (aeroplane, lead, LEG_FROM);
+
+  ck_assert_uint_eq (route->len, 3);
+  assert_place (route, 0, 142.5, -150);
+  assert_place (route, 1, 140, 0);
+  assert_place (route, 2, 60, 0);
+  ck_assert (lead_runs_as_usual (aeroplane, lead, LEG_FROM));
+  ck_assert_double_eq_tol (need.route, hypot (2.5, 150) + 80, 1e-9);
+  ck_assert_double_eq_tol (need.needed, 1.12 * need.route + 50, 1e-9);
+}
+END_TEST
+
+START_TEST (where_places_are_given_it_runs_over_those)
+{
+  g_autoptr (Aeroplane) aeroplane = with ("<lead from=\"left\" to=\"receiver\"><via x=\"180\" y=\"-150\"/><via x=\"180\" y=\"0\"/></lead>");
+  const Lead *lead = aeroplane_lead (aeroplane, 0);
+  const LeadNeed need = lead_need_of (aeroplane, lead, LEG_FROM);
+
+  ck_assert (!lead_runs_as_usual (aeroplane, lead, LEG_FROM));
+  ck_assert_double_eq_tol (need.route, 37.5 + 150 + 120, 1e-9);
+  ck_assert (isnan (need.left) && isnan (need.missing));
+}
+END_TEST
+
+static const struct { const char *said; double slack, more; } slacks[] = {
+  { "", 1.12, 50 }, { "slack=\"1.15\"", 1.15, 50 }, { "unplugs=\"no\"", 1.12, 10 }, { "allowance=\"30\"", 1.12, 40 },
+  { "unplugs=\"yes\" allowance=\"30\" slack=\"1.1\"", 1.1, 40 },
+};
+
+START_TEST (slack_and_what_the_hand_needs_can_be_told)
+{
+  g_autofree char *lead = g_strdup_printf ("<lead from=\"left\" to=\"receiver\" length=\"400\" %s><via x=\"60\" y=\"-150\"/></lead>", slacks[_i].said);
+  g_autoptr (Aeroplane) aeroplane = with (lead);
+  const LeadNeed need = lead_need_of (aeroplane, aeroplane_lead (aeroplane, 0), LEG_FROM);
+
+  ck_assert_double_eq_tol (need.needed, slacks[_i].slack * (82.5 + 150) + slacks[_i].more, 1e-9);
+  ck_assert_double_eq_tol (need.left, 400 - need.needed, 1e-9);
+  ck_assert_double_eq (need.missing, 0);
+}
+END_TEST
+
+/* Each as sold: 100, 150, 200, 300, 450, 600 mm. */
+START_TEST (the_shortest_extension_that_is_sold_makes_up_for_what_is_missing)
+{
+  const struct { double missing, extension; } cases[] = {
+    { 0, 0 }, { 1, 100 }, { 100, 100 }, { 101, 150 }, { 151, 200 }, { 201, 300 }, { 301, 450 }, { 451, 600 }, { 601, NAN }, { NAN, NAN } };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (cases); i++)
+    ck_assert (isnan (cases[i].extension) ? isnan (lead_extension_for (cases[i].missing))
+                                          : lead_extension_for (cases[i].missing) == cases[i].extension);
+}
+END_TEST
+
+/* The legs meet where the ways of both servos reach the centre line; only the last has the loop and what the hand needs. */
+START_TEST (a_two_into_one_lead_has_three_legs_that_meet_at_its_joint)
+{
+  g_autoptr (Aeroplane) aeroplane = with (joined);
+  const Lead *lead = aeroplane_lead_by_id (aeroplane, "y");
+  const Point joint = lead_joint (aeroplane, lead);
+  const double out = hypot (2.5, 150);
+
+  ck_assert_int_eq (lead_leg_count (lead), 3);
+  ck_assert_double_eq_tol (joint.x, 140, 1e-9);
+  ck_assert_double_eq (joint.y, 0);
+  ck_assert_double_eq_tol (lead_need_of (aeroplane, lead, LEG_FROM).needed, 1.12 * out, 1e-9);
+  ck_assert_double_eq_tol (lead_need_of (aeroplane, lead, LEG_ALSO).missing, 1.12 * out - 150, 1e-9);
+  ck_assert_double_eq_tol (lead_need_of (aeroplane, lead, LEG_TO).needed, 1.12 * 80 + 50, 1e-9);
+}
+END_TEST
+
+/* 4.5 g more, at 140. */
+START_TEST (it_weighs_where_its_joint_is_and_is_one_thing_in_every_list)
+{
+  g_autoptr (Aeroplane) aeroplane = with (joined), bare = with ("");
+  g_autoptr (Figures) figures = figures_once (aeroplane), without = figures_once (bare);
+  g_autofree char *json = report_json (figures), *csv = report_parts_csv (figures), *text = report_text (figures, (Units) { LENGTH_MM, MASS_G });
+
+  ck_assert_double_eq_tol (figures->mass.total_g, without->mass.total_g + 4.5, 1e-9);
+  ck_assert_double_eq_tol (figures->mass.total_g * figures->mass.x_mm, without->mass.total_g * without->mass.x_mm + 4.5 * 140, 1e-6);
+  ck_assert_ptr_nonnull (strstr (json, "\"id\": \"y\",\n      \"name\": \"Two-into-one lead\",\n      \"mass_g\": 4.5"));
+  ck_assert_ptr_nonnull (strstr (json, "\"also\": \"right\""));
+  ck_assert_ptr_nonnull (strstr (csv, "y,Two-into-one lead,other,4.5,140,0,0,"));
+  ck_assert_ptr_nonnull (strstr (text, "Two-into-one lead, to Right"));
+}
+END_TEST
+
+START_TEST (with_one_of_its_ends_left_at_home_it_weighs_nothing)
+{
+  g_autoptr (Aeroplane) aeroplane = with (joined), bare = with ("");
+  const Part *right = aeroplane_part_by_id (aeroplane, "right");
+  Part *ashore = (Part *) piece_dup (&right->piece);
+  g_autoptr (Aeroplane) left = NULL;
+  g_autoptr (Figures) figures = NULL, without = figures_once (bare);
+
+  ashore->aboard = false;
+  left = aeroplane_with_replaced (aeroplane, &right->piece, &ashore->piece);
+  figures = figures_once (left);
+  ck_assert_double_eq_tol (figures->mass.total_g, without->mass.total_g - 5, 1e-9);
+}
+END_TEST
+
+START_TEST (the_leg_that_does_not_reach_is_named_with_what_helps)
+{
+  g_autoptr (Aeroplane) aeroplane = with (joined);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  size_t told = 0;
+
+  for (guint i = 0; i < figures->notes->len; i++) {
+    const Note *note = g_ptr_array_index (figures->notes, i);
+
+    if (note->room == NULL || note->room->kind != ROOM_LEAD_SHORT)
+      continue;
+    told++;
+    ck_assert_str_eq (note->text, "“Two-into-one lead” does not reach “Right” with slack: an extension makes up for it.");
+    ck_assert_ptr_eq (note->piece, aeroplane_find (aeroplane, "y"));
+    ck_assert_double_eq (note->room->extension_mm, 100);
+    ck_assert_double_eq_tol (note->room->lacking_mm, 1.12 * hypot (2.5, 150) - 150, 1e-9);
+  }
+  ck_assert_uint_eq (told, 1);
+}
+END_TEST
+
+/* The leg to the receiver is 150 long: it serves (150 − 50) / 1.12 mm from the joint. */
+START_TEST (arranging_counts_the_leg_that_reaches_for_a_part_that_moves)
+{
+  g_autoptr (Aeroplane) aeroplane = with (joined);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autoptr (Arranging) arranging = NULL;
+  ArrangingAnswer answer;
+
+  ck_assert_int_eq (arranging_new (figures, NULL, &arranging), ARRANGING_CAN);
+  ck_assert_uint_eq (arranging_lead_count (arranging), 1);
+  ck_assert_double_eq (arranging_lead_length (arranging, 0), 150);
+  arranging_find (arranging, 1, &answer);
+  ck_assert_uint_eq (answer.found.count, 1);
+  g_autoptr (Aeroplane) arranged = arranging_applied (arranging, &answer.found.found[0]);
+  const LeadNeed need = lead_need_of (arranged, aeroplane_lead_by_id (arranged, "y"), LEG_TO);
+  ck_assert_double_eq_tol (need.needed, arranging_lead_needed (arranging, &answer.found.found[0], 0), 0.05);
+  ck_assert_double_le (need.needed, 150.05);
+  ck_assert_double_ge (aeroplane_part_by_id (arranged, "receiver")->x, 140 - 100 / 1.12 - 0.05);
+  arranging_answer_clear (&answer);
+}
+END_TEST
+
+int
+main (void)
+{
+  TCase *tests = tcase_create ("leads");
+
+  tcase_add_test (tests, from_a_wing_a_lead_runs_along_its_own_share_of_the_chord_to_the_centre_line_and_then_along_the_body);
+  tcase_add_test (tests, where_places_are_given_it_runs_over_those);
+  tcase_add_loop_test (tests, slack_and_what_the_hand_needs_can_be_told, 0, (int) G_N_ELEMENTS (slacks));
+  tcase_add_test (tests, the_shortest_extension_that_is_sold_makes_up_for_what_is_missing);
+  tcase_add_test (tests, a_two_into_one_lead_has_three_legs_that_meet_at_its_joint);
+  tcase_add_test (tests, it_weighs_where_its_joint_is_and_is_one_thing_in_every_list);
+  tcase_add_test (tests, with_one_of_its_ends_left_at_home_it_weighs_nothing);
+  tcase_add_test (tests, the_leg_that_does_not_reach_is_named_with_what_helps);
+  tcase_add_test (tests, arranging_counts_the_leg_that_reaches_for_a_part_that_moves);
+  return run_suite (suite_create ("figures leads"), tests);
+}
