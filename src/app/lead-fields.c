@@ -6,7 +6,6 @@
 #include "app/length-limit.h"
 #include "document/changes.h"
 #include "figures/lead-need.h"
-#include "figures/report-leads.h"
 
 const Lead *
 lead_selected (TrammelSession *session)
@@ -21,6 +20,17 @@ lead_point_selected (TrammelSession *session, LeadPoint *point)
 
   return lead_selected (session) != NULL && selection->node_count == 1
          && lead_edit_point (trammel_session_aeroplane (session), selection->ids[0], selection->nodes[0], point);
+}
+
+bool
+lead_usual (TrammelSession *session)
+{
+  const Lead *lead = lead_selected (session);
+  bool usual = false;
+
+  for (int leg = 0; lead != NULL && leg < lead_leg_count (lead); leg++)
+    usual = usual || lead_runs_as_usual (trammel_session_aeroplane (session), lead, leg);
+  return usual;
 }
 
 /* The spec's offset tells which of the two coordinates. */
@@ -107,27 +117,52 @@ leg_way_remark (TrammelSession *session, const FieldSpec *spec)
 
   return lead != NULL && lead_runs_as_usual (trammel_session_aeroplane (session), lead, (LeadLeg) spec->at)
          /* Translators: after the length of a lead's way: nobody has put places on it */
-         ? g_strdup (_("as usual: along the wing, then the body")) : NULL;
+         ? g_strdup (_("as usual")) : NULL;
+}
+
+/* Below 0 it is short. */
+static double
+leg_left (TrammelSession *session, const FieldSpec *spec)
+{
+  return leg_length (session, spec) - leg_need (session, spec).needed;
 }
 
 static char *
-leg_reach (TrammelSession *session, const FieldSpec *spec)
+leg_left_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return leg_left (session, spec) < 0 ? g_strdup (_("too short")) : NULL;
+}
+
+static double
+leg_extension (TrammelSession *session, const FieldSpec *spec)
 {
   const LeadNeed need = leg_need (session, spec);
 
-  return lead_reach_text (&need, trammel_session_units (session));
+  return need.missing > 0 ? need.extension : NAN;
+}
+
+static char *
+leg_extension_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const LeadNeed need = leg_need (session, spec);
+
+  if (need.missing > 0)
+    return isnan (need.extension) ? g_strdup (_("one is not enough")) : g_strdup (_("makes up for it"));
+  return isnan (need.missing) ? NULL : g_strdup (_("not needed"));
 }
 
 #define LEG_ROWS(leg) \
   { .label = N_("Length"), .kind = FIELD_LENGTH, .value = leg_length, .change = with_leg_length, .at = leg, .optional = true, \
     .step = N_("Change Lead Length"), .refused = N_("A lead is between 0 and 20 m long.") }, \
   { .label = N_("Its way"), .kind = FIELD_LENGTH, .value = leg_way, .at = leg, .remark = leg_way_remark }, \
-  { .label = N_("Needs"), .kind = FIELD_LENGTH, .value = leg_needed, .at = leg, .remark = leg_reach }
+  { .label = N_("Needs"), .kind = FIELD_LENGTH, .value = leg_needed, .at = leg }, \
+  { .label = N_("Left over"), .kind = FIELD_LENGTH, .value = leg_left, .at = leg, .remark = leg_left_remark }, \
+  { .label = N_("Extension"), .kind = FIELD_LENGTH, .value = leg_extension, .at = leg, .remark = leg_extension_remark }
 
 FieldList
 lead_leg_fields (LeadLeg leg)
 {
-  static const FieldSpec specs[LEG_COUNT][3] = { { LEG_ROWS (LEG_FROM) }, { LEG_ROWS (LEG_ALSO) }, { LEG_ROWS (LEG_TO) } };
+  static const FieldSpec specs[LEG_COUNT][5] = { { LEG_ROWS (LEG_FROM) }, { LEG_ROWS (LEG_ALSO) }, { LEG_ROWS (LEG_TO) } };
 
   return (FieldList) { specs[leg], G_N_ELEMENTS (specs[leg]) };
 }

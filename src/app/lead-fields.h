@@ -7,8 +7,9 @@
 const Lead *lead_selected (TrammelSession *session);      /* the one selected; NULL without */
 /** Whether a place on its way is selected, and which. */
 bool      lead_point_selected (TrammelSession *session, LeadPoint *point);
+bool      lead_usual          (TrammelSession *session);      /* whether any leg of it runs as usual */
 FieldList lead_point_fields   (void);
-FieldList lead_leg_fields     (LeadLeg leg);              /* a leg's length, its way, what it needs */
+FieldList lead_leg_fields     (LeadLeg leg);              /* a leg's length, its way, what it needs, what helps */
 FieldList lead_slack_fields   (void);                     /* slack, what the hand needs, its own mass */
 
 /** A second part whose lead joins in: what makes a two-into-one lead of it. */

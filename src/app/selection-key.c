@@ -14,8 +14,8 @@ lead_key (TrammelSession *session)
   LeadPoint point;
   const bool chosen = lead_point_selected (session, &point);
 
-  return g_strdup_printf ("lead %s %s %s %s %d %d %d", lead->piece.id, lead->from, lead->to, lead->also != NULL ? lead->also : "", chosen,
-                          chosen && point.joint, chosen && point.via == LEAD_NO_VIA);
+  return g_strdup_printf ("lead %s %s %s %s %d %d %d %d", lead->piece.id, lead->from, lead->to, lead->also != NULL ? lead->also : "", chosen,
+                          chosen && point.joint, chosen && point.via == LEAD_NO_VIA, lead_usual (session));
 }
 
 /* All but the lines of a structure. */

@@ -249,6 +249,18 @@ page_build_leg (TrammelSelectionPage *self, const Lead *lead, LeadLeg leg)
 }
 
 static void
+page_say_usual_way (TrammelSelectionPage *self)
+{
+  GtkWidget *words = gtk_label_new (_("It runs as usual: along the wing, at its share of the chord, to the centre line, then along the body. "
+                                      "Pull its line where it bends."));
+
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_widget_add_css_class (words, "dim-label");
+  gtk_box_append (GTK_BOX (self), words);
+}
+
+static void
 page_build_lead (TrammelSelectionPage *self, const Lead *lead)
 {
   const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
@@ -264,6 +276,8 @@ page_build_lead (TrammelSelectionPage *self, const Lead *lead)
   page_add_control (self, group, _("Also from"), lead_also_control (self->session));
   for (int leg = 0; joined && leg < LEG_COUNT; leg++)
     page_build_leg (self, lead, leg);
+  if (lead_usual (self->session))
+    page_say_usual_way (self);
   group = page_add_group (self, _("Slack"), NULL, lead_slack_fields ());
   page_add_control (self, group, _("Unplugs with the wing"), lead_unplugs_control (self->session));
 }

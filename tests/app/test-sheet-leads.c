@@ -1,6 +1,7 @@
 /* Leads under a real hand: chosen, bent, their bends moved and taken out, with the pointer and with keys. */
 #include <math.h>
 #include "app/lead-edit.h"
+#include "app/lead-fields.h"
 #include "app/tool.h"
 #include "document/changes.h"
 #include "figures/lead-need.h"
@@ -258,6 +259,23 @@ START_TEST (esc_leaves_a_lead_that_is_being_laid)
 }
 END_TEST
 
+/* 250 mm, of which 59 are left over: of 120 mm 71 are missing, and 100 is what is sold. */
+START_TEST (a_length_that_is_typed_says_what_is_left_over_or_which_extension_helps)
+{
+  const FieldList rows = lead_leg_fields (LEG_FROM);
+  TrammelSession *session = hand_session ();
+
+  choose ();
+  ck_assert_double_eq_tol (rows.specs[3].value (session, &rows.specs[3]), 59, 0.5);
+  ck_assert (isnan (rows.specs[4].value (session, &rows.specs[4])));
+  trammel_session_do (session, rows.specs[0].change (session, &rows.specs[0], 120), "Type");
+  ck_assert_double_eq (lead ()->length, 120);
+  ck_assert_double_eq_tol (rows.specs[3].value (session, &rows.specs[3]), -71, 0.5);
+  ck_assert_double_eq (rows.specs[4].value (session, &rows.specs[4]), 100);
+  ck_assert_ptr_null (rows.specs[0].change (session, &rows.specs[0], -1));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -275,5 +293,6 @@ main (void)
   tcase_add_test (leads, the_joint_of_a_two_into_one_lead_is_dragged_and_delete_puts_it_back);
   tcase_add_test (leads, the_tool_lays_a_lead_from_part_to_part_over_its_bends);
   tcase_add_test (leads, esc_leaves_a_lead_that_is_being_laid);
+  tcase_add_test (leads, a_length_that_is_typed_says_what_is_left_over_or_which_extension_helps);
   return hand_run ("sheet leads", (TCase *[]) { leads }, 1);
 }
