@@ -276,6 +276,27 @@ START_TEST (a_length_that_is_typed_says_what_is_left_over_or_which_extension_hel
 }
 END_TEST
 
+/* Its own 250 mm are longer by a leg of 150 then; of the servos that may join in, elevator and right aileron, the second is chosen. */
+START_TEST (a_second_servo_joins_in_and_its_own_lead_goes_in_one_step)
+{
+  g_autofree char *before = hand_text ();
+  const size_t leads = aeroplane_count (hand_aeroplane (), PIECE_LEAD);
+  GtkWidget *also;
+
+  choose ();
+  also = g_object_ref_sink (lead_also_control (hand_session ()));
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (also), 2);
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_LEAD), leads - 1);
+  ck_assert_str_eq (lead ()->also, "servo-right");
+  ck_assert_double_eq (lead ()->length, 400);
+  ck_assert_double_eq (lead ()->also_length, 400);
+  ck_assert_double_eq (lead ()->to_length, 150);
+  ck_assert_double_eq (lead ()->mass, 4.5);
+  g_object_unref (also);
+  hand_undoes ("Join Two Leads", before);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -294,5 +315,6 @@ main (void)
   tcase_add_test (leads, the_tool_lays_a_lead_from_part_to_part_over_its_bends);
   tcase_add_test (leads, esc_leaves_a_lead_that_is_being_laid);
   tcase_add_test (leads, a_length_that_is_typed_says_what_is_left_over_or_which_extension_helps);
+  tcase_add_test (leads, a_second_servo_joins_in_and_its_own_lead_goes_in_one_step);
   return hand_run ("sheet leads", (TCase *[]) { leads }, 1);
 }
