@@ -51,7 +51,7 @@ part_nose_fields (TrammelSession *session)
   static const FieldSpec specs[] = {
     { .label = N_("Propeller's plane"), .kind = FIELD_LENGTH, .value = nose_value, .remark = ahead_remark,
       .at = offsetof (NoseFigures, plane_ahead_mm) },
-    { .label = N_("Plane"), .kind = FIELD_LENGTH, .value = nose_value, .remark = shaft_remark, .at = offsetof (NoseFigures, shaft_mm) },
+    { .label = N_("Shaft"), .kind = FIELD_LENGTH, .value = nose_value, .remark = shaft_remark, .at = offsetof (NoseFigures, shaft_mm) },
     { .label = N_("Gap"), .kind = FIELD_THIN, .value = nose_value, .remark = gap_remark, .at = offsetof (NoseFigures, gap_mm) },
     { .label = N_("Firewall now"), .kind = FIELD_LENGTH, .value = nose_value, .remark = behind_remark,
       .at = offsetof (NoseFigures, firewall_mm) },

@@ -1,5 +1,6 @@
 #include "app/selection-key.h"
 #include "app/bay-rows.h"
+#include "app/budget-fields.h"
 #include "app/control-fields.h"
 #include "app/lead-fields.h"
 #include "app/nose-fields.h"
@@ -30,7 +31,8 @@ thing_key (TrammelSession *session, bool has_plan)
   if (selection->point != SHEET_POINT_NONE)
     return g_strdup_printf ("point %d", selection->point);
   if (selection_is_empty (selection) || selection->ids == NULL)
-    return g_strdup_printf ("aeroplane %zu %d %d", figures->balance.mark_count, has_plan, aeroplane_takes_total (session));
+    return g_strdup_printf ("aeroplane %zu %d %d %zu", figures->balance.mark_count, has_plan, aeroplane_takes_total (session),
+                            budget_fields (session).count);
   if (aeroplane_plan_by_id (trammel_session_aeroplane (session), selection_single (selection)) != NULL)
     return g_strdup_printf ("plan %d", has_plan);
   if (bay_selected (session) != NULL)

@@ -17,6 +17,7 @@
 #include "app/several-label.h"
 #include "app/structure-line.h"
 #include "app/plan-group.h"
+#include "app/budget-fields.h"
 #include "app/group.h"
 #include "app/traced-group.h"
 #include "figures/lead-words.h"
@@ -113,6 +114,9 @@ page_build_aeroplane (TrammelSelectionPage *self)
   page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields (self->session));
   if (figures->balance.mark_count > 0)
     page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
+  if (budget_fields (self->session).count > 0)
+    page_add_wide (self, page_add_group (self, _("Budget of Mass"), _("for the gear"), budget_fields (self->session)),
+                   budget_control (self->session));
   page_build_plan (self);
   more = gtk_expander_new (_("How Good the Figures Are"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (more), GTK_ACCESSIBLE_PROPERTY_LABEL, _("How Good the Figures Are"), -1);

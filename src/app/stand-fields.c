@@ -83,9 +83,9 @@ part_stand_fields (TrammelSession *session)
       .at = offsetof (PartStand, front_mm), .remark = edge_remark, .refused = N_("That is further than 20 m away.") },
     { .label = N_("Rear edge"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_edge, .step = N_("Move Part"),
       .at = offsetof (PartStand, rear_mm), .remark = edge_remark, .refused = N_("That is further than 20 m away.") },
-    { .label = N_("Underside, in front"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_height, .step = N_("Move Part"),
+    { .label = N_("Front height"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_height, .step = N_("Move Part"),
       .at = offsetof (PartStand, front_height_mm), .remark = height_remark, .refused = N_("A tray lies above the body's bottom.") },
-    { .label = N_("Underside, at the rear"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_height, .step = N_("Move Part"),
+    { .label = N_("Rear height"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_height, .step = N_("Move Part"),
       .at = offsetof (PartStand, rear_height_mm), .remark = height_remark, .refused = N_("A tray lies above the body's bottom.") },
   };
   PartStand stand;

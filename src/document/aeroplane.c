@@ -11,6 +11,7 @@ struct Aeroplane {
   gatomicrefcount references;
   Target target;
   bool tailless;
+  double airframe, airframe_sigma;
   union { Texts texts; GRefString *text[TEXT_COUNT]; };
   AeroplaneIndex *index;      /* made with the pieces, never changed */
   size_t count;
@@ -48,6 +49,8 @@ aeroplane_alike (const Aeroplane *model, size_t count)
 
   self->target = model->target;
   self->tailless = model->tailless;
+  self->airframe = model->airframe;
+  self->airframe_sigma = model->airframe_sigma;
   for (int i = 0; i < TEXT_COUNT; i++)
     self->text[i] = model->text[i] ? g_ref_string_acquire (model->text[i]) : NULL;
   return self;
@@ -71,6 +74,8 @@ aeroplane_from_pieces (AeroplaneTraits traits, Piece *const takes[], size_t coun
 
   self->target = traits.target;
   self->tailless = traits.tailless;
+  self->airframe = traits.airframe;
+  self->airframe_sigma = traits.airframe_sigma;
   self->texts.name = name_new (traits.name);
   if (count > 0)
     memcpy (self->pieces, takes, count * sizeof takes[0]);
@@ -109,7 +114,7 @@ aeroplane_unref (Aeroplane *self)
 static bool
 target_equal (Target a, Target b)
 {
-  return a.from == b.from && a.to == b.to && a.aim == b.aim;
+  return a.from == b.from && a.to == b.to && a.aim == b.aim && a.all_up == b.all_up && a.loading == b.loading;
 }
 
 bool
@@ -118,6 +123,8 @@ aeroplane_equal (const Aeroplane *a, const Aeroplane *b)
   if (a == b)
     return true;
   if (!a || !b || a->count != b->count || a->tailless != b->tailless || !target_equal (a->target, b->target))
+    return false;
+  if (a->airframe != b->airframe || a->airframe_sigma != b->airframe_sigma)
     return false;
   for (int i = 0; i < TEXT_COUNT; i++)
     if (g_strcmp0 (a->text[i], b->text[i]) != 0)
@@ -131,7 +138,8 @@ aeroplane_equal (const Aeroplane *a, const Aeroplane *b)
 AeroplaneTraits
 aeroplane_traits (const Aeroplane *self)
 {
-  return (AeroplaneTraits) { .name = self->texts.name, .target = self->target, .tailless = self->tailless };
+  return (AeroplaneTraits) { .name = self->texts.name, .target = self->target, .tailless = self->tailless,
+                              .airframe = self->airframe, .airframe_sigma = self->airframe_sigma };
 }
 
 const char *
@@ -198,6 +206,8 @@ aeroplane_with_traits (const Aeroplane *self, AeroplaneTraits traits)
 
   made->target = traits.target;
   made->tailless = traits.tailless;
+  made->airframe = traits.airframe;
+  made->airframe_sigma = traits.airframe_sigma;
   aeroplane_set_text (made, &made->texts.name, name_new (traits.name));
   return made;
 }

@@ -5,11 +5,13 @@
  *  did not touch. Keeping the old one is undo; two equal pointers mean "has not changed"; a worker may read one freely. */
 typedef struct Aeroplane Aeroplane;
 
-/** The wanted static margin, % of MAC: a band with an aim inside, from <= aim <= to. */
-typedef struct { double from, to, aim; } Target;
+/** What is wanted. The static margin, % of MAC: a band with an aim inside, from <= aim <= to. What it shall weigh: all-up, g, or by the area of
+ *  its wings, g/dm²; 0 not given, and where both are the first counts. */
+typedef struct { double from, to, aim, all_up, loading; } Target;
 
-/** What belongs to the aeroplane itself. The name may be NULL. */
-typedef struct { const char *name; Target target; bool tailless; } AeroplaneTraits;
+/** What belongs to the aeroplane itself. The name may be NULL. The bare airframe on the scale, g, without any gear, and how well that is
+ *  known, one standard deviation; 0 not given. */
+typedef struct { const char *name; Target target; bool tailless; double airframe, airframe_sigma; } AeroplaneTraits;
 
 Aeroplane *aeroplane_new   (void);                        /* empty; target 5, 15, 12 */
 /** One of `count` pieces at once; the pieces are taken, the array is lent. To be preferred to many aeroplane_with_added. */

@@ -368,13 +368,16 @@ target_of (const RootRecord *root)
   Target target = { .from = isnan (root->from) ? 5 : root->from, .to = isnan (root->to) ? 15 : root->to };
 
   target.aim = isnan (root->aim) ? CLAMP (12, target.from, target.to) : root->aim;
+  target.all_up = root->all_up;
+  target.loading = root->loading;
   return target;
 }
 
 Aeroplane *
 draft_finish (Draft *self)
 {
-  const AeroplaneTraits traits = { .name = self->root.name, .target = target_of (&self->root), .tailless = self->root.tailless };
+  const AeroplaneTraits traits = { .name = self->root.name, .target = target_of (&self->root), .tailless = self->root.tailless,
+                                   .airframe = self->root.airframe, .airframe_sigma = self->root.airframe_sigma };
   const AeroplaneKept kept = {
     .attributes = self->root_attributes, .before = self->before ? self->before->str : NULL,
     .behind = self->behind ? self->behind->str : NULL,

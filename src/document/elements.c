@@ -18,6 +18,8 @@ static const Attribute of_aeroplane[] = {
   { .name = "version", .presence = PRESENCE_REQUIRED, .offset = offsetof (RootRecord, version), .least = 1, .most = 1 },
   { .name = "name", .kind = VALUE_TEXT, .offset = offsetof (RootRecord, name) },
   { .name = "tailless", .kind = VALUE_FLAG, .offset = offsetof (RootRecord, tailless), .words = yes_words },
+  { .name = "airframe-mass", .offset = offsetof (RootRecord, airframe), .most = DOCUMENT_REACH, .unit = "g" },
+  { .name = "airframe-mass-sigma", .offset = offsetof (RootRecord, airframe_sigma), .most = DOCUMENT_REACH, .unit = "g" },
   { .name = NULL }
 };
 
@@ -28,6 +30,8 @@ static const Attribute of_target[] = {
     .fallback = NAN, .unit = "%" },
   { .name = "margin-aim", .presence = PRESENCE_SHOWN, .offset = offsetof (RootRecord, aim), .least = -100, .most = 100,
     .fallback = NAN, .unit = "%" },
+  { .name = "all-up", .offset = offsetof (RootRecord, all_up), .most = DOCUMENT_REACH, .unit = "g" },
+  { .name = "loading", .offset = offsetof (RootRecord, loading), .most = 10000, .unit = "g/dm²" },
   { .name = NULL }
 };
 

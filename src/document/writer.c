@@ -6,7 +6,8 @@ write_target (GString *to, const Aeroplane *aeroplane)
 {
   const AeroplaneTraits traits = aeroplane_traits (aeroplane);
   const AeroplaneKept kept = aeroplane_kept (aeroplane);
-  const RootRecord record = { .from = traits.target.from, .to = traits.target.to, .aim = traits.target.aim };
+  const RootRecord record = { .from = traits.target.from, .to = traits.target.to, .aim = traits.target.aim,
+                              .all_up = traits.target.all_up, .loading = traits.target.loading };
 
   write_tag (to, 1, ELEMENT_TARGET, &record, kept.target_attributes);
   write_tag_end (to, 1, ELEMENT_TARGET, kept.target_inside);
@@ -17,7 +18,8 @@ writer_text (const Aeroplane *aeroplane, size_t *length)
 {
   const AeroplaneTraits traits = aeroplane_traits (aeroplane);
   const AeroplaneKept kept = aeroplane_kept (aeroplane);
-  const RootRecord root = { .name = (char *) traits.name, .tailless = traits.tailless, .version = DOCUMENT_VERSION };
+  const RootRecord root = { .name = (char *) traits.name, .tailless = traits.tailless, .version = DOCUMENT_VERSION,
+                            .airframe = traits.airframe, .airframe_sigma = traits.airframe_sigma };
   const size_t count = aeroplane_piece_count (aeroplane);
   GString *to = g_string_sized_new (4096);
   gsize text_length;

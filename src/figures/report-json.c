@@ -1,6 +1,7 @@
 #include "figures/report.h"
 
 #include <math.h>
+#include "figures/budget.h"
 #include "figures/contribution.h"
 #include "figures/json-text.h"
 #include "figures/lead-words.h"
@@ -353,5 +354,6 @@ report_json (const Figures *figures)
   nose_write (&json, figures->aeroplane);
   report_write_coverings (&json, figures);
   report_write_leads (&json, figures);
+  budget_write (&json, figures);
   return json_text_end (&json);
 }

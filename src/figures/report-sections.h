@@ -22,6 +22,7 @@ TextTable report_parts         (const Figures *figures, Units units);     /* a r
 TextTable report_stands        (const Figures *figures, Units units);     /* a row each part aboard that a rule on the body measures */
 TextTable report_nose          (const Figures *figures, Units units);     /* propeller's plane, gap and firewall of each motor in a cowl */
 TextTable report_leads         (const Figures *figures, Units units);     /* a row each leg: its way, what it needs, what it has */
+TextTable report_budget        (const Figures *figures, Units units);     /* what is left for the gear */
 TextTable report_materials     (const Figures *figures, Units units);     /* what structures are made of: a row each line, the usual excess */
 TextTable report_coverings     (const Figures *figures, Units units);     /* a row each covering, on the tail and on all; none while all is bare */
 TextTable report_solutions     (const Figures *figures, Units units);     /* a row each part with a rail */

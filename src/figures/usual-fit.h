@@ -25,6 +25,9 @@ Aeroplane *usual_fit (const Aeroplane *aeroplane, const Catalogue *catalogue, Us
  *  method  airframe 48 % of all-up; 18.5 g/dm² at 500 mm of span, 0.032 g/dm² more for each mm */
 double usual_all_up (const Aeroplane *aeroplane);
 
+/** The wing loading that is usual for a span, mm: g/dm². Common practice, no source. */
+double usual_loading (double span_mm);
+
 /** Mass of all parts aboard, g. */
 double parts_mass (const Aeroplane *aeroplane);
 

@@ -81,6 +81,12 @@ parts_mass (const Aeroplane *aeroplane)
 }
 
 double
+usual_loading (double span_mm)
+{
+  return fmax (18.5 + 0.032 * (span_mm - 500), 8);
+}
+
+double
 usual_all_up (const Aeroplane *aeroplane)
 {
   const Surface *wing = aeroplane_reference_wing (aeroplane);
@@ -91,7 +97,7 @@ usual_all_up (const Aeroplane *aeroplane)
     return NAN;
   if (built > 0)
     return built / AIRFRAME;
-  return areas (aeroplane, true) / 1e4 * fmax (18.5 + 0.032 * (planform.span - 500), 8);
+  return areas (aeroplane, true) / 1e4 * usual_loading (planform.span);
 }
 
 /* One structure's mass, in the place of a structure of the same thing that weighs nothing. */

@@ -131,7 +131,7 @@ START_TEST (a_part_s_tray_is_read_and_typed_from_a_former)
   ck_assert_double_eq_tol (part ("receiver")->x - part ("receiver")->length / 2, edge + 20 - 12, 0.5);
   undo_is ("Move Part");
   const double z = part ("receiver")->z;
-  retype ("Underside, in front, mm", "30");
+  retype ("Front height, mm", "30");
   ck_assert_double_eq_tol (part ("receiver")->z, z - 2, 0.5);
   undo_is ("Move Part");
   choose ("servo-left");
@@ -161,6 +161,31 @@ START_TEST (a_motor_too_far_out_is_set_in_its_cowl_in_one_step)
 }
 END_TEST
 
+static AeroplaneTraits
+traits (void)
+{
+  return aeroplane_traits (trammel_session_aeroplane (stage.session));
+}
+
+START_TEST (what_it_shall_weigh_and_what_the_airframe_weighs_is_typed)
+{
+  retype ("Wanted all-up, g", "180");
+  ck_assert_double_eq (traits ().target.all_up, 180);
+  gtk_widget_grab_focus (beside ("Loading, g/dm²"));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_type ("30");
+  gui_key ("Return");
+  ck_assert (traits ().target.all_up == 0 && traits ().target.loading == 30);
+  retype ("Bare airframe, g", "72");
+  ck_assert (traits ().airframe == 72 && traits ().airframe_sigma == 0);
+  undo_is ("Weigh Airframe");
+  undo_is ("Change Wanted Loading");
+  undo_is ("Change Wanted Mass");
+  ck_assert (traits ().target.all_up == 0);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -178,6 +203,7 @@ main (void)
   tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
   tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);
   tcase_add_test (tests, a_motor_too_far_out_is_set_in_its_cowl_in_one_step);
+  tcase_add_test (tests, what_it_shall_weigh_and_what_the_airframe_weighs_is_typed);
   suite_add_tcase (suite, tests);
   return gui_run (suite);
 }

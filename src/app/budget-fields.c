@@ -1,0 +1,138 @@
+#include "trammel-config.h"
+#include "app/budget-fields.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "app/piece-controls.h"
+#include "figures/budget.h"
+
+enum { MOST_G = 100000, MOST_LOADING = 10000 };
+
+/* The spec's `at` is the figure's place in Budget. */
+static double
+budget_value (TrammelSession *session, const FieldSpec *spec)
+{
+  Budget budget;
+
+  if (!budget_of (trammel_session_figures (session), &budget))
+    return NAN;
+  return *(const double *) (const void *) ((const char *) &budget + spec->at);
+}
+
+static AeroplaneTraits
+session_traits (TrammelSession *session)
+{
+  return aeroplane_traits (trammel_session_aeroplane (session));
+}
+
+/* One of the two is wanted: the other is forgotten. Emptied, what is usual for the span counts again. */
+static Aeroplane *
+with_wanted (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  AeroplaneTraits traits = session_traits (session);
+  const bool all_up = spec->at == offsetof (Budget, wanted_g);
+
+  if (!isnan (value) && !(value > 0 && value <= spec->most))
+    return NULL;
+  traits.target.all_up = all_up && value > 0 ? value : 0;
+  traits.target.loading = !all_up && value > 0 ? value : 0;
+  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+static Aeroplane *
+with_airframe_known (TrammelSession *session, const FieldSpec *spec, double value, double deviation)
+{
+  AeroplaneTraits traits = session_traits (session);
+
+  if (!(value > 0 && value <= MOST_G && deviation >= 0 && deviation <= MOST_G))
+    return NULL;
+  traits.airframe = value;
+  traits.airframe_sigma = deviation;
+  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+static Aeroplane *
+with_airframe (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  AeroplaneTraits traits = session_traits (session);
+
+  if (!isnan (value))
+    return with_airframe_known (session, spec, value, 0);
+  traits.airframe = traits.airframe_sigma = 0;
+  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+static char *
+wanted_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  /* Translators: how an all-up mass is wanted */
+  const char *const words[] = { [WANTED_USUAL] = _("usual for the span"), [WANTED_ALL_UP] = _("typed"), [WANTED_LOADING] = _("by loading") };
+  Budget budget;
+
+  return budget_of (trammel_session_figures (session), &budget) ? g_strdup (words[budget.wanted_by]) : NULL;
+}
+
+/* Typed in g/dm²; told besides in the reader's own units where those are others. */
+static char *
+loading_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const Units units = trammel_session_units (session);
+
+  return units.mass == MASS_G && units.length == LENGTH_MM ? NULL : units_loading (units, budget_value (session, spec));
+}
+
+static char *
+airframe_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  Budget budget;
+
+  if (!budget_of (trammel_session_figures (session), &budget))
+    return NULL;
+  g_autofree char *sigma = units_mass_deviation_figure (trammel_session_units (session), budget.airframe_sigma_g);
+  return g_strdup_printf (budget.airframe_by == AIRFRAME_WEIGHED ? _("± %s, weighed") : budget.airframe_by == AIRFRAME_RECKONED
+                          ? _("± %s, reckoned") : _("± %s, usual share"), sigma);
+}
+
+FieldList
+budget_fields (TrammelSession *session)
+{
+  static const FieldSpec specs[] = {
+    { .label = N_("Wanted all-up"), .kind = FIELD_MASS, .value = budget_value, .change = with_wanted, .optional = true,
+      .step = N_("Change Wanted Mass"), .at = offsetof (Budget, wanted_g), .most = MOST_G, .remark = wanted_remark,
+      .refused = N_("A mass lies between 0 and 100 kg.") },
+    { .label = N_("Loading, g/dm²"), .kind = FIELD_NUMBER, .value = budget_value, .change = with_wanted, .optional = true,
+      .step = N_("Change Wanted Loading"), .at = offsetof (Budget, loading_g_dm2), .most = MOST_LOADING, .remark = loading_remark,
+      .refused = N_("A loading is more than 0 g/dm²; at 650 mm of span 18 to 28 is usual.") },
+    { .label = N_("Bare airframe"), .kind = FIELD_MASS, .value = budget_value, .change = with_airframe, .optional = true,
+      .change_known = with_airframe_known, .step = N_("Weigh Airframe"), .at = offsetof (Budget, airframe_g), .remark = airframe_remark,
+      .refused = N_("A mass lies between 0 and 100 kg.") },
+    { .label = N_("Left for gear"), .kind = FIELD_MASS, .value = budget_value, .at = offsetof (Budget, left_g) },
+    { .label = N_("Gear aboard"), .kind = FIELD_MASS, .value = budget_value, .at = offsetof (Budget, gear_g) },
+  };
+  Budget budget;
+
+  return (FieldList) { specs, budget_of (trammel_session_figures (session), &budget) ? G_N_ELEMENTS (specs) : 0 };
+}
+
+static void
+budget_show (GtkWidget *control, TrammelSession *session)
+{
+  Budget budget;
+
+  if (!budget_of (trammel_session_figures (session), &budget))
+    return;
+  g_autofree char *text = budget_text (&budget, trammel_session_units (session));
+  gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (control)), text);
+}
+
+GtkWidget *
+budget_control (TrammelSession *session)
+{
+  GtkWidget *control = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *words = gtk_label_new (NULL);
+
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_box_append (GTK_BOX (control), words);
+  gtk_widget_add_css_class (control, "field");
+  piece_control_adopt (control, session, budget_show);
+  return control;
+}
