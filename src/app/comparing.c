@@ -45,8 +45,10 @@ comparing_drop (TrammelComparing *self)
   comparison_clear (&self->comparison);
   g_clear_pointer (&self->spots, g_free);
   self->departures = (SheetDepartures) { .count = 0 };
-  if (self->sheet != NULL)
-    trammel_sheet_canvas_overlay (self->sheet)->departures = NULL;
+  if (self->sheet == NULL)
+    return;
+  trammel_sheet_canvas_overlay (self->sheet)->departures = NULL;
+  trammel_sheet_canvas_refresh (self->sheet);
 }
 
 static void
@@ -281,6 +283,21 @@ comparing_ask (TrammelComparing *self)
     self->idle = g_timeout_add (REST_MS, comparing_look, self);
 }
 
+/* What is drawn over one view's print means nothing over another's, not for a moment. */
+static void
+comparing_plan_changed (TrammelComparing *self)
+{
+  const PlanView *view = self->sheet != NULL ? trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->sheet)) : NULL;
+  const bool had = self->comparison.spots != NULL;
+
+  if (self->view != NULL && g_strcmp0 (view != NULL ? view->id : NULL, self->view) != 0) {
+    comparing_forget (self);
+    if (had)
+      g_signal_emit (self, changed_signal, 0);
+  }
+  comparing_ask (self);
+}
+
 void
 trammel_comparing_watch (TrammelComparing *self, TrammelSheetCanvas *sheet)
 {
@@ -288,7 +305,7 @@ trammel_comparing_watch (TrammelComparing *self, TrammelSheetCanvas *sheet)
   g_signal_connect_object (self->session, "changed", G_CALLBACK (comparing_ask), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->session, "selection-changed", G_CALLBACK (comparing_ask), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (sheet, "tool-changed", G_CALLBACK (comparing_show_again), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (trammel_sheet_canvas_plan_store (sheet), "changed", G_CALLBACK (comparing_ask), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_sheet_canvas_plan_store (sheet), "changed", G_CALLBACK (comparing_plan_changed), self, G_CONNECT_SWAPPED);
 }
 
 const Comparison *

@@ -271,14 +271,23 @@ plan_making_begin_place (TrammelSheetCanvas *sheet)
   return true;
 }
 
-/* Where its axis's forward end is clicked in the side view: how far aft, and what stands at a height of its own, how high. The body's axis
- * has none; heights in the side view itself run from its own. */
-static void
-view_put (PlanView *view, const PlanView *side, const Placing *placing, Point px)
+const Surface *
+plan_making_traced (TrammelSheetCanvas *sheet, const char *view)
 {
-  const Point at = placing_sheet (placing, px);
+  const Aeroplane *aeroplane = trammel_session_aeroplane (trammel_sheet_canvas_session (sheet));
 
-  view->x = at.x;
+  for (size_t i = 0; view != NULL && i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
+    if (g_strcmp0 (aeroplane_surface (aeroplane, i)->traced, view) == 0)
+      return aeroplane_surface (aeroplane, i);
+  return NULL;
+}
+
+/* Where the root's leading edge of what was traced in it, else its axis's forward end, is clicked in the side view: how far aft, and what
+ * stands at a height of its own, how high. The body's axis has none; heights in the side view itself run from its own. */
+static void
+view_put (PlanView *view, const PlanView *side, const Surface *traced, Point at)
+{
+  view->x = traced != NULL ? at.x - (outline_node (traced->outline, 0).x - view->x) : at.x;
   view->for_now = false;
   if (view->shows != VIEW_BODY_TOP)
     view->z = at.y + side->z;
@@ -296,7 +305,7 @@ plan_making_place (TrammelSheetCanvas *sheet, const Point *px)
   trammel_plan_work_set_places (trammel_plan_work_of (sheet), NULL);
   for (size_t i = 0; px != NULL && side != NULL && i < plan->view_count && trammel_plan_store_placing (plans, &placing); i++)
     if (g_strcmp0 (plan->views[i].id, id) == 0)
-      view_put (&plan->views[i], side, &placing, *px);
+      view_put (&plan->views[i], side, plan_making_traced (sheet, id), placing_sheet (&placing, *px));
   plan_edit_do (sheet, plan, plan_edit_moved_label (PLAN_MARK_STANDS));
   trammel_plan_store_choose (plans, plan_edit_plan (sheet)->piece.id, id);
 }

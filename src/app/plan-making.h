@@ -19,5 +19,8 @@ void plan_making_view       (TrammelSheetCanvas *sheet, Point fore, Point aft, b
 void plan_making_no_view    (TrammelSheetCanvas *sheet);
 /** Takes the side view in hand, so that the place of the one in hand can be clicked in it; false without a side view, or in it. */
 bool plan_making_begin_place (TrammelSheetCanvas *sheet);
-/** That place: its forward end stands as far aft as the place clicked, or it stays where it is (NULL). It comes back in hand. */
+/** The surface that was traced in the view of that id, whose root's leading edge then is what is placed; NULL for none. Lent. */
+const Surface *plan_making_traced (TrammelSheetCanvas *sheet, const char *view);
+/** That place: the root's leading edge traced in it, else its axis's forward end, stands as far aft as the place clicked, or it stays where it
+ *  is (NULL). It comes back in hand. */
 void plan_making_place       (TrammelSheetCanvas *sheet, const Point *px);

@@ -66,6 +66,8 @@ view_sentence (PlanTool *self)
 {
   const PlanView *view = trammel_plan_store_view (trammel_sheet_canvas_plan_store (self->tool.sheet));
 
+  if (plan_making_traced (self->tool.sheet, trammel_plan_work_places (self->work)) != NULL)
+    return _("In the side view click where the root's leading edge stands.");
   if (trammel_plan_work_places (self->work) != NULL)
     return _("In the side view click where the forward end of the axis stands: the place that you clicked first on this view.");
   if (plan_tool_wanted (self) == 0 && view != NULL && view->for_now && plan_view_can_be_placed (self->tool.sheet))

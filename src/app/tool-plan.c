@@ -7,8 +7,8 @@
 #include "app/sheet-field.h"
 #include "plan/ink-corner.h"
 
-/* px on the screen: how far off a printed corner or end is reached, and a mark. */
-static const double CORNER_PX = 10, MARK_PX = 12, FINGER_PX = 22;
+/* mm: strokes of lettering are shorter. px on the screen: how far off a printed corner or end is reached, and a mark. */
+static const double LETTERING = 4.5, CORNER_PX = 10, MARK_PX = 12, FINGER_PX = 22;
 
 static TrammelPlanStore *
 plan_tool_plans (PlanTool *self)
@@ -138,12 +138,13 @@ plan_tool_aim (PlanTool *self, const ToolEvent *event)
 {
   const double scale = trammel_sheet_canvas_view (self->tool.sheet)->scale;
   const Point px = placing_px (&self->placing, plan_tool_held (self, event));
+  const double px_per_mm = plan_edit_px_per_mm (self->tool.sheet, px);
   const Ink *ink = plan_edit_ink (self->tool.sheet);
   Point corner;
 
   self->loose = !plan_tool_snaps (self, event);
   if (ink == NULL || self->loose || event->shift || !plan_tool_catches (self)
-      || !ink_corner (ink, px, CORNER_PX / scale * plan_edit_px_per_mm (self->tool.sheet, px), &corner))
+      || !ink_line_corner (ink, px, CORNER_PX / scale * px_per_mm, LETTERING * px_per_mm, &corner))
     return px;
   return corner;
 }

@@ -4,7 +4,7 @@
 #include "plan/ink-ridge.h"
 
 /* Ink pixels: half of a window. */
-enum { HALF_WINDOW = 7, STEP = 3, MOST_REACH = 90, PASSES = 6 };
+enum { HALF_WINDOW = 7, STEP = 3, MOST_REACH = 90, PASSES = 6, MOST_REFUSED = 24, MOST_GAP = 3, WAYS = 96, LEAST_INK = 64 };
 /* Mean squared slope or ridge, in shades, of what counts as printed. */
 static const double LEAST_CONTRAST = 60;
 
@@ -93,10 +93,53 @@ settle (const Ink *ink, const Kind *kind, Point *at)
   return true;
 }
 
+/* What is looked for, and what was found there already and is lettering. */
+typedef struct { Point near; double reach, least; Point refused[MOST_REFUSED]; int refused_count; } Search;
+
+static bool
+is_refused (const Search *self, Point at)
+{
+  for (int i = 0; i < self->refused_count; i++)
+    if (point_distance (self->refused[i], at) < HALF_WINDOW)
+      return true;
+  return false;
+}
+
+/* How far the print goes on from a place that way, a gap of a few pixels not counted. */
+static double
+run_length (const Ink *ink, Point from, Point way, double most)
+{
+  double last = HALF_WINDOW;
+
+  for (double along = HALF_WINDOW; along <= most && along - last <= MOST_GAP; along++)
+    for (int across = -1; across <= 1; across++)
+      {
+        const Point at = { from.x + along * way.x - across * way.y, from.y + along * way.y + across * way.x };
+
+        if (at.x >= 0 && at.y >= 0 && at.x < ink_width (ink) && at.y < ink_height (ink) && ink_at (ink, at) >= LEAST_INK)
+          last = along;
+      }
+  return last;
+}
+
+/* Whether a line that long ends or crosses there: a stroke of a letter is shorter. */
+static bool
+is_of_a_line (const Ink *ink, Point at, double least)
+{
+  if (least <= HALF_WINDOW)
+    return true;
+  for (int i = 0; i < WAYS; i++)
+    if (run_length (ink, at, (Point) { cos (2 * M_PI * i / WAYS), sin (2 * M_PI * i / WAYS) }, least + MOST_GAP) >= least)
+      return true;
+  return false;
+}
+
 /* The best window about `near`; further ones count less. */
 static double
-best_window (const Ink *ink, const Kind *kind, Point near, double reach, Point *best)
+best_window (const Ink *ink, const Kind *kind, const Search *search, Point *best)
 {
+  const Point near = search->near;
+  const double reach = search->reach;
   double most = 0;
 
   for (double y = -reach; y <= reach; y += STEP)
@@ -104,7 +147,7 @@ best_window (const Ink *ink, const Kind *kind, Point near, double reach, Point *
       {
         const Point at = { near.x + x, near.y + y };
         const double off = hypot (x, y) / reach;
-        const Window sum = off <= 1 ? window_at (ink, kind, at) : (Window) { 0 };
+        const Window sum = off <= 1 && !is_refused (search, at) ? window_at (ink, kind, at) : (Window) { 0 };
         const double worth = cornerness (kind, &sum) * (1 - 0.7 * off);
 
         if (worth > most)
@@ -117,26 +160,44 @@ best_window (const Ink *ink, const Kind *kind, Point near, double reach, Point *
 }
 
 static bool
-find (const Ink *ink, const Kind *kind, Point near, double reach, Point *found)
+find (const Ink *ink, const Kind *kind, Search search, Point *found)
 {
-  Point at = near;
+  Point at, window;
 
-  if (best_window (ink, kind, near, reach, &at) <= 0 || !settle (ink, kind, &at) || point_distance (at, near) > reach)
+  for (search.refused_count = 0; search.refused_count < MOST_REFUSED; search.refused[search.refused_count++] = window)
+    {
+      if (best_window (ink, kind, &search, &window) <= 0)
+        return false;
+      at = window;
+      if (!settle (ink, kind, &at) || point_distance (at, search.near) > search.reach)
+        {
+          if (search.least <= HALF_WINDOW)
+            return false;
+        }
+      else if (is_of_a_line (ink, at, search.least))
+        {
+          *found = at;
+          return true;
+        }
+    }
+  return false;
+}
+
+bool
+ink_line_corner (const Ink *ink, Point near, double reach, double least, Point *found)
+{
+  const double reduced = ink_reduced (ink), within = fmin (reach / reduced, MOST_REACH);
+  const Search search = { .near = point_scale (near, 1 / reduced), .reach = within, .least = least / reduced };
+  Point at;
+
+  if (!point_is_finite (near) || !(reach > 0) || (!find (ink, &RIDGES, search, &at) && !find (ink, &EDGES, search, &at)))
     return false;
-  *found = at;
+  *found = point_scale (at, reduced);
   return true;
 }
 
 bool
 ink_corner (const Ink *ink, Point near, double reach, Point *found)
 {
-  const double reduced = ink_reduced (ink), within = fmin (reach / reduced, MOST_REACH);
-  const Point middle = point_scale (near, 1 / reduced);
-  Point at;
-
-  if (!point_is_finite (near) || !(reach > 0)
-      || (!find (ink, &RIDGES, middle, within, &at) && !find (ink, &EDGES, middle, within, &at)))
-    return false;
-  *found = point_scale (at, reduced);
-  return true;
+  return ink_line_corner (ink, near, reach, 0, found);
 }

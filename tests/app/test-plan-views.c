@@ -372,6 +372,29 @@ START_TEST (the_place_of_a_view_is_clicked_in_the_side_view)
 }
 END_TEST
 
+START_TEST (of_a_view_that_was_traced_the_root_s_leading_edge_is_clicked_in_the_side_view)
+{
+  const Segment segments[] = { segment_line ((Point) { 12, 40 }), segment_line ((Point) { 20, 40 }), segment_line ((Point) { 25, 0 }) };
+  Outline *outline = NULL;
+  Surface *surface;
+  Point there;
+
+  begin_with (plan_with_a_side_view (false));
+  ck_assert_int_eq (outline_new ((Point) { 7, 0 }, segments, 3, NULL, &outline), CORE_OK);
+  surface = surface_new ("wing", ROLE_WING, outline);
+  surface->traced = g_strdup ("wing-view");
+  trammel_session_do (hand_session (), aeroplane_with_added (hand_aeroplane (), &surface->piece), "Trace");
+  trammel_plan_store_choose (plans (), plan ()->piece.id, "wing-view");
+  step ("View");
+  gui_click (about_view ("Click Its Place in the Side View"));
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()), "In the side view click where the root's leading edge stands.");
+  hand_look ((Point) { 100, 0 }, 2);
+  there = on_sheet ((Point) { 500, 390 });
+  hand_click (there);
+  ck_assert_double_eq_tol (outline_node (hand_surface ("wing")->outline, 0).x, there.x, 0.5);
+}
+END_TEST
+
 /* The strip */
 
 START_TEST (a_side_view_that_is_not_there_is_said_while_something_is_traced_that_stands_in_it)
@@ -445,6 +468,7 @@ main (void)
   tcase_add_test (tests, one_drag_along_the_body_drops_a_view_into_its_place);
   tcase_add_test (tests, the_place_of_a_view_is_typed_and_nudged);
   tcase_add_test (tests, the_place_of_a_view_is_clicked_in_the_side_view);
+  tcase_add_test (tests, of_a_view_that_was_traced_the_root_s_leading_edge_is_clicked_in_the_side_view);
   tcase_add_test (tests, a_side_view_that_is_not_there_is_said_while_something_is_traced_that_stands_in_it);
   tcase_add_test (tests, trace_takes_the_outline_tool_and_done_shuts_the_strip);
   tcase_add_test (tests, an_axis_set_by_keys_leaves_the_key_cursor_on_the_print_and_a_further_view_the_keyboard_on_the_sheet);

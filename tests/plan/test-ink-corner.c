@@ -101,6 +101,24 @@ START_TEST (a_picture_of_reduced_pixels_answers_in_the_file_s)
 }
 END_TEST
 
+/* A figure seven before the end of a dimension line, on its extension line. */
+static const DrawnLine dimension[] = { { { 90.3, 10 }, { 90.3, 100 }, 3, 1 }, { { 8, 60.7 }, { 90.3, 60.7 }, 3, 1 },
+                                       { { 62, 36 }, { 74, 36 }, 3, 1 }, { { 74, 36 }, { 66, 54 }, 3, 1 } };
+
+START_TEST (a_dimension_line_s_end_is_found_beside_a_figure_and_no_corner_of_the_figure)
+{
+  Ink *ink = drawn_ink (dimension, 4, 128, 110);
+  Point place;
+
+  ck_assert (ink_corner (ink, (Point) { 78, 44 }, 24, &place));
+  ck_assert_double_lt (place.y, 57);
+  ck_assert (ink_line_corner (ink, (Point) { 78, 44 }, 24, 30, &place));
+  assert_near (place, (Point) { 90.3, 60.7 }, 0.4);
+  ck_assert (!ink_line_corner (ink, (Point) { 70, 40 }, 14, 30, &place));
+  ink_unref (ink);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -112,6 +130,7 @@ main (void)
   tcase_add_test (tests, the_end_of_a_line_is_found_on_its_middle);
   tcase_add_test (tests, a_line_that_goes_on_straight_and_bare_paper_have_none);
   tcase_add_test (tests, what_lies_beyond_reach_is_not_taken);
+  tcase_add_test (tests, a_dimension_line_s_end_is_found_beside_a_figure_and_no_corner_of_the_figure);
   tcase_add_test (tests, a_picture_of_reduced_pixels_answers_in_the_file_s);
   return run_suite (suite_create ("ink-corner"), tests);
 }
