@@ -7,7 +7,7 @@
 #include "command/usage.h"
 #include "drawing/export.h"
 
-typedef struct { char *output, *sheet, *paper, *units, *mass_units; int dpi; } Wanted;
+typedef struct { char *output, *sheet, *list, *paper, *units, *mass_units; int dpi; } Wanted;
 
 enum { LEAST_DPI = 30, MOST_DPI = 1200, NOT_GIVEN = G_MININT };
 
@@ -19,6 +19,8 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
       .description = N_("the file to write; its ending says what: png, pdf, svg, csv, json"), .arg_description = "OUT" },
     { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
       .description = N_("which sheet (wall)"), .arg_description = "wall" },
+    { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
+      .description = N_("which list a CSV holds (parts)"), .arg_description = "parts|groups|moments|movers|coverings" },
     { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
       .description = N_("its paper (a4)"), .arg_description = "a4|a3|a2|a1|letter|tabloid" },
     { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
@@ -31,10 +33,11 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
   };
   const Usage usage = {
     .word = "export", .entries = entries,
-    .summary = _("Writes the wall sheet (png, pdf, svg), the parts list (csv) or every figure (json) to a file."),
+    .summary = _("Writes the wall sheet (png, pdf, svg), a list (csv) or every figure (json) to a file."),
     .examples = _("Examples:\n  trammel export racer.trammel --output racer.pdf --paper a3\n"
                   "  trammel export racer.trammel --output racer.png --dpi 300\n"
-                  "  trammel export racer.trammel --output parts.csv"),
+                  "  trammel export racer.trammel --output parts.csv\n"
+                  "  trammel export racer.trammel --output moments.csv --list moments"),
   };
 
   return usage_parse (&usage, argc, argv, file, status);
@@ -52,6 +55,10 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
     *status = usage_error ("export", _("“%s” does not end in .png, .pdf, .svg, .csv or .json."), wanted->output);
   else if (wanted->sheet && !g_str_equal (wanted->sheet, "wall"))
     *status = usage_error ("export", _("--sheet is “wall”, not “%s”."), wanted->sheet);
+  else if (wanted->list && !report_list_from_word (wanted->list, &options->list))
+    *status = usage_error ("export", _("--list is parts, groups, moments, movers or coverings, not “%s”."), wanted->list);
+  else if (wanted->list && options->format != EXPORT_CSV)
+    *status = usage_error ("export", "%s", _("--list goes into a .csv file."));
   else if (wanted->paper && !export_paper_size (wanted->paper, &width, &height))
     *status = usage_error ("export", _("--paper is a4, a3, a2, a1, letter or tabloid, not “%s”."), wanted->paper);
   else if (wanted->dpi != NOT_GIVEN && (wanted->dpi < LEAST_DPI || wanted->dpi > MOST_DPI))
@@ -97,6 +104,7 @@ export_command (int argc, char **argv)
     }
   g_free (wanted.output);
   g_free (wanted.sheet);
+  g_free (wanted.list);
   g_free (wanted.paper);
   g_free (wanted.units);
   g_free (wanted.mass_units);

@@ -98,7 +98,7 @@ export_bytes (const Figures *figures, const ExportOptions *options, GError **err
 {
   switch (options->format)
     {
-    case EXPORT_CSV:  return bytes_of_text (report_parts_csv (figures));
+    case EXPORT_CSV:  return bytes_of_text (report_list_csv (figures, options->list));
     case EXPORT_JSON: return bytes_of_text (report_json (figures));
     case EXPORT_PNG: case EXPORT_PDF: case EXPORT_SVG: return sheet_bytes (figures, options, error);
     }

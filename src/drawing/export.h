@@ -1,7 +1,7 @@
 #pragma once
 #include <glib.h>
 #include "document/units.h"
-#include "figures/figures.h"
+#include "figures/report.h"
 
 typedef enum { EXPORT_PNG, EXPORT_PDF, EXPORT_SVG, EXPORT_CSV, EXPORT_JSON } ExportFormat;
 
@@ -11,6 +11,7 @@ typedef struct {
   char paper[16];          /* "a4", "a3", "a2", "a1", "letter", "tabloid"; see paper.h */
   bool portrait;
   int dpi;                 /* PNG: 30..1200 */
+  ReportList list;         /* CSV: which one */
   char date[11];           /* of the document's last change, "2026-11-25", for the title block and the PDF; "": a line to fill in by hand */
 } ExportOptions;
 

@@ -22,6 +22,20 @@ covering_where_name (CoveringWhere where)
     }
 }
 
+const char *
+covering_scope_word (CoveringScope scope)
+{
+  switch (scope)
+    {
+    case COVERING_ALL:
+      return "all";
+    case COVERING_TAIL:
+      return "tail";
+    default:
+      return "piece";
+    }
+}
+
 /* One more clause of the list; takes it, NULL adds none. */
 static void
 add_clause (GString *text, char *takes)

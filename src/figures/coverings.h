@@ -55,5 +55,7 @@ Aeroplane *covering_chosen (const Figures *figures, CoveringWhere where, const M
 char *covering_text  (const Coverings *coverings, const CoveringFigures *covering, Units units);
 /** What the lightest spares, there and at the nose, one sentence. A new string; NULL where it spares nothing. */
 char *coverings_text (const Coverings *coverings, Units units);
+/** What is looked at, for programs: "all", "tail", "piece". */
+const char *covering_scope_word (CoveringScope scope);
 /** What is looked at, for people: "Whole Aeroplane", "Tail", "wing". Lent. */
 const char *covering_where_name (CoveringWhere where);

@@ -1,41 +1,10 @@
 #include "figures/report.h"
 
 #include <math.h>
-#include <string.h>
-#include "figures/digits.h"
 #include "figures/lead-words.h"
+#include "figures/csv-text.h"
 #include "figures/names.h"
 #include "figures/part-stand.h"
-
-/* RFC 4180: quoted where a comma, a quote or a line's end would mislead; quotes doubled. */
-static void
-append_field (GString *text, const char *field)
-{
-  if (!strpbrk (field, ",\"\r\n"))
-    {
-      g_string_append (text, field);
-      return;
-    }
-  g_string_append_c (text, '"');
-  for (const char *at = field; *at; at++)
-    {
-      if (*at == '"')
-        g_string_append_c (text, '"');
-      g_string_append_c (text, *at);
-    }
-  g_string_append_c (text, '"');
-}
-
-/* A field of its own after a comma; empty where there is no number. */
-static void
-append_number (GString *text, double value)
-{
-  char room[G_ASCII_DTOSTR_BUF_SIZE];
-
-  g_string_append_c (text, ',');
-  if (isfinite (value))
-    g_string_append (text, digits_of (room, value));
-}
 
 /* The former that it is measured from, and how far behind it: empty where no rule tells it. */
 static void
@@ -45,10 +14,9 @@ append_stand (GString *text, const PartRule *rule, const Part *part)
   const bool told = part_stand_of (rule, part, &stand);
   const double numbers[] = { stand.front_mm, stand.rear_mm, stand.front_height_mm, stand.rear_height_mm };
 
-  g_string_append_c (text, ',');
-  append_field (text, told ? stand.former->name : "");
+  csv_field (text, told ? stand.former->name : "");
   for (size_t i = 0; i < G_N_ELEMENTS (numbers); i++)
-    append_number (text, numbers[i]);
+    csv_number (text, numbers[i]);
 }
 
 static void
@@ -57,16 +25,14 @@ append_part (GString *text, const PartRule *rule, const Part *part)
   const double numbers[] = { part->mass, part->x, part->y, part->z, part->length, part->width, part->height,
                              part->has_rail ? part->rail_from : NAN, part->has_rail ? part->rail_to : NAN };
 
-  append_field (text, part->piece.id ? part->piece.id : "");
-  g_string_append_c (text, ',');
-  append_field (text, piece_name (&part->piece));
-  g_string_append_c (text, ',');
-  append_field (text, part->class_name ? part->class_name : "");
+  csv_field (text, part->piece.id ? part->piece.id : "");
+  csv_field (text, piece_name (&part->piece));
+  csv_field (text, part->class_name ? part->class_name : "");
   for (size_t i = 0; i < G_N_ELEMENTS (numbers); i++)
-    append_number (text, numbers[i]);
-  g_string_append_printf (text, ",%s", !part->aboard ? "no" : part->to_come ? "to come" : "yes");
+    csv_number (text, numbers[i]);
+  csv_field (text, !part->aboard ? "no" : part->to_come ? "to come" : "yes");
   append_stand (text, rule, part);
-  g_string_append (text, "\r\n");
+  csv_end (text);
 }
 
 char *

@@ -62,20 +62,6 @@ report_coverings (const Figures *figures, Units units)
   return table;
 }
 
-static const char *
-scope_word (CoveringScope scope)
-{
-  switch (scope)
-    {
-    case COVERING_ALL:
-      return "all";
-    case COVERING_TAIL:
-      return "tail";
-    default:
-      return "piece";
-    }
-}
-
 static void
 write_kind (JsonText *json, const CoveringFigures *covering, const Part *part)
 {
@@ -107,7 +93,7 @@ report_write_coverings (JsonText *json, const Figures *figures)
       const Coverings coverings = coverings_of (figures, g_array_index (wheres, CoveringWhere, i));
 
       json_text_open_object (json, NULL);
-      json_text_string (json, "scope", scope_word (coverings.where.scope));
+      json_text_string (json, "scope", covering_scope_word (coverings.where.scope));
       if (coverings.where.of)
         json_text_string (json, "of", coverings.where.of->id);
       json_text_bool (json, "bare", coverings.bare);

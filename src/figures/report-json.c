@@ -11,6 +11,7 @@
 #include "figures/report-coverings.h"
 #include "figures/report-hatch.h"
 #include "figures/report-leads.h"
+#include "figures/report-lists.h"
 #include "figures/report-movers.h"
 #include "figures/report-structure.h"
 
@@ -355,5 +356,7 @@ report_json (const Figures *figures)
   report_write_coverings (&json, figures);
   report_write_leads (&json, figures);
   budget_write (&json, figures);
+  report_write_groups (&json, figures);
+  report_write_moments (&json, figures);
   return json_text_end (&json);
 }

@@ -24,6 +24,8 @@ TextTable report_nose          (const Figures *figures, Units units);     /* pro
 TextTable report_leads         (const Figures *figures, Units units);     /* a row each leg: its way, what it needs, what it has */
 TextTable report_budget        (const Figures *figures, Units units);     /* what is left for the gear */
 TextTable report_materials     (const Figures *figures, Units units);     /* what structures are made of: a row each line, the usual excess */
+TextTable report_groups        (const Figures *figures, Units units);     /* mass by what it serves */
+TextTable report_moments       (const Figures *figures, Units units);     /* a row each thing aboard; none without a balance point */
 TextTable report_coverings     (const Figures *figures, Units units);     /* a row each covering, on the tail and on all; none while all is bare */
 TextTable report_solutions     (const Figures *figures, Units units);     /* a row each part with a rail */
 TextTable report_hatch         (const Figures *figures, Units units);     /* the hatch to cut, and the floor to leave */

@@ -112,6 +112,8 @@ report_text (const Figures *figures, Units units)
   append_section (text, _("What is left for the gear"), report_budget (figures, units));
   append_section (text, _("Structure from materials"), report_materials (figures, units));
   append_section (text, _("Coverings compared"), report_coverings (figures, units));
+  append_section (text, _("Mass by group"), report_groups (figures, units));
+  append_section (text, _("Moments"), report_moments (figures, units));
   append_section (text, _("Parts that slide"), report_solutions (figures, units));
   append_section (text, _("Hatch to cut"), report_hatch (figures, units));
   append_section (text, _("What moves the balance"), report_movers (figures, units));

@@ -12,5 +12,18 @@ char *report_explanations (const Figures *figures, Units units);
  *  null, with the reason in "notes". A new string. */
 char *report_json (const Figures *figures);
 
+/** Lists for a spreadsheet: comma-separated values, C locale, mm and g, a heading row with the units. */
+typedef enum {
+  REPORT_LIST_PARTS,            /* report_parts_csv */
+  REPORT_LIST_GROUPS,           /* mass by what it serves: mass-lists.h */
+  REPORT_LIST_MOMENTS,          /* of each thing aboard, about the balance point and the datum */
+  REPORT_LIST_MOVERS,           /* what each part can do for the balance: movers.h */
+  REPORT_LIST_COVERINGS,        /* what other coverings would do: coverings.h */
+  REPORT_LIST_COUNT
+} ReportList;
+char       *report_list_csv       (const Figures *figures, ReportList list);      /* a new string */
+const char *report_list_word      (ReportList list);                              /* "moments" */
+bool        report_list_from_word (const char *word, ReportList *list);           /* false for none of these */
+
 /** The parts list as comma-separated values (RFC 4180), C locale, a heading row. A new string. */
 char *report_parts_csv (const Figures *figures);

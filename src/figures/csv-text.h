@@ -1,0 +1,8 @@
+#pragma once
+#include <stdbool.h>
+#include <glib.h>
+
+/** Rows of comma-separated values, RFC 4180, C locale. Fields follow each other with a comma between; a row ends with csv_end. */
+void csv_field  (GString *text, const char *field);       /* quoted where it must be; NULL is an empty one */
+void csv_number (GString *text, double value);            /* empty where there is none */
+void csv_end    (GString *text);

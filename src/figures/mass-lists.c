@@ -1,0 +1,112 @@
+#include "figures/mass-lists.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "figures/loads.h"
+
+static const struct { const char *word, *name; } groups_told[MASS_GROUP_COUNT] = {
+  [MASS_STRUCTURE] = { "structure", N_("Structure") }, [MASS_POWER] = { "power", N_("Power") },
+  [MASS_CONTROL] = { "control", N_("Control") }, [MASS_GEAR] = { "gear", N_("Landing gear") },
+  [MASS_BALLAST] = { "ballast", N_("Ballast") }, [MASS_OTHER] = { "other", N_("Other") } };
+
+static const struct { const char *class; MassGroup group; } classes[] = {
+  { "motor", MASS_POWER }, { "propeller", MASS_POWER }, { "spinner", MASS_POWER }, { "controller", MASS_POWER }, { "battery", MASS_POWER },
+  { "receiver", MASS_CONTROL }, { "servo", MASS_CONTROL }, { "switch", MASS_CONTROL }, { "pushrod", MASS_CONTROL },
+  { "wheels", MASS_GEAR }, { "undercarriage", MASS_GEAR }, { "cowl", MASS_STRUCTURE }, { "canopy", MASS_STRUCTURE },
+  { "ballast", MASS_BALLAST } };
+
+/* Kinds of the catalogue whose class is "other", by how they begin. */
+static const struct { const char *kind; MassGroup group; } kinds[] = {
+  { "mount-", MASS_POWER }, { "adapter-", MASS_POWER }, { "firewall", MASS_STRUCTURE }, { "lead-", MASS_CONTROL },
+  { "plug-", MASS_CONTROL }, { "extension-", MASS_CONTROL }, { "horn", MASS_CONTROL }, { "clevis", MASS_CONTROL },
+  { "connector", MASS_CONTROL }, { "hinges-", MASS_CONTROL }, { "tail-skid", MASS_GEAR }, { "tail-wheel", MASS_GEAR } };
+
+const char *
+mass_group_name (MassGroup group)
+{
+  return _(groups_told[group].name);
+}
+
+const char *
+mass_group_word (MassGroup group)
+{
+  return groups_told[group].word;
+}
+
+MassGroup
+mass_group_of (const Piece *piece)
+{
+  const Part *part = (const Part *) piece;
+
+  if (piece->kind == PIECE_STRUCTURE)
+    return MASS_STRUCTURE;
+  for (size_t i = 0; i < G_N_ELEMENTS (classes); i++)
+    if (g_strcmp0 (part->class_name, classes[i].class) == 0)
+      return classes[i].group;
+  for (size_t i = 0; part->kind && i < G_N_ELEMENTS (kinds); i++)
+    if (g_str_has_prefix (part->kind, kinds[i].kind))
+      return kinds[i].group;
+  return MASS_OTHER;
+}
+
+static void
+add_to (MassGroupSum *sum, double mass, double sigma)
+{
+  sum->mass_g += mass;
+  sum->sigma_g = hypot (sum->sigma_g, sigma);
+  sum->count++;
+}
+
+void
+mass_groups_of (const Figures *figures, MassGroupSum groups[MASS_GROUP_COUNT])
+{
+  const Aeroplane *aeroplane = figures->aeroplane;
+
+  for (size_t i = 0; i < MASS_GROUP_COUNT; i++)
+    groups[i] = (MassGroupSum) { 0 };
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    {
+      const Part *part = aeroplane_part (aeroplane, i);
+
+      if (part->aboard)
+        add_to (&groups[mass_group_of (&part->piece)], part->mass, part_mass_deviation (part));
+    }
+  for (size_t i = 0; i < figures->structure_count; i++)
+    add_to (&groups[MASS_STRUCTURE], figures->structures[i].mass_g, figures->structures[i].mass_sigma_g);
+}
+
+/* What differs by less than the first is equal, and stands in the document's order: processors differ in the last bits. */
+static int
+greatest_first (const void *a, const void *b, void *unused)
+{
+  const double equal = 1e-6, one = fabs (((const Moment *) a)->about_balance_g_mm), other = fabs (((const Moment *) b)->about_balance_g_mm);
+
+  return (one < other - equal) - (one > other + equal);
+}
+
+GArray *
+moments_of (const Figures *figures)
+{
+  GArray *moments = g_array_new (FALSE, FALSE, sizeof (Moment));
+
+  for (size_t i = 0; i < figures->load_count; i++)
+    {
+      const LoadFigures *load = &figures->loads[i];
+      const Moment moment = { load->piece, load->mass_g, load->x_mm, load->mass_g * (load->x_mm - figures->mass.x_mm),
+                              load->mass_g * load->x_mm };
+      g_array_append_val (moments, moment);
+    }
+  g_array_sort_with_data (moments, greatest_first, NULL);
+  return moments;
+}
+
+char *
+moment_text (Units units, double g_mm)
+{
+  const bool ounces = units.mass == MASS_OZ, inches = units.length == LENGTH_INCH;
+  const double value = g_mm / (ounces ? 28.349523125 : 1) / (inches ? 25.4 : 1);
+  g_autofree char *figure = units_number (value, ounces ? 2 : inches ? 1 : 0);
+
+  return g_strdup_printf ("%s\u00a0%s·%s", figure, units_mass_name (units), units_length_name (units));
+}
