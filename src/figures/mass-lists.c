@@ -7,7 +7,7 @@
 
 static const struct { const char *word, *name; } groups_told[MASS_GROUP_COUNT] = {
   [MASS_STRUCTURE] = { "structure", N_("Structure") }, [MASS_POWER] = { "power", N_("Power") },
-  [MASS_CONTROL] = { "control", N_("Control") }, [MASS_GEAR] = { "gear", N_("Landing gear") },
+  [MASS_CONTROL] = { "control", N_("Control") }, [MASS_GEAR] = { "landing-gear", N_("Landing gear") },
   [MASS_BALLAST] = { "ballast", N_("Ballast") }, [MASS_OTHER] = { "other", N_("Other") } };
 
 static const struct { const char *class; MassGroup group; } classes[] = {

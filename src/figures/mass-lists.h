@@ -21,7 +21,7 @@ typedef struct { double mass_g, sigma_g; size_t count; } MassGroupSum;
 void        mass_groups_of  (const Figures *figures, MassGroupSum groups[MASS_GROUP_COUNT]);
 MassGroup   mass_group_of   (const Piece *piece);             /* of a part or structure */
 const char *mass_group_name (MassGroup group);                /* for people, translated: "Landing gear" */
-const char *mass_group_word (MassGroup group);                /* for programs: "gear" */
+const char *mass_group_word (MassGroup group);                /* for programs: "landing-gear" */
 
 /** What one thing aboard does about the balance point: its mass by how far aft of it its middle is, forward negative; all of them together
  *  are nought. About the datum likewise; together they are the mass by the balance point's place. */

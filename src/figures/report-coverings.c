@@ -62,6 +62,16 @@ report_coverings (const Figures *figures, Units units)
   return table;
 }
 
+char *
+report_covering_worth (const Figures *figures, Units units)
+{
+  const Coverings coverings = coverings_of (figures, (CoveringWhere) { .scope = COVERING_TAIL });
+  g_autofree char *sentence = coverings.bare ? NULL : coverings_text (&coverings, units);
+
+  /* Translators: of the coverings compared; then a whole sentence. */
+  return sentence ? g_strdup_printf (_("On the tail: %s"), sentence) : NULL;
+}
+
 static void
 write_kind (JsonText *json, const CoveringFigures *covering, const Part *part)
 {

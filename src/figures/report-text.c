@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/advice.h"
 #include "figures/cautions.h"
+#include "figures/report-coverings.h"
 #include "figures/report-sections.h"
 #include "figures/text-table.h"
 
@@ -93,6 +94,19 @@ append_section (GString *text, const char *heading, TextTable table)
   text_table_print (&table, text);
 }
 
+/* The table, and in a sentence what the choice is worth where most of it is the nose's. */
+static void
+append_coverings (GString *text, const Figures *figures, Units units)
+{
+  g_autofree char *worth = report_covering_worth (figures, units);
+
+  append_section (text, _("Coverings compared"), report_coverings (figures, units));
+  if (!worth)
+    return;
+  g_string_append (text, "  ");
+  text_wrap (text, worth, 2, LINE_WIDTH);
+}
+
 char *
 report_text (const Figures *figures, Units units)
 {
@@ -111,7 +125,7 @@ report_text (const Figures *figures, Units units)
   append_section (text, _("Leads"), report_leads (figures, units));
   append_section (text, _("What is left for the gear"), report_budget (figures, units));
   append_section (text, _("Structure from materials"), report_materials (figures, units));
-  append_section (text, _("Coverings compared"), report_coverings (figures, units));
+  append_coverings (text, figures, units);
   append_section (text, _("Mass by group"), report_groups (figures, units));
   append_section (text, _("Moments"), report_moments (figures, units));
   append_section (text, _("Parts that slide"), report_solutions (figures, units));
