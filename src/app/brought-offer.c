@@ -173,7 +173,7 @@ put_body (const Aeroplane *aeroplane, const Body *there, ViewShows shows, double
 
   *id = there != NULL ? g_strdup (there->piece.id) : aeroplane_free_id (aeroplane, "body");
   if (there != NULL)
-    return top ? change_body_traced (aeroplane, *id, outline, NULL) : change_body_side_traced (aeroplane, *id, outline, NULL);
+    return top ? change_body_traced (aeroplane, *id, outline, NULL, NULL) : change_body_side_traced (aeroplane, *id, outline, NULL, NULL);
   fresh = body_new (*id);
   if (top)
     fresh->outline = outline;
@@ -189,7 +189,7 @@ put_surface (const Aeroplane *aeroplane, const Surface *there, ViewShows shows, 
   Outline *outline = outline_put_at (takes, x, 0);
 
   *id = there != NULL ? g_strdup (there->piece.id) : aeroplane_free_id (aeroplane, surface_role_word (roles[shows]));
-  return there != NULL ? change_surface_traced (aeroplane, *id, outline, NULL)
+  return there != NULL ? change_surface_traced (aeroplane, *id, outline, NULL, NULL)
                        : aeroplane_with_added (aeroplane, &surface_new (*id, roles[shows], outline)->piece);
 }
 

@@ -4,6 +4,7 @@
 #include <math.h>
 #include "app/explain-button.h"
 #include "app/group.h"
+#include "figures/passed-click.h"
 
 struct _TrammelFindingsPage {
   GtkBox parent;
@@ -74,7 +75,8 @@ finding_wanting (TrammelSession *session, const Note *note)
 static GtkWidget *
 finding_words (TrammelSession *session, const Note *note, GtkWidget *row)
 {
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2), *words = gtk_label_new (note->text);
+  g_autofree char *text = note_words (note, trammel_session_units (session));
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2), *words = gtk_label_new (text);
   g_autofree char *wanting = finding_wanting (session, note);
   GtkWidget *below = wanting != NULL ? gtk_label_new (wanting) : NULL;
 
@@ -97,7 +99,8 @@ finding_row (TrammelSession *session, const Note *note)
 {
   GtkWidget *row = gtk_list_box_row_new (), *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
   GtkWidget *sign = gtk_label_new (finding_sign (note->severity)), *words = finding_words (session, note, row);
-  g_autofree char *name = g_strdup_printf ("%s: %s", finding_meaning (note->severity), note->text);
+  g_autofree char *text = note_words (note, trammel_session_units (session));
+  g_autofree char *name = g_strdup_printf ("%s: %s", finding_meaning (note->severity), text);
 
   gtk_widget_set_valign (sign, GTK_ALIGN_START);
   gtk_widget_add_css_class (sign, note->severity == NOTE_ACT ? "finding-act" : "dim-label");
@@ -119,8 +122,9 @@ findings_text (TrammelSession *session)
 
   for (guint i = 0; i < notes->len; i++) {
     const Note *note = g_ptr_array_index (notes, i);
+    g_autofree char *words = note_words (note, trammel_session_units (session));
 
-    g_string_append_printf (text, "%d%s\n", note->severity, note->text);
+    g_string_append_printf (text, "%d%s\n", note->severity, words);
   }
   return g_string_free (text, FALSE);
 }
@@ -215,6 +219,7 @@ trammel_findings_page_new (TrammelSession *session)
   gtk_box_append (GTK_BOX (self), self->group);
   g_signal_connect_swapped (trammel_group_list (TRAMMEL_GROUP (self->group)), "row-activated", G_CALLBACK (finding_chosen), self);
   g_signal_connect_object (session, "changed", G_CALLBACK (findings_follow), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (findings_follow), self, G_CONNECT_SWAPPED);
   findings_follow (self);
   return GTK_WIDGET (self);
 }

@@ -70,6 +70,7 @@ static void
 surface_shift (Surface *surface, double dx)
 {
   outline_shift (&surface->outline, dx);
+  passed_click_move (&surface->passed, dx, 0);
   for (size_t i = 0; i < surface->control_count; i++) {
     surface->controls[i].hinge_inner_x += dx;
     surface->controls[i].hinge_outer_x += dx;
@@ -81,6 +82,8 @@ body_shift (Body *body, double dx)
 {
   outline_shift (&body->outline, dx);
   outline_shift (&body->side_outline, dx);
+  passed_click_move (&body->passed, dx, 0);
+  passed_click_move (&body->side_passed, dx, 0);
   for (size_t i = 0; i < body->former_count; i++)
     body->formers[i].place += dx;
 }

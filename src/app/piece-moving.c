@@ -23,6 +23,8 @@ piece_moving_body (const Aeroplane *aeroplane, const char *id, double dx, double
   body = (Body *) piece_dup (&old->piece);
   piece_moving_shift (&body->outline, dx, 0);
   piece_moving_shift (&body->side_outline, dx, dz);
+  passed_click_move (&body->passed, dx, 0);
+  passed_click_move (&body->side_passed, dx, dz);
   for (size_t i = 0; i < body->former_count; i++)
     body->formers[i].place += dx;
   return change_parts_moved_with (aeroplane_with_replaced (aeroplane, &old->piece, &body->piece), id, dx, dz);

@@ -19,6 +19,7 @@
 #include "app/plan-group.h"
 #include "app/budget-fields.h"
 #include "app/group.h"
+#include "app/passed-group.h"
 #include "app/traced-group.h"
 #include "figures/lead-words.h"
 #include "figures/names.h"
@@ -184,11 +185,12 @@ static void
 page_build_surface (TrammelSelectionPage *self, const Surface *surface)
 {
   const Surface *reference = aeroplane_reference_wing (trammel_session_aeroplane (self->session));
-  GtkWidget *group = page_add_group (self, surface_role_name (surface->role),
-                                     surface->provisional ? _("by area and arm, for now")
-                                     : surface->role == ROLE_FIN ? NULL : surface->root_open ? _("without the gap") : _("to the centre line"),
-                                     surface_shape_fields ());
+  const char *remark = surface->provisional ? _("by area and arm, for now")
+                       : surface->role == ROLE_FIN ? NULL : surface->root_open ? _("without the gap") : _("to the centre line");
+  GtkWidget *group;
 
+  gtk_box_append (GTK_BOX (self), passed_group_new (self->session));
+  group = page_add_group (self, surface_role_name (surface->role), remark, surface_shape_fields ());
   page_add_control (self, group, _("What it is"), surface_role_control (self->session));
   if (surface->traced != NULL)
     gtk_box_append (GTK_BOX (self), traced_group_new (self->session));
@@ -289,6 +291,7 @@ page_build_lead (TrammelSelectionPage *self, const Lead *lead)
 static void
 page_build_body (TrammelSelectionPage *self)
 {
+  gtk_box_append (GTK_BOX (self), passed_group_new (self->session));
   page_add_group (self, _("Body"), NULL, body_fields ());
   page_add_wide (self, page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }), bay_list_control (self->session));
   page_build_structure (self);
@@ -299,13 +302,6 @@ static const Plan *
 page_selected_plan (TrammelSelectionPage *self)
 {
   return aeroplane_plan_by_id (trammel_session_aeroplane (self->session), selection_single (trammel_session_selection (self->session)));
-}
-
-/* What the rows depend on: while it stays, they are only refreshed and the keyboard stays where it is. */
-static char *
-page_wanted (TrammelSelectionPage *self)
-{
-  return selection_key (self->session, page_has_plan (self));
 }
 
 static gboolean
@@ -374,7 +370,8 @@ page_build (TrammelSelectionPage *self)
 static void
 page_follow (TrammelSelectionPage *self)
 {
-  g_autofree char *wanted = page_wanted (self);
+  /* What the rows depend on: while it stays, they are only refreshed and the keyboard stays where it is. */
+  g_autofree char *wanted = selection_key (self->session, page_has_plan (self));
 
   if (g_strcmp0 (wanted, self->shown) != 0) {
     GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));

@@ -60,12 +60,34 @@ trace_landing_is_taken (const Aeroplane *aeroplane, const TraceGround *ground)
   return (ground->shows == VIEW_BODY_TOP ? ((const Body *) piece)->outline : ((const Body *) piece)->side_outline) != NULL;
 }
 
+const Outline *
+trace_landing_outline (const Aeroplane *aeroplane, const char *id, ViewShows shows)
+{
+  const Surface *surface = aeroplane_surface_by_id (aeroplane, id);
+  const Body *body = aeroplane_body_by_id (aeroplane, id);
+
+  if (surface != NULL)
+    return surface->outline;
+  return body == NULL ? NULL : shows == VIEW_BODY_SIDE ? body->side_outline : body->outline;
+}
+
+const PassedClick *
+trace_landing_passed (const Aeroplane *aeroplane, const char *id, ViewShows shows)
+{
+  const Surface *surface = aeroplane_surface_by_id (aeroplane, id);
+  const Body *body = aeroplane_body_by_id (aeroplane, id);
+
+  if (surface != NULL)
+    return &surface->passed;
+  return body == NULL ? NULL : shows == VIEW_BODY_SIDE ? &body->side_passed : &body->passed;
+}
+
 static Aeroplane *
-landed_body (const Aeroplane *aeroplane, const TraceGround *ground, Outline *takes, const char *id)
+landed_body (const Aeroplane *aeroplane, const TraceGround *ground, Outline *takes, const PassedClick *passed, const char *id)
 {
   if (ground->shows == VIEW_BODY_TOP)
-    return change_body_traced (aeroplane, id, takes, ground->view);
-  return change_body_side_traced (aeroplane, id, takes, ground->view);
+    return change_body_traced (aeroplane, id, takes, ground->view, passed);
+  return change_body_side_traced (aeroplane, id, takes, ground->view, passed);
 }
 
 static Aeroplane *
@@ -102,24 +124,26 @@ with_new_piece (const Aeroplane *aeroplane, const TraceGround *ground, Outline *
 }
 
 Aeroplane *
-trace_landed (const Aeroplane *aeroplane, const TraceGround *ground, const Outline *outline, const bool *root_open, char **id)
+trace_landed (const Aeroplane *aeroplane, const TraceGround *ground, const LandingOutline *own, const bool *root_open, char **id)
 {
   const Piece *piece = trace_landing_piece (aeroplane, ground);
   const Point shift = { ground->placing.x, ground->shows == VIEW_BODY_SIDE ? ground->z : 0 };
+  PassedClick passed = own->passed;
   Aeroplane *with_piece, *made;
   Outline *standing;
 
-  if (outline_mapped (outline, (Point) { 1, 1 }, shift, &standing) != CORE_OK)
+  if (outline_mapped (own->outline, (Point) { 1, 1 }, shift, &standing) != CORE_OK)
     return NULL;
+  passed_click_move (&passed, shift.x, shift.y);
   if (piece != NULL) {
     *id = g_strdup (piece->id);
     with_piece = aeroplane_ref ((Aeroplane *) aeroplane);
   } else
     with_piece = with_new_piece (aeroplane, ground, standing, id);
   if (shows_body (ground->shows))
-    made = landed_body (with_piece, ground, standing, *id);
+    made = landed_body (with_piece, ground, standing, &passed, *id);
   else
-    made = change_surface_traced (with_piece, *id, standing, ground->view);
+    made = change_surface_traced (with_piece, *id, standing, ground->view, &passed);
   aeroplane_unref (with_piece);
   return root_open != NULL ? with_root (made, *id, *root_open) : made;
 }

@@ -52,8 +52,8 @@ trace_words_done (Units units, const TraceResult *result)
     /* Translators: two lengths; the halves of a surface drawn on both sides of the centre line. */
     return g_strdup_printf (_("Both halves are averaged: they differ by %s at most, at station %s."), most, station);
   }
-  if (result->astray > 0) {
-    g_autofree char *off = trace_words_fine (units, result->astray), *at = units_length (units, result->astray_at.y);
+  if (result->passed.by > 0) {
+    g_autofree char *off = trace_words_fine (units, result->passed.by), *at = units_length (units, result->passed.at.y);
 
     /* Translators: a length, and a station. */
     return g_strdup_printf (_("The outline passes your click at station %s by %s: if it took another line, zoom in and trace it again."), at, off);

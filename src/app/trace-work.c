@@ -146,12 +146,6 @@ trace_work_free (gpointer data)
   g_free (work);
 }
 
-double
-trace_astray (double mm, double click_sigma)
-{
-  return mm > fmax (TRACE_ASTRAY_MM, TRACE_ASTRAY_SIGMAS * click_sigma) ? mm : 0;
-}
-
 static bool
 trace_goes_on (double done, void *data)
 {
@@ -176,8 +170,7 @@ trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
     work->result.outline = outline_ref (trace.outline);
     work->result.sigma = trace.sigma;
     work->result.lost = trace.lost;
-    work->result.astray = trace_astray (trace.astray, order->click_sigma * trace.mm_per_px);
-    work->result.astray_at = trace.astray_at;
+    work->result.passed = (PassedClick) { trace_astray (trace.astray, order->click_sigma * trace.mm_per_px), trace.astray_at };
     if (work->other != NULL)
       halves_mean (work->result.outline, work->other, isnan (work->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : work->tolerance,
                    &work->result.mean, &work->result.difference);

@@ -38,18 +38,11 @@ typedef struct {
   Outline *mean;             /* halfway to the other half, where there was one to be averaged with; NULL */
   HalvesDifference difference;
   double sigma, lost;        /* as Trace */
-  double astray;             /* mm, where it passes a click further off than a hand misses; 0: nowhere */
-  Point astray_at;
+  PassedClick passed;        /* by that outline */
   GArray *unseen;            /* where no line is to be seen, as trace_unseen; NULL where that is not worth a word */
 } TraceResult;
 /** The share of an outline along which there may be no line before that is worth a word. */
 #define TRACE_GAPS 0.15
-/** An outline that passes a click by more than so many of its standard deviations, and so many mm, took another line. */
-#define TRACE_ASTRAY_SIGMAS 3
-#define TRACE_ASTRAY_MM 1.2
-/** `mm`, where a click is passed by more than a hand misses; 0 where it is not. The same before the click and behind it.
- *  click_sigma   how far off a click is, mm, one standard deviation */
-double trace_astray (double mm, double click_sigma);
 typedef void (*TraceDone) (const TraceResult *result, gpointer data);
 /** Traces; `other` is the other half, NULL without. Cancelled, the status is CORE_CANCELLED. */
 void trace_ask (TraceOrder *order, const Outline *other, double tolerance, GCancellable *cancellable, TraceDone done, gpointer data);

@@ -25,7 +25,10 @@ traced_dihedral (const Surface *surface)
 static void
 group_show_comparison (TracedGroup *self)
 {
-  const Comparison *comparison = trammel_comparing_result (trammel_comparing_of (self->session));
+  const Surface *surface = trammel_session_selected_surface (self->session);
+  /* What may be another line is not praised for keeping to it. */
+  const bool doubtful = surface != NULL && surface->passed.by > 0;
+  const Comparison *comparison = doubtful ? NULL : trammel_comparing_result (trammel_comparing_of (self->session));
   const Units units = trammel_session_units (self->session);
   g_autofree char *text = trace_words_compared (units, comparison);
 

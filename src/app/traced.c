@@ -14,6 +14,7 @@ struct _TrammelTraced {
   Outline *standing;            /* as the document had it then */
   Piece *plan;                  /* as it was then */
   Outline *halves[2];           /* starboard and port, each as the right half; NULL where not traced */
+  PassedClick passed[2];        /* by these, each in its own axes */
   double tolerance;             /* NAN: the usual */
   double tolerance_before;      /* of what stands, while something is traced that may not land */
   double shortened;             /* the factor its stations were put with */
@@ -87,15 +88,7 @@ trammel_traced_of (TrammelSession *session)
 static const Outline *
 traced_outline (TrammelTraced *self)
 {
-  const Aeroplane *aeroplane = trammel_session_settled (self->session);
-  const Surface *surface = self->id != NULL ? aeroplane_surface_by_id (aeroplane, self->id) : NULL;
-  const Body *body = self->id != NULL ? aeroplane_body_by_id (aeroplane, self->id) : NULL;
-
-  if (surface != NULL)
-    return surface->outline;
-  if (body != NULL)
-    return self->order->ground->shows == VIEW_BODY_SIDE ? body->side_outline : body->outline;
-  return NULL;
+  return self->id != NULL ? trace_landing_outline (trammel_session_settled (self->session), self->id, self->order->ground->shows) : NULL;
 }
 
 static bool
@@ -112,18 +105,40 @@ traced_shortening (TrammelTraced *self)
   return self->flat && surface != NULL ? cos (surface->dihedral * G_PI / 180) : 1;
 }
 
+/* The click that is passed furthest by what stands, in the view's own axes. */
+static PassedClick
+traced_passes (TrammelTraced *self)
+{
+  return self->passed[self->passed[1].by > self->passed[0].by];
+}
+
+/* Whether somebody has looked at what stands and found it right. */
+static bool
+traced_is_accepted (TrammelTraced *self)
+{
+  const PassedClick *passed = self->id == NULL || !traced_stands (self) ? NULL
+                            : trace_landing_passed (trammel_session_settled (self->session), self->id, self->order->ground->shows);
+
+  return passed != NULL && passed->by == 0;
+}
+
 /* Puts what was traced into the document once more, as it is to be now. What is only on offer there does not come along. */
 static void
 traced_put (TrammelTraced *self, const bool *root_open, const char *label)
 {
   const double shortening = traced_shortening (self);
+  LandingOutline own = { .passed = traced_passes (self) };
   Outline *outline = NULL;
   Aeroplane *next;
   char *id = NULL;
 
+  if (traced_is_accepted (self))
+    own.passed.by = self->passed[0].by = self->passed[1].by = 0;
   if (outline_mapped (self->own, (Point) { 1, shortening }, (Point) { 0, 0 }, &outline) != CORE_OK)
     return;
-  next = trace_landed (trammel_session_settled (self->session), self->order->ground, outline, root_open, &id);
+  own.outline = outline;
+  own.passed.at.y *= shortening;
+  next = trace_landed (trammel_session_settled (self->session), self->order->ground, &own, root_open, &id);
   outline_unref (outline);
   g_free (self->id);
   self->id = id;
@@ -142,12 +157,9 @@ traced_put (TrammelTraced *self, const bool *root_open, const char *label)
 static const Piece *
 traced_plan (TrammelTraced *self, const TraceOrder *order)
 {
-  const Aeroplane *aeroplane = trammel_session_settled (self->session);
+  const Plan *plan = NULL;
 
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PLAN); i++)
-    if (plan_view_by_id (aeroplane_plan (aeroplane, i), order->ground->view) != NULL)
-      return &aeroplane_plan (aeroplane, i)->piece;
-  return NULL;
+  return aeroplane_view_by_id (trammel_session_settled (self->session), order->ground->view, &plan) != NULL ? &plan->piece : NULL;
 }
 
 static int
@@ -179,7 +191,8 @@ traced_take (TrammelTraced *self, const Landing *landing, const TraceResult *res
   const int half = half_of (landing->order);
   const Outline *other = traced_other_half (self, landing->order);
   Outline *kept = other != NULL ? outline_ref (other) : NULL;
-  const bool flat = landing->again && self->flat;
+  const PassedClick kept_passed = other != NULL ? self->passed[1 - half] : (PassedClick) { .by = 0 };
+  const bool flat = landing->again && self->flat, accepted = landing->again && traced_is_accepted (self);
   const double tolerance = self->tolerance;
 
   traced_forget (self);
@@ -188,6 +201,8 @@ traced_take (TrammelTraced *self, const Landing *landing, const TraceResult *res
   self->own = outline_ref (result->mean != NULL ? result->mean : result->outline);
   self->halves[half] = outline_ref (result->outline);
   self->halves[1 - half] = kept;
+  self->passed[half] = accepted ? (PassedClick) { .by = 0 } : result->passed;
+  self->passed[1 - half] = accepted ? (PassedClick) { .by = 0 } : kept_passed;
   self->flat = flat;
   self->tolerance = landing->again ? tolerance : NAN;
   self->open = !landing->order->ends_on_root && !landing->order->goes_round;

@@ -128,6 +128,7 @@ traced_of (const TraceWords *words, const Mapping *mapping, const MappingMisfit 
 
   return (Traced) {
     .words = words, .trace = trace, .misfit = misfit, .reduced = facts->reduced,
+    .passed = trace_astray (trace->astray, CLICK_SIGMA * trace->mm_per_px),
     .mm_per_px_x = mapping_mm_per_px (mapping, middle, (Point) { 1, 0 }),
     .mm_per_px_y = mapping_mm_per_px (mapping, middle, (Point) { 0, 1 }),
   };

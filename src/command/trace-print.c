@@ -68,6 +68,31 @@ print_lost (const Traced *traced, GString *text)
 }
 
 static void
+print_passed (const Traced *traced, GString *text)
+{
+  g_autofree char *x = fixed (traced->trace->astray_at.x, 1), *y = fixed (traced->trace->astray_at.y, 1), *off = fixed (traced->passed, 1);
+
+  g_string_append_printf (text, _("  The outline passes the place named at x %s mm, y %s mm by %s mm: it may have taken another line. Look at the "
+                                  "plan there, and name more places along its line.\n"), x, y, off);
+}
+
+/* What stands before all figures: they may be of something else. */
+static void
+print_doubts (const Traced *traced, GString *text)
+{
+  const bool lost = traced->trace->lost > LOST_SAID_FIRST;
+
+  if (!lost && !(traced->passed > 0))
+    return;
+  g_string_append_printf (text, "%s\n", _("Look at this first"));
+  if (lost)
+    print_lost (traced, text);
+  if (traced->passed > 0)
+    print_passed (traced, text);
+  g_string_append_c (text, '\n');
+}
+
+static void
 print_figures (const Traced *traced, GString *text)
 {
   const Planform planform = planform_of (traced);
@@ -152,12 +177,7 @@ trace_text (const Traced *traced)
 {
   GString *text = g_string_new (NULL);
 
-  if (traced->trace->lost > LOST_SAID_FIRST)
-    {
-      g_string_append_printf (text, "%s\n", _("Look at this first"));
-      print_lost (traced, text);
-      g_string_append_c (text, '\n');
-    }
+  print_doubts (traced, text);
   print_figures (traced, text);
   print_segments (traced, text);
   print_trust (traced, text);
@@ -223,6 +243,9 @@ write_figures (JsonText *json, const Traced *traced)
   json_text_number (json, "mac_leading_edge_x_mm", planform.mac_leading_edge_x);
   json_text_number (json, "sigma_mm", traced->trace->sigma);
   json_text_number (json, "lost", traced->trace->lost);
+  json_text_number (json, "passed_mm", traced->passed);
+  if (traced->passed > 0)
+    json_text_pair (json, "passed_at_mm", traced->trace->astray_at.x, traced->trace->astray_at.y);
   if (missing_because (traced))
     json_text_string (json, "missing_because", missing_because (traced));
   json_text_number (json, "reduced", traced->reduced);

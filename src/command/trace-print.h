@@ -11,6 +11,7 @@ typedef struct {
   const MappingMisfit *misfit;
   double mm_per_px_x, mm_per_px_y;    /* at the rectangle's middle, else the picture's */
   int reduced;
+  double passed;                      /* mm: by how much a place named is passed at most, as trace_astray */
 } Traced;
 
 /** As text for people; a new string. */

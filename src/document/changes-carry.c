@@ -123,9 +123,22 @@ outline_carried (const Outline *outline, const TracedMove *move)
   return made;
 }
 
-/* One of a piece's outlines, replaced by where it goes; what is kept of its nodes follows. */
+/* How far off it is passed grows as the plan does there. */
 static bool
-carry_outline (Piece *piece, Outline **outline, InnerKind node, const TracedMove *move)
+carry_passed (PassedClick *passed, const TracedMove *move)
+{
+  const Point at = passed->at, beside = { at.x + passed->by, at.y };
+
+  if (!(passed->by > 0))
+    return true;
+  passed->at = move->move (at, move->data);
+  passed->by = point_distance (passed->at, move->move (beside, move->data));
+  return isfinite (passed->by);
+}
+
+/* One of a piece's outlines, replaced by where it goes; what is kept of its nodes, and the click that it passes, follow. */
+static bool
+carry_outline (Piece *piece, Outline **outline, PassedClick *passed, InnerKind node, const TracedMove *move)
 {
   Outline *made = *outline ? outline_carried (*outline, move) : NULL;
 
@@ -133,6 +146,11 @@ carry_outline (Piece *piece, Outline **outline, InnerKind node, const TracedMove
     return true;
   if (!made)
     return false;
+  if (!carry_passed (passed, move))
+    {
+      outline_unref (made);
+      return false;
+    }
   kept_follow_outline (piece, node, *outline, made);
   outline_unref (*outline);
   *outline = made;
@@ -163,7 +181,7 @@ carry_surface (Surface *surface, const TracedMove *move)
 {
   const Box box = outline_bounds (surface->outline);
   const double middle = (box.min.x + box.max.x) / 2;
-  bool sound = carry_outline (&surface->piece, &surface->outline, INNER_NODE, move);
+  bool sound = carry_outline (&surface->piece, &surface->outline, &surface->passed, INNER_NODE, move);
 
   for (size_t i = 0; sound && i < surface->control_count; i++)
     {
@@ -198,8 +216,8 @@ carry_body (Body *body, const TracedMove *move)
 {
   const bool top = g_strcmp0 (body->traced, move->view) == 0, side = g_strcmp0 (body->side_traced, move->view) == 0;
 
-  return (!top || carry_outline (&body->piece, &body->outline, INNER_NODE, move))
-         && (!side || carry_outline (&body->piece, &body->side_outline, INNER_SIDE_NODE, move))
+  return (!top || carry_outline (&body->piece, &body->outline, &body->passed, INNER_NODE, move))
+         && (!side || carry_outline (&body->piece, &body->side_outline, &body->side_passed, INNER_SIDE_NODE, move))
          && (!(top || (side && !body->traced)) || carry_formers (body, move));
 }
 

@@ -157,9 +157,12 @@ set_text (char **place, const char *text)
   *place = g_strdup (text);
 }
 
-/* A piece of `changed`, taken, whose text at `offset` becomes `view`; NULL stays NULL. */
+/* Where a piece has the view that one of its outlines is traced in, and the click that this outline passes. */
+typedef struct { size_t view, passed; } TracedField;
+
+/* A piece of `changed`, taken, traced so; NULL stays NULL. */
 static Aeroplane *
-with_traced (Aeroplane *changed, const char *id, size_t offset, const char *view)
+with_traced (Aeroplane *changed, const char *id, TracedField field, const char *view, const PassedClick *passed)
 {
   const Piece *old = changed ? aeroplane_find (changed, id) : NULL;
   Piece *next = old ? piece_dup (old) : NULL;
@@ -167,7 +170,8 @@ with_traced (Aeroplane *changed, const char *id, size_t offset, const char *view
 
   if (next)
     {
-      set_text ((char **) ((char *) next + offset), view);
+      set_text ((char **) ((char *) next + field.view), view);
+      *(PassedClick *) ((char *) next + field.passed) = passed ? *passed : (PassedClick) { .by = 0 };
       made = changed_to (changed, old, next);
     }
   aeroplane_unref (changed);
@@ -175,21 +179,37 @@ with_traced (Aeroplane *changed, const char *id, size_t offset, const char *view
 }
 
 Aeroplane *
-change_surface_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view)
+change_surface_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view, const PassedClick *passed)
 {
-  return with_traced (change_surface_outline (self, id, takes), id, offsetof (Surface, traced), view);
+  return with_traced (change_surface_outline (self, id, takes), id, (TracedField) { offsetof (Surface, traced), offsetof (Surface, passed) }, view, passed);
 }
 
 Aeroplane *
-change_body_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view)
+change_body_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view, const PassedClick *passed)
 {
-  return with_traced (change_body_outline (self, id, takes), id, offsetof (Body, traced), view);
+  return with_traced (change_body_outline (self, id, takes), id, (TracedField) { offsetof (Body, traced), offsetof (Body, passed) }, view, passed);
 }
 
 Aeroplane *
-change_body_side_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view)
+change_body_side_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view, const PassedClick *passed)
 {
-  return with_traced (change_body_side (self, id, takes), id, offsetof (Body, side_traced), view);
+  return with_traced (change_body_side (self, id, takes), id, (TracedField) { offsetof (Body, side_traced), offsetof (Body, side_passed) }, view, passed);
+}
+
+Aeroplane *
+change_outline_accepted (const Aeroplane *self, const char *id)
+{
+  const Piece *old = aeroplane_find (self, id);
+  Piece *next;
+
+  if (!old || (old->kind != PIECE_SURFACE && old->kind != PIECE_BODY))
+    return NULL;
+  next = piece_dup (old);
+  if (old->kind == PIECE_SURFACE)
+    ((Surface *) next)->passed = (PassedClick) { .by = 0 };
+  else
+    ((Body *) next)->passed = ((Body *) next)->side_passed = (PassedClick) { .by = 0 };
+  return changed_to (self, old, next);
 }
 
 /* Takes the aeroplane and gives it with all carried along; NULL when something cannot be. */

@@ -26,6 +26,8 @@ change_surface_outline (const Aeroplane *self, const char *id, Outline *takes)
     }
   next = (Surface *) piece_dup (&old->piece);
   next->provisional = old->provisional && outline_equal (old->outline, takes);
+  if (!outline_equal (old->outline, takes))
+    next->passed = (PassedClick) { .by = 0 };
   kept_follow_outline (&next->piece, INNER_NODE, old->outline, takes);
   outline_unref (next->outline);
   next->outline = takes;
@@ -46,6 +48,8 @@ change_body (const Aeroplane *self, const char *id, InnerKind node, Outline *tak
     }
   next = (Body *) piece_dup (&old->piece);
   place = node == INNER_NODE ? &next->outline : &next->side_outline;
+  if (!outline_equal (*place, takes))
+    *(node == INNER_NODE ? &next->passed : &next->side_passed) = (PassedClick) { .by = 0 };
   kept_follow_outline (&next->piece, node, *place, takes);
   outline_unref (*place);
   *place = takes;
@@ -76,6 +80,8 @@ surface_mapped (const Surface *old, Point scale, Point shift)
   next = (Surface *) piece_dup (&old->piece);
   outline_unref (next->outline);
   next->outline = outline;
+  if (next->passed.by > 0)
+    next->passed.at = (Point) { scale.x * next->passed.at.x + shift.x, scale.y * next->passed.at.y + shift.y };
   return next;
 }
 

@@ -97,10 +97,16 @@ Aeroplane *change_plan_added      (const Aeroplane *self, Plan *takes);
 Aeroplane *change_plan            (const Aeroplane *self, const char *id, Plan *takes);
 /** Takes the plan out. What was traced in it stays, and is traced in none. */
 Aeroplane *change_plan_removed    (const Aeroplane *self, const char *id);
-/** A half-outline traced in the view of that id (NULL: in none), mm; else as change_surface_outline and its fellows. */
-Aeroplane *change_surface_traced  (const Aeroplane *self, const char *id, Outline *takes, const char *view);
-Aeroplane *change_body_traced     (const Aeroplane *self, const char *id, Outline *takes, const char *view);     /* top view, mm */
-Aeroplane *change_body_side_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view);    /* side view, mm */
+/** A half-outline traced in the view of that id (NULL: in none), mm; else as change_surface_outline and its fellows.
+ *  passed  the click that it passes by far, in the outline's own places; NULL: none. An outline that is put or edited otherwise than by
+ *          these forgets it; where it is moved or stretched as a whole, the click goes along */
+Aeroplane *change_surface_traced   (const Aeroplane *self, const char *id, Outline *takes, const char *view, const PassedClick *passed);
+/** The same of a body from above. */
+Aeroplane *change_body_traced      (const Aeroplane *self, const char *id, Outline *takes, const char *view, const PassedClick *passed);
+/** The same of a body from the side. */
+Aeroplane *change_body_side_traced (const Aeroplane *self, const char *id, Outline *takes, const char *view, const PassedClick *passed);
+/** The outlines of that surface or body were looked at and are right: they pass no click any more. */
+Aeroplane *change_outline_accepted (const Aeroplane *self, const char *id);
 
 /** How all that was traced in a view moves when its plan is made true anew: where `move` says a place of the outline's own axes goes,
  *  mm to mm. Nothing that `move` says may depend on the call before. */

@@ -35,6 +35,12 @@ static const Attribute of_target[] = {
   { .name = NULL }
 };
 
+/* What a traced outline passes: its distance, and the click's place. `prefix` is before the name of each. */
+#define PASSED_CLICK(prefix, record, field) \
+  { .name = prefix "passed", .offset = offsetof (record, field.by), .most = DOCUMENT_REACH, .unit = "mm" }, \
+  { .name = prefix "passed-x", .offset = offsetof (record, field.at.x), .unit = "mm" }, \
+  { .name = prefix "passed-y", .offset = offsetof (record, field.at.y), .unit = "mm" }
+
 static const Attribute of_surface[] = {
   { .name = "id", .kind = VALUE_ID, .offset = offsetof (Surface, piece.id) },
   { .name = "role", .kind = VALUE_WORD, .presence = PRESENCE_REQUIRED, .offset = offsetof (Surface, role), .words = element_role_words },
@@ -53,6 +59,7 @@ static const Attribute of_surface[] = {
   { .name = "root", .kind = VALUE_FLAG, .offset = offsetof (Surface, root_open), .words = root_words },
   { .name = "provisional", .kind = VALUE_FLAG, .offset = offsetof (Surface, provisional), .words = yes_words },
   { .name = "traced", .kind = VALUE_ID, .offset = offsetof (Surface, traced) },
+  PASSED_CLICK ("", Surface, passed),
   { .name = NULL }
 };
 
@@ -60,6 +67,8 @@ static const Attribute of_body[] = {
   { .name = "id", .kind = VALUE_ID, .offset = offsetof (Body, piece.id) },
   { .name = "traced", .kind = VALUE_ID, .offset = offsetof (Body, traced) },
   { .name = "side-traced", .kind = VALUE_ID, .offset = offsetof (Body, side_traced) },
+  PASSED_CLICK ("", Body, passed),
+  PASSED_CLICK ("side-", Body, side_passed),
   { .name = NULL }
 };
 

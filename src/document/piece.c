@@ -31,6 +31,13 @@ surface_new (const char *id, SurfaceRole role, Outline *takes)
   return surface;
 }
 
+void
+passed_click_move (PassedClick *self, double dx, double dy)
+{
+  if (self->by > 0)
+    self->at = point_add (self->at, (Point) { dx, dy });
+}
+
 Body *
 body_new (const char *id)
 {

@@ -57,6 +57,10 @@ typedef struct {
   double up, down;                          /* throws, degrees; NAN not given */
 } Control;
 
+/** A click that a traced outline passes further off than a hand misses, so that it may have taken another line: by how much, and where the
+ *  click was, in the outline's own places. mm; `by` 0: it passes none, or it was looked at and accepted. */
+typedef struct { double by; Point at; } PassedClick;
+
 typedef struct {
   Piece piece;
   SurfaceRole role;
@@ -73,6 +77,7 @@ typedef struct {
   double pressure_ratio_sigma, section_slope_sigma, lift_max_sigma;     /* one standard deviation each, of what is given or taken; NAN
                                                                            not given: as usual for it */
   char *traced;                     /* id of the plan's view that its outline was drawn from; NULL none. May be of none that is there */
+  PassedClick passed;               /* by that outline */
   NamedPlace *ribs;       size_t rib_count;
   DihedralBreak *breaks;  size_t break_count;      /* rising stations */
   Control *controls;      size_t control_count;
@@ -83,6 +88,7 @@ typedef struct {
   Outline *outline;                 /* top view, y half the width, nose to tail; NULL not given */
   Outline *side_outline;            /* x and z (in y), nose along the top to the tail and back below; NULL not given */
   char *traced, *side_traced;       /* ids of the plans' views that they were drawn from, as a surface's */
+  PassedClick passed, side_passed;  /* by the one and the other */
   NamedPlace *formers;    size_t former_count;
 } Body;
 
@@ -250,6 +256,9 @@ void   piece_unref (Piece *piece);                            /* gives one back,
 bool   piece_equal (const Piece *a, const Piece *b);          /* by value; the line does not count */
 /** What is kept of an inner element, the first of possibly several entries that follow each other; NULL when nothing is. */
 const Kept *piece_kept (const Piece *piece, InnerKind inner, size_t index);
+
+/** A passed click goes along with its outline, which is moved by so much as a whole, mm. */
+void passed_click_move (PassedClick *self, double dx, double dy);
 
 const char *surface_role_word (SurfaceRole role);             /* as in the file: "wing" */
 bool        surface_role_from_word (const char *word, SurfaceRole *role);      /* false when it is none; *role then untouched */

@@ -10,18 +10,21 @@
 
 enum { FINDINGS = 5 };      /* at most: what is gravest stands first */
 
-/* On paper nothing can be typed: what the window asks for is said as it is. */
+/* On paper nothing can be typed or looked at: what the window asks for is said as it is. */
 static char *
-paper_finding (const Note *note)
+paper_finding (const Note *note, Units units)
 {
   const char *name = note->piece != NULL ? piece_name (note->piece) : "";
+  g_autofree char *off = note->passed != NULL ? units_length_known (units, note->passed->by) : NULL;
   g_autofree char *asked = g_strdup_printf (_("“%s” has no mass yet: type what it weighs, under Structure."), name);
 
+  if (off != NULL)
+    return g_strdup_printf (_("The outline of “%s” may be of another line: it passes a click on the plan by %s."), name, off);
   return strcmp (note->text, asked) == 0 ? g_strdup_printf (_("“%s” is not weighed yet."), name) : g_strdup (note->text);
 }
 
 static void
-add_findings (GPtrArray *lines, const Figures *figures)
+add_findings (GPtrArray *lines, const Figures *figures, Units units)
 {
   for (guint i = 0, taken = 0; i < figures->notes->len && taken < FINDINGS; i++)
     {
@@ -29,7 +32,7 @@ add_findings (GPtrArray *lines, const Figures *figures)
 
       if (note->severity == NOTE_NOTE)
         continue;
-      g_ptr_array_add (lines, paper_finding (note));
+      g_ptr_array_add (lines, paper_finding (note, units));
       taken++;
     }
 }
@@ -87,7 +90,7 @@ wall_notes_of (const WallSheet *sheet)
   GPtrArray *lines = g_ptr_array_new ();
   BatteryWords battery = battery_words_of (sheet);
 
-  add_findings (lines, sheet->figures);
+  add_findings (lines, sheet->figures, sheet->units);
   add_missing (lines, sheet->figures);
   if (battery.note != NULL)
     g_ptr_array_add (lines, g_strdup (battery.note));

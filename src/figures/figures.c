@@ -7,6 +7,7 @@
 #include "figures/loads.h"
 #include "figures/motion-figures.h"
 #include "figures/notes.h"
+#include "figures/passed-click.h"
 #include "figures/place-notes.h"
 #include "figures/room-notes.h"
 #include "figures/stability.h"
@@ -102,6 +103,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   self->solutions = solutions_of (self, &cache->aerodynamics, &cache->loads, &self->solution_count);
   self->hatch = hatch_figures_of (self);
   place_note (self, self->notes);
+  passed_click_note (self, self->notes);
   stability_note (self, self->notes);
   balance_figures_note (self, self->notes);
   flight_figures_note (self, self->notes);

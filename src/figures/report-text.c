@@ -6,6 +6,7 @@
 #include "figures/advice.h"
 #include "figures/cautions.h"
 #include "figures/report-coverings.h"
+#include "figures/passed-click.h"
 #include "figures/report-sections.h"
 #include "figures/text-table.h"
 
@@ -57,7 +58,7 @@ severity_name (NoteSeverity severity)
 }
 
 static void
-append_notes (GString *text, const GPtrArray *notes)
+append_notes (GString *text, const GPtrArray *notes, Units units)
 {
   if (!notes->len)
     return;
@@ -66,9 +67,10 @@ append_notes (GString *text, const GPtrArray *notes)
     {
       const Note *note = g_ptr_array_index (notes, i);
       const char *name = severity_name (note->severity);
+      g_autofree char *words = note_words (note, units);
 
       g_string_append_printf (text, "  %s%*s", name, (int) MAX (1, 6 - g_utf8_strlen (name, -1)), "");
-      text_wrap (text, note->text, 8, LINE_WIDTH);
+      text_wrap (text, words, 8, LINE_WIDTH);
     }
 }
 
@@ -133,7 +135,7 @@ report_text (const Figures *figures, Units units)
   append_section (text, _("What moves the balance"), report_movers (figures, units));
   append_section (text, _("Flight"), report_flight (figures, units));
   append_section (text, _("Lift and damping"), report_motion (figures, units));
-  append_notes (text, figures->notes);
+  append_notes (text, figures->notes, units);
   append_cautions (text);
   return g_string_free (text, FALSE);
 }

@@ -8,6 +8,8 @@
 #include "plan/trace-run.h"
 #include "plan/wiggles.h"
 
+/* mm, and of a click's deviation: an outline that passes a click by more than both took another line. */
+static const double ASTRAY = 1.2, ASTRAY_SIGMAS = 3;
 /* mm */
 static const double TOLERANCE = 0.07, POLYLINE_STEP = 0.4;
 /* Even where no line is to be seen the path counts for something, else nothing would hold a curve across a long gap. */
@@ -201,6 +203,12 @@ look_at_clicks (const TraceRequest *request, Trace *trace)
           trace->astray_at = click;
         }
     }
+}
+
+double
+trace_astray (double mm, double click_sigma)
+{
+  return mm > fmax (ASTRAY, ASTRAY_SIGMAS * click_sigma) ? mm : 0;
 }
 
 double

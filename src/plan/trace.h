@@ -35,6 +35,11 @@ typedef struct {
 
 /** How near an outline keeps to its line when nobody says otherwise, mm: 0.07 mm or half of the file's pixel, whichever is more. */
 double     trace_usual_tolerance (double mm_per_px);
+/** `mm`, where a click is passed by more than a hand misses, by 1.2 mm and three of its deviations: then another line may have been taken;
+ *  0 where it is not. The same before the click and behind it.
+ *  click_sigma   how far off a click is, mm, one standard deviation
+ *  source        common practice, no source */
+double trace_astray (double mm, double click_sigma);
 /** Traces an outline: follows the printed line, puts it into the view's own axes and fits few lines, curves and, where it is one, an
  *  exact ellipse.
  *  made     set on success; trace_clear gives it back

@@ -24,7 +24,7 @@ landed_on (Aeroplane *takes, ViewShows shows, const bool *root_open)
   const TraceGround ground = ground_of (shows);
   Outline *outline = triangle ();
   g_autofree char *id = NULL;
-  Aeroplane *made = trace_landed (takes, &ground, outline, root_open, &id);
+  Aeroplane *made = trace_landed (takes, &ground, &(LandingOutline) { .outline = outline }, root_open, &id);
 
   ck_assert_ptr_nonnull (made);
   ck_assert_ptr_nonnull (aeroplane_find (made, id));
@@ -124,6 +124,26 @@ START_TEST (a_root_is_left_open_or_carried_as_was_answered_and_else_stays_as_it_
 }
 END_TEST
 
+/* Of each view: where the click is that it passes, once it stands on the aeroplane. */
+START_TEST (the_click_that_is_passed_lands_with_the_outline_and_stands_where_it_does)
+{
+  static const ViewShows shows[] = { VIEW_WING, VIEW_FIN, VIEW_BODY_TOP, VIEW_BODY_SIDE };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (shows); i++) {
+    const TraceGround ground = ground_of (shows[i]);
+    Outline *outline = triangle ();
+    g_autoptr (Aeroplane) empty = aeroplane_new (), made = NULL;
+    g_autofree char *id = NULL;
+
+    made = trace_landed (empty, &ground, &(LandingOutline) { outline, { 4, { 10, 20 } } }, NULL, &id);
+    ck_assert_double_eq (trace_landing_passed (made, id, shows[i])->by, 4);
+    ck_assert_double_eq (trace_landing_passed (made, id, shows[i])->at.x, 60);
+    ck_assert_double_eq (trace_landing_passed (made, id, shows[i])->at.y, shows[i] == VIEW_BODY_SIDE ? 28 : 20);
+    outline_unref (outline);
+  }
+}
+END_TEST
+
 START_TEST (a_line_is_lost_only_over_some_length_and_where_two_fifths_of_it_are_unseen)
 {
   const Units units = { LENGTH_MM, MASS_G };
@@ -168,6 +188,7 @@ main (void)
   tcase_add_test (tcase, a_tail_given_by_area_and_arm_gives_way_to_the_one_that_is_traced);
   tcase_add_test (tcase, both_views_of_a_body_are_of_one_body_and_the_side_view_stands_at_its_height);
   tcase_add_test (tcase, a_root_is_left_open_or_carried_as_was_answered_and_else_stays_as_it_is);
+  tcase_add_test (tcase, the_click_that_is_passed_lands_with_the_outline_and_stands_where_it_does);
   tcase_add_test (tcase, a_line_that_passes_the_pointer_far_off_is_sure_of_nothing);
   tcase_add_test (tcase, a_line_is_lost_only_over_some_length_and_where_two_fifths_of_it_are_unseen);
   return run_suite (suite_create ("app trace-landing"), tcase);

@@ -1,5 +1,6 @@
 /* What is told of an outline that was traced: where no line was seen, how it lies over its print, its tolerance. */
 #include "app/trace-words.h"
+#include "figures/passed-click.h"
 #include "support/trace-hand.h"
 
 static const SheetDoubt *
@@ -87,7 +88,7 @@ END_TEST
 
 /* What else is told of an outline: passing a click far off, and made of two halves. */
 static const TraceResult told[] = {
-  { .astray = 3, .astray_at = { 5, 60 } }, { .difference = { .most = 2, .at = { 5, 40 } } },
+  { .passed = { 3, { 5, 60 } } }, { .difference = { .most = 2, .at = { 5, 40 } } },
 };
 static const bool of_halves[] = { false, true };
 
@@ -164,6 +165,44 @@ START_TEST (a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_o
   ck_assert_double_lt (comparison ()->most, 2.1);
   ck_assert_double_gt (comparison ()->most_at.y, 60);
   ck_assert_ptr_nonnull (trammel_sheet_canvas_overlay (hand_sheet ())->departures);
+}
+END_TEST
+
+static bool
+is_passed (gpointer by)
+{
+  return (wing ()->passed.by > 0) == *(bool *) by;
+}
+
+START_TEST (an_outline_that_passes_a_click_is_not_said_to_keep_to_its_line_until_it_is_accepted)
+{
+  static const Point far[] = { { 100.4, 0.3 }, { 104.4, 60 }, { 116.3, 84.4 }, { 137.6, 60 }, { 139.7, 0.2 } };
+  GtkWidget *window = GTK_WIDGET (hand_window ());
+  const Units units = { LENGTH_MM, MASS_G };
+  bool near = true, passed = true;
+
+  begin ();
+  hand_look ((Point) { 120, 40 }, 8);      /* a hand misses by less there */
+  trace_with (far, 5, 1);
+  ck_assert (gui_wait (is_passed, &passed));
+  ck_assert_double_eq_tol (wing ()->passed.at.y, 60, 0.2);
+  ck_assert_double_eq_tol (wing ()->passed.at.x, 137.6, 0.2);
+  ck_assert (gui_wait (is_compared, &near));
+  gui_key ("F9");      /* an empty sheet has the panel folded away */
+  gui_settle ();
+  g_autofree char *says = passed_clicks_of (&wing ()->piece, units), *keeps = trace_words_compared (units, comparison ());
+  ck_assert_ptr_nonnull (gui_await (window, says));
+  ck_assert_ptr_null (gui_find (window, keeps));
+  gui_click (gui_await (window, "Accept the Outline"));
+  ck_assert_double_eq (wing ()->passed.by, 0);
+  gui_settle ();
+  ck_assert_ptr_nonnull (gui_find (window, keeps));
+  trammel_traced_set_tolerance (trammel_traced_of (hand_session ()), 0.5);
+  ck_assert (gui_wait (rests, NULL));
+  ck_assert_double_eq (wing ()->passed.by, 0);
+  trammel_session_undo (hand_session ());
+  trammel_session_undo (hand_session ());
+  ck_assert_double_gt (wing ()->passed.by, 2);
 }
 END_TEST
 
@@ -283,6 +322,7 @@ main (void)
   tcase_add_loop_test (tcase, what_is_told_of_an_outline_goes_with_it_when_it_is_undone, 0, G_N_ELEMENTS (told));
   tcase_add_test (tcase, an_outline_off_its_print_is_unseen_and_one_on_it_is_seen);
   tcase_add_test (tcase, a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_off_it);
+  tcase_add_test (tcase, an_outline_that_passes_a_click_is_not_said_to_keep_to_its_line_until_it_is_accepted);
   tcase_add_test (tcase, another_tolerance_traces_again_in_a_step_of_its_own);
   tcase_add_test (tcase, a_panel_shortened_by_its_dihedral_is_compared_as_it_was_drawn);
   tcase_add_test (tcase, once_a_strip_is_answered_letters_choose_tools_again);

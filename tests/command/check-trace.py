@@ -121,6 +121,17 @@ def a_line_with_large_gaps_is_said_to_have_them_before_all_else():
     check(not trace('--mm-per-pixel=0.25', *BAR, LC_ALL='C.UTF-8').startswith('Look'), 'a whole line')
 
 
+def a_place_that_is_passed_by_far_is_said_before_all_else():
+    far = [*WING[:2], '60,74', *WING[3:]]
+    text = trace('--mm-per-pixel=0.25', CENTRE_LINE, *far, LC_ALL='C.UTF-8')
+    wing = traced('--mm-per-pixel=0.25', CENTRE_LINE, *far)
+    check(text.startswith('Look at this first') and 'x 3.5 mm, y 10.0 mm by 1.5 mm' in text, f'passed: {text}')
+    near(wing['passed_mm'], 1.5, 0.2, 'by how much')
+    near(wing['passed_at_mm'][1], 10, 0.2, 'at which station')
+    right = traced('--mm-per-pixel=0.25', CENTRE_LINE, *WING)
+    check(right['passed_mm'] == 0 and 'passed_at_mm' not in right, 'no place is passed')
+
+
 with tempfile.TemporaryDirectory() as folder:
     plan = str(pathlib.Path(folder, 'plan.png'))
     drawn_plan.write(plan)
@@ -133,6 +144,7 @@ with tempfile.TemporaryDirectory() as folder:
     a_pixel_list_may_come_before_other_options_and_in_parts()
     the_text_tells_what_disagrees_with_a_point_for_its_decimals()
     a_line_with_large_gaps_is_said_to_have_them_before_all_else()
+    a_place_that_is_passed_by_far_is_said_before_all_else()
 for complaint in complaints[:30]:
     print(complaint)
 print(f'{100 * (checks - len(complaints)) // checks}%: Checks: {checks}, Failures: {len(complaints)}, Errors: 0')

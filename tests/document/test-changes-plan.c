@@ -41,6 +41,7 @@ static Point stretched (Point mm, const void *data)  { return (Point) { 1.01 * m
 static Point sheared (Point mm, const void *data)    { return (Point) { mm.x + 0.01 * mm.y, mm.y }; }
 static Point lost (Point mm, const void *data)       { return (Point) { NAN, mm.y }; }
 static Point same (Point mm, const void *data)       { return mm; }
+static Point twice (Point mm, const void *data)      { return point_scale (mm, 2); }
 static Point turned_about (Point mm, const void *data) { return (Point) { mm.x, -mm.y }; }
 /* A homography: what correcting a photograph's corners does. */
 static Point askew (Point mm, const void *data)      { return point_scale (mm, 1 / (1 + 1e-4 * mm.x - 5e-5 * mm.y)); }
@@ -227,14 +228,72 @@ END_TEST
 START_TEST (a_trace_says_in_which_view_it_was_made)
 {
   g_autoptr (Aeroplane) self = read_elements (drawn);
-  g_autoptr (Aeroplane) tail = change_surface_traced (self, "tail", any_outline (1.7), "wing-view");
-  g_autoptr (Aeroplane) top = change_body_traced (self, "body", any_outline (1.7), NULL);
-  g_autoptr (Aeroplane) side = change_body_side_traced (self, "body", any_outline (1.7), "wing-view");
+  g_autoptr (Aeroplane) tail = change_surface_traced (self, "tail", any_outline (1.7), "wing-view", NULL);
+  g_autoptr (Aeroplane) top = change_body_traced (self, "body", any_outline (1.7), NULL, NULL);
+  g_autoptr (Aeroplane) side = change_body_side_traced (self, "body", any_outline (1.7), "wing-view", NULL);
 
   ck_assert_str_eq (aeroplane_surface_by_id (tail, "tail")->traced, "wing-view");
   ck_assert_ptr_null (aeroplane_body (top, 0)->traced);
   ck_assert_str_eq (aeroplane_body (side, 0)->side_traced, "wing-view");
-  ck_assert_ptr_null (change_surface_traced (self, "body", any_outline (1.7), NULL));
+  ck_assert_ptr_null (change_surface_traced (self, "body", any_outline (1.7), NULL, NULL));
+}
+END_TEST
+
+static Aeroplane *
+with_passed (const Aeroplane *self)
+{
+  return change_surface_traced (self, "wing", any_outline (1.7), "wing-view", &(PassedClick) { 4, { 120, 200 } });
+}
+
+START_TEST (the_click_that_a_trace_passes_goes_where_its_outline_is_moved_stretched_or_carried)
+{
+  g_autoptr (Aeroplane) self = read_elements (drawn), passed = with_passed (self);
+  g_autoptr (Aeroplane) moved = change_surface_moved (passed, "wing", 7, 3);
+  const double span = 2 * outline_bounds (aeroplane_surface_by_id (passed, "wing")->outline).max.y;
+  g_autoptr (Aeroplane) wide = change_surface_span (passed, "wing", 2 * span), right = carried (passed, "wing-view", twice);
+  const PassedClick *there = &aeroplane_surface_by_id (moved, "wing")->passed, *out = &aeroplane_surface_by_id (wide, "wing")->passed;
+  const PassedClick *by_plan = &aeroplane_surface_by_id (right, "wing")->passed;
+
+  ck_assert_double_eq (there->by, 4);
+  ck_assert_double_eq (there->at.x, 127);
+  ck_assert_double_eq (there->at.y, 200);
+  ck_assert_double_eq (out->at.y, 400);
+  ck_assert_double_eq (by_plan->by, 8);
+  ck_assert_double_eq (by_plan->at.x, 240);
+  ck_assert_double_eq (by_plan->at.y, 400);
+}
+END_TEST
+
+START_TEST (the_click_that_a_trace_passes_is_forgotten_when_it_is_edited_traced_anew_or_accepted)
+{
+  g_autoptr (Aeroplane) self = read_elements (drawn), passed = with_passed (self);
+  g_autoptr (Aeroplane) same = change_surface_outline (passed, "wing", any_outline (1.7));
+  g_autoptr (Aeroplane) edited = change_surface_outline (passed, "wing", any_outline (2.9));
+  g_autoptr (Aeroplane) again = change_surface_traced (passed, "wing", any_outline (1.7), "wing-view", NULL);
+  g_autoptr (Aeroplane) accepted = change_outline_accepted (passed, "wing");
+
+  ck_assert_double_eq (aeroplane_surface_by_id (passed, "wing")->passed.by, 4);
+  ck_assert_double_eq (aeroplane_surface_by_id (same, "wing")->passed.by, 4);
+  ck_assert_double_eq (aeroplane_surface_by_id (edited, "wing")->passed.by, 0);
+  ck_assert_double_eq (aeroplane_surface_by_id (again, "wing")->passed.by, 0);
+  ck_assert_double_eq (aeroplane_surface_by_id (accepted, "wing")->passed.by, 0);
+  ck_assert (outline_equal (aeroplane_surface_by_id (accepted, "wing")->outline, aeroplane_surface_by_id (passed, "wing")->outline));
+  ck_assert_ptr_null (change_outline_accepted (passed, "nobody"));
+}
+END_TEST
+
+START_TEST (a_body_has_such_a_click_in_each_of_its_views)
+{
+  g_autoptr (Aeroplane) self = read_elements (drawn);
+  g_autoptr (Aeroplane) top = change_body_traced (self, "body", any_outline (1.7), "top-view", &(PassedClick) { 4, { 120, 20 } });
+  g_autoptr (Aeroplane) both = change_body_side_traced (top, "body", any_outline (1.9), "side-view", &(PassedClick) { 3, { 150, 8 } });
+  g_autoptr (Aeroplane) one = change_body_outline (both, "body", any_outline (3.1)), neither = change_outline_accepted (both, "body");
+
+  ck_assert_double_eq (aeroplane_body (both, 0)->passed.by, 4);
+  ck_assert_double_eq (aeroplane_body (both, 0)->side_passed.at.x, 150);
+  ck_assert_double_eq (aeroplane_body (one, 0)->passed.by, 0);
+  ck_assert_double_eq (aeroplane_body (one, 0)->side_passed.by, 3);
+  ck_assert_double_eq (aeroplane_body (neither, 0)->passed.by + aeroplane_body (neither, 0)->side_passed.by, 0);
 }
 END_TEST
 
@@ -256,5 +315,8 @@ main (void)
   tcase_add_test (tests, a_replaced_plan_keeps_its_id_and_those_of_its_views);
   tcase_add_test (tests, what_was_traced_in_a_view_that_goes_stays_and_is_traced_in_none);
   tcase_add_test (tests, a_trace_says_in_which_view_it_was_made);
+  tcase_add_test (tests, the_click_that_a_trace_passes_goes_where_its_outline_is_moved_stretched_or_carried);
+  tcase_add_test (tests, the_click_that_a_trace_passes_is_forgotten_when_it_is_edited_traced_anew_or_accepted);
+  tcase_add_test (tests, a_body_has_such_a_click_in_each_of_its_views);
   return run_suite (suite_create ("document changes of a plan"), tests);
 }

@@ -2,7 +2,9 @@
 #include "document/changes.h"
 #include "document/plan-marks.h"
 #include "figures/advice.h"
+#include "figures/passed-click.h"
 #include "figures/place-notes.h"
+#include "figures/report.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -111,6 +113,65 @@ START_TEST (a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_no
 }
 END_TEST
 
+/* A trace that passes a click. */
+
+static const Units millimetres = { LENGTH_MM, MASS_G }, inches = { LENGTH_INCH, MASS_G };
+
+static Aeroplane *
+passing (const char *id, PassedClick from_above, PassedClick from_the_side)
+{
+  g_autoptr (Aeroplane) made = racer ();
+  const Piece *old = aeroplane_find (made, id);
+  Piece *copy = piece_dup (old);
+
+  if (copy->kind == PIECE_SURFACE)
+    ((Surface *) copy)->passed = from_above;
+  else
+    {
+      ((Body *) copy)->passed = from_above;
+      ((Body *) copy)->side_passed = from_the_side;
+    }
+  return aeroplane_with_replaced (made, old, copy);
+}
+
+static const struct { const char *id; PassedClick above, side; const char *says; } passed[] = {
+  { "wing", { 4.2, { 120, 312 } }, { 0, { 0, 0 } }, "“wing” passes your click at station 312\u00a0mm by 4.2\u00a0mm: " },
+  { "fin", { 3, { 420, 60 } }, { 0, { 0, 0 } }, "“fin” passes your click at height 60\u00a0mm by 3\u00a0mm: " },
+  { "body", { 3, { 250, 20 } }, { 0, { 0, 0 } }, "“body” from above passes your click 250\u00a0mm aft of the datum by 3\u00a0mm: " },
+  { "body", { 0, { 0, 0 } }, { 3, { 250, 20 } }, "“body” from the side passes your click 250\u00a0mm aft of the datum by 3\u00a0mm: " },
+};
+
+START_TEST (an_outline_that_passes_a_click_is_found_with_its_place_and_what_to_do)
+{
+  g_autoptr (Aeroplane) aeroplane = passing (passed[_i].id, passed[_i].above, passed[_i].side), plain = racer ();
+  g_autoptr (Figures) figures = figures_once (aeroplane), none = figures_once (plain);
+  const Note *note = note_with (figures, "passes your click");
+  g_autofree char *json = report_json (figures);
+
+  ck_assert_ptr_nonnull (note);
+  ck_assert_int_eq (note->severity, NOTE_LOOK);
+  ck_assert_str_eq (note->piece->id, passed[_i].id);
+  ck_assert_msg (g_str_has_prefix (note->text, passed[_i].says), "%s", note->text);
+  ck_assert_ptr_nonnull (strstr (note->text, "trace it again with more clicks there, or accept it."));
+  ck_assert_ptr_nonnull (strstr (json, "passes your click"));
+  ck_assert_ptr_null (note_with (none, "passes your click"));
+}
+END_TEST
+
+START_TEST (a_passed_click_is_told_in_the_reader_s_units)
+{
+  g_autoptr (Aeroplane) aeroplane = passing ("wing", (PassedClick) { 6.35, { 120, 254 } }, (PassedClick) { .by = 0 });
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autofree char *words = note_words (note_with (figures, "passes your click"), inches), *report = report_text (figures, inches);
+  g_autofree char *all = passed_clicks_of (aeroplane_find (aeroplane, "wing"), millimetres);
+
+  ck_assert_msg (g_str_has_prefix (words, "“wing” passes your click at station 10\u00a0in by 1/4\u00a0in: "), "%s", words);
+  ck_assert_ptr_nonnull (strstr (report, "station 10\u00a0in"));
+  ck_assert (g_str_has_prefix (all, "“wing” passes your click at station 254\u00a0mm by 6.4\u00a0mm: "));
+  ck_assert_ptr_null (passed_clicks_of (aeroplane_find (aeroplane, "tail"), millimetres));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -120,5 +181,7 @@ main (void)
   tcase_add_loop_test (tests, the_answer_of_a_plane_in_the_band_says_so_too, 0, G_N_ELEMENTS (traced));
   tcase_add_loop_test (tests, the_answer_says_so_wherever_there_is_a_mark_whatever_else_it_has_to_say, 0, G_N_ELEMENTS (margins));
   tcase_add_test (tests, a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_not_follow_it);
+  tcase_add_loop_test (tests, an_outline_that_passes_a_click_is_found_with_its_place_and_what_to_do, 0, G_N_ELEMENTS (passed));
+  tcase_add_test (tests, a_passed_click_is_told_in_the_reader_s_units);
   return run_suite (suite_create ("places"), tests);
 }
