@@ -2,6 +2,7 @@
 #include "app/structure-line.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/covering-offer.h"
 #include "app/piece-controls.h"
 #include "app/sheet-weighing.h"
 #include "document/changes.h"
@@ -181,6 +182,20 @@ choices_open (GtkMenuButton *button, gpointer session)
   gtk_menu_button_set_popover (button, popover);
 }
 
+/* What is done to all lines, and beneath it which covering they could have. */
+static GtkWidget *
+with_coverings (TrammelSession *session, GtkWidget *row)
+{
+  GtkWidget *coverings = covering_offer_new (session), *rows;
+
+  if (coverings == NULL)
+    return row;
+  rows = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  gtk_box_append (GTK_BOX (rows), row);
+  gtk_box_append (GTK_BOX (rows), row_of (GTK_ORIENTATION_HORIZONTAL, coverings, NULL));
+  return rows;
+}
+
 GtkWidget *
 structure_lines_buttons (TrammelSession *session)
 {
@@ -190,6 +205,7 @@ structure_lines_buttons (TrammelSession *session)
   gtk_menu_button_set_label (GTK_MENU_BUTTON (add), _("Add Line"));
   gtk_menu_button_set_create_popup_func (GTK_MENU_BUTTON (add), choices_open, g_object_ref (session), g_object_unref);
   if (structure != NULL && structure->item_count > 0)
-    return row_of (GTK_ORIENTATION_HORIZONTAL, add, NULL);
-  return row_of (GTK_ORIENTATION_HORIZONTAL, add, button_of (session, _("Usual Lines"), G_CALLBACK (lines_lay_down)));
+    return with_coverings (session, row_of (GTK_ORIENTATION_HORIZONTAL, add, NULL));
+  return with_coverings (session, row_of (GTK_ORIENTATION_HORIZONTAL, add,
+                                          button_of (session, _("Usual Lines"), G_CALLBACK (lines_lay_down))));
 }

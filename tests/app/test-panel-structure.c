@@ -209,6 +209,51 @@ START_TEST (what_is_half_typed_in_a_line_does_not_land_in_another_structure)
 }
 END_TEST
 
+static bool
+has_line_of (const char *id, const char *material)
+{
+  const Structure *structure = structure_of (id);
+
+  for (size_t i = 0; structure != NULL && i < structure->item_count; i++)
+    if (g_strcmp0 (structure->items[i].material, material) == 0)
+      return true;
+  return false;
+}
+
+START_TEST (another_covering_is_compared_and_put_on_in_one_step)
+{
+  double before;
+
+  lay_down ("tail");
+  lay_down ("wing");
+  before = weighed ("wing")->mass_g;
+  press_label ("Compare Coverings…");
+  find ("as it is now");
+  press ("Iron-on film, opaque");
+  gui_settle ();
+  ck_assert (has_line_of ("wing", "iron-on"));
+  ck_assert (!has_line_of ("tail", "iron-on"));
+  ck_assert_double_gt (weighed ("wing")->mass_g, before + 3);
+  trammel_session_undo (stage.session);
+  gui_settle ();
+  ck_assert_double_eq_tol (weighed ("wing")->mass_g, before, 1e-9);
+}
+END_TEST
+
+START_TEST (the_tail_is_covered_while_the_wing_is_selected)
+{
+  lay_down ("tail");
+  lay_down ("wing");
+  press_label ("Compare Coverings…");
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (find ("What Is Covered")), 1);
+  gui_settle ();
+  press ("Polyester film");
+  gui_settle ();
+  ck_assert (has_line_of ("tail", "film"));
+  ck_assert (!has_line_of ("wing", "film"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -228,6 +273,8 @@ main (void)
   tcase_add_test (with, the_excess_is_seen_and_can_be_left_out);
   tcase_add_test (with, the_mass_of_the_whole_wins_and_emptied_leaves_the_word_to_the_lines);
   tcase_add_test (with, what_is_half_typed_in_a_line_does_not_land_in_another_structure);
+  tcase_add_test (with, another_covering_is_compared_and_put_on_in_one_step);
+  tcase_add_test (with, the_tail_is_covered_while_the_wing_is_selected);
   suite_add_tcase (suite, with);
   return gui_run (suite);
 }
