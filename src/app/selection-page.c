@@ -1,44 +1,29 @@
 #include "trammel-config.h"
-#include "app/selection-page.h"
+#include "app/selection-page-private.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/bay-rows.h"
 #include "app/control-fields.h"
-#include "app/explain-button.h"
 #include "app/hinge-words.h"
 #include "app/lead-fields.h"
 #include "app/node-fields.h"
 #include "app/part-controls.h"
-#include "app/nose-fields.h"
-#include "app/part-kind.h"
 #include "app/piece-controls.h"
-#include "app/piece-fields.h"
 #include "app/selection-key.h"
 #include "app/several-label.h"
 #include "app/structure-line.h"
 #include "app/plan-group.h"
 #include "app/budget-fields.h"
-#include "app/group.h"
 #include "app/passed-group.h"
 #include "app/traced-group.h"
-#include "figures/lead-words.h"
 #include "figures/names.h"
-
-struct _TrammelSelectionPage {
-  GtkBox parent;
-  TrammelSession *session;
-  TrammelPlanStore *plans;     /* beneath the sheet; NULL: none are known of */
-  char *shown;                 /* what the rows were built for */
-  GPtrArray *fields;           /* of TrammelField, lent */
-  GPtrArray *controls;         /* of GtkWidget with a refresh of its own, lent */
-};
 
 G_DEFINE_FINAL_TYPE (TrammelSelectionPage, trammel_selection_page, GTK_TYPE_BOX)
 
 static void page_follow (TrammelSelectionPage *self);
 
-static void
-page_add_rows (TrammelSelectionPage *self, GtkWidget *group, FieldList list)
+void
+selection_page_add_rows (TrammelSelectionPage *self, GtkWidget *group, FieldList list)
 {
   for (size_t i = 0; i < list.count; i++) {
     GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);
@@ -48,26 +33,26 @@ page_add_rows (TrammelSelectionPage *self, GtkWidget *group, FieldList list)
   }
 }
 
-static GtkWidget *
-page_add_group (TrammelSelectionPage *self, const char *heading, const char *remark, FieldList list)
+GtkWidget *
+selection_page_add_group (TrammelSelectionPage *self, const char *heading, const char *remark, FieldList list)
 {
   GtkWidget *group = trammel_group_new (heading);
 
   trammel_group_set_remark (TRAMMEL_GROUP (group), remark);
-  page_add_rows (self, group, list);
+  selection_page_add_rows (self, group, list);
   gtk_box_append (GTK_BOX (self), group);
   return group;
 }
 
-static void
-page_add_control (TrammelSelectionPage *self, GtkWidget *group, const char *label, GtkWidget *control)
+void
+selection_page_add_control (TrammelSelectionPage *self, GtkWidget *group, const char *label, GtkWidget *control)
 {
   g_ptr_array_add (self->controls, control);
   trammel_group_add_control (TRAMMEL_GROUP (group), label, control);
 }
 
-static void
-page_add_wide (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control)
+void
+selection_page_add_wide (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control)
 {
   g_ptr_array_add (self->controls, control);
   trammel_group_add (TRAMMEL_GROUP (group), control);
@@ -78,7 +63,8 @@ static void
 page_open_methods (GtkExpander *more, GParamSpec *property, TrammelSelectionPage *self)
 {
   const struct { const char *heading; FieldList list; } groups[] = {
-    { _("Neutral Point"), neutral_point_fields () }, { _("Balance Point"), balance_point_fields () }, { _("Lift and Damping"), motion_fields () } };
+    { _("Neutral Point"), neutral_point_fields () }, { _("Balance Point"), balance_point_fields () },
+    { _("Lift and Damping"), motion_fields () } };
   GtkWidget *column;
 
   if (gtk_expander_get_child (more) != NULL)
@@ -87,7 +73,7 @@ page_open_methods (GtkExpander *more, GParamSpec *property, TrammelSelectionPage
   for (size_t i = 0; i < G_N_ELEMENTS (groups); i++) {
     GtkWidget *group = trammel_group_new (groups[i].heading);
 
-    page_add_rows (self, group, groups[i].list);
+    selection_page_add_rows (self, group, groups[i].list);
     gtk_box_append (GTK_BOX (column), group);
   }
   gtk_expander_set_child (more, column);
@@ -112,11 +98,11 @@ page_build_aeroplane (TrammelSelectionPage *self)
   const Figures *figures = trammel_session_figures (self->session);
   GtkWidget *more;
 
-  page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields (self->session));
+  selection_page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields (self->session));
   if (figures->balance.mark_count > 0)
-    page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
+    selection_page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
   if (budget_fields (self->session).count > 0)
-    page_add_wide (self, page_add_group (self, _("Budget of Mass"), _("for the gear"), budget_fields (self->session)),
+    selection_page_add_wide (self, selection_page_add_group (self, _("Budget of Mass"), _("for the gear"), budget_fields (self->session)),
                    budget_control (self->session));
   page_build_plan (self);
   more = gtk_expander_new (_("How Good the Figures Are"));
@@ -128,21 +114,21 @@ page_build_aeroplane (TrammelSelectionPage *self)
 static void
 page_build_node (TrammelSelectionPage *self)
 {
-  GtkWidget *group = page_add_group (self, _("Node"), NULL, node_fields (self->session));
+  GtkWidget *group = selection_page_add_group (self, _("Node"), NULL, node_fields (self->session));
 
-  page_add_wide (self, group, node_kind_control (self->session));
+  selection_page_add_wide (self, group, node_kind_control (self->session));
 }
 
 static void
 page_build_section (TrammelSelectionPage *self, const Surface *surface)
 {
   FieldList fields = surface_section_fields ();
-  GtkWidget *group = page_add_group (self, _("Section"), NULL, (FieldList) { NULL, 0 });
+  GtkWidget *group = selection_page_add_group (self, _("Section"), NULL, (FieldList) { NULL, 0 });
 
-  page_add_control (self, group, _("Class"), surface_section_control (self->session));
+  selection_page_add_control (self, group, _("Class"), surface_section_control (self->session));
   if (surface != aeroplane_reference_wing (trammel_session_aeroplane (self->session)))
     fields.count -= 2;              /* of greatest lift and its deviation: the stall is reckoned with the first wing's alone */
-  page_add_rows (self, group, fields);
+  selection_page_add_rows (self, group, fields);
 }
 
 static void
@@ -151,11 +137,11 @@ page_build_line (TrammelSelectionPage *self, GtkWidget *group)
   const StructureItem *item = structure_line (self->session);
 
   if (structure_line_kind (item) == LINE_SOLID || structure_line_kind (item) == LINE_COVERING) {
-    page_add_control (self, group, _("Material"), structure_line_material (self->session));
-    page_add_control (self, group, _("Goes by"), structure_line_measure (self->session));
+    selection_page_add_control (self, group, _("Material"), structure_line_material (self->session));
+    selection_page_add_control (self, group, _("Goes by"), structure_line_measure (self->session));
   }
-  page_add_rows (self, group, structure_line_fields (item));
-  page_add_wide (self, group, structure_line_buttons (self->session));
+  selection_page_add_rows (self, group, structure_line_fields (item));
+  selection_page_add_wide (self, group, structure_line_buttons (self->session));
 }
 
 static void
@@ -164,21 +150,21 @@ page_build_structure (TrammelSelectionPage *self)
   const Structure *structure = structure_selected (self->session);
   GtkWidget *group;
 
-  page_add_group (self, _("Structure"), NULL, structure_fields ());
-  group = page_add_group (self, _("Made Of"), NULL, (FieldList) { NULL, 0 });
+  selection_page_add_group (self, _("Structure"), NULL, structure_fields ());
+  group = selection_page_add_group (self, _("Made Of"), NULL, (FieldList) { NULL, 0 });
   for (int i = 0; structure != NULL && i < (int) structure->item_count; i++) {
     GtkWidget *header = structure_line_header (self->session, i);
 
     g_signal_connect_object (header, "clicked", G_CALLBACK (page_follow), self, G_CONNECT_SWAPPED);
-    page_add_wide (self, group, header);
+    selection_page_add_wide (self, group, header);
     if (structure_line_takes_keyboard (self->session, i))
       gtk_widget_grab_focus (header);
     if (i == structure_line_open (self->session))
       page_build_line (self, group);
   }
   if (structure != NULL && structure->item_count > 0)
-    page_add_rows (self, group, structure_sum_fields ());
-  page_add_wide (self, group, structure_lines_buttons (self->session));
+    selection_page_add_rows (self, group, structure_sum_fields ());
+  selection_page_add_wide (self, group, structure_lines_buttons (self->session));
 }
 
 static void
@@ -190,13 +176,13 @@ page_build_surface (TrammelSelectionPage *self, const Surface *surface)
   GtkWidget *group;
 
   gtk_box_append (GTK_BOX (self), passed_group_new (self->session));
-  group = page_add_group (self, surface_role_name (surface->role), remark, surface_shape_fields ());
-  page_add_control (self, group, _("What it is"), surface_role_control (self->session));
+  group = selection_page_add_group (self, surface_role_name (surface->role), remark, surface_shape_fields ());
+  selection_page_add_control (self, group, _("What it is"), surface_role_control (self->session));
   if (surface->traced != NULL)
     gtk_box_append (GTK_BOX (self), traced_group_new (self->session));
   if (surface != reference)
-    page_add_group (self, _("As a Tail"), NULL, surface_tail_fields ());
-  page_add_group (self, _("Rigging"), NULL, surface_rigging_fields ());
+    selection_page_add_group (self, _("As a Tail"), NULL, surface_tail_fields ());
+  selection_page_add_group (self, _("Rigging"), NULL, surface_rigging_fields ());
   if (surface_is_horizontal (surface))
     page_build_section (self, surface);
   page_build_structure (self);
@@ -206,94 +192,22 @@ static void
 page_build_control (TrammelSelectionPage *self, const Surface *surface, const Control *control)
 {
   const FieldList roll = control_roll_fields (self->session);
-  GtkWidget *group = page_add_group (self, hinge_words_heading (control->kind), surface_role_name (surface->role),
+  GtkWidget *group = selection_page_add_group (self, hinge_words_heading (control->kind), surface_role_name (surface->role),
                                      (FieldList) { NULL, 0 });
 
-  page_add_control (self, group, _("What it is"), control_kind_control (self->session));
-  page_add_rows (self, group, control_shape_fields (self->session));
-  group = page_add_group (self, _("Throw"), NULL, control_throw_fields (self->session));
-  page_add_rows (self, group, roll);
-}
-
-static void
-page_build_part (TrammelSelectionPage *self, const Part *part)
-{
-  GtkWidget *group = page_add_group (self, _("Part"), NULL, part_fields ());
-
-  page_add_control (self, group, _("Class"), part_class_control (self->session));
-  page_add_control (self, group, _("Kind"), part_kind_control (self->session));
-  page_add_control (self, group, _("In Flight"), part_aboard_control (self->session));
-  if (part_stand_fields (self->session).count > 0)
-    page_add_group (self, _("Place in the Body"), _("from a former"), part_stand_fields (self->session));
-  if (part_nose_fields (self->session).count > 0)
-    page_add_wide (self, page_add_group (self, _("Propeller and Cowl"), _("from the cowl's front"), part_nose_fields (self->session)),
-                   part_nose_control (self->session));
-  group = page_add_group (self, _("Belongs To"), NULL, (FieldList) { NULL, 0 });
-  page_add_control (self, group, _("Fixed to"), part_of_control (self->session));
-  page_add_rows (self, group, part_group_fields ());
-  group = page_add_group (self, _("May Be In"), _("none ticked: it stays"), (FieldList) { NULL, 0 });
-  page_add_wide (self, group, part_rooms_control (self->session));
-  group = page_add_group (self, _("Rail"), part->has_rail ? NULL : _("none: it does not slide"),
-                          part->has_rail ? part_rail_fields () : (FieldList) { NULL, 0 });
-  trammel_group_add_to_heading (TRAMMEL_GROUP (group),
-                                trammel_explain_button_new (self->session, EXPLAIN_SOLUTION, _("Aim on the rail"), NULL));
-  page_add_wide (self, group, part_rail_control (self->session));
-  if (part_hatch_fields (self->session).count > 0)
-    page_add_group (self, _("Hatch to Cut"), _("aft of the datum"), part_hatch_fields (self->session));
-  page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
-}
-
-/* Of a two-into-one lead one group a leg, called by the part at its end. */
-static void
-page_build_leg (TrammelSelectionPage *self, const Lead *lead, LeadLeg leg)
-{
-  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
-  /* Translators: heading of one leg of a lead with three ends: "Leg to Servo, left aileron" */
-  g_autofree char *heading = g_strdup_printf (_("Leg to %s"), lead_end_name (aeroplane, lead_leg_part (lead, leg)));
-
-  page_add_group (self, heading, NULL, lead_leg_fields (leg));
-}
-
-static void
-page_say_usual_way (TrammelSelectionPage *self)
-{
-  GtkWidget *words = gtk_label_new (_("It runs as usual: along the wing, at its share of the chord, to the centre line, then along the body. "
-                                      "Pull its line where it bends."));
-
-  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (words), 0);
-  gtk_widget_add_css_class (words, "dim-label");
-  gtk_box_append (GTK_BOX (self), words);
-}
-
-static void
-page_build_lead (TrammelSelectionPage *self, const Lead *lead)
-{
-  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
-  g_autofree char *ends = g_strdup_printf (_("%s to %s"), lead_end_name (aeroplane, lead->from), lead_end_name (aeroplane, lead->to));
-  const bool joined = lead_is_joined (lead);
-  LeadPoint point;
-  GtkWidget *group;
-
-  if (lead_point_selected (self->session, &point))
-    page_add_group (self, point.joint ? _("Joint") : _("Bend"),
-                    !point.joint && point.via == LEAD_NO_VIA ? _("where it usually runs") : NULL, lead_point_fields ());
-  group = page_add_group (self, joined ? piece_name (&lead->piece) : _("Lead"), joined ? NULL : ends, joined ? (FieldList) { NULL, 0 } : lead_leg_fields (LEG_FROM));
-  page_add_control (self, group, _("Also from"), lead_also_control (self->session));
-  for (int leg = 0; joined && leg < LEG_COUNT; leg++)
-    page_build_leg (self, lead, leg);
-  if (lead_usual (self->session))
-    page_say_usual_way (self);
-  group = page_add_group (self, _("Slack"), NULL, lead_slack_fields ());
-  page_add_control (self, group, _("Unplugs with the wing"), lead_unplugs_control (self->session));
+  selection_page_add_control (self, group, _("What it is"), control_kind_control (self->session));
+  selection_page_add_rows (self, group, control_shape_fields (self->session));
+  group = selection_page_add_group (self, _("Throw"), NULL, control_throw_fields (self->session));
+  selection_page_add_rows (self, group, roll);
 }
 
 static void
 page_build_body (TrammelSelectionPage *self)
 {
   gtk_box_append (GTK_BOX (self), passed_group_new (self->session));
-  page_add_group (self, _("Body"), NULL, body_fields ());
-  page_add_wide (self, page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }), bay_list_control (self->session));
+  selection_page_add_group (self, _("Body"), NULL, body_fields ());
+  selection_page_add_wide (self, selection_page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }),
+                           bay_list_control (self->session));
   page_build_structure (self);
 }
 
@@ -348,21 +262,21 @@ page_build (TrammelSelectionPage *self)
   else if (surface != NULL)
     page_build_surface (self, surface);
   else if (part != NULL)
-    page_build_part (self, part);
+    selection_page_build_part (self, part);
   else if (lead_selected (self->session) != NULL)
-    page_build_lead (self, lead_selected (self->session));
+    selection_page_build_lead (self, lead_selected (self->session));
   else if (trammel_session_selected_body (self->session) != NULL)
     page_build_body (self);
   else if (bay_selected (self->session) != NULL)
-    page_add_wide (self, page_add_group (self, _("Bay"), NULL, (FieldList) { NULL, 0 }), bay_control (self->session));
+    selection_page_add_wide (self, selection_page_add_group (self, _("Bay"), NULL, (FieldList) { NULL, 0 }), bay_control (self->session));
   else if (page_selected_plan (self) != NULL)
     page_build_plan (self);
   else if (selection->ids != NULL)
     gtk_box_append (GTK_BOX (self), several_label_new (g_strv_length (selection->ids)));
   else if (selection->point == SHEET_POINT_BALANCE)
-    page_add_group (self, _("Balance Point"), NULL, balance_point_fields ());
+    selection_page_add_group (self, _("Balance Point"), NULL, balance_point_fields ());
   else if (selection->point == SHEET_POINT_NEUTRAL)
-    page_add_group (self, _("Neutral Point"), NULL, neutral_point_fields ());
+    selection_page_add_group (self, _("Neutral Point"), NULL, neutral_point_fields ());
   else
     page_build_aeroplane (self);
 }
