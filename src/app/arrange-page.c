@@ -363,6 +363,7 @@ trammel_arrange_page_new (TrammelSession *session)
   self->offers = trammel_group_new (_("Arrangement"));
   self->helps = trammel_group_new (_("What One Part Does"));
   self->ballast = gtk_check_button_new_with_mnemonic (_("_Ballast where nothing else helps"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->ballast), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Ballast where nothing else helps"), -1);
   gtk_check_button_set_active (GTK_CHECK_BUTTON (self->ballast), TRUE);
   g_signal_connect_swapped (self->ballast, "toggled", G_CALLBACK (page_ballast_toggled), self);
   gtk_box_append (GTK_BOX (content), self->movers);

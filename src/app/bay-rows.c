@@ -206,12 +206,30 @@ bay_added (GtkWidget *row)
   focus_name_of (control, id);
 }
 
+/* The next bay begins where the aftmost ends: that former's place in the row, with one behind it. */
+static size_t
+next_former (TrammelSession *session, const Body *body)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (session);
+  size_t next = 0;
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_BAY); i++) {
+    const Bay *bay = (const Bay *) aeroplane_nth (aeroplane, PIECE_BAY, i);
+
+    for (size_t k = next; k < body->former_count; k++)
+      if (g_strcmp0 (body->formers[k].name, bay->from_former) == 0 || g_strcmp0 (body->formers[k].name, bay->to_former) == 0)
+        next = k;
+  }
+  return MIN (next, body->former_count - 2);
+}
+
 static GtkWidget *
 adding_row (GtkWidget *control, TrammelSession *session)
 {
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4), *add = gtk_button_new_with_label (_("Add a Bay"));
   const Body *body = body_for (session, NULL);
   const bool can = body != NULL && body->former_count > 1;
+  size_t next;
 
   g_object_set_data (G_OBJECT (row), "control", control);
   if (!can) {
@@ -223,7 +241,8 @@ adding_row (GtkWidget *control, TrammelSession *session)
     gtk_box_append (GTK_BOX (row), why);
     return row;
   }
-  gtk_box_append (GTK_BOX (row), former_pair (row, body, body->formers[0].name, body->formers[1].name));
+  next = next_former (session, body);
+  gtk_box_append (GTK_BOX (row), former_pair (row, body, body->formers[next].name, body->formers[next + 1].name));
   g_signal_connect_swapped (add, "clicked", G_CALLBACK (bay_added), row);
   gtk_box_append (GTK_BOX (row), add);
   return row;

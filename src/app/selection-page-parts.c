@@ -26,7 +26,8 @@ selection_page_build_part (TrammelSelectionPage *self, const Part *part)
   group = selection_page_add_group (self, _("Belongs To"), NULL, (FieldList) { NULL, 0 });
   selection_page_add_control (self, group, _("Fixed to"), part_of_control (self->session));
   selection_page_add_rows (self, group, part_group_fields ());
-  group = selection_page_add_group (self, _("May Be In"), _("none ticked: it stays"), (FieldList) { NULL, 0 });
+  group = selection_page_add_group (self, _("May Be In"), part->has_rail ? _("none ticked: along its rail") : _("none ticked: it stays"),
+                                    (FieldList) { NULL, 0 });
   selection_page_add_wide (self, group, part_rooms_control (self->session));
   group = selection_page_add_group (self, _("Rail"), part->has_rail ? NULL : _("none: it does not slide"),
                           part->has_rail ? part_rail_fields () : (FieldList) { NULL, 0 });

@@ -64,6 +64,27 @@ START_TEST (the_bay_added_last_is_the_one_that_is_named_next)
 }
 END_TEST
 
+START_TEST (the_next_bay_begins_where_the_aftmost_ends)
+{
+  press ("Add a Bay");
+  press ("Add a Bay");
+  ck_assert_str_eq (bay ("bay")->to_former, "F2");
+  ck_assert_str_eq (bay ("bay-2")->from_former, "F2");
+  ck_assert_str_eq (bay ("bay-2")->to_former, "F3");
+}
+END_TEST
+
+START_TEST (a_part_that_slides_is_not_said_to_stay_where_no_bay_is_ticked)
+{
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  find ("none ticked: along its rail");
+  trammel_session_select (stage.session, selection_of ("motor"));
+  gui_settle ();
+  find ("none ticked: it stays");
+}
+END_TEST
+
 START_TEST (a_bay_is_renamed_and_what_may_be_in_it_follows)
 {
   press ("Add a Bay");
@@ -115,6 +136,8 @@ main (void)
   tcase_set_timeout (tests, 300);
   tcase_add_test (tests, a_bay_is_added_between_two_formers_that_are_chosen);
   tcase_add_test (tests, the_bay_added_last_is_the_one_that_is_named_next);
+  tcase_add_test (tests, the_next_bay_begins_where_the_aftmost_ends);
+  tcase_add_test (tests, a_part_that_slides_is_not_said_to_stay_where_no_bay_is_ticked);
   tcase_add_test (tests, a_bay_is_renamed_and_what_may_be_in_it_follows);
   tcase_add_test (tests, a_bay_chosen_in_the_list_has_its_own_page_and_keeps_it_when_renamed);
   tcase_add_test (tests, a_bay_is_taken_out);
