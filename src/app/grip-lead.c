@@ -100,6 +100,6 @@ grip_lead_label (const Grip *self)
 }
 
 const GripKind grip_lead_kind = {
-  .hint = N_("Drag the lead's bend. Shift holds the direction, Ctrl snaps to nothing, Esc puts it back."),
+  .hint = N_("Drag where the lead bends or its legs meet. Shift holds the direction, Ctrl snaps to nothing, Esc puts it back."),
   .place = grip_lead_place, .moved = grip_lead_moved, .rows = grip_lead_rows, .with_row = grip_lead_with_row, .label = grip_lead_label,
 };

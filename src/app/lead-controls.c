@@ -126,19 +126,6 @@ become_joined (Lead *lead, double also_length)
     lead->via[i].leg = LEG_FROM;
 }
 
-/* And back: one part's lead as it was before. */
-static void
-become_plain (Lead *lead)
-{
-  lead->length = lead->also_length = lead->to_length = lead->joint_x = lead->joint_y = NAN;
-  lead->mass = 0;
-  lead->mass_sigma = NAN;
-  g_clear_pointer (&lead->kind, g_free);
-  g_clear_pointer (&lead->name, g_free);
-  g_clear_pointer (&lead->via, g_free);
-  lead->via_count = 0;
-}
-
 static void
 also_do (TrammelSession *session, const Lead *lead, const char *also)
 {
@@ -146,13 +133,14 @@ also_do (TrammelSession *session, const Lead *lead, const char *also)
   Aeroplane *now = aeroplane_ref (trammel_session_aeroplane (session)), *made;
   double length = NAN;
 
-  g_free (next->also);
-  next->also = g_strdup (also);
-  if (also != NULL)
-    now = without_own_lead (now, also, lead->to, &length);
   if (also == NULL)
-    become_plain (next);
-  else if (!lead_is_joined (lead))
+    lead_become_plain (next, NULL);
+  else {
+    g_free (next->also);
+    next->also = g_strdup (also);
+    now = without_own_lead (now, also, lead->to, &length);
+  }
+  if (also != NULL && !lead_is_joined (lead))
     become_joined (next, length);
   made = change_lead (now, lead->piece.id, next);
   aeroplane_unref (now);

@@ -275,47 +275,64 @@ aeroplane_with_replaced (const Aeroplane *self, const Piece *old, Piece *takes)
 }
 
 static Aeroplane *
-aeroplane_filtered (const Aeroplane *self, const Piece *old, bool (*goes_with) (const Piece *piece, const Piece *old))
+aeroplane_filtered (const Aeroplane *self, const Piece *old, Piece *(*left_of) (Piece *piece, const Piece *old))
 {
   Aeroplane *made = aeroplane_alike (self, self->count);
 
   made->count = 0;
   for (size_t i = 0; i < self->count; i++)
-    if (!goes_with (self->pieces[i], old))
-      made->pieces[made->count++] = piece_ref (self->pieces[i]);
+    {
+      Piece *left = left_of (self->pieces[i], old);
+
+      if (left)
+        made->pieces[made->count++] = left;
+    }
   made->index = aeroplane_index_new (made->pieces, made->count);
   return made;
 }
 
-static bool
-piece_is (const Piece *piece, const Piece *old)
+/* What is left of a piece when another goes, one reference more; NULL: nothing. */
+static Piece *
+left_without (Piece *piece, const Piece *old)
 {
-  return piece == old;
+  return piece == old ? NULL : piece_ref (piece);
 }
 
-static bool
-piece_hangs_on (const Piece *piece, const Piece *old)
+/* Of a two-into-one lead that keeps one of its servos, that servo's plain lead. */
+static Piece *
+lead_left (Piece *piece, const char *gone)
+{
+  const Lead *lead = (const Lead *) piece;
+  const bool from = g_strcmp0 (lead->from, gone) == 0, also = g_strcmp0 (lead->also, gone) == 0;
+  Piece *left;
+
+  if (g_strcmp0 (lead->to, gone) == 0 || (from && !lead_is_joined (lead)) || (from && also))
+    return NULL;
+  if (!from && !also)
+    return piece_ref (piece);
+  left = piece_dup (piece);
+  lead_become_plain ((Lead *) left, gone);
+  return left;
+}
+
+static Piece *
+left_without_dependents (Piece *piece, const Piece *old)
 {
   if (piece == old)
-    return true;
-  if (!old->id)
-    return false;
-  if (piece->kind == PIECE_STRUCTURE)
-    return g_strcmp0 (((const Structure *) piece)->of, old->id) == 0;
-  if (piece->kind == PIECE_LEAD)
-    return g_strcmp0 (((const Lead *) piece)->from, old->id) == 0 || g_strcmp0 (((const Lead *) piece)->to, old->id) == 0
-           || g_strcmp0 (((const Lead *) piece)->also, old->id) == 0;
-  return false;
+    return NULL;
+  if (old->id && piece->kind == PIECE_STRUCTURE && g_strcmp0 (((const Structure *) piece)->of, old->id) == 0)
+    return NULL;
+  return old->id && piece->kind == PIECE_LEAD ? lead_left (piece, old->id) : piece_ref (piece);
 }
 
 Aeroplane *
 aeroplane_without (const Aeroplane *self, const Piece *old)
 {
-  return aeroplane_filtered (self, old, piece_is);
+  return aeroplane_filtered (self, old, left_without);
 }
 
 Aeroplane *
 aeroplane_without_dependents (const Aeroplane *self, const Piece *old)
 {
-  return aeroplane_filtered (self, old, piece_hangs_on);
+  return aeroplane_filtered (self, old, left_without_dependents);
 }

@@ -116,5 +116,6 @@ Aeroplane *aeroplane_with_added    (const Aeroplane *self, Piece *takes);       
 Aeroplane *aeroplane_with_replaced (const Aeroplane *self, const Piece *old, Piece *takes);
 /** `old`, one of self's pieces (by pointer), taken out alone: what hangs on it stays, and points nowhere. */
 Aeroplane *aeroplane_without       (const Aeroplane *self, const Piece *old);
-/** Taken out with what hangs on it: a surface's or body's structures, a part's leads. */
+/** Taken out with what hangs on it: a surface's or body's structures, a part's leads. A two-into-one lead that keeps one of its servos is
+ *  that one's plain lead then. */
 Aeroplane *aeroplane_without_dependents (const Aeroplane *self, const Piece *old);

@@ -266,6 +266,9 @@ const char *surface_role_name (SurfaceRole role);             /* for people, tra
 const char *section_class_name (SectionClass section);        /* for people, translated: "Flat plate" */
 const char *control_kind_word (ControlKind kind);             /* as in the file: "aileron" */
 const char *control_kind_name (ControlKind kind);             /* for people, translated: "Aileron" */
+/** Makes a two-into-one lead a plain one, without bends, its length not given: of the servo that is left when `without`, one of its two, goes;
+ *  of the first with NULL. To be called before anybody else sees it. */
+void        lead_become_plain (Lead *lead, const char *without);
 bool        lead_is_joined (const Lead *lead);                /* it is a two-into-one lead: with three legs */
 double      lead_leg_length (const Lead *lead, LeadLeg leg);  /* mm; NAN not given */
 double     *lead_leg_length_in (Lead *lead, LeadLeg leg);     /* the same, to be filled in before anybody else sees it */

@@ -5,8 +5,8 @@
 #include <math.h>
 #include "figures/budget.h"
 
-/* g: nobody weighs nearer. */
-static const double NOTHING_G = 0.5;
+/* g: a kitchen scale shows no less. */
+static const double NOTHING_G = 1;
 
 static char *
 gear_text (const Budget *budget, Units units)

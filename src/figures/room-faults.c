@@ -105,6 +105,37 @@ add_beyond_end (GArray *faults, RoomFault fault, const BodyProfile *profile)
   return is_out;
 }
 
+/* Where a cowl is among the parts it is the room there, for all that it reaches over; whether one does. */
+static bool
+widen_by_cowl (const Aeroplane *aeroplane, const Part *part, double half_length, BodyClear *clear)
+{
+  bool found = false;
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    {
+      const Part *cowl = aeroplane_part (aeroplane, i);
+      if (!cowl->aboard || cowl == part || g_strcmp0 (cowl->class_name, "cowl") != 0)
+        continue;
+      const Point extent = part_extent (cowl);
+      if (fabs (part->x - cowl->x) + half_length > extent.x / 2 + TOLERANCE)
+        continue;
+      found = true;
+      clear->half_width = fmax (clear->half_width, extent.y / 2 - fabs (cowl->y));
+      if (!(cowl->height > 0))
+        continue;
+      clear->top = fmax (clear->top, cowl->z + cowl->height / 2);
+      clear->bottom = fmin (clear->bottom, cowl->z - cowl->height / 2);
+    }
+  return found;
+}
+
+static void
+add_within (GArray *faults, RoomFault fault, const BodyClear *clear)
+{
+  add_across (faults, fault, clear);
+  add_in_height (faults, fault, clear);
+}
+
 static void
 find_in_body (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const Part *part, size_t number)
 {
@@ -113,9 +144,13 @@ find_in_body (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aer
 
   if (add_beyond_end (faults, fault, profiles->profiles[number]))
     return;
-  const BodyClear clear = body_profile_clear (profiles->profiles[number], part->x - half, part->x + half);
-  add_across (faults, fault, &clear);
-  add_in_height (faults, fault, &clear);
+  BodyClear clear = body_profile_clear (profiles->profiles[number], part->x - half, part->x + half);
+  const guint before = faults->len;
+  add_within (faults, fault, &clear);
+  if (faults->len == before || !widen_by_cowl (aeroplane, part, half, &clear))
+    return;
+  g_array_set_size (faults, before);
+  add_within (faults, fault, &clear);
 }
 
 /* The wing that a part outside the body lies in: the one it is fixed to, else of those that cover its place the nearest in height. */

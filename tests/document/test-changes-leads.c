@@ -141,13 +141,32 @@ START_TEST (what_a_later_version_said_of_a_place_stays_with_it)
 }
 END_TEST
 
-START_TEST (a_part_takes_every_lead_along_that_ends_at_it)
+START_TEST (a_receiver_takes_every_lead_along_that_ends_at_it)
 {
   g_autoptr (Aeroplane) read = read_it ();
-  g_autoptr (Aeroplane) left = aeroplane_without_dependents (read, aeroplane_find (read, "right"));
+  g_autoptr (Aeroplane) left = aeroplane_without_dependents (read, aeroplane_find (read, "receiver"));
 
-  ck_assert_uint_eq (aeroplane_count (left, PIECE_LEAD), 1);
-  ck_assert_ptr_null (aeroplane_find (left, "joined"));
+  ck_assert_uint_eq (aeroplane_count (left, PIECE_LEAD), 0);
+}
+END_TEST
+
+START_TEST (of_a_two_into_one_lead_the_servo_that_is_left_keeps_a_plain_one)
+{
+  static const char *const gone[] = { "left", "right" }, *const stays[] = { "right", "left" };
+  g_autoptr (Aeroplane) read = read_it ();
+  g_autoptr (Aeroplane) left = aeroplane_without_dependents (read, aeroplane_find (read, gone[_i]));
+  const Lead *lead = aeroplane_lead_by_id (left, "joined");
+  g_autofree char *text = written (left);
+
+  ck_assert_ptr_nonnull (lead);
+  ck_assert (!lead_is_joined (lead));
+  ck_assert_str_eq (lead->from, stays[_i]);
+  ck_assert_str_eq (lead->to, "receiver");
+  ck_assert_double_nan (lead->length);
+  ck_assert_double_eq (lead->mass, 0);
+  ck_assert_uint_eq (lead->via_count, 0);
+  ck_assert_ptr_nonnull (strstr (text, "id=\"joined\""));
+  ck_assert_ptr_null (strstr (text, "joint-x"));
 }
 END_TEST
 
@@ -162,6 +181,7 @@ main (void)
   tcase_add_test (tests, places_in_a_wing_go_with_it_and_those_in_the_body_stay);
   tcase_add_test (tests, places_in_a_body_alone_go_with_the_body);
   tcase_add_test (tests, what_a_later_version_said_of_a_place_stays_with_it);
-  tcase_add_test (tests, a_part_takes_every_lead_along_that_ends_at_it);
+  tcase_add_test (tests, a_receiver_takes_every_lead_along_that_ends_at_it);
+  tcase_add_loop_test (tests, of_a_two_into_one_lead_the_servo_that_is_left_keeps_a_plain_one, 0, 2);
   return run_suite (suite_create ("document changes leads"), tests);
 }

@@ -123,6 +123,22 @@ START_TEST (what_fits_or_lies_outside_by_its_nature_is_not_told_of)
 }
 END_TEST
 
+/* A cowl 50 by 50 from 0 to 40; the motor's middle, and whether the cowl goes over all of it. */
+static const struct { double x; bool fits; } in_cowl[] = { { 20, true }, { 30, true }, { 40, false } };
+
+START_TEST (in_a_cowl_there_is_the_cowls_room_and_behind_it_the_bodys)
+{
+  const Boxed motor = { in_cowl[_i].x, 0, 0, 20, 40, 24 }, cowl = { 20, 0, 0, 40, 50, 50 };
+  Aeroplane *cowled = with_piece (with_piece (boxy (), boxed ("cowl", "cowl", cowl)), boxed ("it", "motor", motor));
+
+  ck_assert_int_eq (only_fault (with_piece (boxy (), boxed ("it", "motor", motor)), "“it” is wider than the body").kind, ROOM_TOO_WIDE);
+  if (in_cowl[_i].fits)
+    assert_no_fault (cowled);
+  else
+    ck_assert_int_eq (only_fault (cowled, "“it” is wider than the body").kind, ROOM_TOO_WIDE);
+}
+END_TEST
+
 START_TEST (a_part_turned_by_a_quarter_fits_by_its_turned_box)
 {
   Part *part = boxed ("it", "battery", (Boxed) { 60, 0, 0, 40, 30, 20 });
@@ -265,6 +281,7 @@ room_case (void)
 
   tcase_add_loop_test (tests, what_reaches_out_of_the_body_is_named_with_how_far_and_by_which_edge, 0, G_N_ELEMENTS (in_body));
   tcase_add_loop_test (tests, what_fits_or_lies_outside_by_its_nature_is_not_told_of, 0, G_N_ELEMENTS (fitting));
+  tcase_add_loop_test (tests, in_a_cowl_there_is_the_cowls_room_and_behind_it_the_bodys, 0, (int) G_N_ELEMENTS (in_cowl));
   tcase_add_test (tests, a_part_turned_by_a_quarter_fits_by_its_turned_box);
   tcase_add_test (tests, two_parts_in_one_place_are_told_of_once_with_the_edges_that_meet);
   tcase_add_test (tests, one_above_another_behind_another_or_left_out_are_not_in_one_place);
