@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/lead-words.h"
 #include "figures/loads.h"
 
 static const struct { const char *word, *name; } groups_told[MASS_GROUP_COUNT] = {
@@ -41,6 +42,8 @@ mass_group_of (const Piece *piece)
 
   if (piece->kind == PIECE_STRUCTURE)
     return MASS_STRUCTURE;
+  if (piece->kind == PIECE_LEAD)
+    return MASS_CONTROL;
   for (size_t i = 0; i < G_N_ELEMENTS (classes); i++)
     if (g_strcmp0 (part->class_name, classes[i].class) == 0)
       return classes[i].group;
@@ -65,12 +68,14 @@ mass_groups_of (const Figures *figures, MassGroupSum groups[MASS_GROUP_COUNT])
 
   for (size_t i = 0; i < MASS_GROUP_COUNT; i++)
     groups[i] = (MassGroupSum) { 0 };
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+  for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
     {
-      const Part *part = aeroplane_part (aeroplane, i);
+      const Piece *piece = aeroplane_piece (aeroplane, i);
+      Part *part = piece_as_part (aeroplane, piece);
 
-      if (part->aboard)
-        add_to (&groups[mass_group_of (&part->piece)], part->mass, part_mass_deviation (part));
+      if (part && part->aboard)
+        add_to (&groups[mass_group_of (piece)], part->mass, part_mass_deviation (part));
+      piece_unref (part ? &part->piece : NULL);
     }
   for (size_t i = 0; i < figures->structure_count; i++)
     add_to (&groups[MASS_STRUCTURE], figures->structures[i].mass_g, figures->structures[i].mass_sigma_g);

@@ -19,7 +19,7 @@ typedef struct { double mass_g, sigma_g; size_t count; } MassGroupSum;
 /** All aboard by what it serves; one standard deviation each. A part goes by its class, without one, or as "other", by its kind of the
  *  catalogue. */
 void        mass_groups_of  (const Figures *figures, MassGroupSum groups[MASS_GROUP_COUNT]);
-MassGroup   mass_group_of   (const Piece *piece);             /* of a part or structure */
+MassGroup   mass_group_of   (const Piece *piece);             /* of a part, structure or lead */
 const char *mass_group_name (MassGroup group);                /* for people, translated: "Landing gear" */
 const char *mass_group_word (MassGroup group);                /* for programs: "landing-gear" */
 

@@ -40,6 +40,40 @@ START_TEST (groups_hold_all_that_is_aboard_once)
 }
 END_TEST
 
+/* The racer with both aileron servos on one lead that weighs something itself. */
+static Aeroplane *
+racer_with_joined_lead (void)
+{
+  g_autoptr (Aeroplane) aeroplane = racer ();
+  Lead *lead = lead_new ("servo-left", "receiver");
+
+  lead->piece.id = g_strdup ("joined");
+  lead->also = g_strdup ("servo-right");
+  lead->mass = 4;
+  lead->mass_sigma = 0.5;
+  return aeroplane_with_added (aeroplane, &lead->piece);
+}
+
+START_TEST (a_lead_that_weighs_something_is_in_its_group_once_and_among_the_moments)
+{
+  g_autoptr (Aeroplane) before = racer (), aeroplane = racer_with_joined_lead ();
+  g_autoptr (Figures) had = figures_once (before), figures = figures_once (aeroplane);
+  g_autofree char *moments = report_list_csv (figures, REPORT_LIST_MOMENTS);
+  MassGroupSum without[MASS_GROUP_COUNT], groups[MASS_GROUP_COUNT];
+  double mass = 0;
+
+  mass_groups_of (had, without);
+  mass_groups_of (figures, groups);
+  for (int i = 0; i < MASS_GROUP_COUNT; i++)
+    mass += groups[i].mass_g;
+  ck_assert_double_eq_tol (mass, figures->mass.total_g, 1e-9);
+  ck_assert_double_eq_tol (groups[MASS_CONTROL].mass_g, without[MASS_CONTROL].mass_g + 4, 1e-9);
+  ck_assert_double_eq_tol (groups[MASS_CONTROL].sigma_g, hypot (without[MASS_CONTROL].sigma_g, 0.5), 1e-9);
+  ck_assert_uint_eq (groups[MASS_CONTROL].count, without[MASS_CONTROL].count + 1);
+  ck_assert_ptr_nonnull (strstr (moments, "joined,Two-into-one lead,control,4,"));
+}
+END_TEST
+
 START_TEST (a_part_belongs_where_its_class_does_and_else_its_kind)
 {
   static const struct { const char *class, *kind; MassGroup group; } cases[] = {
@@ -121,6 +155,7 @@ main (void)
   TCase *tests = tcase_create ("mass lists");
 
   tcase_add_test (tests, groups_hold_all_that_is_aboard_once);
+  tcase_add_test (tests, a_lead_that_weighs_something_is_in_its_group_once_and_among_the_moments);
   tcase_add_test (tests, a_part_belongs_where_its_class_does_and_else_its_kind);
   tcase_add_test (tests, moments_about_the_balance_point_are_nought_together);
   tcase_add_test (tests, a_moment_is_told_in_the_units_of_the_person);
