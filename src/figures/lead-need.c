@@ -42,19 +42,6 @@ slack_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
   return LOOP + (lead_unplugs (aeroplane, lead) ? lead_allowance (lead) : 0);
 }
 
-static double
-route_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
-{
-  g_autoptr (GArray) route = lead_route (aeroplane, lead, leg);
-  double length = 0;
-
-  if (!route)
-    return NAN;
-  for (guint i = 1; i < route->len; i++)
-    length += point_distance (g_array_index (route, Point, i - 1), g_array_index (route, Point, i));
-  return hypot (length, lead_rise (aeroplane, lead, leg));
-}
-
 double
 lead_needed_for (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double route)
 {
@@ -81,7 +68,7 @@ lead_extension_for (double missing)
 LeadNeed
 lead_need_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
 {
-  const double length = lead_leg_length (lead, leg), route = route_of (aeroplane, lead, leg);
+  const double length = lead_leg_length (lead, leg), route = lead_way (aeroplane, lead, leg);
   LeadNeed made = { .route = route, .needed = lead_needed_for (aeroplane, lead, leg, route), .left = NAN, .missing = NAN };
 
   if (isfinite (length) && isfinite (route))

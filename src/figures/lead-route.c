@@ -174,6 +174,29 @@ lead_rise (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
   return leg_ends (aeroplane, lead, leg, ends) ? ends[1].z - ends[0].z : NAN;
 }
 
+/* Asked of every leg for each step of a part that is moved: the ends are looked up once. */
+double
+lead_way (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
+{
+  g_autoptr (GArray) points = g_array_new (FALSE, FALSE, sizeof (LeadPoint));
+  double length = 0;
+  End ends[2];
+  Point last;
+
+  if (!leg_ends (aeroplane, lead, leg, ends))
+    return NAN;
+  add_leg_points (lead, leg, ends, points);
+  last = ends[0].at;
+  for (guint i = 0; i < points->len; i++)
+    {
+      const Point next = g_array_index (points, LeadPoint, i).place;
+
+      length += point_distance (last, next);
+      last = next;
+    }
+  return hypot (length + point_distance (last, ends[1].at), ends[1].z - ends[0].z);
+}
+
 /* The place half-way along. */
 static Point
 route_middle (const GArray *route)

@@ -28,6 +28,8 @@ GArray *lead_route       (const Aeroplane *aeroplane, const Lead *lead, LeadLeg 
 /** How much higher the end of that way is than its beginning, mm; NAN where an end is not there. The joint is at the mean height of the two
  *  parts that it joins. */
 double  lead_rise        (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
+/** How long that way is, straight from one place to the next, that rise counted, mm; NAN likewise. */
+double  lead_way         (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
 /** Where the legs meet: as given, else where the ways of the two that are joined reach the centre line, or half-way between them. NAN where
  *  one of the two is not there. */
 Point   lead_joint       (const Aeroplane *aeroplane, const Lead *lead);

@@ -23,17 +23,18 @@ static double aft  (const Part *part) { return part->x + part_extent (part).x / 
 
 /* The one of that class about the motor's shaft nearest to its front. */
 static const Part *
-find_on_shaft (const Aeroplane *aeroplane, const Part *motor, const char *class_name, double reach)
+find_on_shaft (const Aeroplane *aeroplane, const Part *motor, const char *class_name)
 {
+  const double front = fore (motor);
   const Part *best = NULL;
 
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
     {
       const Part *part = aeroplane_part (aeroplane, i);
-      const double away = fabs (part->x - fore (motor));
+      const double away = fabs (part->x - front);
 
-      if (is_of_class (part, class_name) && fabs (part->y - motor->y) <= reach && away <= NEAR
-          && (!best || away < fabs (best->x - fore (motor))))
+      if (fabs (part->y - motor->y) <= ON_SHAFT && away <= NEAR && (!best || away < fabs (best->x - front))
+          && is_of_class (part, class_name))
         best = part;
     }
   return best;
@@ -84,7 +85,7 @@ find_nose_of_body (const BodyProfile *profile, const NoseFigures *nose, double r
 static bool
 find_front (const Aeroplane *aeroplane, const BodyProfile *profile, NoseFigures *nose, double rear_face)
 {
-  nose->cowl = find_on_shaft (aeroplane, nose->motor, "cowl", ON_SHAFT);
+  nose->cowl = find_on_shaft (aeroplane, nose->motor, "cowl");
   if (nose->cowl && nose->cowl->length > 0)
     nose->front_x_mm = fore (nose->cowl);
   else if (nose->cowl || !find_nose_of_body (profile, nose, rear_face, &nose->front_x_mm))
@@ -135,8 +136,8 @@ nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, con
 
   if (!motor || !is_of_class (motor, "motor") || !(motor->length > 0))
     return false;
-  made.propeller = find_on_shaft (aeroplane, motor, "propeller", ON_SHAFT);
-  made.spinner = find_on_shaft (aeroplane, motor, "spinner", ON_SHAFT);
+  made.propeller = find_on_shaft (aeroplane, motor, "propeller");
+  made.spinner = find_on_shaft (aeroplane, motor, "spinner");
   if (!made.propeller)
     return false;
   const double plane = made.propeller->x, hub = made.propeller->length > 0 ? part_extent (made.propeller).x : HUB;
