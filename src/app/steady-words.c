@@ -153,15 +153,17 @@ trammel_steady_words_set (TrammelSteadyWords *self, int which, const char *text)
 {
   Word *word = &self->words[which];
   const int before = self->widest;
+  int wide;
 
   if (g_str_equal (word->text, text))
     return;
+  wide = steady_words_width_of (word);
   g_free (word->text);
   word->text = g_strdup (text);
   word->font = 0;
   gtk_inscription_set_text (GTK_INSCRIPTION (word->shown), text);
   if (trammel_steady_words_width (self) != before)
     gtk_widget_queue_resize (GTK_WIDGET (self));
-  else
+  else if (word->width != wide)   /* as wide as before, each word stands where it is, and the window lays nothing out */
     gtk_widget_queue_allocate (GTK_WIDGET (self));
 }

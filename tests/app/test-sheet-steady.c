@@ -45,17 +45,44 @@ END_TEST
 
 /* Looks from afar and from near in turn, and lets happen what is not put off. False when the machine took so long that it may have been. */
 static bool
-zooms_quickly (void)
+zooms_quickly (double far, double near)
 {
   const gint64 began = g_get_monotonic_time ();
   SheetView looked = *trammel_sheet_canvas_view (hand_sheet ());
 
-  looked.scale = looked.scale > 1 ? 0.5 : 4;
+  looked.scale = looked.scale > far * 1.01 ? far : near;
   trammel_sheet_canvas_set_view (hand_sheet (), looked);
   while (g_main_context_iteration (NULL, FALSE))
     ;
   return g_get_monotonic_time () - began < 150000;
 }
+
+static void
+one_more (GdkFrameClock *clock, int *layouts)
+{
+  (*layouts)++;
+}
+
+START_TEST (the_window_is_not_laid_out_for_a_zoom_told_in_as_many_figures)
+{
+  const double true_scale = trammel_sheet_canvas_true_scale (hand_sheet ());
+  GdkFrameClock *clock = gtk_widget_get_frame_clock (GTK_WIDGET (hand_window ()));
+  int layouts = 0;
+  bool quickly = false;
+
+  g_signal_connect (clock, "layout", G_CALLBACK (one_more), &layouts);
+  for (int i = 0; i < 50 && !quickly; i++) {
+    hand_look ((Point) { 0, 0 }, 1.5 * true_scale);
+    gui_settle ();
+    layouts = 0;
+    quickly = zooms_quickly (1.5 * true_scale, 1.8 * true_scale);
+  }
+  g_signal_handlers_disconnect_by_func (clock, one_more, &layouts);
+  ck_assert (quickly);
+  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "180\u00a0%"));
+  ck_assert_int_eq (layouts, 0);
+}
+END_TEST
 
 START_TEST (the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it_rests)
 {
@@ -67,7 +94,7 @@ START_TEST (the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it
   for (int i = 0; i < 50 && !quickly; i++) {
     hand_await_layout ();
     before = gtk_widget_get_width (side);
-    quickly = zooms_quickly ();
+    quickly = zooms_quickly (0.5, 4);
   }
   ck_assert (quickly);
   ck_assert_int_eq (gtk_widget_get_width (side), before);
@@ -186,6 +213,7 @@ main (void)
 
   tcase_add_test (steady, the_status_line_s_place_and_zoom_keep_their_widths_whatever_they_say);
   tcase_add_test (steady, the_monitor_s_scale_is_remembered_only_once_there_is_a_monitor);
+  tcase_add_test (steady, the_window_is_not_laid_out_for_a_zoom_told_in_as_many_figures);
   tcase_add_test (steady, the_side_view_keeps_its_width_while_a_hand_zooms_and_follows_when_it_rests);
   tcase_add_test (steady, a_pointer_that_moves_has_the_aeroplane_drawn_once);
   tcase_add_test (steady, while_a_node_is_pulled_no_tooltip_is_said_again);
