@@ -1,19 +1,27 @@
 #pragma once
 #include <glib.h>
+#include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
 #include <time.h>
 
-/* Memory of this process, its share of what is shared counted, KiB; 0 where the kernel does not say. */
+/* Memory of this process, its share of what is shared counted, KiB; 0 where the kernel does not say. Buffers shared with the display are
+ * left out: it keeps one or two of them as it happens to be done with the last frame, whatever is shown. */
 static inline long
 pss_kib (void)
 {
-  g_autofree char *rollup = NULL;
-  const char *line;
+  g_autofree char *maps = NULL;
+  bool of_display = false;
+  long pss = 0;
 
-  if (!g_file_get_contents ("/proc/self/smaps_rollup", &rollup, NULL, NULL) || (line = strstr (rollup, "\nPss:")) == NULL)
+  if (!g_file_get_contents ("/proc/self/smaps", &maps, NULL, NULL))
     return 0;
-  return strtol (line + 5, NULL, 10);
+  for (char *line = strtok (maps, "\n"); line != NULL; line = strtok (NULL, "\n"))
+    if (g_ascii_isxdigit (line[0]) && strchr (line, '-') != NULL)
+      of_display = strstr (line, "/SYSV") != NULL;
+    else if (!of_display && g_str_has_prefix (line, "Pss:"))
+      pss += strtol (line + 4, NULL, 10);
+  return pss;
 }
 
 /* Processor time of this thread, s. */
