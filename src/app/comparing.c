@@ -15,6 +15,7 @@ struct _TrammelComparing {
   double shortening;                /* of the sheet's stations against the view's */
   Outline *outline;                 /* compared, or being compared; NULL */
   char *view;
+  ViewShows shows;
   InkLevels *ink;                   /* held, so that no other can be taken for it */
   Placing placing;
   GCancellable *work;               /* NULL: none under way */
@@ -266,6 +267,7 @@ comparing_look (gpointer data)
     comparing_forget (self);
     self->outline = outline_ref ((Outline *) outline);
     self->view = g_strdup (ground->view);
+    self->shows = ground->shows;
     self->ink = ink_levels_ref (ground->ink);
     self->placing = ground->placing;
     comparing_begin (self, ground);
@@ -312,4 +314,11 @@ const Comparison *
 trammel_comparing_result (TrammelComparing *self)
 {
   return self->comparison.spots != NULL ? &self->comparison : NULL;
+}
+
+Point
+trammel_comparing_worst (TrammelComparing *self, ViewShows *shows)
+{
+  *shows = self->shows;
+  return point_add (self->comparison.most_at, (Point) { self->placing.x, 0 });
 }

@@ -15,5 +15,7 @@ TrammelComparing *trammel_comparing_of (TrammelSession *session);         /* the
 void trammel_comparing_watch (TrammelComparing *self, TrammelSheetCanvas *sheet);
 /** What was found; NULL while nothing can be compared. Lent, until "changed". */
 const Comparison *trammel_comparing_result (TrammelComparing *self);
+/** Where it is off its line most, mm from the datum, as printed, and what the view shows that it was compared in. Only with a result. */
+Point trammel_comparing_worst (TrammelComparing *self, ViewShows *shows);
 
 G_END_DECLS

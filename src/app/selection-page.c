@@ -206,6 +206,7 @@ page_build_body (TrammelSelectionPage *self)
 {
   gtk_box_append (GTK_BOX (self), passed_group_new (self->session));
   selection_page_add_group (self, _("Body"), NULL, body_fields ());
+  gtk_box_append (GTK_BOX (self), traced_group_new (self->session));
   selection_page_add_wide (self, selection_page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }),
                            bay_list_control (self->session));
   page_build_structure (self);

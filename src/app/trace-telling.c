@@ -54,7 +54,7 @@ trace_telling_result (GtkWidget *told, Units units, const TraceOrder *order, con
       doubt_show (TRAMMEL_SHEET_CANVAS (told), order, NULL, sentence);
     return;
   }
-  sentence = trace_words_done (units, result);
+  sentence = trace_words_done (units, order->ground, result);
   if (sentence == NULL)
     return;
   trammel_window_tell (window, sentence);

@@ -42,22 +42,54 @@ trace_words_sure (Units units, const Stretch *stretch, double mm, double astray)
   return g_strdup_printf (_("On the line, sure to %s"), sure);
 }
 
-char *
-trace_words_done (Units units, const TraceResult *result)
+static bool
+shows_body (ViewShows shows)
 {
-  if (result->mean != NULL) {
-    g_autofree char *most = trace_words_fine (units, result->difference.most);
-    g_autofree char *station = units_length (units, result->difference.at.y);
+  return shows == VIEW_BODY_TOP || shows == VIEW_BODY_SIDE;
+}
 
-    /* Translators: two lengths; the halves of a surface drawn on both sides of the centre line. */
-    return g_strdup_printf (_("Both halves are averaged: they differ by %s at most, at station %s."), most, station);
-  }
-  if (result->passed.by > 0) {
-    g_autofree char *off = trace_words_fine (units, result->passed.by), *at = units_length (units, result->passed.at.y);
+/* Of a wing a station, of a fin a height, both without a sign; of a body how far aft. `at`: mm from the datum. */
+static char *
+place_words (Units units, ViewShows shows, Point at)
+{
+  return units_length (units, shows_body (shows) ? at.x : fabs (at.y));
+}
 
-    /* Translators: a length, and a station. */
-    return g_strdup_printf (_("The outline passes your click at station %s by %s: if it took another line, zoom in and trace it again."), at, off);
-  }
+/* Of a wing, a tailplane or a body from above: what else is traced has no halves. */
+static char *
+averaged_words (Units units, const TraceGround *ground, const HalvesDifference *difference)
+{
+  g_autofree char *most = trace_words_fine (units, difference->most);
+  g_autofree char *at = place_words (units, ground->shows, point_add (difference->at, (Point) { ground->placing.x, 0 }));
+
+  if (ground->shows == VIEW_BODY_TOP)
+    return g_strdup_printf (_("Both halves are averaged: they differ by %s at most, %s aft of the datum."), most, at);
+  /* Translators: two lengths; the halves of a surface drawn on both sides of the centre line. */
+  return g_strdup_printf (_("Both halves are averaged: they differ by %s at most, at station %s."), most, at);
+}
+
+static char *
+passing_words (Units units, const TraceGround *ground, const PassedClick *passed)
+{
+  g_autofree char *off = trace_words_fine (units, passed->by);
+  g_autofree char *at = place_words (units, ground->shows, point_add (passed->at, (Point) { ground->placing.x, 0 }));
+
+  /* Translators, of all three: where a click is, and a length. */
+  if (shows_body (ground->shows))
+    return g_strdup_printf (_("The outline passes your click %s aft of the datum by %s: if it took another line, zoom in and trace it again."),
+                            at, off);
+  if (ground->shows == VIEW_FIN)
+    return g_strdup_printf (_("The outline passes your click at height %s by %s: if it took another line, zoom in and trace it again."), at, off);
+  return g_strdup_printf (_("The outline passes your click at station %s by %s: if it took another line, zoom in and trace it again."), at, off);
+}
+
+char *
+trace_words_done (Units units, const TraceGround *ground, const TraceResult *result)
+{
+  if (result->mean != NULL)
+    return averaged_words (units, ground, &result->difference);
+  if (result->passed.by > 0)
+    return passing_words (units, ground, &result->passed);
   if (result->lost > TRACE_GAPS) {
     g_autofree char *share = units_percent (100 * result->lost);
 
@@ -82,10 +114,24 @@ trace_words_root (Units units, double root)
   return g_strdup_printf (_("The root was traced %s off the centre line. Does the surface go on to it, or is there a gap?"), off);
 }
 
-char *
-trace_words_compared (Units units, const Comparison *comparison)
+static char *
+keeping_words (ViewShows shows, const char *within, const char *most, const char *at)
 {
-  g_autofree char *within = NULL, *most = NULL, *station = NULL;
+  /* Translators, of all four: two lengths and a place; how far the outline lies off the printed line, nineteen places of twenty and the
+   * worst. */
+  if (shows == VIEW_BODY_TOP)
+    return g_strdup_printf (_("The outline from above keeps to the line within %s, most %s at %s aft of the datum."), within, most, at);
+  if (shows == VIEW_BODY_SIDE)
+    return g_strdup_printf (_("The outline from the side keeps to the line within %s, most %s at %s aft of the datum."), within, most, at);
+  if (shows == VIEW_FIN)
+    return g_strdup_printf (_("The outline keeps to the line within %s, most %s at height %s."), within, most, at);
+  return g_strdup_printf (_("The outline keeps to the line within %s, most %s at station %s."), within, most, at);
+}
+
+char *
+trace_words_compared (Units units, const Comparison *comparison, ViewShows shows, Point worst)
+{
+  g_autofree char *within = NULL, *most = NULL, *at = NULL;
 
   if (comparison == NULL)
     return NULL;
@@ -93,7 +139,6 @@ trace_words_compared (Units units, const Comparison *comparison)
     return g_strdup (_("Hardly any printed line is to be seen along the outline."));
   within = trace_words_fine (units, comparison->within);
   most = trace_words_fine (units, comparison->most);
-  station = units_length (units, comparison->most_at.y);
-  /* Translators: two lengths and a station; how far the outline lies off the printed line, nineteen places of twenty and the worst. */
-  return g_strdup_printf (_("The outline keeps to the line within %s, most %s at station %s."), within, most, station);
+  at = place_words (units, shows, worst);
+  return keeping_words (shows, within, most, at);
 }

@@ -11,11 +11,14 @@ bool  trace_words_is_lost (const Stretch *stretch, double mm);
 /** How sure a stretch is, one sentence; NULL: nothing is to be said. A new string. mm
  *  astray   by how much it passes the pointer, mm, as trace_astray; such a one is sure of nothing */
 char *trace_words_sure  (Units units, const Stretch *stretch, double mm, double astray);
-/** What is to be said of a trace that is done, one sentence; NULL: nothing. A new string. */
-char *trace_words_done  (Units units, const TraceResult *result);
+/** What is to be said of a trace that is done, one sentence; NULL: nothing. A new string.
+ *  ground   what it was traced on */
+char *trace_words_done  (Units units, const TraceGround *ground, const TraceResult *result);
 /** Why there is no outline, one sentence, translated. */
 const char *trace_words_fault (CoreStatus status);
 /** The question about a root that stands off the centre line. A new string. mm */
 char *trace_words_root  (Units units, double root);
-/** How an outline lies over its line: one sentence; NULL when there is none to compare. A new string. */
-char *trace_words_compared (Units units, const Comparison *comparison);
+/** How an outline lies over its line: one sentence; NULL when there is none to compare. A new string.
+ *  shows   what its view shows
+ *  worst   where it is off most, mm from the datum */
+char *trace_words_compared (Units units, const Comparison *comparison, ViewShows shows, Point worst);

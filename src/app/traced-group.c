@@ -22,32 +22,63 @@ traced_dihedral (const Surface *surface)
   return surface != NULL && surface_is_horizontal (surface) ? surface->dihedral : 0;
 }
 
+/* What may be another line is not praised for keeping to it. */
+static bool
+is_doubtful (const Surface *surface, const Body *body, ViewShows shows)
+{
+  if (surface != NULL)
+    return surface->passed.by > 0;
+  return body != NULL && (shows == VIEW_BODY_SIDE ? body->side_passed : body->passed).by > 0;
+}
+
 static void
 group_show_comparison (TracedGroup *self)
 {
-  const Surface *surface = trammel_session_selected_surface (self->session);
-  /* What may be another line is not praised for keeping to it. */
-  const bool doubtful = surface != NULL && surface->passed.by > 0;
-  const Comparison *comparison = doubtful ? NULL : trammel_comparing_result (trammel_comparing_of (self->session));
+  TrammelComparing *comparing = trammel_comparing_of (self->session);
+  ViewShows shows;
+  const Point worst = trammel_comparing_worst (comparing, &shows);
+  const bool doubtful = is_doubtful (trammel_session_selected_surface (self->session), trammel_session_selected_body (self->session), shows);
   const Units units = trammel_session_units (self->session);
-  g_autofree char *text = trace_words_compared (units, comparison);
+  g_autofree char *text = trace_words_compared (units, doubtful ? NULL : trammel_comparing_result (comparing), shows, worst);
 
   gtk_label_set_label (GTK_LABEL (self->sentence), text != NULL ? text : "");
   gtk_widget_set_visible (self->rows[0], text != NULL);
+}
+
+/* A body has two outlines, and this is one's. */
+static const char *
+tolerance_label (const TraceOrder *order)
+{
+  if (order != NULL && order->ground->shows == VIEW_BODY_TOP)
+    return _("Tolerance from above");
+  return order != NULL && order->ground->shows == VIEW_BODY_SIDE ? _("Tolerance from the side") : _("Tolerance");
+}
+
+static void
+group_show_tolerance (TracedGroup *self)
+{
+  TrammelTraced *traced = trammel_traced_of (self->session);
+  const char *label = tolerance_label (trammel_traced_order (traced));
+  g_autofree char *tolerance = units_length_exact (trammel_session_units (self->session), round (trammel_traced_tolerance (traced) * 1000) / 1000);
+
+  if (!gtk_widget_has_focus (GTK_WIDGET (gtk_editable_get_delegate (GTK_EDITABLE (self->tolerance)))))
+    gtk_editable_set_text (GTK_EDITABLE (self->tolerance), tolerance);
+  gtk_label_set_label (GTK_LABEL (gtk_widget_get_prev_sibling (self->tolerance)), label);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->tolerance), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
 }
 
 static void
 group_show (TracedGroup *self)
 {
   const Surface *surface = trammel_session_selected_surface (self->session);
+  const Body *body = trammel_session_selected_body (self->session);
   TrammelTraced *traced = trammel_traced_of (self->session);
-  const bool fresh = trammel_traced_is_fresh (traced, surface), bent = fresh && traced_dihedral (surface) != 0;
-  g_autofree char *tolerance = units_length_exact (trammel_session_units (self->session), round (trammel_traced_tolerance (traced) * 1000) / 1000);
+  const bool fresh = trammel_traced_is_fresh (traced, surface != NULL ? &surface->piece : body != NULL ? &body->piece : NULL);
+  const bool bent = fresh && traced_dihedral (surface) != 0;
 
   group_show_comparison (self);
   self->showing = true;
-  if (!gtk_widget_has_focus (GTK_WIDGET (gtk_editable_get_delegate (GTK_EDITABLE (self->tolerance)))))
-    gtk_editable_set_text (GTK_EDITABLE (self->tolerance), tolerance);
+  group_show_tolerance (self);
   gtk_switch_set_active (GTK_SWITCH (self->flat), trammel_traced_is_flat (traced));
   if (bent) {
     g_autofree char *angle = units_angle (traced_dihedral (surface));

@@ -317,9 +317,9 @@ trammel_traced_order (TrammelTraced *self)
 }
 
 bool
-trammel_traced_is_fresh (TrammelTraced *self, const Surface *surface)
+trammel_traced_is_fresh (TrammelTraced *self, const Piece *piece)
 {
-  return surface != NULL && g_strcmp0 (self->id, surface->piece.id) == 0 && traced_stands (self);
+  return piece != NULL && g_strcmp0 (self->id, piece->id) == 0 && traced_stands (self);
 }
 
 double

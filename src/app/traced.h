@@ -21,8 +21,8 @@ bool trammel_traced_cancel (TrammelTraced *self);
 /** The order that was put last, lent; NULL none. */
 const TraceOrder *trammel_traced_order (TrammelTraced *self);
 
-/** Whether the surface stands as it was traced last. */
-bool   trammel_traced_is_fresh      (TrammelTraced *self, const Surface *surface);
+/** Whether the surface or body stands as it was traced last. */
+bool   trammel_traced_is_fresh      (TrammelTraced *self, const Piece *piece);
 /** How near its curves keep to the line, mm; setting it traces again. */
 double trammel_traced_tolerance     (TrammelTraced *self);
 void   trammel_traced_set_tolerance (TrammelTraced *self, double mm);

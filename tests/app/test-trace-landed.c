@@ -201,7 +201,7 @@ START_TEST (a_trace_that_is_taken_back_leaves_the_tolerance_of_what_stands)
   ck_assert (trammel_traced_is_busy (traced));
   gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.undo", NULL);
   ck_assert (gui_wait (rests, NULL));
-  ck_assert (trammel_traced_is_fresh (traced, wing ()));
+  ck_assert (trammel_traced_is_fresh (traced, &wing ()->piece));
   ck_assert_double_eq (trammel_traced_tolerance (traced), 1.5);
 }
 END_TEST

@@ -99,7 +99,8 @@ START_TEST (what_is_told_of_an_outline_goes_with_it_when_it_is_undone)
   begin ();
   trace_with (clicks, 5, 1);
   result.mean = of_halves[_i] ? wing ()->outline : NULL;
-  g_autofree char *says = trace_words_done ((Units) { LENGTH_MM, MASS_G }, &result);
+  g_autofree char *says = trace_words_done ((Units) { LENGTH_MM, MASS_G }, trammel_traced_order (trammel_traced_of (hand_session ()))->ground,
+                                              &result);
   trace_telling_result (GTK_WIDGET (hand_sheet ()), (Units) { LENGTH_MM, MASS_G }, trammel_traced_order (trammel_traced_of (hand_session ())),
                         &result);
   gui_settle ();
@@ -168,6 +169,15 @@ START_TEST (a_traced_outline_is_compared_with_its_line_and_so_is_a_node_pulled_o
 }
 END_TEST
 
+static char *
+compared_words (Units units)
+{
+  ViewShows shows;
+  const Point worst = trammel_comparing_worst (trammel_comparing_of (hand_session ()), &shows);
+
+  return trace_words_compared (units, comparison (), shows, worst);
+}
+
 static bool
 is_passed (gpointer by)
 {
@@ -190,7 +200,8 @@ START_TEST (an_outline_that_passes_a_click_is_not_said_to_keep_to_its_line_until
   ck_assert (gui_wait (is_compared, &near));
   gui_key ("F9");      /* an empty sheet has the panel folded away */
   gui_settle ();
-  g_autofree char *says = passed_clicks_of (&wing ()->piece, units), *keeps = trace_words_compared (units, comparison ());
+  g_autofree char *says = passed_clicks_of (&wing ()->piece, units), *keeps = NULL;
+  keeps = compared_words (units);
   ck_assert_ptr_nonnull (gui_await (window, says));
   ck_assert_ptr_null (gui_find (window, keeps));
   gui_click (gui_await (window, "Accept the Outline"));
@@ -220,7 +231,7 @@ START_TEST (another_tolerance_traces_again_in_a_step_of_its_own)
   gui_key_up ("Control_L");
   trace_with (clicks + 4, 1, 1);
   before = hand_text ();
-  ck_assert (trammel_traced_is_fresh (traced, wing ()));
+  ck_assert (trammel_traced_is_fresh (traced, &wing ()->piece));
   ck_assert_double_eq_tol (trammel_traced_tolerance (traced), 0.125, 0.01);        /* half a pixel of a quarter of a millimetre */
   trammel_traced_set_tolerance (traced, 1.5);
   ck_assert (gui_wait (rests, NULL));
