@@ -4,12 +4,16 @@
 #include <math.h>
 #include <string.h>
 
+/* As propellers are everywhere. */
+static const Units in_inches = { LENGTH_INCH, MASS_G };
+
 const char *
 field_text_unit (FieldKind kind, Units units)
 {
   switch (kind) {
   case FIELD_LENGTH:
   case FIELD_THIN:    return units_length_name (units);
+  case FIELD_INCHES:  return units_length_name (in_inches);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_mass_name (units);
   case FIELD_AREA:    return units_area_name (units);
@@ -27,6 +31,7 @@ field_text_rounded (FieldKind kind, Units units, double value)
     return g_strdup (field_no_figure);
   switch (kind) {
   case FIELD_LENGTH:  return units_length_figure (units, value);
+  case FIELD_INCHES:  return units_length_figure (in_inches, value);
   case FIELD_THIN:    return units.length == LENGTH_INCH ? units_length_figure (units, value) : units_number (value, 1);
   case FIELD_MASS:    return units_mass_figure (units, value);
   case FIELD_DEVIATION: return units_mass_deviation_figure (units, value);
@@ -60,6 +65,7 @@ field_text_exact (FieldKind kind, Units units, double value)
   switch (kind) {
   case FIELD_LENGTH:
   case FIELD_THIN:   return units_length_exact (units, value);
+  case FIELD_INCHES: return units_length_exact (in_inches, value);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_mass_exact (units, value);
   default:           return units_number_exact (value);
@@ -72,6 +78,7 @@ field_text_parse (FieldKind kind, Units units, const char *text, double *value, 
   switch (kind) {
   case FIELD_LENGTH:
   case FIELD_THIN:   return units_parse_length (units, text, value, error);
+  case FIELD_INCHES: return units_parse_length (in_inches, text, value, error);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_parse_mass (units, text, value, error);
   default:           return units_parse_number (text, value, error);

@@ -7,7 +7,7 @@ G_BEGIN_DECLS
 /** What a row of the panel shows and changes. Two plain functions stand between the row and the aeroplane, so that the row
  *  keeps no fact: `value` reads it from the session, `change` makes the next aeroplane. */
 typedef enum {
-  FIELD_LENGTH, FIELD_THIN /* a length in tenths */,
+  FIELD_LENGTH, FIELD_THIN /* a length in tenths */, FIELD_INCHES /* a length that is told in inches everywhere */,
   FIELD_MASS, FIELD_DEVIATION /* of a mass */, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER,   /* can be typed */
   FIELD_AREA, FIELD_LOADING, FIELD_SPEED, FIELD_RATIO,                  /* shown only */
   FIELD_TEXT

@@ -116,6 +116,12 @@ by_size_pattern (const BySize *self)
   part->length = size.length;
   part->width = size.width;
   part->height = size.height;
+  if (by_size_thing (self) == PACK) {
+    part->cells = numbers[0];
+    part->capacity = numbers[1];
+  }
+  if (by_size_thing (self) == PROPELLER)
+    part->pitch = numbers[1] * 25.4;
   return part;
 }
 

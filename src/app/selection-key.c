@@ -5,6 +5,7 @@
 #include "app/lead-fields.h"
 #include "app/nose-fields.h"
 #include "app/piece-fields.h"
+#include "app/power-fields.h"
 #include "app/structure-line.h"
 
 /* Whether its bends run as usual is said at the top of the page. */
@@ -31,8 +32,8 @@ thing_key (TrammelSession *session, bool has_plan)
   if (selection->point != SHEET_POINT_NONE)
     return g_strdup_printf ("point %d", selection->point);
   if (selection_is_empty (selection) || selection->ids == NULL)
-    return g_strdup_printf ("aeroplane %zu %d %d %zu", figures->balance.mark_count, has_plan, aeroplane_takes_total (session),
-                            budget_fields (session).count);
+    return g_strdup_printf ("aeroplane %zu %d %d %zu %zu", figures->balance.mark_count, has_plan, aeroplane_takes_total (session),
+                            budget_fields (session).count, power_fields (session).count);
   if (aeroplane_plan_by_id (trammel_session_aeroplane (session), selection_single (selection)) != NULL)
     return g_strdup_printf ("plan %d", has_plan);
   if (bay_selected (session) != NULL)
@@ -46,7 +47,7 @@ thing_key (TrammelSession *session, bool has_plan)
                             surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);
   if (part != NULL)
-    return g_strdup_printf ("part %s %d %zu %zu %zu", part->piece.id, part->has_rail, part_hatch_fields (session).count,
+    return g_strdup_printf ("part %s %s %d %zu %zu %zu", part->piece.id, part->class_name, part->has_rail, part_hatch_fields (session).count,
                             part_stand_fields (session).count, part_nose_fields (session).count);
   if (lead_selected (session) != NULL)
     return lead_key (session);

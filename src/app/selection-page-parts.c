@@ -7,6 +7,7 @@
 #include "app/part-controls.h"
 #include "app/part-kind.h"
 #include "app/piece-controls.h"
+#include "app/power-fields.h"
 #include "figures/lead-words.h"
 #include "figures/names.h"
 
@@ -18,6 +19,8 @@ selection_page_build_part (TrammelSelectionPage *self, const Part *part)
   selection_page_add_control (self, group, _("Class"), part_class_control (self->session));
   selection_page_add_control (self, group, _("Kind"), part_kind_control (self->session));
   selection_page_add_control (self, group, _("In Flight"), part_aboard_control (self->session));
+  if (part_power_fields (self->session).count > 0)
+    selection_page_add_group (self, _("Rating"), _("as on its label"), part_power_fields (self->session));
   if (part_stand_fields (self->session).count > 0)
     selection_page_add_group (self, _("Place in the Body"), _("from a former"), part_stand_fields (self->session));
   if (part_nose_fields (self->session).count > 0)

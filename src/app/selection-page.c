@@ -14,6 +14,7 @@
 #include "app/structure-line.h"
 #include "app/plan-group.h"
 #include "app/budget-fields.h"
+#include "app/power-fields.h"
 #include "app/passed-group.h"
 #include "app/traced-group.h"
 #include "figures/names.h"
@@ -104,6 +105,9 @@ page_build_aeroplane (TrammelSelectionPage *self)
   if (budget_fields (self->session).count > 0)
     selection_page_add_wide (self, selection_page_add_group (self, _("Budget of Mass"), _("for the gear"), budget_fields (self->session)),
                    budget_control (self->session));
+  if (power_fields (self->session).count > 0)
+    selection_page_add_wide (self, selection_page_add_group (self, _("Power"), _("at full throttle"), power_fields (self->session)),
+                             power_control (self->session));
   page_build_plan (self);
   more = gtk_expander_new (_("How Good the Figures Are"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (more), GTK_ACCESSIBLE_PROPERTY_LABEL, _("How Good the Figures Are"), -1);

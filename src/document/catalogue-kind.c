@@ -1,4 +1,4 @@
-#include "document/catalogue.h"
+#include "document/catalogue-private.h"
 #include <string.h>
 
 /* There are several of these, told apart by what they do: "Servo, elevator". */
@@ -44,5 +44,6 @@ catalogue_change_kind (const Catalogue *self, const Aeroplane *aeroplane, const 
   next->length = entry->length;
   next->width = lies ? entry->height : entry->width;
   next->height = lies ? entry->width : entry->height;
+  catalogue_entry_give (entry, next);
   return aeroplane_with_replaced (aeroplane, &part->piece, &next->piece);
 }

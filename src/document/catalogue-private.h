@@ -8,5 +8,8 @@
 typedef struct { void (*take) (void *taker, CatalogueEntry *takes, int line); void *taker; } CatalogueSink;
 void catalogue_parse (const char *data, size_t length, const CatalogueSink *sink, Problems *problems);
 
+/** Gives a part of its what its class goes by: cells and capacity, power, current, pitch. What a meter showed is forgotten. */
+void catalogue_entry_give (const CatalogueEntry *entry, Part *part);
+
 /** Frees an entry with its texts; NULL is fine. */
 void catalogue_entry_free (CatalogueEntry *entry);

@@ -190,6 +190,25 @@ catalogue_entry_matches (const CatalogueEntry *entry, const char *words)
   return true;
 }
 
+/* 0 on a part is what NAN is in an entry: not given. */
+static double
+given (double value)
+{
+  return isnan (value) ? 0 : value;
+}
+
+void
+catalogue_entry_give (const CatalogueEntry *entry, Part *part)
+{
+  part->cells = given (entry->cells);
+  part->capacity = given (entry->capacity);
+  part->rpm_per_volt = given (entry->rpm_per_volt);
+  part->power = given (entry->power);
+  part->current = given (entry->current);
+  part->pitch = given (entry->pitch);
+  part->input = 0;
+}
+
 Part *
 catalogue_entry_part (const CatalogueEntry *entry)
 {
@@ -202,5 +221,6 @@ catalogue_entry_part (const CatalogueEntry *entry)
   part->length = entry->length;
   part->width = entry->width;
   part->height = entry->height;
+  catalogue_entry_give (entry, part);
   return part;
 }

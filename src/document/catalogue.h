@@ -19,6 +19,8 @@ typedef struct {
   double cells, capacity;           /* of a pack: in series; mAh */
   double power;                     /* greatest input, W */
   double current;                   /* greatest, A */
+  double rpm_per_volt;              /* of a motor, unloaded */
+  double pitch;                     /* of a propeller, mm */
   double fits_from, fits_to;        /* all-up masses of the models that it is usual for, g */
   char *use;                        /* what else is to be known, a sentence; NULL none */
   char *source;                     /* where its figures come from */
@@ -50,7 +52,8 @@ const CatalogueEntry *catalogue_find  (const Catalogue *self, const char *id);  
 
 /** Whether all words of `words` (parted by blanks) stand in the entry's name, class, id or use, in whatever case; true for no words. */
 bool catalogue_entry_matches (const CatalogueEntry *entry, const char *words);
-/** A part as the entry has it, at the datum, without an id: its class, name, mass with deviation, size, and the entry's id as its kind. */
+/** A part as the entry has it, at the datum, without an id: its class, name, mass with deviation, size, what its class goes by (cells, pitch),
+ *  and the entry's id as its kind. */
 Part *catalogue_entry_part (const CatalogueEntry *entry);
 /** The aeroplane with the part of that id made one of that entry: kind, class, mass, deviation and size are the entry's, and its name, unless
  *  it says what the part does, as a servo's may; place, rail and all else stay, and a servo that lies on its side lies on. NULL where there is no

@@ -106,6 +106,13 @@ static const Attribute of_part[] = {
   { .name = "of", .kind = VALUE_ID, .offset = offsetof (Part, of) },
   { .name = "group", .kind = VALUE_TEXT, .offset = offsetof (Part, group) },
   { .name = "kind", .kind = VALUE_TEXT, .offset = offsetof (Part, kind) },
+  { .name = "cells", .offset = offsetof (Part, cells), .most = DOCUMENT_REACH, .unit = "" },
+  { .name = "capacity", .offset = offsetof (Part, capacity), .most = DOCUMENT_REACH, .unit = "mAh" },
+  { .name = "rpm-per-volt", .offset = offsetof (Part, rpm_per_volt), .most = DOCUMENT_REACH, .unit = "" },
+  { .name = "power", .offset = offsetof (Part, power), .most = DOCUMENT_REACH, .unit = "W" },
+  { .name = "input", .offset = offsetof (Part, input), .most = DOCUMENT_REACH, .unit = "W" },
+  { .name = "current", .offset = offsetof (Part, current), .most = DOCUMENT_REACH, .unit = "A" },
+  { .name = "pitch", .offset = offsetof (Part, pitch), .most = DOCUMENT_REACH, .unit = "mm" },
   { .name = NULL }
 };
 

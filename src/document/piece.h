@@ -150,6 +150,12 @@ typedef struct {
   char *of;                         /* id of the surface or body that it is fixed to and moves with; NULL none. May be of none that is there */
   char *group;                      /* parts of one name here are chosen and moved together; NULL none */
   char *kind;                       /* the catalogue's word for what it is, or NULL: "battery-2s-450" */
+  /* What its class goes by, 0 not given. */
+  double cells, capacity;           /* of a pack: in series; mAh */
+  double rpm_per_volt;              /* of a motor, unloaded */
+  double power, input;              /* of a motor, W: the greatest input it bears; the input at full throttle, held still, as a meter shows */
+  double current;                   /* of a speed controller: the greatest, A */
+  double pitch;                     /* of a propeller, mm; its diameter is its width */
 } Part;
 
 /** A plain lead is all one leg, LEG_FROM, from its first part to its last. A two-into-one lead has three that meet at its joint. */

@@ -138,8 +138,6 @@ note_bodies_outlines (Aerodynamics *self)
 static void
 note_not_reckoned (Aerodynamics *self)
 {
-  notes_add (self->notes, NOTE_NOTE, NULL, _("The pitch speed needs the motor's and the propeller's figures, which this version does "
-                                             "not hold."));
   if (self->control_count)
     notes_add (self->notes, NOTE_NOTE, NULL, _("Roll rates are not reckoned by this version."));
 }

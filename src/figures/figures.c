@@ -97,6 +97,8 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   copy_aerodynamics (self, &cache->aerodynamics);
   copy_loads (self, &cache->loads);
   self->flight = flight_figures_of (&cache->aerodynamics, &cache->loads);
+  self->power = power_figures_of (aeroplane, self->mass.total_g, self->flight.stall_speed_m_s);
+  self->flight.pitch_speed_m_s = self->power.pitch_speed_m_s;
   self->neutral_point = stability_of (&cache->aerodynamics, aeroplane, self->surfaces, &self->flight);
   self->motion = motion_figures_of (&cache->aerodynamics, self->surfaces, &self->neutral_point, &self->mass);
   self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->neutral_point);
@@ -107,6 +109,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   stability_note (self, self->notes);
   balance_figures_note (self, self->notes);
   flight_figures_note (self, self->notes);
+  power_note (&self->power, self->notes);
   room_note (self, self->notes);
   notes_sort (self->notes);
   return self;

@@ -2,6 +2,7 @@
 #include "document/aeroplane.h"
 #include "figures/explained-figure.h"
 #include "figures/hatch-figures.h"
+#include "figures/power-figures.h"
 #include "figures/room-faults.h"
 #include "geometry/planform.h"
 
@@ -178,6 +179,7 @@ typedef struct Figures {
   Solution *solutions;  size_t solution_count;          /* one for each part with a rail; one left out as if it came aboard */
   HatchFigures hatch;
   FlightFigures flight;
+  PowerFigures power;
   MotionFigures motion;
   ControlFigures *controls;  size_t control_count;
   double wing_area_mm2;         /* of all surfaces of role wing */

@@ -40,6 +40,30 @@ find_on_shaft (const Aeroplane *aeroplane, const Part *motor, const char *class_
   return best;
 }
 
+/* NULL unless there is just one. */
+static const Part *
+only_one (const Aeroplane *aeroplane, const char *class_name)
+{
+  const Part *found = NULL;
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    if (is_of_class (aeroplane_part (aeroplane, i), class_name))
+      {
+        if (found)
+          return NULL;
+        found = aeroplane_part (aeroplane, i);
+      }
+  return found;
+}
+
+const Part *
+nose_propeller_of (const Aeroplane *aeroplane, const Part *motor)
+{
+  const Part *propeller = find_on_shaft (aeroplane, motor, "propeller");
+
+  return propeller ? propeller : only_one (aeroplane, "motor") == motor ? only_one (aeroplane, "propeller") : NULL;
+}
+
 static bool
 is_kind (const Part *part, const char *stem)
 {

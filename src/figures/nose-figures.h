@@ -21,6 +21,10 @@ typedef struct {
                                    middle of the cowl's front; 0 without a thrust line */
 } NoseFigures;
 
+/** The propeller aboard that turns on the motor's shaft, nearest to its front; where neither is in its place yet, the only propeller of the
+ *  only motor. Lent; NULL without. */
+const Part *nose_propeller_of (const Aeroplane *aeroplane, const Part *motor);
+
 /** False for no motor aboard, one without a propeller on its shaft, one that stands off the centre line without a cowl of its own, one that pushes, and where the drawn nose ends
  *  narrower than the hub: then it is drawn with the spinner, and only a cowl among the parts tells where its front is.
  *  band     1.5 to 3 mm behind a spinner, aimed at 2; behind a bare hub up to 8, aimed at 3

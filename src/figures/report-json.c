@@ -356,6 +356,7 @@ report_json (const Figures *figures)
   report_write_coverings (&json, figures);
   report_write_leads (&json, figures);
   budget_write (&json, figures);
+  power_write (&json, &figures->power);
   report_write_groups (&json, figures);
   report_write_moments (&json, figures);
   return json_text_end (&json);

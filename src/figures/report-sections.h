@@ -21,6 +21,7 @@ TextTable report_mass          (const Figures *figures, Units units);     /* all
 TextTable report_parts         (const Figures *figures, Units units);     /* a row each part and structure, also what is left out */
 TextTable report_stands        (const Figures *figures, Units units);     /* a row each part aboard that a rule on the body measures */
 TextTable report_nose          (const Figures *figures, Units units);     /* propeller's plane, gap and firewall of each motor in a cowl */
+TextTable report_power         (const Figures *figures, Units units);     /* what the motor takes and the propeller gives */
 TextTable report_leads         (const Figures *figures, Units units);     /* a row each leg: its way, what it needs, what it has */
 TextTable report_budget        (const Figures *figures, Units units);     /* what is left for the gear */
 TextTable report_materials     (const Figures *figures, Units units);     /* what structures are made of: a row each line, the usual excess */

@@ -124,6 +124,7 @@ report_text (const Figures *figures, Units units)
   append_section (text, _("Parts and structure"), report_parts (figures, units));
   append_section (text, _("Trays, measured from a former"), report_stands (figures, units));
   append_section (text, _("Propeller and cowl"), report_nose (figures, units));
+  append_section (text, _("Power"), report_power (figures, units));
   append_section (text, _("Leads"), report_leads (figures, units));
   append_section (text, _("What is left for the gear"), report_budget (figures, units));
   append_section (text, _("Structure from materials"), report_materials (figures, units));

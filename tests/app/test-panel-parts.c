@@ -120,6 +120,38 @@ START_TEST (the_battery_s_page_tells_the_hatch_to_cut_from_the_formers)
 }
 END_TEST
 
+START_TEST (what_stands_on_a_label_is_typed_and_what_it_gives_is_read)
+{
+  const PowerFigures *power;
+
+  choose ("motor");
+  gtk_widget_grab_focus (beside ("Takes"));
+  gui_settle ();
+  gui_type ("58");
+  gui_key ("Return");
+  choose ("propeller");
+  retype ("Pitch, in", "4 1/2");
+  ck_assert_double_eq_tol (part ("propeller")->pitch, 4.5 * 25.4, 1e-9);
+  power = &trammel_session_figures (stage.session)->power;
+  ck_assert_int_eq (power->by, POWER_MEASURED);
+  ck_assert_double_eq (power->input_w, 58);
+  trammel_session_select (stage.session, (Selection) { 0 });
+  gui_settle ();
+  find ("rpm, by the meter");
+  find ("Thrust, standing");
+  undo_is ("Change Rating");
+  choose ("propeller");
+  gtk_widget_grab_focus (find ("Pitch, in"));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_key ("Delete");
+  gui_key ("Return");
+  ck_assert_double_eq (part ("propeller")->pitch, 0);
+  choose ("receiver");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Rating"));
+}
+END_TEST
+
 START_TEST (a_part_s_tray_is_read_and_typed_from_a_former)
 {
   choose ("receiver");
@@ -201,6 +233,7 @@ main (void)
   tcase_add_test (tests, rooms_that_are_ticked_are_where_it_may_be);
   tcase_add_test (tests, a_turn_and_a_group_are_typed);
   tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
+  tcase_add_test (tests, what_stands_on_a_label_is_typed_and_what_it_gives_is_read);
   tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);
   tcase_add_test (tests, a_motor_too_far_out_is_set_in_its_cowl_in_one_step);
   tcase_add_test (tests, what_it_shall_weigh_and_what_the_airframe_weighs_is_typed);

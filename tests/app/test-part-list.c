@@ -155,6 +155,8 @@ START_TEST (a_pack_is_made_by_cells_and_capacity)
   ck_assert_double_eq (part->mass, size.mass);
   ck_assert_double_eq (part->mass_sigma, size.mass_sigma);
   ck_assert_double_eq (part->length, size.length);
+  ck_assert_double_eq (part->cells, 3);
+  ck_assert_double_eq (part->capacity, 620);
 }
 END_TEST
 

@@ -1,6 +1,7 @@
 /* The catalogue of part classes: what comes with the program, what a person adds, what is wrong with a file. */
 #include "document/catalogue.h"
 #include <math.h>
+#include <stdio.h>
 #include <string.h>
 #include "document/data-path.h"
 #include "document/part-class.h"
@@ -75,6 +76,9 @@ START_TEST (an_entry_becomes_a_part_that_remembers_it)
   ck_assert_double_eq (part->length, 55);
   ck_assert_double_eq (part->width, 30);
   ck_assert_double_eq (part->height, 12);
+  ck_assert_double_eq (part->cells, 2);
+  ck_assert_double_eq (part->capacity, 450);
+  ck_assert_double_eq (part->pitch, 0);
   ck_assert (part->aboard);
   piece_unref (&part->piece);
 }
@@ -106,6 +110,42 @@ START_TEST (another_kind_takes_mass_and_box_and_leaves_place_rail_and_use)
   ck_assert_double_eq (made->height, 12);
   ck_assert (made->x == 160 && made->y == -120 && made->z == 4 && made->has_rail && made->rail_from == 150);
   ck_assert_ptr_null (catalogue_change_kind (catalogue, before, "nobody", catalogue_find (catalogue, "servo-9")));
+}
+END_TEST
+
+START_TEST (another_kind_has_a_label_of_its_own_and_what_a_meter_showed_counts_no_more)
+{
+  g_autoptr (Catalogue) catalogue = usual ();
+  g_autoptr (Aeroplane) bare = aeroplane_new ();
+  Part *motor = part_new ("motor", "motor");
+
+  motor->rpm_per_volt = 1900, motor->power = 40, motor->input = 35;
+  g_autoptr (Aeroplane) before = aeroplane_with_added (bare, &motor->piece);
+  g_autoptr (Aeroplane) after = catalogue_change_kind (catalogue, before, "motor", catalogue_find (catalogue, "motor-22x16"));
+  const Part *made = aeroplane_part_by_id (after, "motor");
+
+  ck_assert_double_eq (made->power, 70);
+  ck_assert_double_eq (made->rpm_per_volt, 0);
+  ck_assert_double_eq (made->input, 0);
+}
+END_TEST
+
+/* "7 × 4 in": 4 × 25.4 mm. */
+START_TEST (every_propeller_has_the_pitch_of_its_name)
+{
+  g_autoptr (Catalogue) catalogue = usual ();
+
+  for (size_t i = 0; i < catalogue_count (catalogue); i++)
+    {
+      const CatalogueEntry *entry = catalogue_entry (catalogue, i);
+      double diameter, pitch;
+
+      if (strcmp (entry->class_name, "propeller") != 0 || sscanf (entry->name, "Propeller %lf × %lf in", &diameter, &pitch) != 2)
+        continue;
+      ck_assert_double_eq_tol (entry->width, diameter * 25.4, 1e-9);
+      ck_assert_double_eq_tol (entry->pitch, pitch * 25.4, 1e-9);
+    }
+  ck_assert_double_eq_tol (catalogue_find (catalogue, "propeller-7x4")->pitch, 101.6, 1e-9);
 }
 END_TEST
 
@@ -259,6 +299,8 @@ add_tests (TCase *tests)
   tcase_add_test (tests, nothing_in_it_is_denser_than_lead_or_strays_by_half);
   tcase_add_test (tests, an_entry_becomes_a_part_that_remembers_it);
   tcase_add_test (tests, another_kind_takes_mass_and_box_and_leaves_place_rail_and_use);
+  tcase_add_test (tests, another_kind_has_a_label_of_its_own_and_what_a_meter_showed_counts_no_more);
+  tcase_add_test (tests, every_propeller_has_the_pitch_of_its_name);
   tcase_add_loop_test (tests, a_search_finds_what_holds_all_its_words_in_whatever_case, 0, G_N_ELEMENTS (searches));
   tcase_add_test (tests, a_second_file_replaces_what_has_its_id_and_adds_the_rest_and_the_first_stays_as_it_was);
   tcase_add_loop_test (tests, what_is_wrong_is_told_with_its_line_and_the_good_entries_stay, 0, G_N_ELEMENTS (faulty));
