@@ -73,12 +73,30 @@ item_at (const Structure *structure, double mass, double x, double z)
   return (MassItem) { .mass = mass, .x = x * metre, .y = structure->y * metre, .z = z * metre };
 }
 
+/* By how much what a line comes to is multiplied. */
+typedef struct { double weighed, unweighed; } ItemShares;
+
+/* What the scale said of a line stays; the usual excess, and what a typed mass of the whole adds or takes, is everywhere alike on the
+ * others. Only where weighed lines alone come to more than that whole are they taken to be less. */
+static ItemShares
+item_shares (const StructureFigures *of)
+{
+  double weighed = 0, unweighed = of->estimate_g - of->excess_g;
+
+  for (size_t i = 0; i < of->structure->item_count; i++)
+    if (!isnan (of->structure->items[i].weighed))
+      weighed += of->structure->items[i].weighed;
+  unweighed -= weighed;
+  return (ItemShares) { .weighed = weighed > of->mass_g ? of->mass_g / weighed : 1,
+                        .unweighed = unweighed > 0 ? fmax (of->mass_g - weighed, 0) / unweighed : 0 };
+}
+
 /* Items that stand at places of their own, and all the rest where the structure is spread: one body with one centre. */
 static void
 gather_items (MassItem *item, const StructureFigures *weighed, MassItem spread)
 {
   const Structure *structure = weighed->structure;
-  const double share = weighed->mass_g / weighed->estimate_g;      /* the usual excess, and what the scale says, is everywhere alike */
+  const ItemShares shares = item_shares (weighed);
   g_autofree MassItem *items = g_new (MassItem, structure->item_count + 1);
   double rest = item->mass;
   size_t count = 1;
@@ -87,6 +105,7 @@ gather_items (MassItem *item, const StructureFigures *weighed, MassItem spread)
   for (size_t i = 0; i < structure->item_count; i++)
     {
       const StructureItem *at = &structure->items[i];
+      const double share = isnan (at->weighed) ? shares.unweighed : shares.weighed;
       const double mass = g_array_index (weighed->items_g, double, i) * kilogram * share;
 
       if (isnan (at->x) || !(mass > 0))
