@@ -26,35 +26,44 @@ note_lack (const PowerFigures *self, GPtrArray *notes)
     notes_add (notes, NOTE_NOTE, &self->propeller->piece, _("The pitch speed needs the pitch of “%s”: choose its kind or type it."), propeller);
 }
 
-static void
-note_overload (const PowerFigures *self, GPtrArray *notes)
-{
-  g_autofree char *amperes = units_number (self->current_a, 1), *bears = units_number (self->controller_a, 0);
-  g_autofree char *watts = units_number (self->overload_w, 0);
-  g_autofree char *most = self->overloaded ? units_number (self->overloaded->power, 0) : NULL;
+/* The sentences with their figures are only made where they are said: a part that is pulled makes new figures with each frame. */
 
-  if (self->overloaded)
-    notes_add (notes, NOTE_LOOK, &self->overloaded->piece, _("“%s” would take about %s W with its propeller, and bears %s W: fit a smaller "
-                                                            "propeller or fewer cells, and look at a meter before it flies."),
-               piece_name (&self->overloaded->piece), watts, most);
-  if (self->controller_a > 0 && self->current_a > self->controller_a)
-    notes_add (notes, NOTE_LOOK, &self->controller->piece, _("“%s” would carry about %s A and bears %s A: fit a larger one, or a smaller "
-                                                            "propeller."),
-               piece_name (&self->controller->piece), amperes, bears);
+static void
+note_motor (const PowerFigures *self, GPtrArray *notes)
+{
+  g_autofree char *watts = units_number (self->overload_w, 0), *most = units_number (self->overloaded->power, 0);
+
+  notes_add (notes, NOTE_LOOK, &self->overloaded->piece, _("“%s” would take about %s W with its propeller, and bears %s W: fit a smaller "
+                                                          "propeller or fewer cells, and look at a meter before it flies."),
+             piece_name (&self->overloaded->piece), watts, most);
 }
 
 static void
-note_bands (const PowerFigures *self, GPtrArray *notes)
+note_controller (const PowerFigures *self, GPtrArray *notes)
 {
-  g_autofree char *times = units_number (self->pitch_ratio, 1), *pull = units_number (self->thrust_ratio, 2);
+  g_autofree char *amperes = units_number (self->current_a, 1), *bears = units_number (self->controller_a, 0);
 
-  if (self->pitch_ratio < LEAST_PITCH_RATIO)
-    notes_add (notes, NOTE_LOOK, &self->propeller->piece, _("The pitch speed is only %s times the stalling speed, and 2 to 3.2 is usual: it "
-                                                           "will hardly fly fast enough to climb. More pitch, more revolutions or less "
-                                                           "mass helps."), times);
-  if (self->thrust_ratio < LEAST_THRUST_RATIO)
-    notes_add (notes, NOTE_LOOK, &self->propeller->piece, _("The propeller pulls with only %s of the weight, and 0.35 to 0.9 is usual: a larger "
-                                                           "propeller, more power or less mass helps."), pull);
+  notes_add (notes, NOTE_LOOK, &self->controller->piece, _("“%s” would carry about %s A and bears %s A: fit a larger one, or a smaller "
+                                                          "propeller."), piece_name (&self->controller->piece), amperes, bears);
+}
+
+static void
+note_pitch (const PowerFigures *self, GPtrArray *notes)
+{
+  g_autofree char *times = units_number (self->pitch_ratio, 1);
+
+  notes_add (notes, NOTE_LOOK, &self->propeller->piece, _("The pitch speed is only %s times the stalling speed, and 2 to 3.2 is usual: it will "
+                                                         "hardly fly fast enough to climb. More pitch, more revolutions or less mass "
+                                                         "helps."), times);
+}
+
+static void
+note_pull (const PowerFigures *self, GPtrArray *notes)
+{
+  g_autofree char *pull = units_number (self->thrust_ratio, 2);
+
+  notes_add (notes, NOTE_LOOK, &self->propeller->piece, _("The propeller pulls with only %s of the weight, and 0.35 to 0.9 is usual: a larger "
+                                                         "propeller, more power or less mass helps."), pull);
 }
 
 static void
@@ -66,7 +75,7 @@ note_clearance (const PowerFigures *self, GPtrArray *notes)
   if (self->clearance_mm < 0)
     notes_add (notes, NOTE_LOOK, &self->propeller->piece, _("“%s” reaches %s into the ground when the aeroplane stands level: longer legs or "
                                                            "a smaller propeller."), piece_name (&self->propeller->piece), clear);
-  else if (self->clearance_mm < self->clearance_least_mm)
+  else
     notes_add (notes, NOTE_NOTE, &self->propeller->piece, _("“%s” clears the ground by %s when the aeroplane stands level; on mown grass %s is "
                                                            "usual: lengthen the legs, or launch by hand."),
                piece_name (&self->propeller->piece), clear, least);
@@ -76,7 +85,14 @@ void
 power_note (const PowerFigures *power, GPtrArray *notes)
 {
   note_lack (power, notes);
-  note_overload (power, notes);
-  note_bands (power, notes);
-  note_clearance (power, notes);
+  if (power->overloaded)
+    note_motor (power, notes);
+  if (power->controller_a > 0 && power->current_a > power->controller_a)
+    note_controller (power, notes);
+  if (power->pitch_ratio < LEAST_PITCH_RATIO)
+    note_pitch (power, notes);
+  if (power->thrust_ratio < LEAST_THRUST_RATIO)
+    note_pull (power, notes);
+  if (power->clearance_mm < power->clearance_least_mm)
+    note_clearance (power, notes);
 }
