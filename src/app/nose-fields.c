@@ -5,6 +5,9 @@
 #include "app/piece-controls.h"
 #include "figures/nose-figures.h"
 
+/* mm, of the propeller's plane ahead of the can; common practice, no source. */
+static const double SHAFT_MOST = 20.5;
+
 /* The spec's `at` is the figure's place in NoseFigures. */
 static double
 nose_value (TrammelSession *session, const FieldSpec *spec)
@@ -42,7 +45,11 @@ gap_remark (TrammelSession *session, const FieldSpec *spec)
 static char *
 shaft_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup (_("ahead of the can"));
+  NoseFigures nose;
+
+  if (!nose_figures_of (trammel_session_aeroplane (session), trammel_session_selected_part (session), &nose))
+    return NULL;
+  return g_strdup (nose.shaft_mm > SHAFT_MOST ? _("longer than the usual 20 mm") : _("ahead of the can"));
 }
 
 FieldList
@@ -64,17 +71,27 @@ part_nose_fields (TrammelSession *session)
   return (FieldList) { specs, nose_figures_of (trammel_session_aeroplane (session), part, &nose) ? G_N_ELEMENTS (specs) : 0 };
 }
 
+bool
+part_has_nose (TrammelSession *session)
+{
+  NoseFigures nose;
+
+  return nose_look (trammel_session_aeroplane (session), trammel_session_selected_part (session), &nose) != NOSE_NO_MOTOR;
+}
+
 static void
 nose_show (GtkWidget *control, TrammelSession *session)
 {
+  const Part *motor = trammel_session_selected_part (session);
   GtkWidget *words = gtk_widget_get_first_child (control);
   NoseFigures nose;
+  const NoseLack lack = nose_look (trammel_session_aeroplane (session), motor, &nose);
 
-  if (!nose_figures_of (trammel_session_aeroplane (session), trammel_session_selected_part (session), &nose))
+  if (lack == NOSE_NO_MOTOR)
     return;
-  g_autofree char *text = nose_text (&nose, trammel_session_units (session));
+  g_autofree char *text = lack == NOSE_KNOWN ? nose_text (&nose, trammel_session_units (session)) : nose_lack_text (lack, motor);
   gtk_label_set_text (GTK_LABEL (words), text);
-  gtk_widget_set_visible (gtk_widget_get_next_sibling (words), nose.out_mm != 0);
+  gtk_widget_set_visible (gtk_widget_get_next_sibling (words), lack == NOSE_KNOWN && nose.out_mm != 0);
 }
 
 static void

@@ -47,7 +47,7 @@ thing_key (TrammelSession *session, bool has_plan)
                             surface == aeroplane_reference_wing (trammel_session_aeroplane (session)), selection->node_count,
                             selection->node_count > 0 ? selection->nodes[0] : 0);
   if (part != NULL)
-    return g_strdup_printf ("part %s %s %d %zu %zu %zu", part->piece.id, part->class_name, part->has_rail, part_hatch_fields (session).count,
+    return g_strdup_printf ("part %s %s %d %d %zu %zu %zu", part->piece.id, part->class_name, part->has_rail, part->aboard, part_hatch_fields (session).count,
                             part_stand_fields (session).count, part_nose_fields (session).count);
   if (lead_selected (session) != NULL)
     return lead_key (session);

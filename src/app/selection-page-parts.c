@@ -23,7 +23,7 @@ selection_page_build_part (TrammelSelectionPage *self, const Part *part)
     selection_page_add_group (self, _("Rating"), _("as on its label"), part_power_fields (self->session));
   if (part_stand_fields (self->session).count > 0)
     selection_page_add_group (self, _("Place in the Body"), _("from a former"), part_stand_fields (self->session));
-  if (part_nose_fields (self->session).count > 0)
+  if (part_has_nose (self->session))
     selection_page_add_wide (self, selection_page_add_group (self, _("Propeller and Cowl"), _("from the cowl's front"),
                                                              part_nose_fields (self->session)), part_nose_control (self->session));
   group = selection_page_add_group (self, _("Belongs To"), NULL, (FieldList) { NULL, 0 });

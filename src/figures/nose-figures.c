@@ -9,8 +9,9 @@ static const double HUB = 9, MOUNT = 3, GAP_LEAST = 1.5;
 static const double GAP_MOST_SPINNER = 3, GAP_AIM_SPINNER = 2, GAP_MOST_HUB = 8, GAP_AIM_HUB = 3;
 /* mm: an outline that is as wide as the hub so near to its end is blunt. */
 static const double BLUNT = 1;
-/* mm: parts nearer to the shaft's line than that sit on it; those further along than that belong to something else. */
-static const double ON_SHAFT = 3, NEAR = 60;
+/* mm: parts nearer to the shaft's line than that sit on it; those further along than that belong to something else, though a slim nose may
+ * have a long shaft. */
+static const double ON_SHAFT = 3, NEAR = 60, SHAFT_REACH = 120;
 
 static bool
 is_of_class (const Part *part, const char *class_name)
@@ -33,7 +34,7 @@ find_on_shaft (const Aeroplane *aeroplane, const Part *motor, const char *class_
       const Part *part = aeroplane_part (aeroplane, i);
       const double away = fabs (part->x - front);
 
-      if (fabs (part->y - motor->y) <= ON_SHAFT && away <= NEAR && (!best || away < fabs (best->x - front))
+      if (fabs (part->y - motor->y) <= ON_SHAFT && away <= SHAFT_REACH && (!best || away < fabs (best->x - front))
           && is_of_class (part, class_name))
         best = part;
     }
@@ -91,30 +92,40 @@ hub_radius (const NoseFigures *nose)
   return nose->spinner ? nose->spinner->width / 2 : nose->propeller->height / 2;
 }
 
-/* A nose that ends narrower than what turns before it is drawn with that. */
 static bool
-find_nose_of_body (const BodyProfile *profile, const NoseFigures *nose, double rear_face, double *front)
+is_in_nose (const Part *motor, double front, double tail)
 {
-  double half_width = NAN, bottom = NAN, top = NAN, tail = NAN;
-  const bool had = profile && body_profile_ends (profile, front, &tail);
-
-  if (had)
-    body_profile_at (profile, *front + BLUNT, &half_width, &bottom, &top);
-  if (!had || fabs (nose->motor->y) > ON_SHAFT || nose->motor->x > (*front + tail) / 2)
-    return false;
-  const double radius = isnan (half_width) ? (top - bottom) / 2 : half_width;
-  return rear_face <= *front || radius >= hub_radius (nose);
+  return fabs (motor->y) <= ON_SHAFT && motor->x <= (front + tail) / 2;
 }
 
+/* A nose that ends narrower than what turns before it is drawn with that. */
 static bool
+is_pointed (const BodyProfile *profile, const NoseFigures *nose, double front)
+{
+  double half_width = NAN, bottom = NAN, top = NAN;
+
+  body_profile_at (profile, front + BLUNT, &half_width, &bottom, &top);
+  const double radius = isnan (half_width) ? (top - bottom) / 2 : half_width;
+  return !(radius >= hub_radius (nose));
+}
+
+static NoseLack
 find_front (const Aeroplane *aeroplane, const BodyProfile *profile, NoseFigures *nose, double rear_face)
 {
+  double front = NAN, tail = NAN;
+
   nose->cowl = find_on_shaft (aeroplane, nose->motor, "cowl");
-  if (nose->cowl && nose->cowl->length > 0)
+  if (nose->cowl && !(nose->cowl->length > 0))
+    return NOSE_COWL_SIZE;
+  if (nose->cowl)
     nose->front_x_mm = fore (nose->cowl);
-  else if (nose->cowl || !find_nose_of_body (profile, nose, rear_face, &nose->front_x_mm))
-    return false;
-  return isfinite (nose->front_x_mm);
+  else if (!profile || !body_profile_ends (profile, &front, &tail) || !is_in_nose (nose->motor, front, tail))
+    return NOSE_NO_FRONT;
+  else if (rear_face > front && is_pointed (profile, nose, front))
+    return NOSE_POINTED;
+  else
+    nose->front_x_mm = front;
+  return isfinite (nose->front_x_mm) ? NOSE_KNOWN : NOSE_NO_FRONT;
 }
 
 static void
@@ -153,21 +164,23 @@ out_of_band (double gap, bool spinner)
   return gap >= GAP_LEAST - rounding && gap <= most + rounding ? 0 : gap - aim;
 }
 
-bool
-nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor, NoseFigures *nose)
+static NoseLack
+look_at_nose (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor, NoseFigures *nose)
 {
   NoseFigures made = { .motor = motor };
+  NoseLack lack;
 
-  if (!motor || !is_of_class (motor, "motor") || !(motor->length > 0))
-    return false;
+  if (!motor || !is_of_class (motor, "motor"))
+    return NOSE_NO_MOTOR;
   made.propeller = find_on_shaft (aeroplane, motor, "propeller");
   made.spinner = find_on_shaft (aeroplane, motor, "spinner");
-  if (!made.propeller)
-    return false;
+  if (!(motor->length > 0) || !made.propeller)
+    return made.propeller ? NOSE_NO_SIZE : NOSE_NO_PROPELLER;
   const double plane = made.propeller->x, hub = made.propeller->length > 0 ? part_extent (made.propeller).x : HUB;
   const double rear_face = made.spinner ? aft (made.spinner) : plane + hub / 2;
-  if (plane > motor->x || !find_front (aeroplane, profile, &made, rear_face))
-    return false;
+  lack = plane > motor->x ? NOSE_PUSHER : find_front (aeroplane, profile, &made, rear_face);
+  if (lack != NOSE_KNOWN)
+    return lack;
   made.plane_ahead_mm = made.front_x_mm - plane;
   made.shaft_mm = fore (motor) - plane;
   made.gap_mm = made.front_x_mm - rear_face;
@@ -177,18 +190,30 @@ nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, con
   find_former (aeroplane, &made);
   find_offsets (aeroplane, &made);
   *nose = made;
-  return true;
+  return NOSE_KNOWN;
+}
+
+bool
+nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor, NoseFigures *nose)
+{
+  return look_at_nose (aeroplane, profile, motor, nose) == NOSE_KNOWN;
+}
+
+NoseLack
+nose_look (const Aeroplane *aeroplane, const Part *motor, NoseFigures *nose)
+{
+  const bool has_body = motor && is_of_class (motor, "motor") && aeroplane_count (aeroplane, PIECE_BODY) > 0;
+  BodyProfile *profile = has_body ? body_profile_new (aeroplane_body (aeroplane, 0)) : NULL;
+  const NoseLack lack = look_at_nose (aeroplane, profile, motor, nose);
+
+  body_profile_free (profile);
+  return lack;
 }
 
 bool
 nose_figures_of (const Aeroplane *aeroplane, const Part *motor, NoseFigures *nose)
 {
-  const bool has_body = motor && is_of_class (motor, "motor") && aeroplane_count (aeroplane, PIECE_BODY) > 0;
-  BodyProfile *profile = has_body ? body_profile_new (aeroplane_body (aeroplane, 0)) : NULL;
-  const bool had = nose_figures_within (aeroplane, profile, motor, nose);
-
-  body_profile_free (profile);
-  return had;
+  return nose_look (aeroplane, motor, nose) == NOSE_KNOWN;
 }
 
 size_t

@@ -25,6 +25,25 @@ typedef struct {
  *  only motor. Lent; NULL without. */
 const Part *nose_propeller_of (const Aeroplane *aeroplane, const Part *motor);
 
+/** What is lacking before any of that can be said. */
+typedef enum {
+  NOSE_KNOWN,           /* nothing */
+  NOSE_NO_MOTOR,        /* the part is no motor, or not aboard */
+  NOSE_NO_PROPELLER,    /* none on its shaft */
+  NOSE_NO_SIZE,         /* the motor has no length */
+  NOSE_PUSHER,          /* the propeller is behind it */
+  NOSE_NO_FRONT,        /* neither a cowl about it nor a body in whose nose it stands */
+  NOSE_COWL_SIZE,       /* the cowl about it has no length */
+  NOSE_POINTED          /* the propeller is inside a nose that ends narrower than the hub */
+} NoseLack;
+
+/** The figures of a motor; they are untouched where the answer is not NOSE_KNOWN. */
+NoseLack nose_look (const Aeroplane *aeroplane, const Part *motor, NoseFigures *nose);
+
+/** What to do about it, a sentence, translated: "No propeller is on the shaft of “Motor”: …". NULL for NOSE_KNOWN and NOSE_NO_MOTOR. A new
+ *  string. */
+char *nose_lack_text (NoseLack lack, const Part *motor);
+
 /** False for no motor aboard, one without a propeller on its shaft, one that stands off the centre line without a cowl of its own, one that pushes, and where the drawn nose ends
  *  narrower than the hub: then it is drawn with the spinner, and only a cowl among the parts tells where its front is.
  *  band     1.5 to 3 mm behind a spinner, aimed at 2; behind a bare hub up to 8, aimed at 3

@@ -34,6 +34,36 @@ nose_text (const NoseFigures *nose, Units units)
   return g_strdup_printf (_("“%s” sits right: %s between cowl and what turns; its firewall is %s."), name, gap, firewall);
 }
 
+char *
+nose_lack_text (NoseLack lack, const Part *motor)
+{
+  const char *name = lack == NOSE_NO_MOTOR ? NULL : piece_name (&motor->piece);
+
+  switch (lack)
+    {
+    case NOSE_KNOWN:
+    case NOSE_NO_MOTOR:
+      break;
+    case NOSE_NO_PROPELLER:
+      return g_strdup_printf (_("No propeller is on the shaft of “%s”: put one ahead of it, on its line, and the propeller's plane and the "
+                                "firewall's place are told here."), name);
+    case NOSE_NO_SIZE:
+      return g_strdup_printf (_("“%s” has no length: type it under Size, and the firewall's place is told here."), name);
+    case NOSE_PUSHER:
+      return g_strdup_printf (_("The propeller of “%s” is behind it: where the firewall belongs is told only of a motor that pulls."), name);
+    case NOSE_NO_FRONT:
+      return g_strdup_printf (_("Nothing tells where the cowl of “%s” begins: draw the body's nose about it, or add a cowl with its "
+                                "length."), name);
+    case NOSE_COWL_SIZE:
+      return g_strdup_printf (_("The cowl about “%s” has no length: type it under the cowl's Size, and the firewall's place is told here."),
+                              name);
+    case NOSE_POINTED:
+      return g_strdup_printf (_("The propeller of “%s” is inside a nose that ends narrower than the hub: move the propeller ahead of the nose, "
+                                "or add a cowl with its length, to be told where the firewall belongs."), name);
+    }
+  return NULL;
+}
+
 static void
 add (TextTable *table, const char *label, double mm, Units units, const char *remark)
 {

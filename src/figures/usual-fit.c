@@ -22,8 +22,9 @@ static const struct { const char *name; bool motor, rudder, elevator; int ailero
 
 static const double on_centre[] = { 0, NAN };
 
-/* Gaps along the body, mm: the shaft's from the nose's cap, between motor and controller, controller and battery. */
-static const double NOSE_GAP = 2, SHAFT = 12, GAP = 4;
+/* Along the body, mm: the can behind the nose's cap, the shaft, between motor and controller, controller and battery; what a hub clears
+ * a cowl by. */
+static const double NOSE_GAP = 2, SHAFT = 12, GAP = 4, HUB_GAP = 3;
 /* Of the wing's root chord behind its leading edge. */
 static const double RECEIVER_PLACE = 0.4, SERVO_PLACE = 0.6, WING_SERVO_PLACE = 0.4, WING_SERVO_STATION = 0.5;
 
@@ -96,6 +97,16 @@ put_fastening (FitWork *work, const char *entry_id, const char *stem, double x, 
   fit_add (&work->ground, part);
 }
 
+/* Ahead of the can by the shaft's length, and of a nose that is too slim for the can by as much as a hub clears a cowl. */
+static double
+propeller_place (const FitGround *ground, const Part *motor, const Part *propeller)
+{
+  const double plane = motor->x - motor->length / 2 - SHAFT;
+  const bool in_nose = motor->y == 0 && motor->x < (ground->nose + ground->tail) / 2;
+
+  return in_nose ? fmin (plane, ground->nose - HUB_GAP - propeller->length / 2) : plane;
+}
+
 static void
 put_motor (FitWork *work)
 {
@@ -109,7 +120,7 @@ put_motor (FitWork *work)
   propeller = placed ? part_called (fit_propeller_of (work->catalogue, placed), "propeller", NULL) : NULL;
   if (propeller && !(work->propeller = id_of_class (&work->ground, "propeller")))
     {
-      propeller->x = placed->x - placed->length / 2 - SHAFT;
+      propeller->x = propeller_place (&work->ground, placed, propeller);
       propeller->z = placed->z;
       work->propeller = g_strdup (fit_add (&work->ground, propeller)->piece.id);
     }

@@ -1,6 +1,7 @@
 /* The panel's choices about a part under a real hand: whether it flies, what it is fixed to, where it may be, how it is turned. */
 #include <math.h>
 #include "document/changes.h"
+#include "figures/nose-figures.h"
 #include "support/panel-stage.h"
 
 static const Part *
@@ -193,6 +194,20 @@ START_TEST (a_motor_too_far_out_is_set_in_its_cowl_in_one_step)
 }
 END_TEST
 
+START_TEST (a_motor_without_its_propeller_says_what_is_lacking)
+{
+  const Aeroplane *now = trammel_session_aeroplane (stage.session);
+
+  trammel_session_do (stage.session, aeroplane_without (now, &part ("propeller")->piece), "Delete Propeller");
+  choose ("motor");
+  g_autofree char *lack = nose_lack_text (NOSE_NO_PROPELLER, part ("motor"));
+  find ("Propeller and Cowl");
+  find (lack);
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Set Motor in Cowl"));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Shaft"));
+}
+END_TEST
+
 static AeroplaneTraits
 traits (void)
 {
@@ -236,6 +251,7 @@ main (void)
   tcase_add_test (tests, what_stands_on_a_label_is_typed_and_what_it_gives_is_read);
   tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);
   tcase_add_test (tests, a_motor_too_far_out_is_set_in_its_cowl_in_one_step);
+  tcase_add_test (tests, a_motor_without_its_propeller_says_what_is_lacking);
   tcase_add_test (tests, what_it_shall_weigh_and_what_the_airframe_weighs_is_typed);
   suite_add_tcase (suite, tests);
   return gui_run (suite);

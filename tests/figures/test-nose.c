@@ -109,6 +109,34 @@ START_TEST (of_a_nose_drawn_with_its_spinner_nothing_is_claimed)
 }
 END_TEST
 
+/* Why nothing is said of a motor: each in the sentence that tells what to do. */
+START_TEST (what_is_lacking_for_the_figures_is_told)
+{
+  g_autoptr (Aeroplane) blunt = nosed (3, 20), pointed = nosed (25, 2);
+  g_autoptr (Aeroplane) bare = aeroplane_without (blunt, aeroplane_find (blunt, "propeller"));
+  g_autoptr (Aeroplane) bodiless = aeroplane_without (blunt, aeroplane_find (blunt, "body"));
+  g_autoptr (Aeroplane) cowled = with_thing (nosed (3, 20), "cowl", "cowl", 15, 0, 60);
+  const struct { const Aeroplane *of; NoseLack lack; const char *says; } rows[] = {
+    { blunt, NOSE_KNOWN, NULL },
+    { bare, NOSE_NO_PROPELLER, "No propeller is on the shaft" },
+    { bodiless, NOSE_NO_FRONT, "add a cowl" },
+    { pointed, NOSE_POINTED, "move the propeller ahead of the nose" },
+    { cowled, NOSE_COWL_SIZE, "has no length" },
+  };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      const Part *motor = aeroplane_part_by_id (rows[i].of, "motor");
+      NoseFigures nose;
+      const NoseLack lack = nose_look (rows[i].of, motor, &nose);
+      g_autofree char *text = nose_lack_text (lack, motor);
+
+      ck_assert_int_eq (lack, rows[i].lack);
+      ck_assert (rows[i].says ? text && strstr (text, rows[i].says) : text == NULL);
+    }
+}
+END_TEST
+
 START_TEST (without_a_propeller_nothing_is_claimed)
 {
   g_autoptr (Aeroplane) made = nosed (3, 20);
@@ -196,6 +224,7 @@ main (void)
   tcase_add_test (tests, a_cowl_among_the_parts_is_the_front_before_the_body_s_nose);
   tcase_add_test (tests, without_a_spinner_the_hub_may_stand_off_further);
   tcase_add_test (tests, of_a_nose_drawn_with_its_spinner_nothing_is_claimed);
+  tcase_add_test (tests, what_is_lacking_for_the_figures_is_told);
   tcase_add_test (tests, without_a_propeller_nothing_is_claimed);
   tcase_add_test (tests, a_motor_that_pushes_is_left_alone);
   tcase_add_test (tests, the_shaft_s_foot_stands_off_by_the_angles_of_the_thrust_line);

@@ -1,4 +1,5 @@
 /* One choice of what is to be controlled puts everything that such a model carries. Common practice, no source. */
+#include "figures/nose-figures.h"
 #include "figures/usual-fit.h"
 #include <math.h>
 #include <string.h>
@@ -162,6 +163,24 @@ START_TEST (inside_a_body_stands_what_belongs_there)
 }
 END_TEST
 
+/* The can finds room behind the point; 3 mm behind a hub is common practice, no source. */
+START_TEST (ahead_of_a_pointed_nose_the_propeller_clears_it_as_usual)
+{
+  g_autoptr (Catalogue) catalogue = catalogue_load (NULL);
+  Body *body = body_new ("body");
+  NoseFigures nose;
+
+  body->outline = polygon_from ((Point[]) { { 0, 0 }, { 120, 30 }, { 400, 10 }, { 470, 0 } }, 4);
+  g_autoptr (Aeroplane) plain = with_piece (wing_and_tail (), body);
+  g_autoptr (Aeroplane) made = usual_fit (plain, catalogue, FIT_MOTOR, false);
+  const Part *motor = aeroplane_part_by_id (made, "motor");
+  ck_assert_double_gt (motor->x - motor->length / 2, 20);
+  ck_assert (nose_figures_of (made, motor, &nose));
+  ck_assert_double_eq_tol (nose.gap_mm, 3, 1e-9);
+  ck_assert_double_eq (nose.out_mm, 0);
+}
+END_TEST
+
 static const struct { UsualFit choice; size_t servos, motors; } counts[] = {
   { FIT_MOTOR, 0, 1 }, { FIT_MOTOR_RUDDER_ELEVATOR, 2, 1 }, { FIT_MOTOR_ELEVATOR_AILERONS, 2, 1 },
   { FIT_MOTOR_ELEVATOR_AILERONS_TWO, 3, 1 },
@@ -302,6 +321,7 @@ main (void)
   tcase_add_loop_test (tests, in_every_layout_and_choice_everything_has_room_and_reaches, 0, G_N_ELEMENTS (layouts));
   tcase_add_test (tests, both_aileron_servos_share_one_lead_unless_each_has_a_channel);
   tcase_add_loop_test (tests, inside_a_body_stands_what_belongs_there, 0, 3);
+  tcase_add_test (tests, ahead_of_a_pointed_nose_the_propeller_clears_it_as_usual);
   tcase_add_loop_test (tests, a_choice_brings_its_servos_and_its_motor, 0, G_N_ELEMENTS (counts));
   tcase_add_test (tests, there_is_no_servo_for_what_is_not_there);
   tcase_add_test (tests, a_racer_of_64_grams_of_structure_carries_what_such_a_one_does);
