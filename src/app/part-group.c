@@ -4,8 +4,8 @@
 #include <math.h>
 #include <string.h>
 
-/* mm: a copy nearer to the centre line than that would stand in its original. */
-static const double least_off_centre = 0.5;
+/* mm: a copy nearer to the centre line than that would stand in its original; one nearer to another part than that would stand in its pair. */
+static const double least_off_centre = 0.5, same_place = 0.5;
 
 static void
 go_on_with (Aeroplane **self, Aeroplane *next)
@@ -190,6 +190,37 @@ with_mirrored_leads (Aeroplane *takes, GHashTable *copies)
   return next;
 }
 
+/* Its pair: one of its class on the other side already, where the copy would stand. */
+static bool
+has_mirror (const Aeroplane *aeroplane, const Part *part)
+{
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++) {
+    const Part *other = aeroplane_part (aeroplane, i);
+
+    if (other != part && g_strcmp0 (other->class_name, part->class_name) == 0 && fabs (other->x - part->x) < same_place
+        && fabs (other->y + part->y) < same_place && fabs (other->z - part->z) < same_place)
+      return true;
+  }
+  return false;
+}
+
+MirrorLack
+part_group_mirror_lack (const Aeroplane *aeroplane, const Selection *selection)
+{
+  MirrorLack lack = MIRROR_ON_CENTRE;
+
+  for (char **id = selection->ids; id != NULL && *id != NULL; id++) {
+    const Part *part = aeroplane_part_by_id (aeroplane, *id);
+
+    if (part == NULL || fabs (part->y) < least_off_centre)
+      continue;
+    if (!has_mirror (aeroplane, part))
+      return MIRROR_POSSIBLE;
+    lack = MIRROR_THERE;
+  }
+  return lack;
+}
+
 Aeroplane *
 part_group_mirrored (const Aeroplane *aeroplane, const Selection *selection, Selection *made)
 {
@@ -199,7 +230,8 @@ part_group_mirrored (const Aeroplane *aeroplane, const Selection *selection, Sel
 
   for (char **id = selection->ids; id != NULL && *id != NULL; id++) {
     const Part *part = aeroplane_part_by_id (next, *id);
-    Part *copy = part != NULL && fabs (part->y) >= least_off_centre ? mirrored_part (next, part) : NULL;
+    const bool wanted = part != NULL && fabs (part->y) >= least_off_centre && !has_mirror (aeroplane, part);
+    Part *copy = wanted ? mirrored_part (next, part) : NULL;
 
     if (copy == NULL)
       continue;

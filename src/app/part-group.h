@@ -16,7 +16,16 @@ bool       part_group_is_one    (const Aeroplane *aeroplane, const Selection *se
 /** The step's name: "Group Parts" or "Take Group Apart". Static, translated. */
 const char *part_group_label    (const Aeroplane *aeroplane, const Selection *selection);
 
+/** Whether there is anything to copy to the other side. */
+typedef enum {
+  MIRROR_POSSIBLE,
+  MIRROR_ON_CENTRE,     /* no selected part stands off the centre line */
+  MIRROR_THERE          /* of all that do there is one of their class on the other side already */
+} MirrorLack;
+MirrorLack part_group_mirror_lack (const Aeroplane *aeroplane, const Selection *selection);
+
 /** A copy of each selected part on the other side of the centre line, turned the other way, in the same group, with copies of its leads: to
- *  the same other end, or to that one's copy where it is copied too. NULL where no selected part stands off the centre line.
+ *  the same other end, or to that one's copy where it is copied too. A part whose pair is there already gets none. NULL unless it is
+ *  MIRROR_POSSIBLE.
  *  made  set to the copies, the caller's */
 Aeroplane *part_group_mirrored  (const Aeroplane *aeroplane, const Selection *selection, Selection *made);

@@ -4,6 +4,7 @@
 #include "document/changes.h"
 #include "document/part-class.h"
 #include "figures/names.h"
+#include "figures/servo-fittings.h"
 
 static Aeroplane *
 piece_edit_without_mark (const Aeroplane *aeroplane, size_t mark)
@@ -33,6 +34,25 @@ piece_edit_removed (const Aeroplane *aeroplane, const Selection *selection)
     left = next;
   }
   return left;
+}
+
+Selection
+piece_edit_with_fittings (const Aeroplane *aeroplane, const Selection *selection)
+{
+  Selection all = selection_copy (selection);
+
+  for (char **id = selection->ids; selection->control == NULL && id != NULL && *id != NULL; id++) {
+    const Part *part = aeroplane_part_by_id (aeroplane, *id);
+    g_autoptr (GPtrArray) fittings = part != NULL ? servo_fittings (aeroplane, part) : g_ptr_array_new ();
+
+    for (guint i = 0; i < fittings->len; i++) {
+      const Part *fitting = g_ptr_array_index (fittings, i);
+
+      if (fitting->piece.id != NULL && !selection_has (&all, fitting->piece.id))
+        selection_toggle (&all, fitting->piece.id);
+    }
+  }
+  return all;
 }
 
 const char *

@@ -6,6 +6,8 @@
 
 /** Without what is selected: a control, a mark, or pieces with what hangs on them. */
 Aeroplane *piece_edit_removed      (const Aeroplane *aeroplane, const Selection *selection);
+/** What is selected, and with the servos among it what serves them alone (servo_fittings); the caller's. */
+Selection  piece_edit_with_fittings (const Aeroplane *aeroplane, const Selection *selection);
 /** The step's name: "Delete Battery". A new string, translated. */
 char      *piece_edit_removed_label (const Aeroplane *aeroplane, const Selection *selection);
 /** A rail through a part, 30 mm each way. */

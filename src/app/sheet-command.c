@@ -201,8 +201,16 @@ sheet_command_group (TrammelSheetCanvas *sheet)
 bool
 sheet_command_mirror (TrammelSheetCanvas *sheet)
 {
+  const MirrorLack lack = part_group_mirror_lack (sheet_command_aeroplane (sheet), sheet_command_selection (sheet));
   Selection copies = selection_none ();
-  Aeroplane *next = part_group_mirrored (sheet_command_aeroplane (sheet), sheet_command_selection (sheet), &copies);
+  Aeroplane *next;
+
+  if (lack != MIRROR_POSSIBLE) {
+    trammel_sheet_canvas_set_hint (sheet, lack == MIRROR_THERE ? _("Both sides have it already: nothing was copied.")
+                                          : _("On the centre line there is no other side: move the part off it first."));
+    return false;
+  }
+  next = part_group_mirrored (sheet_command_aeroplane (sheet), sheet_command_selection (sheet), &copies);
 
   if (!sheet_command_do (sheet, next, _("Duplicate on the Other Side")))
     return false;

@@ -64,7 +64,7 @@ window_withdraw_undo (TrammelWindow *self)
 }
 
 static char *
-removed_sentence (const Aeroplane *before, const Selection *selection)
+removed_what (const Aeroplane *before, const Selection *selection)
 {
   const guint nodes = (guint) selection->node_count, pieces = (guint) fragment_count (before, selection);
 
@@ -82,27 +82,59 @@ removed_sentence (const Aeroplane *before, const Selection *selection)
   return g_strdup_printf (_("%s deleted"), piece_edit_name (before, selection_single (selection)));
 }
 
+/* With what went along though nobody selected it. */
+static char *
+removed_sentence (const Aeroplane *before, const Selection *selection, const Selection *all)
+{
+  const guint along = (guint) (fragment_count (before, all) - fragment_count (before, selection));
+  g_autofree char *what = removed_what (before, selection);
+
+  if (along == 0)
+    return g_steal_pointer (&what);
+  /* Translators: %s is a sentence such as "Servo, elevator deleted"; what served a servo are its pushrod, horns and extension lead */
+  return g_strdup_printf (ngettext ("%s, with %u part that served nothing else", "%s, with %u parts that served nothing else", along), what, along);
+}
+
+static Aeroplane *
+without_selection (const Aeroplane *before, const Selection *selection)
+{
+  const bool nodes = selection->node_count > 0;
+
+  if (nodes && aeroplane_lead_by_id (before, selection->ids[0]) != NULL)
+    return lead_edit_all_removed (before, selection);
+  return nodes ? node_edit_removed (before, selection) : piece_edit_removed (before, selection);
+}
+
+static char *
+removed_label (const Aeroplane *before, const Selection *selection)
+{
+  if (selection->node_count > 0 && aeroplane_lead_by_id (before, selection->ids[0]) != NULL)
+    return g_strdup (_("Take Out Bend"));
+  if (selection->node_count > 0)
+    return g_strdup (g_dngettext (GETTEXT_PACKAGE, "Delete Node", "Delete Nodes", selection->node_count));
+  return piece_edit_removed_label (before, selection);
+}
+
+/* What is cut is pasted elsewhere as it was copied: nothing goes along. */
 static void
-window_remove_selection (TrammelWindow *self)
+window_remove_selection (TrammelWindow *self, bool with_fittings)
 {
   const Aeroplane *before = trammel_session_aeroplane (self->session);
   const Selection *selection = trammel_session_selection (self->session);
-  const bool nodes = selection->node_count > 0;
-  const bool bends = nodes && aeroplane_lead_by_id (before, selection->ids[0]) != NULL;
-  Aeroplane *after = bends ? lead_edit_all_removed (before, selection) : nodes ? node_edit_removed (before, selection)
-                     : piece_edit_removed (before, selection);
-  g_autofree char *label = NULL;
-  char *sentence;
+  Selection all = with_fittings && selection->node_count == 0 ? piece_edit_with_fittings (before, selection) : selection_copy (selection);
+  Aeroplane *after = without_selection (before, &all);
 
-  if (after == NULL)
-    return;
-  label = bends ? g_strdup (_("Take Out Bend")) : nodes ? g_strdup (g_dngettext (GETTEXT_PACKAGE, "Delete Node", "Delete Nodes", selection->node_count)) : piece_edit_removed_label (before, selection);
-  sentence = removed_sentence (before, selection);
-  /* What is left selected is the outline: the numbers of its nodes mean others now. */
-  if (nodes)
-    trammel_session_select (self->session, selection_of (selection->ids[0]));
-  trammel_session_do (self->session, after, label);
-  window_offer_undo (self, sentence);
+  if (after != NULL) {
+    g_autofree char *label = removed_label (before, selection);
+    char *sentence = removed_sentence (before, selection, &all);
+
+    /* What is left selected is the outline: the numbers of its nodes mean others now. */
+    if (selection->node_count > 0)
+      trammel_session_select (self->session, selection_of (selection->ids[0]));
+    trammel_session_do (self->session, after, label);
+    window_offer_undo (self, sentence);
+  }
+  selection_clear (&all);
 }
 
 static void
@@ -111,13 +143,13 @@ cut (GSimpleAction *action, GVariant *parameter, gpointer window)
   TrammelWindow *self = window;
 
   if (window_copy_selection (self))
-    window_remove_selection (self);
+    window_remove_selection (self, false);
 }
 
 static void
 delete_selection (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
-  window_remove_selection (window);
+  window_remove_selection (window, true);
 }
 
 static void

@@ -1,6 +1,7 @@
 /* Parts that are chosen and moved together, and pairs on either side of the centre line, under a real hand. */
 #include <math.h>
 #include "app/part-group.h"
+#include "app/sheet-command.h"
 #include "support/sheet-hand.h"
 
 static const Selection *
@@ -68,8 +69,16 @@ START_TEST (a_group_moves_as_one)
 }
 END_TEST
 
+/* The racer with one aileron servo, the left. */
+static void
+remove_right_servo (void)
+{
+  trammel_session_do (hand_session (), aeroplane_without_dependents (hand_aeroplane (), &hand_part ("servo-right")->piece), "Delete");
+}
+
 START_TEST (a_duplicate_stands_on_the_other_side_turned_the_other_way_with_its_lead)
 {
+  remove_right_servo ();
   const size_t leads = aeroplane_count (hand_aeroplane (), PIECE_LEAD);
   Part *turned = (Part *) piece_dup (&hand_part ("servo-left")->piece);
   const Part *copy;
@@ -96,6 +105,21 @@ START_TEST (a_duplicate_stands_on_the_other_side_turned_the_other_way_with_its_l
 }
 END_TEST
 
+/* Of a pair each is the other's copy: a second one would stand in it. */
+START_TEST (a_pair_is_not_copied_into_itself_and_the_status_says_so)
+{
+  Selection pair = selection_of ("servo-left");
+  g_autofree char *before = hand_text (), *after = NULL;
+
+  selection_toggle (&pair, "servo-right");
+  trammel_session_select (hand_session (), pair);
+  ck_assert (!sheet_command_mirror (hand_sheet ()));
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()), "Both sides have it already: nothing was copied.");
+  after = hand_text ();
+  ck_assert_str_eq (before, after);
+}
+END_TEST
+
 START_TEST (on_the_centre_line_there_is_no_other_side)
 {
   Selection made = selection_none ();
@@ -115,6 +139,7 @@ main (void)
   tcase_add_test (groups, a_click_takes_the_group_a_second_the_part_a_third_what_lies_beneath);
   tcase_add_test (groups, a_group_moves_as_one);
   tcase_add_test (groups, a_duplicate_stands_on_the_other_side_turned_the_other_way_with_its_lead);
+  tcase_add_test (groups, a_pair_is_not_copied_into_itself_and_the_status_says_so);
   tcase_add_test (groups, on_the_centre_line_there_is_no_other_side);
   return hand_run ("sheet groups", (TCase *[]) { groups }, 1);
 }

@@ -54,6 +54,26 @@ START_TEST (delete_takes_a_part_out_and_the_toast_brings_it_back)
 }
 END_TEST
 
+START_TEST (a_servo_takes_its_pushrod_along_in_one_step_and_the_toast_says_so)
+{
+  TrammelWindow *window = racer ();
+  const size_t parts = part_count (window);
+
+  select_piece (window, "servo-elevator");
+  focus_sheet (window);
+  gui_key ("Delete");
+  ck_assert_uint_eq (part_count (window), parts - 2);
+  ck_assert_ptr_null (aeroplane_part_by_id (stage_aeroplane (window), "pushrod"));
+  gui_await (GTK_WIDGET (window), "Servo, elevator deleted, with 1 part that served nothing else");
+  gui_key ("<Control>z");
+  ck_assert_uint_eq (part_count (window), parts);
+  select_piece (window, "servo-elevator");
+  focus_sheet (window);
+  gui_key ("<Control>x");
+  ck_assert_uint_eq (part_count (window), parts - 1);
+}
+END_TEST
+
 START_TEST (undo_and_redo_follow_their_keys_and_name_the_step)
 {
   TrammelWindow *window = racer ();
@@ -292,6 +312,7 @@ main (void)
   tcase_set_timeout (tests, 120);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
   tcase_add_test (tests, delete_takes_a_part_out_and_the_toast_brings_it_back);
+  tcase_add_test (tests, a_servo_takes_its_pushrod_along_in_one_step_and_the_toast_says_so);
   tcase_add_test (tests, undo_and_redo_follow_their_keys_and_name_the_step);
   tcase_add_test (tests, the_offer_to_undo_goes_with_the_next_step);
   tcase_add_test (tests, copy_and_paste_makes_a_second_part_aside_in_one_step);
