@@ -3,11 +3,9 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/piece-controls.h"
-#include "document/catalogue.h"
 #include "document/changes.h"
+#include "document/lead-joining.h"
 #include "figures/names.h"
-
-static const char JOINED_ENTRY[] = "lead-two-into-one";
 
 static void
 control_name (GtkWidget *control, const char *label)
@@ -89,62 +87,38 @@ also_show (GtkWidget *control, TrammelSession *session)
   gtk_drop_down_set_selected (GTK_DROP_DOWN (control), chosen);
 }
 
-/* Without the other part's own lead to the same end: its plug goes into the joint now. */
+/* A plain lead becomes a two-into-one lead; one that is such already has another part instead. */
 static Aeroplane *
-without_own_lead (Aeroplane *takes, const char *from, const char *to, double *length)
-{
-  for (size_t i = 0; i < aeroplane_count (takes, PIECE_LEAD); i++) {
-    const Lead *lead = aeroplane_lead (takes, i);
-    Aeroplane *left;
-
-    if (lead_is_joined (lead) || g_strcmp0 (lead->from, from) != 0 || g_strcmp0 (lead->to, to) != 0)
-      continue;
-    *length = lead->length;
-    left = aeroplane_without (takes, &lead->piece);
-    aeroplane_unref (takes);
-    return left;
-  }
-  return takes;
-}
-
-/* What a plain lead becomes: each part keeps its own, longer by a leg of the catalogue's lead, which weighs something itself. */
-static void
-become_joined (Lead *lead, double also_length)
+joined_with (const Aeroplane *now, const Lead *lead, const char *also)
 {
   g_autoptr (Catalogue) catalogue = catalogue_load (NULL);
-  const CatalogueEntry *entry = catalogue_find (catalogue, JOINED_ENTRY);
+  g_autofree char *id = NULL;
+  Lead *next;
 
-  if (entry != NULL) {
-    lead->length += entry->lead;
-    lead->also_length = also_length + entry->lead;
-    lead->to_length = entry->lead;
-    lead->mass = entry->mass;
-    lead->mass_sigma = entry->mass_sigma;
-    lead->kind = g_strdup (JOINED_ENTRY);
-  }
-  for (size_t i = 0; i < lead->via_count; i++)
-    lead->via[i].leg = LEG_FROM;
+  if (!lead_is_joined (lead))
+    return leads_joined (now, catalogue, lead->from, also, lead->to, &id);
+  next = (Lead *) piece_dup (&lead->piece);
+  g_free (next->also);
+  next->also = g_strdup (also);
+  return change_lead (now, lead->piece.id, next);
+}
+
+static Aeroplane *
+parted (const Aeroplane *now, const Lead *lead)
+{
+  Lead *next = (Lead *) piece_dup (&lead->piece);
+
+  lead_become_plain (next, NULL);
+  return change_lead (now, lead->piece.id, next);
 }
 
 static void
 also_do (TrammelSession *session, const Lead *lead, const char *also)
 {
-  Lead *next = (Lead *) piece_dup (&lead->piece);
-  Aeroplane *now = aeroplane_ref (trammel_session_aeroplane (session)), *made;
-  double length = NAN;
+  const Aeroplane *now = trammel_session_aeroplane (session);
 
-  if (also == NULL)
-    lead_become_plain (next, NULL);
-  else {
-    g_free (next->also);
-    next->also = g_strdup (also);
-    now = without_own_lead (now, also, lead->to, &length);
-  }
-  if (also != NULL && !lead_is_joined (lead))
-    become_joined (next, length);
-  made = change_lead (now, lead->piece.id, next);
-  aeroplane_unref (now);
-  trammel_session_do (session, made, also != NULL ? _("Join Two Leads") : _("Part Two Leads"));
+  trammel_session_do (session, also != NULL ? joined_with (now, lead, also) : parted (now, lead),
+                      also != NULL ? _("Join Two Leads") : _("Part Two Leads"));
 }
 
 static void

@@ -2,9 +2,12 @@
 #include "app/part-adder.h"
 #include <glib/gi18n-lib.h>
 #include "app/part-list.h"
+#include "app/window.h"
 #include "document/changes.h"
+#include "document/lead-joining.h"
 #include "document/part-class.h"
 #include "document/part-room.h"
+#include "figures/names.h"
 
 /* Where a class usually stands: a share of the way from the nose (0) to the wing's leading edge (1) and beyond (the wing's root chord is
  * the next whole step). Common practice, no source. */
@@ -77,6 +80,45 @@ part_adder_step (const Part *pattern)
   return g_strdup_printf (_("Add %s"), pattern->name != NULL ? pattern->name : class != NULL ? _(class->name) : _("Part"));
 }
 
+bool
+part_adder_is_lead (const Part *pattern)
+{
+  return g_strcmp0 (pattern->kind, LEAD_TWO_INTO_ONE) == 0;
+}
+
+static char *
+put_lead (TrammelSession *session, const Part *pattern, const Point *place)
+{
+  const Aeroplane *now = trammel_session_aeroplane (session);
+  g_autoptr (Catalogue) catalogue = catalogue_load (NULL);
+  g_autofree char *id = NULL, *step = part_adder_step (pattern);
+  const Part *ends[LEG_COUNT];
+  char *sentence;
+
+  if (!lead_joining_ends (now, place, ends))
+    return g_strdup (_("A two-into-one lead joins two servos to a receiver: add those first."));
+  /* Translators: three parts' names */
+  sentence = g_strdup_printf (_("It joins “%s” and “%s” to “%s”; the panel chooses another for the second."), piece_name (&ends[LEG_FROM]->piece),
+                              piece_name (&ends[LEG_ALSO]->piece), piece_name (&ends[LEG_TO]->piece));
+  trammel_session_do (session, leads_joined (now, catalogue, ends[LEG_FROM]->piece.id, ends[LEG_ALSO]->piece.id, ends[LEG_TO]->piece.id, &id),
+                      step);
+  trammel_session_select (session, selection_of (id));
+  return sentence;
+}
+
+char *
+part_adder_put (TrammelSession *session, const Part *pattern, const Point *place)
+{
+  const Aeroplane *now = trammel_session_aeroplane (session);
+  g_autofree char *id = NULL, *step = part_adder_step (pattern);
+
+  if (part_adder_is_lead (pattern))
+    return put_lead (session, pattern, place);
+  trammel_session_do (session, place != NULL ? part_adder_at (now, pattern, *place, &id) : part_adder_with (now, pattern, &id), step);
+  trammel_session_select (session, selection_of (id));
+  return NULL;
+}
+
 typedef struct {
   TrammelSession *session;
   void (*chosen) (gpointer data, const Part *pattern);
@@ -97,12 +139,12 @@ static void
 part_adder_chosen (gpointer data, const Part *pattern)
 {
   PartAdder *adder = data;
-  g_autofree char *id = NULL, *step = part_adder_step (pattern);
-  Aeroplane *next = part_adder_with (trammel_session_aeroplane (adder->session), pattern, &id);
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (adder->button));
+  g_autofree char *sentence = part_adder_put (adder->session, pattern, NULL);
 
   gtk_menu_button_popdown (adder->button);
-  trammel_session_do (adder->session, next, step);
-  trammel_session_select (adder->session, selection_of (id));
+  if (sentence != NULL && TRAMMEL_IS_WINDOW (root))
+    trammel_window_toast (TRAMMEL_WINDOW (root), sentence, NULL, NULL);
   if (adder->chosen != NULL)
     adder->chosen (adder->data, pattern);
 }

@@ -11,5 +11,11 @@ GtkWidget *part_adder_new (TrammelSession *session, void (*chosen) (gpointer dat
 Aeroplane *part_adder_with (const Aeroplane *aeroplane, const Part *pattern, char **id);
 /** The same with its middle there, mm, at the datum's height. */
 Aeroplane *part_adder_at   (const Aeroplane *aeroplane, const Part *pattern, Point place, char **id);
+/** Whether a part like it is no part but a two-into-one lead, which joins parts that are there. */
+bool       part_adder_is_lead (const Part *pattern);
+/** Adds one like `pattern` as a step and selects it: with its middle at `place`, mm, or, NULL, in its usual place. A two-into-one lead joins
+ *  the servos and the receiver that are nearest (lead_joining_ends).
+ *  returns  what somebody has to be told of it, a sentence and a new string; NULL where it is plain to see */
+char      *part_adder_put  (TrammelSession *session, const Part *pattern, const Point *place);
 /** What that step is called: "Add Battery". A new string. */
 char      *part_adder_step (const Part *pattern);

@@ -53,13 +53,13 @@ static gboolean
 drop_done (GtkDropTarget *target, const GValue *value, double x, double y, TrammelSheetCanvas *self)
 {
   const Part *pattern = g_value_get_boxed (value);
-  g_autofree char *id = NULL, *step = part_adder_step (pattern);
-  Aeroplane *next = part_adder_at (trammel_session_aeroplane (self->session), pattern, drop_place (self, x, y), &id);
+  const Point place = drop_place (self, x, y);
+  g_autofree char *sentence = part_adder_put (self->session, pattern, &place);
 
   drop_left (target, self);
-  trammel_session_do (self->session, next, step);
-  trammel_session_select (self->session, selection_of (id));
-  return next != NULL;
+  if (sentence != NULL)
+    trammel_sheet_canvas_set_hint (self, sentence);
+  return TRUE;
 }
 
 void

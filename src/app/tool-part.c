@@ -78,12 +78,25 @@ part_step_name (Tool *tool)
 static void
 part_put (Tool *tool, Point place)
 {
-  g_autofree char *label = part_step_name (tool), *id = NULL;
-  Aeroplane *next = part_added (tool, place, &id);
+  Part *pattern = trammel_sheet_canvas_part_pattern (tool->sheet);
+  g_autofree char *sentence = NULL;
 
   part_clear_ghost ((PartTool *) tool);
-  trammel_session_do (part_session (tool), next, label);
-  trammel_session_select (part_session (tool), selection_of (id));
+  sentence = part_adder_put (part_session (tool), pattern, &place);
+  if (sentence != NULL)
+    trammel_sheet_canvas_set_hint (tool->sheet, sentence);
+  piece_unref (&pattern->piece);
+}
+
+/* A lead is nothing that is held. */
+static bool
+part_is_lead (Tool *tool)
+{
+  Part *pattern = trammel_sheet_canvas_part_pattern (tool->sheet);
+  const bool is_lead = part_adder_is_lead (pattern);
+
+  piece_unref (&pattern->piece);
+  return is_lead;
 }
 
 static void
@@ -100,7 +113,7 @@ part_click (Tool *tool, const ToolEvent *event)
 
 /* Put and moved in one: one step that is called after the putting. */
 static void
-part_grab (Tool *tool, const ToolEvent *from)
+part_put_and_hold (Tool *tool, const ToolEvent *from)
 {
   TrammelSession *session = part_session (tool);
   g_autofree char *label = part_step_name (tool), *id = NULL;
@@ -120,6 +133,15 @@ part_grab (Tool *tool, const ToolEvent *from)
   trammel_session_select (session, selected);
   pull = pull_begin_on_sheet (tool->sheet, grip, grip_place (grip));
   pull_set_label (pull, label);
+}
+
+static void
+part_grab (Tool *tool, const ToolEvent *from)
+{
+  if (part_is_lead (tool))
+    part_put (tool, part_aim (tool, from));
+  else
+    part_put_and_hold (tool, from);
 }
 
 static void

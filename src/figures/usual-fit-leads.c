@@ -2,11 +2,10 @@
 
 #include <math.h>
 #include <string.h>
+#include "document/lead-joining.h"
 #include "figures/lead-need.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
-
-static const char JOINED_ENTRY[] = "lead-two-into-one";
 
 static void
 replace_made (FitWork *work, Aeroplane *takes)
@@ -115,7 +114,7 @@ join (FitWork *work, const char *from, const char *to, bool with_plugs)
 static void
 join_ailerons (FitWork *work)
 {
-  const CatalogueEntry *entry = catalogue_find (work->catalogue, JOINED_ENTRY);
+  const CatalogueEntry *entry = catalogue_find (work->catalogue, LEAD_TWO_INTO_ONE);
   const Part *left = aeroplane_part_by_id (work->ground.made, work->aileron_servos[0]);
   const Part *right = aeroplane_part_by_id (work->ground.made, work->aileron_servos[1]);
   Lead *lead;
@@ -131,7 +130,7 @@ join_ailerons (FitWork *work)
   lead->mass = entry->mass;
   lead->mass_sigma = entry->mass_sigma;
   lead->name = g_strdup (_("Two-into-one lead"));
-  lead->kind = g_strdup (JOINED_ENTRY);
+  lead->kind = g_strdup (LEAD_TWO_INTO_ONE);
   for (int leg = 0; leg < LEG_COUNT; leg++)
     lengthen (work, lead, leg, true);
   add_lead (work, lead);

@@ -1,7 +1,9 @@
 /* Leads under a real hand: chosen, bent, their bends moved and taken out, with the pointer and with keys. */
 #include <math.h>
+#include <string.h>
 #include "app/lead-edit.h"
 #include "app/lead-fields.h"
+#include "app/part-adder.h"
 #include "app/tool.h"
 #include "document/changes.h"
 #include "figures/lead-need.h"
@@ -297,6 +299,51 @@ START_TEST (a_second_servo_joins_in_and_its_own_lead_goes_in_one_step)
 }
 END_TEST
 
+static Part *
+two_into_one (void)
+{
+  Part *pattern = part_new (NULL, "other");
+
+  pattern->kind = g_strdup ("lead-two-into-one");
+  pattern->name = g_strdup ("Two-into-one lead, 2 × 150 mm");
+  return pattern;
+}
+
+/* Both aileron servos are the nearest pair, though receiver and elevator servo are nearer to where it is let go. */
+START_TEST (a_two_into_one_lead_put_on_the_sheet_joins_both_aileron_servos_in_one_step)
+{
+  g_autofree char *before = hand_text ();
+  const size_t parts = aeroplane_count (hand_aeroplane (), PIECE_PART), leads = aeroplane_count (hand_aeroplane (), PIECE_LEAD);
+  Part *pattern = two_into_one ();
+
+  trammel_sheet_canvas_set_part_pattern (hand_sheet (), pattern);
+  trammel_sheet_canvas_set_tool (hand_sheet (), "part");
+  hand_look ((Point) { 150, 0 }, 2);
+  hand_click ((Point) { 170, -3 });
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_PART), parts);
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_LEAD), leads - 1);
+  ck_assert_str_eq (hand_selected (), left);
+  ck_assert_str_eq (lead ()->also, "servo-right");
+  ck_assert_double_eq (lead ()->to_length, 150);
+  ck_assert_ptr_nonnull (strstr (trammel_sheet_canvas_hint (hand_sheet ()), "“Servo, right aileron” to “Receiver”"));
+  hand_undoes ("Add Two-into-one lead, 2 × 150 mm", before);
+  piece_unref (&pattern->piece);
+}
+END_TEST
+
+START_TEST (without_two_servos_a_two_into_one_lead_says_what_it_needs)
+{
+  Part *pattern = two_into_one ();
+
+  for (const char *const *id = (const char *const[]) { "servo-left", "servo-right", NULL }; *id != NULL; id++)
+    trammel_session_do (hand_session (), aeroplane_without_dependents (hand_aeroplane (), &hand_part (*id)->piece), "Delete");
+  g_autofree char *before = hand_text (), *sentence = part_adder_put (hand_session (), pattern, NULL), *after = hand_text ();
+  ck_assert_str_eq (sentence, "A two-into-one lead joins two servos to a receiver: add those first.");
+  ck_assert_str_eq (before, after);
+  piece_unref (&pattern->piece);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -316,5 +363,7 @@ main (void)
   tcase_add_test (leads, esc_leaves_a_lead_that_is_being_laid);
   tcase_add_test (leads, a_length_that_is_typed_says_what_is_left_over_or_which_extension_helps);
   tcase_add_test (leads, a_second_servo_joins_in_and_its_own_lead_goes_in_one_step);
+  tcase_add_test (leads, a_two_into_one_lead_put_on_the_sheet_joins_both_aileron_servos_in_one_step);
+  tcase_add_test (leads, without_two_servos_a_two_into_one_lead_says_what_it_needs);
   return hand_run ("sheet leads", (TCase *[]) { leads }, 1);
 }
