@@ -149,21 +149,46 @@ find_in_bay (Finding *self, const Body *body, double from, double to)
   body_profile_free (profile);
 }
 
+/* A part as a surface has it: along the chord, along the span and through its thickness. A fin stands upright, its outline's stations are
+ * heights above its foot, and a part in it is within the thickness across. */
+typedef struct { double station, span, depth; } SeenInSurface;
+
+static SeenInSurface
+seen_in (const Finding *self, const Surface *surface)
+{
+  const Part *part = self->part;
+
+  if (surface_is_horizontal (surface))
+    return (SeenInSurface) { part->y, self->extent.y, part->height };
+  return (SeenInSurface) { part->z - surface->z, part->height, self->extent.y };
+}
+
+static bool
+holds (const Surface *surface, const SeenInSurface *seen, double x, double length)
+{
+  if (!surface_is_horizontal (surface) && seen->station < seen->span / 2)      /* its lower end is below the foot */
+    return false;
+  /* Of a thickness that nobody has given nothing is held against it; beyond the tip there is none. */
+  return isnan (surface->thickness) || wing_depth_over (surface, (Point) { x, seen->station }, length, seen->span) >= seen->depth;
+}
+
 static void
 find_in_surface (Finding *self, const Surface *surface)
 {
-  const Part *part = self->part;
-  PartPlaces places = where_it_stands (part);
+  const SeenInSurface seen = seen_in (self, surface);
+  PartPlaces places = where_it_stands (self->part);
   StationCut cut;
   bool found = false;
 
-  if (planform_cut (surface->outline, surface_sides (surface), fabs (part->y), &cut) != CORE_OK)
+  if (planform_cut (surface->outline, surface_sides (surface), fabs (seen.station), &cut) != CORE_OK)
     return;
   places.room = self->room;
+  if (!surface_is_horizontal (surface))
+    places.y_from = places.y_to = 0;
   self->step = step_over (cut.leading_x, cut.trailing_x);
   for (double x = cut.leading_x + self->extent.x / 2; x <= cut.trailing_x - self->extent.x / 2; x += self->step)
     {
-      if (wing_depth_over (surface, (Point) { x, part->y }, self->extent.x, self->extent.y) < part->height)
+      if (!holds (surface, &seen, x, self->extent.x))
         continue;
       if (!found)
         places.x_from = x;

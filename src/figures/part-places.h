@@ -12,7 +12,8 @@ bool bay_reach (const Aeroplane *aeroplane, const Bay *bay, const Body **body, d
 
 /** All places of a part, of PartPlaces; a new array.
  *  A part with bays (ids of bays, or of surfaces) may be wherever its box is within one, clear of the body's walls; in a surface along its
- *  chord at its own station, where the wing is not less deep than its height. Its rail, where it has one besides, bounds x. With a rail alone it
+ *  chord at its own station, where the wing is not less deep than its height; in a fin at its own height, upright in the middle plane, where
+ *  the fin is not thinner than the part is wide. Its rail, where it has one besides, bounds x. With a rail alone it
  *  slides in x; with neither it stands where it is. Empty: it has bays, and fits none. Across and in height it stays where it is where the
  *  body is not drawn from above, or from the side. */
 GArray *part_places (const Aeroplane *aeroplane, const Part *part);

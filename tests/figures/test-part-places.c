@@ -6,6 +6,7 @@
 #include "figures/wing-depth.h"
 #include "support/aeroplanes.h"
 #include "support/run-suite.h"
+#include "support/shapes.h"
 
 /* Where a part may be, in a body that is worked out by hand: 40 mm wide and 30 high to x = 200, then half as wide and as high at 300. No
  * published source but where one stands. */
@@ -263,6 +264,33 @@ START_TEST (in_a_wing_a_servo_may_be_where_it_is_as_deep_as_the_servo_is_high)
 }
 END_TEST
 
+/* A fin of 120 mm by 100, its leading edge at 400, its foot at z 20. A servo 9 mm wide finds room at its own height, in the middle plane,
+ * where the section is 9 mm thick; with its lower end below the foot, above the tip or thicker than the fin it finds none. */
+START_TEST (in_a_fin_a_part_stands_upright_at_its_height)
+{
+  static const struct { double z, width; bool found; } rows[] = { { 80, 9, true }, { 24, 9, false }, { 139, 9, false }, { 80, 13, false }, { -80, 9, false } };
+  Surface *fin = surface_new ("fin", ROLE_FIN, polygon_from ((Point[]) { { 400, 0 }, { 400, 120 }, { 500, 120 }, { 500, 0 } }, 4));
+  Part *servo = part_new ("servo", "servo");
+
+  fin->thickness = 12;
+  fin->z = 20;
+  servo->x = 420, servo->y = 30, servo->z = rows[_i].z;
+  servo->length = 20, servo->width = rows[_i].width, servo->height = 10;
+  servo->bays = g_strdup ("fin");
+  g_autoptr (Aeroplane) made = with_piece (with_piece (boxy (), fin), servo);
+  g_autoptr (GArray) places = part_places (made, servo);
+  ck_assert_uint_eq (places->len, rows[_i].found);
+  if (!rows[_i].found)
+    return;
+  const PartPlaces found = place (places, 0);
+  ck_assert_double_eq (found.y_from, 0);
+  ck_assert_double_eq (found.y_to, 0);
+  ck_assert_double_eq (found.z_from, 80);
+  ck_assert_double_ge (wing_depth (fin, 60, found.x_from - 10), 9);
+  ck_assert_double_lt (wing_depth (fin, 60, found.x_from - 10.6), 9);
+}
+END_TEST
+
 /* Nine kilometres of chord: as far as a document goes. The search ends all the same, and finds where the wing is deep. */
 START_TEST (in_a_wing_of_any_chord_the_places_are_found)
 {
@@ -294,6 +322,7 @@ main (void)
   tcase_add_test (tests, in_a_body_that_rises_the_height_goes_with_the_place);
   tcase_add_loop_test (tests, a_wing_is_as_deep_as_its_section, 0, 4);
   tcase_add_test (tests, in_a_wing_a_servo_may_be_where_it_is_as_deep_as_the_servo_is_high);
+  tcase_add_loop_test (tests, in_a_fin_a_part_stands_upright_at_its_height, 0, 5);
   tcase_add_test (tests, in_a_wing_of_any_chord_the_places_are_found);
   return run_suite (suite_create ("part places"), tests);
 }
