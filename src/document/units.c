@@ -167,6 +167,22 @@ units_loading (Units units, double g_per_dm2)
 }
 
 char *
+units_moment_figure (Units units, double g_mm)
+{
+  const bool ounces = units.mass == MASS_OZ, inches = units.length == LENGTH_INCH;
+
+  return figure_text (g_mm / (ounces ? g_in_oz : 1) / (inches ? mm_in_inch : 1), ounces ? 2 : inches ? 1 : 0);
+}
+
+char *
+units_moment (Units units, double g_mm)
+{
+  g_autofree char *unit = g_strdup_printf ("%s·%s", units_mass_name (units), units_length_name (units));
+
+  return with_unit (units_moment_figure (units, g_mm), unit);
+}
+
+char *
 units_size (Units units, double a_mm, double b_mm, double c_mm)
 {
   g_autofree char *a = units_length_figure (units, a_mm);

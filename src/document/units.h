@@ -21,6 +21,8 @@ char *units_mass_deviation_figure (Units units, double grams);  /* the same with
 char *units_area          (Units units, double mm2);            /* of square mm: in dm² or in² */
 char *units_area_figure   (Units units, double mm2);            /* of square mm: the number alone */
 char *units_loading       (Units units, double g_per_dm2);      /* of grams per dm²: g/dm² or oz/ft² (by mass and length unit) */
+char *units_moment        (Units units, double g_mm);           /* of g mm: "−340 g·mm", "−1.00 oz·in" */
+char *units_moment_figure (Units units, double g_mm);           /* of g mm: "−340" */
 char *units_size          (Units units, double a_mm, double b_mm, double c_mm);   /* of mm: "55 × 30 × 12" without unit */
 char *units_speed         (Units units, double m_s);            /* of m/s: "6.5 m/s", with inches "14.5 mph" */
 char *units_speed_figure  (Units units, double m_s);            /* of m/s: "6.5" */

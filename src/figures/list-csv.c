@@ -67,26 +67,37 @@ add_moments (GString *text, const Figures *figures)
 }
 
 static void
+add_numbers (GString *text, const double *numbers, size_t count)
+{
+  for (size_t i = 0; i < count; i++)
+    csv_number (text, numbers[i]);
+}
+
+static void
+add_mover (GString *text, const Mover *mover)
+{
+  const double before[] = { mover->part->mass, mover->part->x, mover->moment_g_mm, mover->share };
+  const double behind[] = { mover->wanted_x_mm, mover->reach_x_mm, mover->left_mm };
+
+  csv_field (text, mover->part->piece.id);
+  csv_field (text, piece_name (&mover->part->piece));
+  add_numbers (text, before, G_N_ELEMENTS (before));
+  csv_field (text, mover->can_move ? "yes" : "no");
+  add_numbers (text, behind, G_N_ELEMENTS (behind));
+  csv_field (text, mover->balances ? "yes" : "no");
+  csv_number (text, mover->wanted_g);
+  csv_end (text);
+}
+
+static void
 add_movers (GString *text, const Figures *figures)
 {
   Movers movers = movers_of (figures);
 
-  g_string_append (text, "id,name,mass_g,x_mm,moment_g_mm,share,can_move,wanted_x_mm,reach_x_mm,left_mm,wanted_g\r\n");
+  g_string_append (text, "id,name,mass_g,x_mm,about_balance_point_g_mm,share_of_all_mass,may_move,balances_alone_at_x_mm,"
+                         "nearest_allowed_x_mm,balance_point_off_then_mm,balances_there,balances_with_mass_g\r\n");
   for (size_t i = 0; i < movers.count; i++)
-    {
-      const Mover *mover = &movers.of[i];
-      const double before[] = { mover->part->mass, mover->part->x, mover->moment_g_mm, mover->share };
-      const double behind[] = { mover->wanted_x_mm, mover->reach_x_mm, mover->left_mm, mover->wanted_g };
-
-      csv_field (text, mover->part->piece.id);
-      csv_field (text, piece_name (&mover->part->piece));
-      for (size_t k = 0; k < G_N_ELEMENTS (before); k++)
-        csv_number (text, before[k]);
-      csv_field (text, mover->can_move ? "yes" : "no");
-      for (size_t k = 0; k < G_N_ELEMENTS (behind); k++)
-        csv_number (text, behind[k]);
-      csv_end (text);
-    }
+    add_mover (text, &movers.of[i]);
   movers_clear (&movers);
 }
 
@@ -100,10 +111,10 @@ add_covering (GString *text, const Coverings *coverings, const CoveringFigures *
   csv_field (text, coverings->where.of ? coverings->where.of->id : NULL);
   csv_field (text, covering->covering->word);
   csv_field (text, covering->present ? "yes" : "no");
-  for (size_t i = 0; i < G_N_ELEMENTS (numbers); i++)
-    csv_number (text, numbers[i]);
+  add_numbers (text, numbers, G_N_ELEMENTS (numbers));
   csv_field (text, coverings->part ? coverings->part->piece.id : NULL);
   csv_number (text, covering->part_way_mm);
+  csv_field (text, !coverings->part ? NULL : covering->part_reaches ? "yes" : "no");
   csv_end (text);
 }
 
@@ -112,7 +123,8 @@ add_coverings (GString *text, const Figures *figures)
 {
   g_autoptr (GArray) wheres = covering_wheres (figures);
 
-  g_string_append (text, "scope,of,material,present,mass_g,mass_sigma_g,change_g,balance_x_mm,balance_way_mm,nose_g,part,part_way_mm\r\n");
+  g_string_append (text, "covers,piece_id,covering,there_now,covering_mass_g,covering_mass_sigma_g,aeroplane_heavier_by_g,"
+                         "balance_point_x_mm,balance_point_aft_by_mm,more_at_the_nose_g,part_to_move_id,part_aft_by_mm,part_may_be_there\r\n");
   for (guint i = 0; i < wheres->len; i++)
     {
       const Coverings coverings = coverings_of (figures, g_array_index (wheres, CoveringWhere, i));

@@ -105,13 +105,3 @@ moments_of (const Figures *figures)
   g_array_sort_with_data (moments, greatest_first, NULL);
   return moments;
 }
-
-char *
-moment_text (Units units, double g_mm)
-{
-  const bool ounces = units.mass == MASS_OZ, inches = units.length == LENGTH_INCH;
-  const double value = g_mm / (ounces ? 28.349523125 : 1) / (inches ? 25.4 : 1);
-  g_autofree char *figure = units_number (value, ounces ? 2 : inches ? 1 : 0);
-
-  return g_strdup_printf ("%s\u00a0%s·%s", figure, units_mass_name (units), units_length_name (units));
-}

@@ -1,5 +1,4 @@
 #pragma once
-#include "document/units.h"
 #include "figures/figures.h"
 
 /** Where the mass is, and what it does: by group, and part by part. Grams, g mm. */
@@ -30,6 +29,3 @@ typedef struct { const Piece *piece; double mass_g, x_mm, about_balance_g_mm, ab
 /** Of all aboard that has a place, of Moment, the greatest about the balance point first, where it can be had; a new array.
  *  source  FAA-H-8083-1, Weight and Balance Handbook */
 GArray *moments_of (const Figures *figures);
-
-/** "−340 g·mm", in the person's units. A new string. */
-char *moment_text (Units units, double g_mm);

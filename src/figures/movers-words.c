@@ -7,8 +7,6 @@
 
 /* mm: less is not moved. g: less is not weighed. Nothing of its kind weighs so many times more, or less. */
 static const double LEAST_MM = 0.5, LEAST_G = 0.1, TIMES = 4;
-/* g: what is worth telling of, in whole mm. */
-static const double SOME_G = 10;
 
 static char *
 way_text (double mm, Units units)
@@ -48,7 +46,7 @@ mover_text (const Movers *movers, const Mover *mover, Units units)
     return NULL;
   wanted = way_text (mover->wanted_x_mm - mover->part->x, units);
   mass = mass_text (mover, units);
-  if (mover->can_move && fabs (mover->left_mm) < LEAST_MM)
+  if (mover->balances)
     return mass ? g_strdup_printf (_("%s balances, as would %s"), wanted, mass) : g_strdup_printf (_("%s balances"), wanted);
   if (mover->can_move && fabs (mover->reach_x_mm - mover->part->x) >= LEAST_MM)
     return reach_text (mover, units);
@@ -71,11 +69,11 @@ movers_text (const Movers *movers, Units units)
 
   if (movers->has_pair)
     return pair_text (&movers->pair, units);
-  if (!(movers->ballast_g >= LEAST_G) || (movers->count && movers->of[0].left_mm == 0))
+  if (!(movers->ballast_g >= LEAST_G) || (movers->count && movers->of[0].balances))
     return NULL;
   mass = units_mass (units, movers->ballast_g);
-  some = units_mass (units, SOME_G);
-  way = units_length (units, SOME_G * fabs (movers->gram_mm));
+  some = units_mass (units, MOVERS_SOME_G);
+  way = units_length (units, fabs (movers->some_mm));
   if (movers->off_mm > 0)
     return g_strdup_printf (_("%s are missing at the nose; %s there move the balance point %s."), mass, some, way);
   return g_strdup_printf (_("%s are missing at the tail; %s there move the balance point %s."), mass, some, way);

@@ -4,8 +4,9 @@
 #include "balance/slide.h"
 #include "figures/part-places.h"
 
-/* mm: nobody sees less on the bench. What differs by less than the second is equal: processors differ in the last bits. */
-static const double NOTHING = 0.05, EQUAL = 1e-3;
+/* mm: nobody sees less on the bench. What differs by less than the second is equal: processors differ in the last bits. Less than the
+ * third is no whole millimetre, which is what people are told. */
+static const double NOTHING = 0.05, EQUAL = 1e-3, TOLD = 0.5;
 
 static double
 wanted_x (const Figures *figures, const Part *part, double off_mm)
@@ -62,6 +63,7 @@ mover_of (const Figures *figures, const Part *part, double off_mm)
   made.left_mm = off_mm + part->mass * (made.reach_x_mm - part->x) / total;
   if (fabs (made.left_mm) < NOTHING)
     made.left_mm = 0;
+  made.balances = made.can_move && fabs (made.left_mm) < TOLD;
   return made;
 }
 
@@ -123,6 +125,12 @@ find_pair (Movers *self, const Figures *figures)
       }
 }
 
+double
+movers_added_mm (const Figures *figures, double grams, double x_mm)
+{
+  return grams * (x_mm - figures->mass.x_mm) / (figures->mass.total_g + grams);
+}
+
 static void
 find_ballast (Movers *self, const Figures *figures)
 {
@@ -135,7 +143,10 @@ find_ballast (Movers *self, const Figures *figures)
       return;
     }
   if (ballast_solve (&wanted, figures->mass.total_g, figures->mass.x_mm, &self->ballast_g, &self->ballast_x_mm) == CORE_OK)
-    self->gram_mm = (self->ballast_x_mm - figures->mass.x_mm) / (figures->mass.total_g + 1);
+    {
+      self->gram_mm = movers_added_mm (figures, 1, self->ballast_x_mm);
+      self->some_mm = movers_added_mm (figures, MOVERS_SOME_G, self->ballast_x_mm);
+    }
 }
 
 Movers
@@ -144,7 +155,7 @@ movers_of (const Figures *figures)
   const Aeroplane *aeroplane = figures->aeroplane;
   const size_t all = aeroplane_count (aeroplane, PIECE_PART);
   Movers self = { .of = g_new (Mover, all), .off_mm = figures->mass.x_mm - figures->balance.advised_x_mm, .ballast_g = NAN,
-                  .ballast_x_mm = NAN, .gram_mm = NAN };
+                  .ballast_x_mm = NAN, .gram_mm = NAN, .some_mm = NAN };
 
   if (!isfinite (self.off_mm))
     return self;
@@ -157,7 +168,7 @@ movers_of (const Figures *figures)
   if (self.count)         /* without parts there is no array */
     qsort (self.of, self.count, sizeof *self.of, more_useful_first);
   find_ballast (&self, figures);
-  if (self.count && self.of[0].left_mm != 0)
+  if (self.count && !self.of[0].balances)
     find_pair (&self, figures);
   return self;
 }

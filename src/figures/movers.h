@@ -12,6 +12,7 @@ typedef struct {
   bool can_move;                /* it has a rail or bays */
   double reach_x_mm;            /* the place nearest to that where it may be; where it is when it may not move */
   double left_mm;               /* what the balance point is off the wanted place then: aft is positive, 0 when it reaches */
+  bool balances;                /* it may move, and less is left than anybody is told of: half a millimetre */
   double wanted_g;              /* what it would have to weigh where it is; NAN when no mass does, or it stands at the wanted place */
 } Mover;
 
@@ -23,8 +24,12 @@ typedef struct {
   double off_mm;                /* how far the balance point is aft of the place advised; NAN without either */
   double ballast_g, ballast_x_mm;     /* what is missing, and the best place for it: the end furthest from the place advised */
   double gram_mm;               /* how far a gram there takes the balance point: forward is negative */
+  double some_mm;               /* the same of MOVERS_SOME_G */
   bool has_pair;  MoverPair pair;     /* where no part does it alone and two of them do */
 } Movers;
+
+/** g: what is told of where a gram is too little to see. */
+enum { MOVERS_SOME_G = 10 };
 
 /** x_wanted = x + M (x_t − x̄) / m; a mass at x must be (M − m)(x̄' − x_t) / (x_t − x), x̄' the balance point without it. Most useful: those
  *  that may move, by how little is left to do, then by how little they must move; then the rest by how much they would have to.
@@ -34,6 +39,9 @@ Movers movers_of    (const Figures *figures);
 void   movers_clear (Movers *self);
 /** Where the second part must be for the place advised when the first is at that x, mm; NAN where either weighs nothing. */
 double movers_other (const Figures *figures, const Part *first, double first_x_mm, const Part *second);
+
+/** How far a mass put at x takes the balance point, mm: aft is positive; NAN without one. (x − x̄) m / (M + m), the same source. */
+double movers_added_mm (const Figures *figures, double grams, double x_mm);
 
 /** What a part can do, in words: "17 mm forward balances, as would 32 g" in its place. A new string; NULL: nothing is off. */
 char  *mover_text (const Movers *movers, const Mover *mover, Units units);

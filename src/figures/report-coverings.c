@@ -7,25 +7,36 @@
 #include "figures/names.h"
 #include "figures/report-sections.h"
 
-/* "3.4 g ± 0.5 g" */
+enum { COLUMNS = 6 };
+
+/* "3.4 ± 0.5": the unit stands in the heading. */
 static char *
 mass_cell (const CoveringFigures *covering, Units units)
 {
-  g_autofree char *mass = units_mass (units, covering->mass_g), *sigma = units_mass_deviation (units, covering->mass_sigma_g);
+  g_autofree char *mass = units_mass_figure (units, covering->mass_g);
+  g_autofree char *sigma = units_mass_deviation_figure (units, covering->mass_sigma_g);
 
   return g_strdup_printf (_("%s ± %s"), mass, sigma);
 }
 
+/* Headings of two lines, so that a row fits a terminal of 80 characters, in inches too; units stand in the second. */
 static void
-add_headings (TextTable *table, const Coverings *coverings)
+add_headings (TextTable *table, const char *where, Units units)
 {
-  text_table_cell (table, g_strdup (covering_where_name (coverings->where)));
-  text_table_cell (table, g_strdup (_("weighs")));
-  text_table_cell (table, g_strdup (_("heavier by")));
-  text_table_cell (table, g_strdup (_("balance aft by")));
-  text_table_cell (table, coverings->part ? g_strdup_printf (_("“%s” aft by"), piece_name (&coverings->part->piece)) : NULL);
-  text_table_cell (table, g_strdup (_("more at the nose")));
-  text_table_cell (table, NULL);
+  const char *mass = units_mass_name (units), *length = units_length_name (units);
+  /* Translators: headings of narrow columns, two lines each: at most eight characters a line; %s is a unit */
+  char *texts[COLUMNS] = { g_strdup_printf ("\n%s", where), g_strdup_printf (_("weighs\n%s"), mass), g_strdup_printf (_("heavier\nby, %s"), mass),
+                           g_strdup_printf (_("balance\naft, %s"), length), g_strdup_printf (_("part\naft, %s"), length),
+                           g_strdup_printf (_("at the\nnose, %s"), mass) };
+
+  for (guint line = 0; line < 2; line++)
+    for (guint i = 0; i < COLUMNS; i++)
+      {
+        g_auto (GStrv) lines = g_strsplit (texts[i], "\n", 2);
+        text_table_cell (table, g_strdup (lines[line]));
+      }
+  for (guint i = 0; i < COLUMNS; i++)
+    g_free (texts[i]);
 }
 
 static void
@@ -33,43 +44,56 @@ add_covering (TextTable *table, const Coverings *coverings, const CoveringFigure
 {
   text_table_cell (table, g_strdup_printf ("  %s", _(covering->covering->name)));
   text_table_cell (table, mass_cell (covering, units));
-  text_table_cell (table, units_mass (units, covering->change_g));
-  text_table_cell (table, units_length (units, covering->balance_way_mm));
-  text_table_cell (table, coverings->part ? units_length (units, covering->part_way_mm) : NULL);
-  text_table_cell (table, units_mass (units, covering->nose_g));
-  text_table_cell (table, covering->present ? g_strdup (_("as it is now")) : NULL);
+  text_table_cell (table, covering->present ? g_strdup (_("as now")) : units_mass_figure (units, covering->change_g));
+  text_table_cell (table, units_length_figure (units, covering->balance_way_mm));
+  text_table_cell (table, coverings->part ? units_length_figure (units, covering->part_way_mm) : NULL);
+  text_table_cell (table, units_mass_figure (units, covering->nose_g));
 }
 
-TextTable
-report_coverings (const Figures *figures, Units units)
+static void
+add_coverings (TextTable *table, const Coverings *coverings, Units units)
 {
-  enum { COLUMNS = 7, LAST_LEFT = 1 << 6 };
-  TextTable table = text_table_new (COLUMNS, LAST_LEFT);
+  add_headings (table, covering_where_name (coverings->where), units);
+  for (size_t k = 0; k < coverings->count; k++)
+    add_covering (table, coverings, &coverings->of[k], units);
+}
+
+/* Which part the table speaks of, and in a sentence what the choice is worth on the tail, where most of it is the nose's. */
+static char *
+words_beneath (const Coverings *tail, const Part *part, Units units)
+{
+  g_autofree char *worth = tail->bare ? NULL : coverings_text (tail, units);
+  /* Translators: of the coverings compared; then a whole sentence. */
+  g_autofree char *on_tail = worth ? g_strdup_printf (_("On the tail: %s"), worth) : NULL;
+  g_autofree char *which = part ? g_strdup_printf (_("The part is “%s”."), piece_name (&part->piece)) : NULL;
+
+  /* Translators: one whole sentence after another */
+  return which && on_tail ? g_strdup_printf (_("%s %s"), which, on_tail) : g_strdup (which ? which : on_tail);
+}
+
+/* Each sum goes over all surfaces and bodies: the tail's serves its rows and the sentence. */
+TextTable
+report_coverings (const Figures *figures, Units units, char **beneath)
+{
+  TextTable table = text_table_new (COLUMNS, 0);
   g_autoptr (GArray) wheres = covering_wheres (figures);
+  const Coverings tail = coverings_of (figures, (CoveringWhere) { .scope = COVERING_TAIL });
+  const Part *part = NULL;
 
   for (guint i = 0; i < wheres->len; i++)
     {
       const CoveringWhere where = g_array_index (wheres, CoveringWhere, i);
-      const Coverings coverings = where.scope == COVERING_PIECE && wheres->len > 1 ? (Coverings) { .bare = true }
-                                                                                   : coverings_of (figures, where);
 
+      if (where.scope == COVERING_PIECE && wheres->len > 1)
+        continue;
+      const Coverings coverings = where.scope == COVERING_TAIL ? tail : coverings_of (figures, where);
       if (coverings.bare)
         continue;
-      add_headings (&table, &coverings);
-      for (size_t k = 0; k < coverings.count; k++)
-        add_covering (&table, &coverings, &coverings.of[k], units);
+      add_coverings (&table, &coverings, units);
+      part = coverings.part;
     }
+  *beneath = words_beneath (&tail, part, units);
   return table;
-}
-
-char *
-report_covering_worth (const Figures *figures, Units units)
-{
-  const Coverings coverings = coverings_of (figures, (CoveringWhere) { .scope = COVERING_TAIL });
-  g_autofree char *sentence = coverings.bare ? NULL : coverings_text (&coverings, units);
-
-  /* Translators: of the coverings compared; then a whole sentence. */
-  return sentence ? g_strdup_printf (_("On the tail: %s"), sentence) : NULL;
 }
 
 static void

@@ -46,8 +46,8 @@ report_moments (const Figures *figures, Units units)
 
       text_table_cell (&table, g_strdup (piece_name (moment->piece)));
       text_table_cell (&table, units_mass (units, moment->mass_g));
-      text_table_cell (&table, moment_text (units, moment->about_balance_g_mm));
-      text_table_cell (&table, moment_text (units, moment->about_datum_g_mm));
+      text_table_cell (&table, units_moment (units, moment->about_balance_g_mm));
+      text_table_cell (&table, units_moment (units, moment->about_datum_g_mm));
     }
   return table;
 }

@@ -27,7 +27,6 @@ TextTable report_budget        (const Figures *figures, Units units);     /* wha
 TextTable report_materials     (const Figures *figures, Units units);     /* what structures are made of: a row each line, the usual excess */
 TextTable report_groups        (const Figures *figures, Units units);     /* mass by what it serves */
 TextTable report_moments       (const Figures *figures, Units units);     /* a row each thing aboard; none without a balance point */
-TextTable report_coverings     (const Figures *figures, Units units);     /* a row each covering, on the tail and on all; none while all is bare */
 TextTable report_solutions     (const Figures *figures, Units units);     /* a row each part with a rail */
 TextTable report_hatch         (const Figures *figures, Units units);     /* the hatch to cut, and the floor to leave */
 TextTable report_movers        (const Figures *figures, Units units);     /* a row each part: what it can do for the balance */

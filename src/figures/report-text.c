@@ -96,17 +96,16 @@ append_section (GString *text, const char *heading, TextTable table)
   text_table_print (&table, text);
 }
 
-/* The table, and in a sentence what the choice is worth where most of it is the nose's. */
 static void
 append_coverings (GString *text, const Figures *figures, Units units)
 {
-  g_autofree char *worth = report_covering_worth (figures, units);
+  g_autofree char *beneath = NULL;
 
-  append_section (text, _("Coverings compared"), report_coverings (figures, units));
-  if (!worth)
+  append_section (text, _("Coverings compared"), report_coverings (figures, units, &beneath));
+  if (!beneath)
     return;
   g_string_append (text, "  ");
-  text_wrap (text, worth, 2, LINE_WIDTH);
+  text_wrap (text, beneath, 2, LINE_WIDTH);
 }
 
 char *

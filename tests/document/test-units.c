@@ -34,6 +34,10 @@ static const Shown shown[] = {
   { .shown = "80" NB "mm", .text = units_length_known, .value = 80.04 },
   { .shown = "3" NB "in", .text = units_length_known, .value = 76.2, .imperial = true },
   { .shown = "\u2013", .text = units_length_known, .value = NAN },
+  /* By hand: 720.0779 g mm are an ounce inch. */
+  { .shown = MINUS "720" NB "g·mm", .text = units_moment, .value = -720.0779 },
+  { .shown = MINUS "1.00" NB "oz·in", .text = units_moment, .value = -720.0779, .imperial = true },
+  { .shown = MINUS "720", .text = units_moment_figure, .value = -720.0779 },
   { .shown = "27" NB "g", .text = units_mass, .value = 27.4 },
   { .shown = "999" NB "g", .text = units_mass, .value = 999.49 },
   { .shown = "1.00" NB "kg", .text = units_mass, .value = 999.5 },

@@ -114,17 +114,6 @@ START_TEST (moments_about_the_balance_point_are_nought_together)
 }
 END_TEST
 
-/* By hand: 720.0779 g mm are an ounce inch. */
-START_TEST (a_moment_is_told_in_the_units_of_the_person)
-{
-  g_autofree char *metric = moment_text ((Units) { LENGTH_MM, MASS_G }, -720.0779);
-  g_autofree char *inches = moment_text ((Units) { LENGTH_INCH, MASS_OZ }, -720.0779);
-
-  ck_assert_str_eq (metric, "−720\u00a0g·mm");
-  ck_assert_str_eq (inches, "−1.00\u00a0oz·in");
-}
-END_TEST
-
 START_TEST (every_list_has_a_heading_row_and_as_many_fields_in_each)
 {
   g_autoptr (Aeroplane) aeroplane = racer ();
@@ -158,7 +147,6 @@ main (void)
   tcase_add_test (tests, a_lead_that_weighs_something_is_in_its_group_once_and_among_the_moments);
   tcase_add_test (tests, a_part_belongs_where_its_class_does_and_else_its_kind);
   tcase_add_test (tests, moments_about_the_balance_point_are_nought_together);
-  tcase_add_test (tests, a_moment_is_told_in_the_units_of_the_person);
   tcase_add_test (tests, every_list_has_a_heading_row_and_as_many_fields_in_each);
   return run_suite (suite_create ("mass lists"), tests);
 }
