@@ -41,7 +41,8 @@ grip_new (const Aeroplane *aeroplane, const Hit *hit, const Selection *selection
   const GripKind *kind = grip_kind_of (hit->kind);
   Grip *self;
 
-  if (kind == NULL)
+  /* A lead's bends are places in the plan: from the side it is only chosen. */
+  if (kind == NULL || (side && kind == &grip_lead_kind))
     return NULL;
   self = g_new0 (Grip, 1);
   self->kind = kind;

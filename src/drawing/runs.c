@@ -111,6 +111,26 @@ draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, do
   cairo_restore (cr);
 }
 
+double
+lead_reach (const Point places[], size_t count, double share)
+{
+  double length = 0;
+
+  for (size_t i = 1; i < count; i++)
+    length += point_distance (places[i - 1], places[i]);
+  return isfinite (share) ? share * length : INFINITY;
+}
+
+Point
+lead_box_edge (Box box, Point to)
+{
+  const Point middle = point_mix (box.min, box.max, 0.5), way = point_sub (to, middle);
+  const double across = fabs (way.x) > 0 ? (box.max.x - box.min.x) / 2 / fabs (way.x) : INFINITY;
+  const double along = fabs (way.y) > 0 ? (box.max.y - box.min.y) / 2 / fabs (way.y) : INFINITY;
+
+  return point_add (middle, point_scale (way, fmin (1, fmin (across, along))));
+}
+
 void
 draw_lead_joint (cairo_t *cr, const Look *look, Point at)
 {

@@ -7,30 +7,6 @@
 #include "drawing/runs.h"
 #include "figures/lead-need.h"
 
-/* mm; a lead that lacks no more is not told of. */
-static const double LEAD_TOLERANCE = 0.5;
-
-/* Where the way from the box's middle to `to` leaves the box: leads end at an edge. */
-static Point
-box_edge_towards (Box box, Point to)
-{
-  const Point middle = point_mix (box.min, box.max, 0.5), way = point_sub (to, middle);
-  const double across = fabs (way.x) > 0 ? (box.max.x - box.min.x) / 2 / fabs (way.x) : INFINITY;
-  const double along = fabs (way.y) > 0 ? (box.max.y - box.min.y) / 2 / fabs (way.y) : INFINITY;
-
-  return point_add (middle, point_scale (way, fmin (1, fmin (across, along))));
-}
-
-static double
-route_length (const Point places[], size_t count)
-{
-  double length = 0;
-
-  for (size_t i = 1; i < count; i++)
-    length += point_distance (places[i - 1], places[i]);
-  return length;
-}
-
 static void
 draw_shortage (SheetDraft *draft, Point end, double missing)
 {
@@ -55,7 +31,7 @@ drawn_end (const SheetDraft *draft, const Lead *lead, LeadLeg leg, bool first, P
 
   if (joint || !part)
     return at;
-  return box_edge_towards (part_symbol_box (draft->look, box_to_screen (draft->view, sheet_part_box (part))), next);
+  return lead_box_edge (part_symbol_box (draft->look, box_to_screen (draft->view, sheet_part_box (part))), next);
 }
 
 static void
@@ -63,18 +39,15 @@ draw_leg (SheetDraft *draft, const Lead *lead, LeadLeg leg)
 {
   g_autoptr (GArray) route = lead_route (draft->aeroplane, lead, leg);
   const bool selected = selection_has (draft->selection, lead->piece.id);
-  const LeadNeed need = lead_need_of (draft->aeroplane, lead, leg);
-  double reach = INFINITY;
   Point *places;
 
   if (!route)
     return;
+  const LeadNeed need = lead_need_along (draft->aeroplane, lead, leg, lead_way_along (draft->aeroplane, lead, leg, route));
   places = (Point *) (void *) route->data;
   for (guint i = 0; i < route->len; i++)
     places[i] = view_to_screen (draft->view, places[i]);
-  if (need.missing > LEAD_TOLERANCE && need.route > 0)
-    reach = route_length (places, route->len)
-            * fmax (lead_longest_route (draft->aeroplane, lead, leg, lead_leg_length (lead, leg)), 0) / need.route;
+  const double reach = lead_reach (places, route->len, lead_share_served (draft->aeroplane, lead, leg, &need));
   places[0] = drawn_end (draft, lead, leg, true, places[0], places[1]);
   places[route->len - 1] = drawn_end (draft, lead, leg, false, places[route->len - 1], places[route->len - 2]);
   draw_lead (draft->cr, draft->look, places, route->len, reach, selected && !draft->look->paper);

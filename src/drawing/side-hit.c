@@ -2,6 +2,7 @@
 #include "drawing/outline-path.h"
 #include "drawing/part-symbols.h"
 #include "drawing/sheet-places.h"
+#include "drawing/side-leads.h"
 #include "drawing/side-places.h"
 
 /* One question: what is at this px of the strip. `mm` is x aft and z up. */
@@ -152,6 +153,26 @@ find_part (const SideQuery *q, bool selected, Hit *hit)
   return hit->kind != HIT_NOTHING;
 }
 
+/* The one whose line is nearest, of those that are selected or of the others. */
+static bool
+find_lead (const SideQuery *q, bool selected, double radius, Hit *hit)
+{
+  double nearest = radius;
+
+  for (size_t i = aeroplane_count (q->aeroplane, PIECE_LEAD); i-- > 0;)
+    {
+      const Lead *lead = aeroplane_lead (q->aeroplane, i);
+      const double far = lead->piece.id && selection_has (q->selection, lead->piece.id) == selected
+                         ? side_px_to_lead (q->side, &q->view, lead, q->px) : INFINITY;
+
+      if (far >= nearest)
+        continue;
+      *hit = (Hit) { .kind = HIT_LEAD, .id = lead->piece.id, .place = q->mm };
+      nearest = far;
+    }
+  return hit->kind != HIT_NOTHING;
+}
+
 /* A section is caught by its chord line. */
 static bool
 is_on_section (const SideQuery *q, const Surface *surface)
@@ -221,7 +242,7 @@ side_view_hit (const SideScene *side, double x, double y, double radius)
 
   query.mm = view_from_screen (&query.view, x, y);
   if (find_hinge_end (&query, &hit) || find_part (&query, true, &hit) || find_selected_outline (&query, &hit)
-      || find_part (&query, false, &hit) || find_control (&query, &hit) || find_surface (&query, &hit) || find_body (&query, &hit))
+      || find_lead (&query, true, radius / 2, &hit) || find_part (&query, false, &hit) || find_lead (&query, false, radius / 3, &hit) || find_control (&query, &hit) || find_surface (&query, &hit) || find_body (&query, &hit))
     return hit;
   if (fabs (y - query.view.origin_y) <= radius / 2)
     hit.kind = HIT_DATUM;

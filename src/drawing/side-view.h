@@ -10,7 +10,7 @@ typedef struct {
 /** On paper neither ground nor grid nor clip: z = 0 stands at side_view_px_of_z (side, 0). */
 void   draw_side_view (cairo_t *cr, const SideScene *side);
 /** What lies under a place of the strip, pixels, caught within `radius` pixels: ends of the selected rudder's hinge line, parts, nodes
- *  and lines of the selected body's side outline or fin, hinge lines, fins, sections, bodies, the datum. The index of a body's node is
+ *  and lines of the selected body's side outline or fin, leads, hinge lines, fins, sections, bodies, the datum. The index of a body's node is
  *  its side outline's. */
 Hit    side_view_hit  (const SideScene *side, double x, double y, double radius);
 /** Where a height z, mm, stands: pixels from the strip's left. */

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-static const double SLACK_FACTOR = 1.12, LOOP = 10, WING_OFF = 40;
+static const double SLACK_FACTOR = 1.12, LOOP = 10, WING_OFF = 40, TOLERANCE = 0.5;
 static const double EXTENSIONS[] = { 100, 150, 200, 300, 450, 600 };
 
 static bool
@@ -66,9 +66,9 @@ lead_extension_for (double missing)
 }
 
 LeadNeed
-lead_need_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
+lead_need_along (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double route)
 {
-  const double length = lead_leg_length (lead, leg), route = lead_way (aeroplane, lead, leg);
+  const double length = lead_leg_length (lead, leg);
   LeadNeed made = { .route = route, .needed = lead_needed_for (aeroplane, lead, leg, route), .left = NAN, .missing = NAN };
 
   if (isfinite (length) && isfinite (route))
@@ -78,4 +78,18 @@ lead_need_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
     }
   made.extension = lead_extension_for (made.missing);
   return made;
+}
+
+LeadNeed
+lead_need_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
+{
+  return lead_need_along (aeroplane, lead, leg, lead_way (aeroplane, lead, leg));
+}
+
+double
+lead_share_served (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, const LeadNeed *need)
+{
+  if (!(need->missing > TOLERANCE) || !(need->route > 0))
+    return INFINITY;
+  return fmax (lead_longest_route (aeroplane, lead, leg, lead_leg_length (lead, leg)), 0) / need->route;
 }

@@ -17,6 +17,11 @@ typedef struct {
  *  source      common practice, no source */
 LeadNeed lead_need_of (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
 
+/** The same for a way that is known already, mm. */
+LeadNeed lead_need_along (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double route);
+/** What share of its way the leg's length serves; INFINITY where it reaches, to within half a millimetre, or its length is not given. */
+double   lead_share_served (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, const LeadNeed *need);
+
 /** The same reckoning the other way round: the longest way that a leg of that length serves, mm. */
 double   lead_longest_route (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double length);
 /** What a leg with a way so long needs, mm. */

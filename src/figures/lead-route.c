@@ -197,6 +197,65 @@ lead_way (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
   return hypot (length + point_distance (last, ends[1].at), ends[1].z - ends[0].z);
 }
 
+double
+lead_way_along (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, const GArray *route)
+{
+  double length = 0;
+
+  for (guint i = 1; i < route->len; i++)
+    length += point_distance (g_array_index (route, Point, i - 1), g_array_index (route, Point, i));
+  return hypot (length, lead_rise (aeroplane, lead, leg));
+}
+
+/* In the plane of a wing or tail that one of them is fixed to; NAN elsewhere. */
+static double
+height_in_surface (const End ends[2], Point at)
+{
+  for (int i = 0; i < 2; i++)
+    if (surface_covers (ends[i].in, at))
+      return ends[i].in->z + surface_lift (ends[i].in, fabs (at.y));
+  return NAN;
+}
+
+/* Those that are not known go evenly from the last that is to the next. */
+static void
+even_out (double heights[], const Point places[], guint count)
+{
+  for (guint i = 1; i < count; i++)
+    {
+      double ahead = 0;
+      guint next = i;
+
+      for (; next < count && isnan (heights[next]); next++)
+        ahead += point_distance (places[next - 1], places[next]);
+      if (next == i || next == count)
+        continue;
+      const double step = point_distance (places[i - 1], places[i]), all = ahead + point_distance (places[next - 1], places[next]);
+      heights[i] = heights[i - 1] + (all > 0 ? step / all : 0) * (heights[next] - heights[i - 1]);
+    }
+}
+
+GArray *
+lead_route_from_side (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
+{
+  GArray *route = lead_route (aeroplane, lead, leg);
+  End ends[2];
+
+  if (!route || !leg_ends (aeroplane, lead, leg, ends))
+    return route;
+  const guint last = route->len - 1;
+  Point *places = (Point *) (void *) route->data;
+  g_autofree double *heights = g_new (double, route->len);
+  for (guint i = 1; i < last; i++)
+    heights[i] = height_in_surface (ends, places[i]);
+  heights[0] = ends[0].z;
+  heights[last] = ends[1].z;
+  even_out (heights, places, route->len);
+  for (guint i = 0; i <= last; i++)
+    places[i].y = heights[i];
+  return route;
+}
+
 /* The place half-way along. */
 static Point
 route_middle (const GArray *route)

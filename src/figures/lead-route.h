@@ -25,11 +25,16 @@ int     lead_leg_count   (const Lead *lead);
 /** The way of one leg with both its ends, from the part on, of LEG_TO from the joint on. A new array of Point; NULL where an end is not
  *  there. */
 GArray *lead_route       (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
+/** The same way seen from the side, x aft and z up in a Point's x and y. A place in the wing or tail that one end is fixed to is in its plane, at
+ *  the dihedral's height; between that and the ends heights go by the way's length seen from above. */
+GArray *lead_route_from_side (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
 /** How much higher the end of that way is than its beginning, mm; NAN where an end is not there. The joint is at the mean height of the two
  *  parts that it joins. */
 double  lead_rise        (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
 /** How long that way is, straight from one place to the next, that rise counted, mm; NAN likewise. */
 double  lead_way         (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
+/** The same of a route that is known already (lead_route of that leg). */
+double  lead_way_along   (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, const GArray *route);
 /** Where the legs meet: as given, else where the ways of the two that are joined reach the centre line, or half-way between them. NAN where
  *  one of the two is not there. */
 Point   lead_joint       (const Aeroplane *aeroplane, const Lead *lead);

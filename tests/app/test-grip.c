@@ -197,6 +197,20 @@ START_TEST (a_servo_held_where_the_wing_is_too_thin_is_told_how_deep_it_is)
 }
 END_TEST
 
+/* Its bends are places in the plan: a height under the hand is no place to starboard. */
+START_TEST (from_the_side_a_lead_is_chosen_and_not_bent)
+{
+  g_autoptr (Aeroplane) aeroplane = example ("saltmarsh-racer");
+  const Hit hit = { .kind = HIT_LEAD, .id = aeroplane_lead (aeroplane, 0)->piece.id, .place = { 150, -10 } };
+  Selection selection = selection_of (hit.id);
+  Grip *above = grip_of (aeroplane, hit, false);
+
+  ck_assert_ptr_null (grip_new (aeroplane, &hit, &selection, true));
+  grip_free (above);
+  selection_clear (&selection);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -212,5 +226,6 @@ main (void)
   tcase_add_test (tests, a_part_held_where_the_body_is_too_narrow_is_told_how_wide_it_is_there);
   tcase_add_test (tests, in_the_side_view_it_is_told_how_high);
   tcase_add_test (tests, a_servo_held_where_the_wing_is_too_thin_is_told_how_deep_it_is);
+  tcase_add_test (tests, from_the_side_a_lead_is_chosen_and_not_bent);
   return run_suite (suite_create ("grip"), tests);
 }

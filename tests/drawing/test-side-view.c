@@ -112,6 +112,34 @@ START_TEST (each_thing_is_found_where_it_is_drawn)
 }
 END_TEST
 
+/* Between a pack low in the nose and a receiver high over it: half-way along, half-way up. */
+START_TEST (a_lead_is_drawn_and_found_from_the_side)
+{
+  Aeroplane *made = aeroplane_new ();
+  Lead *lead = lead_new ("pack", "receiver");
+
+  for (int i = 0; i < 2; i++)
+    {
+      Part *part = part_new (i == 0 ? "pack" : "receiver", i == 0 ? "battery" : "receiver");
+
+      part->x = i == 0 ? 50 : 150;
+      part->z = i == 0 ? -20 : 20;
+      part->length = part->width = part->height = 10;
+      made = with_piece (made, part);
+    }
+  lead->piece.id = g_strdup ("wire");
+  tear_down ();
+  put_up (with_piece (made, lead));
+  ck_assert_int_eq (hit_at (100, 0, 1, 0).kind, HIT_LEAD);
+  ck_assert_str_eq (hit_at (100, 0, 1, 0).id, "wire");
+  ck_assert_int_ne (hit_at (100, 0, 20, 0).kind, HIT_LEAD);
+  Canvas canvas = painted (1);
+  const Point at = px (110, 4);
+  ck_assert_double_gt (canvas_share (&canvas, (Box) { { at.x - 6, at.y - 6 }, { at.x + 6, at.y + 6 } }, easel->look.construction), 0.01);
+  canvas_clear (&canvas);
+}
+END_TEST
+
 START_TEST (nodes_of_the_selected_side_outline_and_fin_are_caught)
 {
   Hit hit;
@@ -168,6 +196,7 @@ main (void)
   tcase_add_test (tests, the_balance_disc_stands_at_its_height);
   tcase_add_test (tests, incidence_puts_the_trailing_edge_lower);
   tcase_add_loop_test (tests, each_thing_is_found_where_it_is_drawn, 0, G_N_ELEMENTS (expected));
+  tcase_add_test (tests, a_lead_is_drawn_and_found_from_the_side);
   tcase_add_test (tests, nodes_of_the_selected_side_outline_and_fin_are_caught);
   tcase_add_test (tests, without_a_side_outline_parts_wing_and_fin_still_stand);
   tcase_add_test (tests, an_empty_aeroplane_leaves_an_empty_strip);

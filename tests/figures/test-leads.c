@@ -61,6 +61,55 @@ START_TEST (from_a_wing_a_lead_runs_along_its_own_share_of_the_chord_to_the_cent
 }
 END_TEST
 
+/* Geometry by hand. The wing's plane is 12 mm up at its root and 150·tan 4° more where the servo is; between the wing's root and the receiver,
+ * 30 mm down 80 mm ahead, a bend half-way is half-way in height. */
+START_TEST (from_the_side_a_lead_is_in_the_wings_plane_and_then_goes_evenly_to_the_height_of_its_end)
+{
+  g_autoptr (Aeroplane) flat = with ("<lead from=\"left\" to=\"receiver\"><via x=\"142\" y=\"-75\"/><via x=\"140\" y=\"0\"/><via x=\"100\" y=\"0\"/></lead>");
+  Surface *wing = (Surface *) piece_dup (&aeroplane_surface_by_id (flat, "wing")->piece);
+  Part *receiver = (Part *) piece_dup (&aeroplane_part_by_id (flat, "receiver")->piece);
+
+  wing->z = 12;
+  wing->dihedral = 4;
+  receiver->z = -30;
+  g_autoptr (Aeroplane) lifted = aeroplane_with_replaced (flat, &aeroplane_surface_by_id (flat, "wing")->piece, &wing->piece);
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (lifted, &aeroplane_part_by_id (lifted, "receiver")->piece, &receiver->piece);
+  g_autoptr (GArray) route = lead_route_from_side (aeroplane, aeroplane_lead (aeroplane, 0), LEG_FROM);
+  ck_assert_uint_eq (route->len, 5);
+  assert_place (route, 0, 142.5, 0);
+  assert_place (route, 1, 142, 12 + 75 * tan (4 * G_PI / 180));
+  assert_place (route, 2, 140, 12);
+  assert_place (route, 4, 60, -30);
+}
+END_TEST
+
+START_TEST (outside_the_wing_heights_go_evenly)
+{
+  g_autoptr (Aeroplane) aeroplane = with ("<lead from=\"battery\" to=\"receiver\"><via x=\"120\" y=\"15\"/><via x=\"60\" y=\"15\"/></lead>");
+  g_autoptr (GArray) route = lead_route_from_side (aeroplane, aeroplane_lead (aeroplane, 0), LEG_FROM);
+
+  assert_place (route, 0, 120, -15);
+  assert_place (route, 1, 120, -15 + 15 * 15 / 90.0);
+  assert_place (route, 2, 60, -15 + 15 * 75 / 90.0);
+  assert_place (route, 3, 60, 0);
+}
+END_TEST
+
+/* What is found once for a drawing is what is reckoned anew for a table. */
+START_TEST (a_route_that_is_known_is_as_long_as_the_way)
+{
+  g_autoptr (Aeroplane) aeroplane = with (joined);
+  const Lead *lead = aeroplane_lead (aeroplane, 0);
+
+  for (int leg = 0; leg < LEG_COUNT; leg++)
+    {
+      g_autoptr (GArray) route = lead_route (aeroplane, lead, leg);
+
+      ck_assert_double_eq_tol (lead_way_along (aeroplane, lead, leg, route), lead_way (aeroplane, lead, leg), 1e-9);
+    }
+}
+END_TEST
+
 START_TEST (where_places_are_given_it_runs_over_those)
 {
   g_autoptr (Aeroplane) aeroplane = with ("<lead from=\"left\" to=\"receiver\"><via x=\"180\" y=\"-150\"/><via x=\"180\" y=\"0\"/></lead>");
@@ -199,6 +248,9 @@ main (void)
   TCase *tests = tcase_create ("leads");
 
   tcase_add_test (tests, from_a_wing_a_lead_runs_along_its_own_share_of_the_chord_to_the_centre_line_and_then_along_the_body);
+  tcase_add_test (tests, from_the_side_a_lead_is_in_the_wings_plane_and_then_goes_evenly_to_the_height_of_its_end);
+  tcase_add_test (tests, outside_the_wing_heights_go_evenly);
+  tcase_add_test (tests, a_route_that_is_known_is_as_long_as_the_way);
   tcase_add_test (tests, where_places_are_given_it_runs_over_those);
   tcase_add_loop_test (tests, slack_and_what_the_hand_needs_can_be_told, 0, (int) G_N_ELEMENTS (slacks));
   tcase_add_test (tests, the_shortest_extension_that_is_sold_makes_up_for_what_is_missing);
