@@ -16,16 +16,32 @@ hatch_is_asked_for (const SheetDraft *draft)
                                                 || (part->has_rail && g_strcmp0 (part->class_name, "battery") == 0));
 }
 
-/* An edge's distance from the nearest former, outside the body. */
+/* A thin line from the hatch's corner to its word, as a part's name has one. */
 static void
-draw_edge_word (SheetDraft *draft, double x, double beside, const char *before)
+draw_leader_to (const SheetDraft *draft, Point corner, const Letters *word)
 {
+  const double air = look_size (draft->look, 3, 1);
+  const Point end = { word->place.x + (word->across > 0 ? air : -air), word->place.y };
+
+  line_kind_set (draft->cr, draft->look, LINE_CONSTRUCTION);
+  look_set_source (draft->cr, draft->look->construction);
+  line_stroke (draft->cr, corner, end);
+}
+
+/* An edge's distance from the nearest former, outside the body and as near to the edge's height as there is room. Of an edge that is not in
+ * sight nothing is said. */
+static void
+draw_edge_word (SheetDraft *draft, double x, double beside, double half, const char *before)
+{
+  static const double ways[] = { 0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2 };
+  const double off = look_size (draft->look, 14, 4.2), step = look_size (draft->look, 15, 4.5);
+  const double y = draft->figures->hatch.part->y, level = sheet_px (draft->view, x, y).y;
   g_autofree char *edge = hatch_edge_text (draft->aeroplane, x, draft->scene->units);
   g_autofree char *words = edge && before ? g_strdup_printf ("%s, %s", before, edge) : g_strdup (edge ? edge : before);
-  const double off = look_size (draft->look, 10, 3), step = look_size (draft->look, 15, 4.5), ways[] = { 0, -1, 1, -2, 2 };
   Letters tries[2 * G_N_ELEMENTS (ways)];
+  int taken;
 
-  if (!words)
+  if (!words || level < 0 || level > draft->view->height)
     return;
   for (size_t i = 0; i < G_N_ELEMENTS (tries); i++)
     {
@@ -34,7 +50,11 @@ draw_edge_word (SheetDraft *draft, double x, double beside, const char *before)
       tries[i] = (Letters) { .text = words, .place = { at.x + (port ? -off : off), at.y + ways[i / 2] * step }, .across = port,
                              .rise = LETTERS_AT_MIDDLE, .colour = draft->look->graphite };
     }
-  sheet_put_word_anyway (draft, tries, G_N_ELEMENTS (tries));
+  taken = sheet_put_word (draft, tries, G_N_ELEMENTS (tries));
+  if (taken < 0)
+    sheet_put_word_anyway (draft, tries, G_N_ELEMENTS (tries));
+  else
+    draw_leader_to (draft, sheet_px (draft->view, x, y + (taken % 2 ? -half : half)), &tries[taken]);
 }
 
 void
@@ -50,6 +70,6 @@ sheet_draw_hatch (SheetDraft *draft)
   look_set_source (draft->cr, draft->look->graphite);
   line_add_box (draft->cr, box);
   cairo_stroke (draft->cr);
-  draw_edge_word (draft, hatch->from_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->from_mm)), _("Hatch to Cut"));
-  draw_edge_word (draft, hatch->to_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->to_mm)), NULL);
+  draw_edge_word (draft, hatch->from_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->from_mm)), half, _("Hatch to Cut"));
+  draw_edge_word (draft, hatch->to_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->to_mm)), half, NULL);
 }

@@ -69,6 +69,45 @@ START_TEST (the_hatch_to_cut_stands_there_while_the_battery_is_selected)
 }
 END_TEST
 
+/* How much of the top 24 px is ink of words and lines while that is selected. */
+static double
+ink_at_the_top (const char *selected)
+{
+  easel_select (easel, selection_of (selected));
+  Canvas canvas = easel_painted (easel, 2);
+  const double share = canvas_share (&canvas, (Box) { { 0, 0 }, { easel->view.width, 24 } }, easel->look.graphite);
+  canvas_clear (&canvas);
+  return share;
+}
+
+START_TEST (of_a_hatch_that_is_not_in_sight_nothing_is_said)
+{
+  easel->view.origin_y = -(easel->figures->hatch.to_mm + 60) * easel->view.scale;
+  ck_assert_double_eq_tol (ink_at_the_top ("battery"), ink_at_the_top ("servo-left"), 1e-9);
+}
+END_TEST
+
+/* Beside the body at the edge's own height, or two lines off and joined by a thin line: at every zoom there is ink of it just outside. */
+START_TEST (the_words_of_a_hatchs_edge_are_joined_to_it_by_a_thin_line)
+{
+  const double zooms[] = { 1, 2, 3.5 }, scale = easel->view.scale * zooms[_i];
+  const HatchFigures *hatch = &easel->figures->hatch;
+
+  easel->view.scale = scale;
+  easel->view.origin_y = 300 - hatch->from_mm * scale;
+  const Point corner = view_to_screen (&easel->view, (Point) { hatch->from_mm, hatch->part->y + hatch->width_mm / 2 });
+  const Box beside = { { corner.x + 1, corner.y - 31 }, { corner.x + 6, corner.y + 31 } };
+  easel_select (easel, selection_of ("servo-left"));
+  Canvas without = easel_painted (easel, 2);
+  easel_select (easel, selection_of ("battery"));
+  Canvas with = easel_painted (easel, 2);
+  const Colour thin = easel->look.construction;
+  ck_assert_double_gt (canvas_share (&with, beside, thin), canvas_share (&without, beside, thin) + 0.002);
+  canvas_clear (&without);
+  canvas_clear (&with);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -78,5 +117,7 @@ main (void)
   tcase_add_test (tests, a_bay_that_is_selected_stands_beside_the_body);
   tcase_add_test (tests, bays_stand_there_while_a_part_that_may_be_in_one_is_selected);
   tcase_add_test (tests, the_hatch_to_cut_stands_there_while_the_battery_is_selected);
+  tcase_add_test (tests, of_a_hatch_that_is_not_in_sight_nothing_is_said);
+  tcase_add_loop_test (tests, the_words_of_a_hatchs_edge_are_joined_to_it_by_a_thin_line, 0, 3);
   return run_suite (suite_create ("sheet bays"), tests);
 }
