@@ -18,6 +18,8 @@ enum { PASS_COUNT = sizeof PASSES / sizeof *PASSES, LEAST_STRIDE = 4, MOST_STRID
 static const double NEAR = 0.7, CLICKS_OFF = 1.5, SMOOTHING = 1.5;
 /* How much more a turn costs where the present line is to be kept to. */
 static const double HOLDING = 3;
+/* Of the strength of what is seen further off: what is less is no line. */
+static const double HARDLY = 0.1;
 /* mm: over five of these a line is as faint or as fresh as it is. */
 static const double STRETCH = 4;
 
@@ -78,13 +80,26 @@ read_places (const Corridor *corridor, const double *rows, int smoothing, Point 
     }
 }
 
+/* How far from the run the line is that it follows, where no other runs beside it. Few clicks on a bent line leave it by more than any click is off: where hardly anything
+ * is seen so near in most of its length, and something is further off, it is that. */
+static double
+reach_of (const Corridor *corridor, double near, float *room)
+{
+  const double far = corridor->half * corridor->pitch, sigma = line_sigma (corridor, far);
+
+  if (isnan (sigma))
+    return near;
+  line_strength (corridor, sigma, room);
+  return line_usual_strength (corridor, room, near) < HARDLY * line_usual_strength (corridor, room, far) ? far : near;
+}
+
 /* One corridor along the run; the run becomes what was found in it, made->count places. */
 static CoreStatus
 follow_once (const Work *work, const Pass *pass, const Corridor *corridor, FollowedLine *made)
 {
   const double scale = work->options->px_per_mm;
   /* At first the line may lie as far off as a click. */
-  const double near = pass == PASSES ? fmax (NEAR * scale, CLICKS_OFF * work->options->click_sigma) : NEAR * scale;
+  double near = pass == PASSES ? fmax (NEAR * scale, CLICKS_OFF * work->options->click_sigma) : NEAR * scale;
   float *strength = malloc (corridor->columns * (size_t) corridor_rows (corridor) * sizeof *strength);
   double *rows = malloc (corridor->columns * sizeof *rows), *weights = calloc (corridor->columns, sizeof *weights);
   Point *places = malloc (corridor->columns * sizeof *places);
@@ -92,8 +107,10 @@ follow_once (const Work *work, const Pass *pass, const Corridor *corridor, Follo
 
   if (!status)
     {
+      const double reach = pass == PASSES && work->options->stands_alone ? reach_of (corridor, near, strength) : near;
       if (isnan (made->half_width))
-        made->half_width = line_sigma (corridor, near);
+        made->half_width = line_sigma (corridor, reach);
+      near = reach;
       status = isnan (made->half_width) ? CORE_NO_MEMORY : line_strength (corridor, made->half_width, strength);
     }
   if (!status)

@@ -15,6 +15,7 @@ typedef struct {
   double px_per_mm;    /* about; the corridor's width and the length of letters follow it */
   double click_sigma;  /* px: how far off the line a click usually is, one standard deviation */
   bool holds_on;       /* keeps to the present line: the last place clicked says only about how far, and turns cost three times as much */
+  bool stands_alone;   /* no line as long runs beside it: where few clicks leave it far aside, what is seen there is it */
   InkGoesOn goes_on;   /* may be NULL */
   void *data;
 } FollowOptions;

@@ -5,6 +5,7 @@
 #include <string.h>
 #include "geometry/curve-fit.h"
 #include "geometry/half-ellipse.h"
+#include "geometry/stretch.h"
 
 /* mm and radians. A node looks at 2.5 mm of line each way; a corner turns by 5.5 degrees at least. */
 static const double WINDOW = 1.2, REACH = 2.5, LEAST_TURN = 5.5 * M_PI / 180;
@@ -15,6 +16,10 @@ static const double ELLIPTIC = 0.35, FAR = 2.5, AT_FAULT = 0.02;
 static const double TIP_STATIONS[] = { 0.3, 0.5, 0.65, 0.75, 0.82, 0.88, 0.92 };
 /* Of the half-span: a centre so near the axis lies on it. */
 static const double ON_AXIS = 0.01;
+
+/* mm: how far from the aftmost place a body's after end may have its corner, from look to look; where the run's way is looked at beside it,
+ * and over how much. Radians: less is a round end. */
+static const double AFTER_REACH = 15, AFTER_STEP = 0.1, BESIDE_TURN = 0.3, TURN_OVER = 2, AFTER_CORNER = 40 * M_PI / 180;
 
 static CurveFitOptions
 options_for (double tolerance)
@@ -125,16 +130,47 @@ fit_about_ellipse (const DrawnRun *run, Point *places, double tolerance, const H
   return status;
 }
 
+/* How sharply the run turns there, radians. */
+static double
+turn_at (const DrawnRun *run, double along)
+{
+  RunPassage before, after;
+
+  if (drawn_run_passage (run, along - BESIDE_TURN, TURN_OVER, PASSAGE_BEHIND, &before)
+      || drawn_run_passage (run, along + BESIDE_TURN, TURN_OVER, PASSAGE_AHEAD, &after))
+    return 0;
+  return fabs (atan2 (point_cross (before.direction, after.direction), point_dot (before.direction, after.direction)));
+}
+
+/* The place where it goes back: the aftmost, or the sharpest corner near it, since a part that begins beside one loses it. */
+static size_t
+find_after_end (const DrawnRun *run)
+{
+  size_t aft = 0;
+  double sharpest = AFTER_CORNER;
+
+  for (size_t i = 1; i < run->count; i++)
+    if (run->places[i].x > run->places[aft].x)
+      aft = i;
+  const double middle = run->along[aft];
+  for (double along = middle - AFTER_REACH; along <= middle + AFTER_REACH; along += AFTER_STEP)
+    {
+      const double turn = along > 0 && along < run->along[run->count - 1] ? turn_at (run, along) : 0;
+      if (turn <= sharpest)
+        continue;
+      sharpest = turn;
+      aft = drawn_run_at (run, along);
+    }
+  return aft;
+}
+
 /* Forth along the top to the after end and back below: a fit that begins where it ends would have nothing between its ends. */
 static CoreStatus
 fit_round (const DrawnRun *run, Point *places, double tolerance, Outline **outline)
 {
   FittedCurve above = { .count = 0 }, below = { .count = 0 };
-  size_t aft = 0;
+  const size_t aft = find_after_end (run);
 
-  for (size_t i = 1; i < run->count; i++)
-    if (places[i].x > places[aft].x)
-      aft = i;
   if (aft < 2 || aft + 3 > run->count)
     return CORE_OUT_OF_RANGE;
   CoreStatus status = fit_part (run, places, 0, aft, tolerance, &above);

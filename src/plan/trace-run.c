@@ -1,6 +1,7 @@
 #include "plan/trace-run.h"
 #include "plan/cornered.h"
 #include "plan/line-beside.h"
+#include "plan/sharpen.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -107,8 +108,24 @@ draw_parts (const TraceRequest *request, Point *clicks, Part *parts, size_t coun
   return status;
 }
 
+/* Where two followed parts meet at a corner, each has gone on a little beyond it or stopped short. */
 static CoreStatus
-join (const Part *parts, size_t count, double reduced, FollowedLine *made)
+sharpen_joints (const Ink *ink, double px_per_mm, const Part *parts, size_t count, FollowedLine *line)
+{
+  CoreStatus status = CORE_OK;
+  size_t place = 0;
+
+  for (size_t i = 1; !status && i < count; i++)
+    {
+      place += parts[i - 1].line.count;
+      if (!parts[i - 1].drawn && !parts[i].drawn)
+        status = sharpen_corner_at (ink, px_per_mm, place, line);
+    }
+  return status;
+}
+
+static CoreStatus
+join (const Ink *ink, double px_per_mm, const Part *parts, size_t count, double reduced, FollowedLine *made)
 {
   FollowedLine line = { .half_width = NAN };
   size_t room = 0;
@@ -130,10 +147,14 @@ join (const Part *parts, size_t count, double reduced, FollowedLine *made)
       if (!parts[i].drawn)
         line.half_width = parts[i].line.half_width * reduced;
     }
+  const CoreStatus status = sharpen_joints (ink, px_per_mm, parts, count, &line);
   for (size_t i = 0; i < line.count; i++)
     line.places[i] = point_scale (line.places[i], reduced);
-  *made = line;
-  return CORE_OK;
+  if (status)
+    followed_line_clear (&line);
+  else
+    *made = line;
+  return status;
 }
 
 static CoreStatus
@@ -155,7 +176,7 @@ trace_run (const Ink *ink, const TraceRequest *request, double mm_a_px, Followed
   const double reduced = ink_reduced (ink);
   Share share = { .request = request };
   const FollowOptions options = { .px_per_mm = 1 / (mm_a_px * reduced), .click_sigma = request->click_sigma / reduced,
-                                  .goes_on = goes_on, .data = &share };
+                                  .stands_alone = request->goes_round, .goes_on = goes_on, .data = &share };
   Point *clicks = malloc (request->click_count * sizeof *clicks);
   Part *parts = malloc (request->click_count * sizeof *parts);
   CoreStatus status = clicks && parts ? CORE_OK : CORE_NO_MEMORY;
@@ -169,7 +190,7 @@ trace_run (const Ink *ink, const TraceRequest *request, double mm_a_px, Followed
   if (!status)
     status = draw_parts (request, clicks, parts, share.count);
   if (!status)
-    status = join (parts, share.count, reduced, made);
+    status = join (ink, options.px_per_mm, parts, share.count, reduced, made);
   for (size_t i = 0; i < share.count; i++)
     followed_line_clear (&parts[i].line);
   free (clicks);

@@ -5,6 +5,7 @@
 #include <string.h>
 #include "plan/trace-ends.h"
 #include "plan/trace-fit.h"
+#include "plan/trace-round.h"
 #include "plan/trace-run.h"
 #include "plan/wiggles.h"
 
@@ -217,6 +218,23 @@ trace_usual_tolerance (double mm_per_px)
   return fmax (TOLERANCE, mm_per_px / 2);
 }
 
+static CoreStatus
+follow_round (const Ink *ink, const TraceRequest *request, double mm_a_px, FollowedLine *line)
+{
+  TraceRequest ready = *request;
+  RoundClicks clicks;
+  CoreStatus status = round_clicks (ink, request, mm_a_px, &clicks);
+
+  if (status)
+    return status;
+  ready.clicks = clicks.clicks;
+  ready.drawn = clicks.drawn;
+  ready.click_count = clicks.count;
+  status = trace_run (ink, &ready, mm_a_px, line);
+  round_clicks_clear (&clicks);
+  return status;
+}
+
 CoreStatus
 trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
 {
@@ -226,7 +244,8 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
 
   if (!(trace.mm_per_px > 0) || !isfinite (trace.mm_per_px))
     return CORE_OUT_OF_RANGE;
-  CoreStatus status = trace_run (ink, request, trace.mm_per_px, &line);
+  CoreStatus status = request->goes_round && request->click_count > 3 ? follow_round (ink, request, trace.mm_per_px, &line)
+                                                                      : trace_run (ink, request, trace.mm_per_px, &line);
   if (!status)
     status = measure (&line, request, &measured);
   const DrawnRun run = { .places = measured.places, .weights = measured.weights, .along = measured.along, .count = measured.count };
