@@ -52,6 +52,13 @@ shaft_remark (TrammelSession *session, const FieldSpec *spec)
   return g_strdup (nose.shaft_mm > SHAFT_MOST ? _("longer than the usual 20 mm") : _("ahead of the can"));
 }
 
+/* Translators: stands behind how far off the middle a motor's shaft leaves the firewall, in mm */
+static char *
+offset_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (spec->at == offsetof (NoseFigures, up_mm) ? _("at the firewall, up") : _("at the firewall, to port"));
+}
+
 FieldList
 part_nose_fields (TrammelSession *session)
 {
@@ -64,11 +71,16 @@ part_nose_fields (TrammelSession *session)
       .at = offsetof (NoseFigures, firewall_mm) },
     { .label = N_("Firewall, wanted"), .kind = FIELD_LENGTH, .value = nose_value, .remark = behind_remark,
       .at = offsetof (NoseFigures, firewall_then_mm) },
+    { .label = N_("Shaft aside"), .kind = FIELD_THIN, .value = nose_value, .remark = offset_remark, .at = offsetof (NoseFigures, to_port_mm) },
+    { .label = N_("Shaft raised"), .kind = FIELD_THIN, .value = nose_value, .remark = offset_remark, .at = offsetof (NoseFigures, up_mm) },
   };
+  const size_t offsets = 2;      /* last; of a thrust line at an angle alone */
   NoseFigures nose;
   const Part *part = trammel_session_selected_part (session);
 
-  return (FieldList) { specs, nose_figures_of (trammel_session_aeroplane (session), part, &nose) ? G_N_ELEMENTS (specs) : 0 };
+  if (!nose_figures_of (trammel_session_aeroplane (session), part, &nose))
+    return (FieldList) { NULL, 0 };
+  return (FieldList) { specs, G_N_ELEMENTS (specs) - (nose.to_port_mm != 0 || nose.up_mm != 0 ? 0 : offsets) };
 }
 
 bool

@@ -24,7 +24,7 @@ typedef struct {
  *          structure's mass 48 % of all-up, known to a quarter; wanted by a usual loading for the span where nothing is typed
  *  source  common practice, no source */
 bool  budget_of    (const Figures *figures, Budget *budget);
-/** "Of 180 g all-up, 82 g ± 6 for the airframe leave 98 g; the gear aboard weighs 105 g, 7 g too much." A new string. */
+/** "Of 180 g all-up, 82 g ± 6 for the airframe leave 98 g; the gear aboard weighs 105 g, 7 g ± 9 too much." A new string. */
 char *budget_text  (const Budget *budget, Units units);
 /** Adds `budget`, an object, where there is one. */
 void  budget_write (JsonText *json, const Figures *figures);

@@ -151,8 +151,8 @@ find_offsets (const Aeroplane *aeroplane, NoseFigures *nose)
 
   if (!thrust)
     return;
-  nose->to_port_mm = nose->firewall_mm * tan (thrust->right * G_PI / 180);
-  nose->up_mm = nose->firewall_mm * tan (thrust->down * G_PI / 180);
+  nose->to_port_mm = nose->firewall_then_mm * tan (thrust->right * G_PI / 180);
+  nose->up_mm = nose->firewall_then_mm * tan (thrust->down * G_PI / 180);
 }
 
 static double

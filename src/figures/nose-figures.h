@@ -17,7 +17,7 @@ typedef struct {
   double firewall_then_mm;      /* and where the gap is as usual */
   const NamedPlace *former;     /* the named former nearest to the firewall then, and how far behind it (negative ahead); NULL without */
   double behind_former_mm;
-  double to_port_mm, up_mm;     /* how far the shaft has to stand off at the firewall so that the thrust line's angles leave it in the
+  double to_port_mm, up_mm;     /* how far the shaft has to stand off at the firewall where it should be, so that the thrust line's angles leave it in the
                                    middle of the cowl's front; 0 without a thrust line */
 } NoseFigures;
 

@@ -9,10 +9,25 @@
 static const double NOTHING_G = 1;
 
 static char *
+known (Units units, double grams, double sigma)
+{
+  g_autofree char *mass = units_mass (units, grams), *deviation = units_mass_deviation_figure (units, sigma);
+
+  return sigma > 0 ? g_strdup_printf (_("%s ± %s"), mass, deviation) : g_steal_pointer (&mass);
+}
+
+/* What is too much or to spare is no better known than both that it is the difference of. */
+static char *
+over_text (const Budget *budget, Units units)
+{
+  return known (units, fabs (budget->over_g), hypot (budget->left_sigma_g, budget->gear_sigma_g));
+}
+
+static char *
 gear_text (const Budget *budget, Units units)
 {
   g_autofree char *left = units_mass (units, budget->left_g), *gear = units_mass (units, budget->gear_g);
-  g_autofree char *over = units_mass (units, fabs (budget->over_g));
+  g_autofree char *over = over_text (budget, units);
 
   if (!(budget->left_g > 0))
     return g_strdup (_("That leaves nothing for the gear: build lighter, or want more all-up."));
@@ -57,14 +72,6 @@ add (TextTable *table, const char *label, char *takes, const char *remark)
   text_table_cell (table, g_strdup (remark));
 }
 
-static char *
-known (Units units, double grams, double sigma)
-{
-  g_autofree char *mass = units_mass (units, grams), *deviation = units_mass_deviation_figure (units, sigma);
-
-  return sigma > 0 ? g_strdup_printf (_("%s ± %s"), mass, deviation) : g_steal_pointer (&mass);
-}
-
 TextTable
 report_budget (const Figures *figures, Units units)
 {
@@ -83,7 +90,7 @@ report_budget (const Figures *figures, Units units)
   add (&table, _("Airframe"), known (units, budget.airframe_g, budget.airframe_sigma_g), airframe[budget.airframe_by]);
   add (&table, _("Left for the gear"), known (units, budget.left_g, budget.left_sigma_g), NULL);
   add (&table, _("Gear aboard"), known (units, budget.gear_g, budget.gear_sigma_g), NULL);
-  add (&table, budget.over_g > 0 ? _("too much") : _("to spare"), units_mass (units, fabs (budget.over_g)), NULL);
+  add (&table, budget.over_g > 0 ? _("too much") : _("to spare"), over_text (&budget, units), NULL);
   return table;
 }
 

@@ -58,8 +58,8 @@ nose_lack_text (NoseLack lack, const Part *motor)
       return g_strdup_printf (_("The cowl about “%s” has no length: type it under the cowl's Size, and the firewall's place is told here."),
                               name);
     case NOSE_POINTED:
-      return g_strdup_printf (_("The propeller of “%s” is inside a nose that ends narrower than the hub: move the propeller ahead of the nose, "
-                                "or add a cowl with its length, to be told where the firewall belongs."), name);
+      return g_strdup_printf (_("The propeller of “%s” is inside a nose that ends narrower than the hub: where the spinner is drawn with it "
+                                "add a cowl with its length, else move the propeller ahead of the nose."), name);
     }
   return NULL;
 }

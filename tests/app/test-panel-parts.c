@@ -172,12 +172,18 @@ START_TEST (a_part_s_tray_is_read_and_typed_from_a_former)
 }
 END_TEST
 
-START_TEST (a_motor_too_far_out_is_set_in_its_cowl_in_one_step)
+static void
+add_cowl (void)
 {
   Part *cowl = part_new ("cowl", "cowl");
 
   cowl->x = 60, cowl->length = 50, cowl->width = 60, cowl->height = 60;
   trammel_session_do (stage.session, aeroplane_with_added (trammel_session_aeroplane (stage.session), &cowl->piece), "Add Cowl");
+}
+
+START_TEST (a_motor_too_far_out_is_set_in_its_cowl_in_one_step)
+{
+  add_cowl ();
   const double gap = 35 - (part ("propeller")->x + part ("propeller")->length / 2), out = gap - 3, motor = part ("motor")->x;
   const double propeller = part ("propeller")->x;
   choose ("motor");
@@ -191,6 +197,22 @@ START_TEST (a_motor_too_far_out_is_set_in_its_cowl_in_one_step)
   ck_assert_double_eq (part ("motor")->x, motor);
   choose ("battery");
   ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Propeller and Cowl"));
+}
+END_TEST
+
+START_TEST (the_thrust_lines_angles_tell_how_far_off_the_middle_the_shaft_leaves_the_firewall)
+{
+  const Piece *thrust;
+
+  add_cowl ();
+  choose ("motor");
+  find ("Shaft raised");
+  find ("Shaft aside");
+  thrust = aeroplane_nth (trammel_session_aeroplane (stage.session), PIECE_THRUST, 0);
+  trammel_session_do (stage.session, aeroplane_without (trammel_session_aeroplane (stage.session), thrust), "Delete Thrust Line");
+  choose ("battery");
+  choose ("motor");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Shaft raised"));
 }
 END_TEST
 
@@ -252,6 +274,7 @@ main (void)
   tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);
   tcase_add_test (tests, a_motor_too_far_out_is_set_in_its_cowl_in_one_step);
   tcase_add_test (tests, a_motor_without_its_propeller_says_what_is_lacking);
+  tcase_add_test (tests, the_thrust_lines_angles_tell_how_far_off_the_middle_the_shaft_leaves_the_firewall);
   tcase_add_test (tests, what_it_shall_weigh_and_what_the_airframe_weighs_is_typed);
   suite_add_tcase (suite, tests);
   return gui_run (suite);

@@ -111,11 +111,12 @@ START_TEST (an_airframe_on_the_scale_counts_and_is_held_against_what_was_reckone
 }
 END_TEST
 
+/* √(6² + 1² + 3²) = 6.8. */
 START_TEST (it_is_said_both_ways)
 {
   static const struct { double all_up; const char *words; } rows[] = {
-    { 120, "leaves 55\u00a0g for the gear; what is aboard weighs 40\u00a0g, 15\u00a0g less." },
-    { 95, "leaves 30\u00a0g for the gear; what is aboard weighs 40\u00a0g, 10\u00a0g too much." },
+    { 120, "leaves 55\u00a0g for the gear; what is aboard weighs 40\u00a0g, 15\u00a0g ± 6.8 less." },
+    { 95, "leaves 30\u00a0g for the gear; what is aboard weighs 40\u00a0g, 10\u00a0g ± 6.8 too much." },
     { 105, "just what is aboard." }, { 105.8, "just what is aboard." }, { 60, "leaves nothing for the gear" },
   };
   const Budget budget = budget_in (wanting (built (), rows[_i].all_up, 0, 0));
