@@ -29,6 +29,7 @@ static const MaterialClass classes[] = {
   { "tissue-heavy",      N_("Heavy tissue, four coats"),   NAN,  65, 0.15, true, NULL },
   { "silk",              N_("Silk and thin dope"),         NAN,  38, 0.15, true, NULL },
   { "film",              N_("Polyester film"),             NAN,  13, 0.30, true, NULL },
+  { "film-laminating",    N_("Laminating film"),            NAN,  26, 0.30, true, NULL },
   { "tissue-on-film",    N_("Tissue over film"),           NAN,  27, 0.15, true, NULL },
   { "iron-on-light",     N_("Iron-on film, light"),        NAN,  36, 0.10, true, NULL },
   { "iron-on-clear",     N_("Iron-on film, transparent"),  NAN,  57, 0.10, true, NULL },

@@ -62,7 +62,7 @@ START_TEST (every_covering_chosen_weighs_and_balances_as_was_told)
     {
       const Coverings coverings = coverings_of (figures, wheres[i]);
 
-      ck_assert_uint_eq (coverings.count, 10);
+      ck_assert_uint_eq (coverings.count, 11);
       for (size_t k = 0; k < coverings.count; k++)
         {
           g_autoptr (Aeroplane) covered = covering_chosen (figures, wheres[i], coverings.of[k].covering);
