@@ -2,6 +2,7 @@
 #include "app/budget-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/length-limit.h"
 #include "app/piece-controls.h"
 #include "figures/budget.h"
 
@@ -57,8 +58,47 @@ with_airframe (TrammelSession *session, const FieldSpec *spec, double value)
 
   if (!isnan (value))
     return with_airframe_known (session, spec, value, 0);
-  traits.airframe = traits.airframe_sigma = 0;
+  traits.airframe = traits.airframe_sigma = traits.airframe_x = traits.airframe_x_sigma = 0;
+  traits.airframe_balanced = false;
   return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+static Aeroplane *
+with_balance_known (TrammelSession *session, const FieldSpec *spec, double value, double deviation)
+{
+  AeroplaneTraits traits = session_traits (session);
+
+  if (!(fabs (value) <= LENGTH_LIMIT_MM && deviation >= 0 && deviation <= LENGTH_LIMIT_MM) || !(traits.airframe > 0))
+    return NULL;
+  traits.airframe_balanced = true;
+  traits.airframe_x = value;
+  traits.airframe_x_sigma = deviation;
+  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+static Aeroplane *
+with_balance (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  AeroplaneTraits traits = session_traits (session);
+
+  if (!isnan (value))
+    return with_balance_known (session, spec, value, 0);
+  traits.airframe_balanced = false;
+  traits.airframe_x = traits.airframe_x_sigma = 0;
+  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
+}
+
+static char *
+why_not_balanced (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  return g_strdup (session_traits (session).airframe > 0 ? _("That is further than 20 m away.")
+                                                         : _("Type first what the bare airframe weighs: a place alone corrects nothing."));
+}
+
+static char *
+balance_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (trammel_session_figures (session)->airframe.balanced ? _("aft, as found") : _("aft, reckoned"));
 }
 
 static char *
@@ -105,6 +145,9 @@ budget_fields (TrammelSession *session)
     { .label = N_("Bare airframe"), .kind = FIELD_MASS, .value = budget_value, .change = with_airframe, .optional = true,
       .change_known = with_airframe_known, .step = N_("Weigh Airframe"), .at = offsetof (Budget, airframe_g), .remark = airframe_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
+    { .label = N_("Balances at"), .kind = FIELD_LENGTH, .value = budget_value, .change = with_balance, .optional = true,
+      .change_known = with_balance_known, .step = N_("Balance Airframe"), .at = offsetof (Budget, airframe_x_mm), .remark = balance_remark,
+      .why = why_not_balanced },
     { .label = N_("Left for gear"), .kind = FIELD_MASS, .value = budget_value, .at = offsetof (Budget, left_g) },
     { .label = N_("Gear aboard"), .kind = FIELD_MASS, .value = budget_value, .at = offsetof (Budget, gear_g) },
   };

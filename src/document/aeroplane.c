@@ -11,7 +11,8 @@ struct Aeroplane {
   gatomicrefcount references;
   Target target;
   bool tailless;
-  double airframe, airframe_sigma;
+  double airframe, airframe_sigma, airframe_x, airframe_x_sigma;
+  bool airframe_balanced;
   union { Texts texts; GRefString *text[TEXT_COUNT]; };
   AeroplaneIndex *index;      /* made with the pieces, never changed */
   size_t count;
@@ -51,6 +52,9 @@ aeroplane_alike (const Aeroplane *model, size_t count)
   self->tailless = model->tailless;
   self->airframe = model->airframe;
   self->airframe_sigma = model->airframe_sigma;
+  self->airframe_balanced = model->airframe_balanced;
+  self->airframe_x = model->airframe_x;
+  self->airframe_x_sigma = model->airframe_x_sigma;
   for (int i = 0; i < TEXT_COUNT; i++)
     self->text[i] = model->text[i] ? g_ref_string_acquire (model->text[i]) : NULL;
   return self;
@@ -76,6 +80,9 @@ aeroplane_from_pieces (AeroplaneTraits traits, Piece *const takes[], size_t coun
   self->tailless = traits.tailless;
   self->airframe = traits.airframe;
   self->airframe_sigma = traits.airframe_sigma;
+  self->airframe_balanced = traits.airframe_balanced;
+  self->airframe_x = traits.airframe_x;
+  self->airframe_x_sigma = traits.airframe_x_sigma;
   self->texts.name = name_new (traits.name);
   if (count > 0)
     memcpy (self->pieces, takes, count * sizeof takes[0]);
@@ -124,7 +131,9 @@ aeroplane_equal (const Aeroplane *a, const Aeroplane *b)
     return true;
   if (!a || !b || a->count != b->count || a->tailless != b->tailless || !target_equal (a->target, b->target))
     return false;
-  if (a->airframe != b->airframe || a->airframe_sigma != b->airframe_sigma)
+  if (a->airframe != b->airframe || a->airframe_sigma != b->airframe_sigma || a->airframe_balanced != b->airframe_balanced)
+    return false;
+  if (a->airframe_balanced && (a->airframe_x != b->airframe_x || a->airframe_x_sigma != b->airframe_x_sigma))
     return false;
   for (int i = 0; i < TEXT_COUNT; i++)
     if (g_strcmp0 (a->text[i], b->text[i]) != 0)
@@ -139,7 +148,9 @@ AeroplaneTraits
 aeroplane_traits (const Aeroplane *self)
 {
   return (AeroplaneTraits) { .name = self->texts.name, .target = self->target, .tailless = self->tailless,
-                              .airframe = self->airframe, .airframe_sigma = self->airframe_sigma };
+                              .airframe = self->airframe, .airframe_sigma = self->airframe_sigma,
+                              .airframe_balanced = self->airframe_balanced, .airframe_x = self->airframe_x,
+                              .airframe_x_sigma = self->airframe_x_sigma };
 }
 
 const char *
@@ -208,6 +219,9 @@ aeroplane_with_traits (const Aeroplane *self, AeroplaneTraits traits)
   made->tailless = traits.tailless;
   made->airframe = traits.airframe;
   made->airframe_sigma = traits.airframe_sigma;
+  made->airframe_balanced = traits.airframe_balanced;
+  made->airframe_x = traits.airframe_x;
+  made->airframe_x_sigma = traits.airframe_x_sigma;
   aeroplane_set_text (made, &made->texts.name, name_new (traits.name));
   return made;
 }

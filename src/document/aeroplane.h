@@ -10,8 +10,16 @@ typedef struct Aeroplane Aeroplane;
 typedef struct { double from, to, aim, all_up, loading; } Target;
 
 /** What belongs to the aeroplane itself. The name may be NULL. The bare airframe on the scale, g, without any gear, and how well that is
- *  known, one standard deviation; 0 not given. */
-typedef struct { const char *name; Target target; bool tailless; double airframe, airframe_sigma; } AeroplaneTraits;
+ *  known, one standard deviation; 0 not given. Where it balances then, mm aft of the datum, and how well that is known, likewise, if somebody
+ *  has balanced it. */
+typedef struct {
+  const char *name;
+  Target target;
+  bool tailless;
+  double airframe, airframe_sigma;
+  bool airframe_balanced;
+  double airframe_x, airframe_x_sigma;
+} AeroplaneTraits;
 
 Aeroplane *aeroplane_new   (void);                        /* empty; target 5, 15, 12 */
 /** One of `count` pieces at once; the pieces are taken, the array is lent. To be preferred to many aeroplane_with_added. */

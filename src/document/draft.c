@@ -16,7 +16,7 @@ draft_new (Problems *problems)
   Draft *self = g_new0 (Draft, 1);
 
   self->problems = problems;
-  self->root.from = self->root.to = self->root.aim = NAN;
+  self->root.from = self->root.to = self->root.aim = self->root.airframe_x = NAN;
   self->pieces = g_ptr_array_new_with_free_func (piece_unref_any);
   self->hoisted = g_ptr_array_new_with_free_func (piece_unref_any);
   self->ids = g_array_new (FALSE, FALSE, sizeof (Ident));
@@ -377,7 +377,9 @@ Aeroplane *
 draft_finish (Draft *self)
 {
   const AeroplaneTraits traits = { .name = self->root.name, .target = target_of (&self->root), .tailless = self->root.tailless,
-                                   .airframe = self->root.airframe, .airframe_sigma = self->root.airframe_sigma };
+                                   .airframe = self->root.airframe, .airframe_sigma = self->root.airframe_sigma,
+                                   .airframe_balanced = !isnan (self->root.airframe_x), .airframe_x = self->root.airframe_x,
+                                   .airframe_x_sigma = self->root.airframe_x_sigma };
   const AeroplaneKept kept = {
     .attributes = self->root_attributes, .before = self->before ? self->before->str : NULL,
     .behind = self->behind ? self->behind->str : NULL,

@@ -20,6 +20,8 @@ static const Attribute of_aeroplane[] = {
   { .name = "tailless", .kind = VALUE_FLAG, .offset = offsetof (RootRecord, tailless), .words = yes_words },
   { .name = "airframe-mass", .offset = offsetof (RootRecord, airframe), .most = DOCUMENT_REACH, .unit = "g" },
   { .name = "airframe-mass-sigma", .offset = offsetof (RootRecord, airframe_sigma), .most = DOCUMENT_REACH, .unit = "g" },
+  { .name = "airframe-x", .offset = offsetof (RootRecord, airframe_x), .fallback = NAN, .unit = "mm" },
+  { .name = "airframe-x-sigma", .offset = offsetof (RootRecord, airframe_x_sigma), .most = DOCUMENT_REACH, .unit = "mm" },
   { .name = NULL }
 };
 

@@ -55,7 +55,8 @@ typedef struct {
 #define DOCUMENT_VERSION 1
 
 /** The record of ELEMENT_AEROPLANE and ELEMENT_TARGET. */
-typedef struct { char *name; bool tailless; double version; double from, to, aim, all_up, loading, airframe, airframe_sigma; } RootRecord;
+typedef struct { char *name; bool tailless; double version; double from, to, aim, all_up, loading, airframe, airframe_sigma,
+  airframe_x, airframe_x_sigma; } RootRecord;
 /** The record of an outline's elements; fields of the other kinds are zero. node: 0 told from the shape, else NodeKind + 1.
  *  segment  which of the elements it is */
 typedef struct { double x, y, x1, y1, x2, y2, cx, cy, rx, ry; int node; ElementId segment; } NodeRecord;

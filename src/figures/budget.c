@@ -1,19 +1,17 @@
 #include "figures/budget.h"
 
 #include <math.h>
+#include "figures/loads.h"
 #include "figures/usual-fit.h"
 
 /* Common practice, no source. */
 static const double AIRFRAME_SHARE = 0.48, KNOWN_TO = 0.25, SCALE_SIGMA = 0.5;
 
-/* What is on the airframe before any gear goes in. */
+/* What is not in hand yet was not weighed with it. */
 static bool
-is_of_airframe (const Piece *piece)
+counts_as_airframe (const Piece *piece, bool weighed)
 {
-  static const char *const classes[] = { "cowl", "canopy", "pilot", "wheels", "undercarriage", NULL };
-  const char *class_name = piece->kind == PIECE_PART ? ((const Part *) piece)->class_name : NULL;
-
-  return piece->kind == PIECE_STRUCTURE || (class_name && g_strv_contains (classes, class_name));
+  return load_is_of_airframe (piece) && !(weighed && piece->kind == PIECE_PART && ((const Part *) piece)->to_come);
 }
 
 static double
@@ -37,7 +35,7 @@ add_loads (const Figures *figures, Budget *self, double *airframe_variance, doub
   for (size_t i = 0; i < figures->load_count; i++)
     {
       const LoadFigures *load = &figures->loads[i];
-      const bool airframe = is_of_airframe (load->piece);
+      const bool airframe = counts_as_airframe (load->piece, figures->airframe.weighed);
 
       *(airframe ? &self->reckoned_g : &self->gear_g) += load->mass_g;
       *(airframe ? airframe_variance : gear_variance) += load->mass_sigma_g * load->mass_sigma_g;
@@ -79,6 +77,10 @@ budget_of (const Figures *figures, Budget *budget)
   made.wanted_g = wanted_mass (figures, &made);
   made.loading_g_dm2 = made.wanted_g / (figures->wing_area_mm2 / 1e4);
   const bool built = add_loads (figures, &made, &airframe_variance, &gear_variance);
+  if (figures->airframe.weighed)
+    made.reckoned_g = figures->airframe.reckoned_g;
+  made.airframe_x_mm = traits.airframe > 0 && traits.airframe_balanced ? traits.airframe_x : figures->airframe.reckoned_x_mm;
+  made.reckoned_x_mm = figures->airframe.reckoned_x_mm;
   set_airframe (&made, &traits, built, sqrt (airframe_variance));
   made.left_g = made.wanted_g - made.airframe_g;
   made.left_sigma_g = made.airframe_sigma_g;

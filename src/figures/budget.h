@@ -14,6 +14,7 @@ typedef struct {
   BudgetAirframe airframe_by;
   double airframe_g, airframe_sigma_g;          /* structures, cowl, canopy, pilot, wheels, undercarriage; one standard deviation */
   double reckoned_g;                            /* what those come to in the document, whatever the scale says; 0 when none has a mass */
+  double airframe_x_mm, reckoned_x_mm;          /* where it balances, aft of the datum: as found, else as reckoned; as reckoned. NAN without */
   double left_g, left_sigma_g;                  /* wanted less airframe; negative when the airframe alone is too heavy */
   double gear_g, gear_sigma_g;                  /* all other parts aboard, ballast too */
   double over_g;                                /* gear less what is left: positive is too much */

@@ -77,6 +77,7 @@ copy_loads (Figures *self, const Loads *made)
   self->structures = structure_figures_dup (made->structures, made->structure_count);
   self->structure_count = made->structure_count;
   self->mass = made->figures;
+  self->airframe = made->airframe;
   self->weigh_first[0] = made->weigh_first[0];
   self->weigh_first[1] = made->weigh_first[1];
   notes_append (self->notes, made->notes);

@@ -80,6 +80,9 @@ typedef struct {
   GArray *items_g;                          /* of double, each item's mass; NAN of one whose size is not known yet; NULL without items */
 } StructureFigures;
 
+/** The bare airframe as it is reckoned from structures and parts, before a scale has its say; `weighed` when one had. */
+typedef struct { bool weighed, balanced; double reckoned_g, reckoned_sigma_g, reckoned_x_mm, reckoned_x_sigma_mm; } AirframeFigures;
+
 typedef struct {
   double total_g, x_mm, y_mm, z_mm, x_sigma_mm;
   double inertia_roll_kgm2, inertia_pitch_kgm2, inertia_yaw_kgm2;
@@ -172,6 +175,7 @@ typedef struct Figures {
   SurfaceFigures *surfaces;  size_t surface_count;      /* in the document's order */
   const SurfaceFigures *reference;                      /* the first wing; NULL without one that has an area */
   MassFigures mass;
+  AirframeFigures airframe;
   StructureFigures *structures;  size_t structure_count;   /* in the document's order */
   LoadFigures *loads;  size_t load_count;               /* all aboard that has a place, in the document's order */
   NeutralPointFigures neutral_point;

@@ -163,6 +163,14 @@ add_up (Loads *self)
                                                "the balance point."));
 }
 
+/* By value: a name is no matter of the scale's. */
+static bool
+is_weighed_alike (const AeroplaneTraits *a, const AeroplaneTraits *b)
+{
+  return a->airframe == b->airframe && a->airframe_sigma == b->airframe_sigma && a->airframe_balanced == b->airframe_balanced
+         && (!a->airframe_balanced || (a->airframe_x == b->airframe_x && a->airframe_x_sigma == b->airframe_x_sigma));
+}
+
 static void
 find_what_to_weigh (Loads *self)
 {
@@ -187,15 +195,18 @@ find_what_to_weigh (Loads *self)
 void
 loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane)
 {
+  const AeroplaneTraits traits = aeroplane_traits (aeroplane);
   PieceKey key = { .kinds = kinds };
 
   self->key.kinds = kinds;
-  if (piece_key_matches (&self->key, aeroplane))
+  if (piece_key_matches (&self->key, aeroplane) && is_weighed_alike (&self->traits, &traits))
     return;
   piece_key_take (&key, aeroplane);
   loads_clear (self);
-  *self = (Loads) { .key = key, .notes = notes_new () };
+  *self = (Loads) { .key = key, .notes = notes_new (), .traits = traits };
+  self->traits.name = NULL;
   gather (self, aerodynamics, aeroplane);
+  loads_weigh_airframe (self);
   add_up (self);
   find_what_to_weigh (self);
   if (!(self->figures.total_g > 0) && !self->notes->len)

@@ -16,12 +16,21 @@ typedef struct {
   CoreStatus status;             /* of the sum; CORE_OUT_OF_RANGE without a mass */
   MassSum sum;
   MassFigures figures;           /* the same in mm and g; NAN where there is none */
+  AeroplaneTraits traits;        /* of which the bare airframe on the scale counts; no name */
+  AirframeFigures airframe;
   const Piece *weigh_first[2];   /* the two to which the balance point's deviation owes most; NULL without */
   GPtrArray *notes;
 } Loads;
 
 /** Makes it new unless the pieces are those it was made from. */
 void loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane);
+/** Whether the piece is on the bare airframe before any gear goes in: a structure, a cowl, canopy, pilot, wheels, undercarriage. */
+bool load_is_of_airframe (const Piece *piece);
+/** The bare airframe on the scale has every mass and place of it give in by as much as it is uncertain (weighed_correct); parts still to come
+ *  were on no scale. Fills self->airframe; does nothing more where nobody has weighed it. Deviations nobody typed: 0.5 g, 2 mm (common practice,
+ *  no source). */
+void loads_weigh_airframe (Loads *self);
+
 /** Frees what it holds, not itself; made anew by the next update. */
 void loads_clear  (Loads *self);
 

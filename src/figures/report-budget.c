@@ -7,6 +7,8 @@
 
 /* g: a kitchen scale shows no less. */
 static const double NOTHING_G = 1;
+/* Nor do fingers feel less. */
+static const double NOTHING_MM = 1;
 
 static char *
 known (Units units, double grams, double sigma)
@@ -49,8 +51,22 @@ weighed_text (const Budget *budget, Units units)
 
   if (budget->airframe_by != AIRFRAME_WEIGHED || !(budget->reckoned_g > 0) || fabs (more) < NOTHING_G)
     return NULL;
-  return g_strdup_printf (more > 0 ? _("It weighs %s more than its structures are reckoned to: type what each weighs.")
-                                   : _("It weighs %s less than its structures are reckoned to: type what each weighs."), by);
+  return g_strdup_printf (more > 0 ? _("It weighs %s more than its structures are reckoned to: each is taken to weigh its share of that.")
+                                   : _("It weighs %s less than its structures are reckoned to: each is taken to weigh its share of that."), by);
+}
+
+/* And on where that is. */
+static char *
+balanced_text (const Budget *budget, Units units)
+{
+  const double aft = budget->airframe_x_mm - budget->reckoned_x_mm;
+  g_autofree char *by = units_length (units, fabs (aft));
+
+  if (budget->airframe_by != AIRFRAME_WEIGHED || !(fabs (aft) >= NOTHING_MM))
+    return NULL;
+  return g_strdup_printf (aft > 0 ? _("It balances %s further aft than they would: what is known least is taken to lie further aft.")
+                                  : _("It balances %s further forward than they would: what is known least is taken to lie further forward."),
+                          by);
 }
 
 char *
@@ -59,9 +75,10 @@ budget_text (const Budget *budget, Units units)
   g_autofree char *wanted = units_mass (units, budget->wanted_g), *airframe = units_mass (units, budget->airframe_g);
   g_autofree char *sigma = units_mass_deviation_figure (units, budget->airframe_sigma_g);
   g_autofree char *first = g_strdup_printf (_("Of %s all-up the airframe takes %s ± %s."), wanted, airframe, sigma);
-  g_autofree char *gear = gear_text (budget, units), *weighed = weighed_text (budget, units);
+  g_autofree char *gear = gear_text (budget, units), *weighed = weighed_text (budget, units), *balanced = balanced_text (budget, units);
+  g_autofree char *all = g_strjoin (" ", first, gear, weighed ? weighed : "", balanced ? balanced : "", NULL);
 
-  return weighed ? g_strjoin (" ", first, gear, weighed, NULL) : g_strjoin (" ", first, gear, NULL);
+  return g_strdup (g_strchomp (all));
 }
 
 static void
@@ -88,6 +105,9 @@ report_budget (const Figures *figures, Units units)
   add (&table, _("Wanted all-up"), units_mass (units, budget.wanted_g), wanted[budget.wanted_by]);
   add (&table, _("that is a loading of"), units_loading (units, budget.loading_g_dm2), NULL);
   add (&table, _("Airframe"), known (units, budget.airframe_g, budget.airframe_sigma_g), airframe[budget.airframe_by]);
+  if (isfinite (budget.airframe_x_mm))
+    add (&table, _("balances at"), units_length (units, budget.airframe_x_mm),
+         figures->airframe.balanced ? _("aft of the datum, as found") : _("aft of the datum, as reckoned"));
   add (&table, _("Left for the gear"), known (units, budget.left_g, budget.left_sigma_g), NULL);
   add (&table, _("Gear aboard"), known (units, budget.gear_g, budget.gear_sigma_g), NULL);
   add (&table, budget.over_g > 0 ? _("too much") : _("to spare"), over_text (&budget, units), NULL);
@@ -109,6 +129,9 @@ budget_write (JsonText *json, const Figures *figures)
   json_text_string (json, "airframe_by", airframe[budget.airframe_by]);
   json_text_number (json, "airframe_g", budget.airframe_g);
   json_text_number (json, "airframe_sigma_g", budget.airframe_sigma_g);
+  json_text_number (json, "airframe_x_mm", budget.airframe_x_mm);
+  json_text_number (json, "reckoned_g", budget.reckoned_g);
+  json_text_number (json, "reckoned_x_mm", budget.reckoned_x_mm);
   json_text_number (json, "left_g", budget.left_g);
   json_text_number (json, "left_sigma_g", budget.left_sigma_g);
   json_text_number (json, "gear_g", budget.gear_g);

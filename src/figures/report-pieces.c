@@ -155,14 +155,24 @@ add_part (TextTable *table, const Part *part, Units units)
   text_table_cell (table, !part->aboard ? g_strdup (_("left out")) : part->to_come ? g_strdup (_("to come")) : NULL);
 }
 
+/* What counts: the whole airframe on the scale has corrected it. */
+static char *
+structure_mass (const Figures *figures, const StructureFigures *weighed, Units units)
+{
+  for (size_t i = 0; figures->airframe.weighed && i < figures->load_count; i++)
+    if (figures->loads[i].piece == &weighed->structure->piece)
+      return mass_with_deviation (figures->loads[i].mass_g, figures->loads[i].mass_sigma_g, units);
+  return mass_with_deviation (weighed->mass_g, weighed->mass_sigma_g, units);
+}
+
 static void
-add_structure (TextTable *table, const StructureFigures *weighed, Units units)
+add_structure (TextTable *table, const Figures *figures, const StructureFigures *weighed, Units units)
 {
   const Structure *structure = weighed->structure;
   const bool placed = !isnan (structure->x);
 
   text_table_cell (table, g_strdup (piece_name (&structure->piece)));
-  text_table_cell (table, mass_with_deviation (weighed->mass_g, weighed->mass_sigma_g, units));
+  text_table_cell (table, structure_mass (figures, weighed, units));
   text_table_cell (table, placed ? units_length (units, structure->x) : g_strdup ("–"));
   text_table_cell (table, placed ? units_length (units, structure->y) : g_strdup ("–"));
   text_table_cell (table, placed ? units_length (units, structure->z) : g_strdup ("–"));
@@ -188,7 +198,7 @@ report_parts (const Figures *figures, Units units)
       if (part)
         add_part (&table, part, units);
       else
-        add_structure (&table, figures_of_structure (figures, (const Structure *) piece), units);
+        add_structure (&table, figures, figures_of_structure (figures, (const Structure *) piece), units);
       piece_unref (part ? &part->piece : NULL);
     }
   return table;
