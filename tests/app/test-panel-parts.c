@@ -255,6 +255,26 @@ START_TEST (what_it_shall_weigh_and_what_the_airframe_weighs_is_typed)
 }
 END_TEST
 
+START_TEST (where_the_bare_airframe_balances_is_typed_once_it_is_weighed)
+{
+  const double before = trammel_session_figures (stage.session)->mass.x_mm;
+
+  retype ("Balances at, mm", "215");
+  find ("Type first what the bare airframe weighs: a place alone corrects nothing.");
+  ck_assert (!traits ().airframe_balanced);
+  gui_key ("Escape");
+  retype ("Bare airframe, g", "72");
+  retype ("Balances at, mm", "215 +- 1");
+  ck_assert (traits ().airframe_balanced && traits ().airframe_x == 215 && traits ().airframe_x_sigma == 1);
+  ck_assert_double_gt (trammel_session_figures (stage.session)->mass.x_mm, before + 2);
+  find ("aft, as found");
+  undo_is ("Balance Airframe");
+  find ("aft, reckoned");
+  undo_is ("Weigh Airframe");
+  ck_assert_double_eq (trammel_session_figures (stage.session)->mass.x_mm, before);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -276,6 +296,7 @@ main (void)
   tcase_add_test (tests, a_motor_without_its_propeller_says_what_is_lacking);
   tcase_add_test (tests, the_thrust_lines_angles_tell_how_far_off_the_middle_the_shaft_leaves_the_firewall);
   tcase_add_test (tests, what_it_shall_weigh_and_what_the_airframe_weighs_is_typed);
+  tcase_add_test (tests, where_the_bare_airframe_balances_is_typed_once_it_is_weighed);
   suite_add_tcase (suite, tests);
   return gui_run (suite);
 }
