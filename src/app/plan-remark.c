@@ -42,18 +42,50 @@ side_words (TrammelSheetCanvas *sheet)
   return _("What is traced here stands in the side view, which has no room now: fold the panel away with F9, or widen the window.");
 }
 
-/* Neither is to be missed for the other. */
+/* Without a view there is nothing to trace in; NULL where there is one. */
+static const char *
+no_view_words (TrammelSheetCanvas *sheet)
+{
+  if (view_in_hand (sheet) != NULL)
+    return NULL;
+  return _("This sheet has no view in hand: what you draw clings to no line, counts as the right half on either side, and stays as "
+           "it is when the plan is corrected; step View sets one to trace in.");
+}
+
+/* Nothing says how large the picture is; NULL where something does. */
+static const char *
+no_length_words (TrammelSheetCanvas *sheet)
+{
+  bool is_true = true;
+
+  if (!trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), NULL, NULL, &is_true) || is_true)
+    return NULL;
+  if (view_in_hand (sheet) == NULL)
+    return _("No length is known yet: the size is a guess until step Known Length tells it.");
+  return _("No length is known yet: the outline will be wrong in size until step Known Length tells one, and then goes along with it.");
+}
+
+bool
+plan_remark_is_pressing (TrammelSheetCanvas *sheet)
+{
+  const Plan *plan = trammel_plan_store_plan (trammel_sheet_canvas_plan_store (sheet));
+
+  return plan != NULL && plan->shown != PLAN_HIDDEN && (no_view_words (sheet) != NULL || no_length_words (sheet) != NULL);
+}
+
+/* None is to be missed for another. */
 static char *
 trace_words (TrammelSheetCanvas *sheet, bool side_is_seen, Units units)
 {
   const char *side = side_is_seen ? NULL : side_words (sheet);
-  char *place = place_words (sheet, units), *both;
+  g_autofree char *place = place_words (sheet, units);
+  const char *const all[] = { no_view_words (sheet), no_length_words (sheet), place, side };
+  GString *words = g_string_new (NULL);
 
-  if (side == NULL || place == NULL)
-    return place != NULL ? place : g_strdup (side);
-  both = g_strconcat (place, "\n", side, NULL);
-  g_free (place);
-  return both;
+  for (size_t i = 0; i < G_N_ELEMENTS (all); i++)
+    if (all[i] != NULL)
+      g_string_append_printf (words, "%s%s", words->len > 0 ? "\n" : "", all[i]);
+  return g_string_free (words, words->len == 0);
 }
 
 /* A place that nobody knows can be clicked in the body's side view, once the plan has one. */

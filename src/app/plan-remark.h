@@ -5,3 +5,5 @@
  *  seen, what is a guess, how well what is known agrees. A new string; NULL: nothing.
  *  side_is_seen   whether the side view is there to be looked at */
 char *plan_remark (TrammelSheetCanvas *sheet, bool side_is_seen);
+/** Whether an outline drawn over the plan that is shown would lack something: a size, or a view to be traced in. */
+bool  plan_remark_is_pressing (TrammelSheetCanvas *sheet);

@@ -137,12 +137,13 @@ strip_refresh (TrammelPlanStrip *self)
 }
 
 /* Tracing is the Outline tool's, hinge lines are their own tool's; the other steps are the Plan tool's. Moving the
- * sheet between them closes nothing. */
+ * sheet between them closes nothing. What an outline would lack is said before it is drawn, beside the steps that mend it. */
 static void
 strip_tool_changed (TrammelPlanStrip *self)
 {
   const ToolKind *kind = trammel_sheet_canvas_tool (self->sheet)->kind;
-  const bool traces = (kind == &tool_outline || kind == &tool_hinge) && strip_is_open (self);
+  const bool pressing = kind == &tool_outline && plan_remark_is_pressing (self->sheet);
+  const bool traces = ((kind == &tool_outline || kind == &tool_hinge) && strip_is_open (self)) || pressing;
   const bool open = kind == &tool_plan || traces || (kind == &tool_move_sheet && strip_is_open (self));
 
   if (traces)

@@ -1,6 +1,7 @@
 /* A view's place under a real hand: what makes it a guess no more, and what does not. */
 #include "app/status-line.h"
 #include "drawing/selection.h"
+#include "app/plan-remark.h"
 #include "support/plan-hand.h"
 
 /* A tailplane traced in the view that nobody has placed. */
@@ -142,14 +143,22 @@ plan_with_a_guessed_fin (void)
   return fin;
 }
 
+static const char no_view[] = "This sheet has no view in hand: what you draw clings to no line, counts as the right half on either side, and stays as "
+                              "it is when the plan is corrected; step View sets one to trace in.";
+static const char no_length[] = "No length is known yet: the outline will be wrong in size until step Known Length tells one, and then goes along "
+                                "with it.";
+
 START_TEST (a_missing_side_view_does_not_push_out_that_the_place_is_a_guess)
 {
+  static const char guess[] = "The forward end of its axis stands 27\u00a0mm ahead of the datum, a guess: step View takes it to its own place.";
+  static const char side[] = "What is traced here stands in the side view, which is switched off: the menu shows it.";
+  g_autofree char *with_side = g_strjoin ("\n", no_length, guess, NULL), *without = g_strjoin ("\n", no_length, guess, side, NULL);
+
   begin_with (plan_with_a_guessed_fin ());
   step ("Trace");
-  gui_await (strip (), "The forward end of its axis stands 27\u00a0mm ahead of the datum, a guess: step View takes it to its own place.");
+  gui_await (strip (), with_side);
   trammel_settings_set_flag (trammel_session_settings (hand_session ()), SHOW_SIDE_VIEW, false);
-  gui_await (strip (), "The forward end of its axis stands 27\u00a0mm ahead of the datum, a guess: step View takes it to its own place.\n"
-                       "What is traced here stands in the side view, which is switched off: the menu shows it.");
+  gui_await (strip (), without);
   trammel_settings_set_flag (trammel_session_settings (hand_session ()), SHOW_SIDE_VIEW, true);
 }
 END_TEST
@@ -246,6 +255,36 @@ START_TEST (a_row_of_the_list_of_views_has_its_words_for_a_name)
 }
 END_TEST
 
+/* The tool is taken with the strip closed. */
+static void
+draw_from_select (void)
+{
+  trammel_sheet_canvas_set_tool (hand_sheet (), "select");
+  gtk_widget_grab_focus (GTK_WIDGET (hand_sheet ()));
+  gui_settle ();
+  gui_key ("o");
+  gui_settle ();
+}
+
+START_TEST (before_a_plan_has_a_view_and_a_length_the_strip_says_what_an_outline_lacks)
+{
+  begin ();
+  draw_from_select ();
+  g_autofree char *both = g_strdup_printf ("%s\n%s", no_view, "No length is known yet: the size is a guess until step Known Length tells it.");
+  ck_assert_ptr_nonnull (gui_await (strip (), both));
+  begin_with (plan_with_a_guess ());
+  draw_from_select ();
+  g_autofree char *remark = plan_remark (hand_sheet (), true);
+  ck_assert_msg (g_str_has_prefix (remark, no_length), "%s", remark);
+  ck_assert_ptr_nonnull (gui_await (strip (), remark));
+  step ("Known Length");
+  set_level_length ("200");
+  draw_from_select ();
+  ck_assert (!plan_remark_is_pressing (hand_sheet ()));
+  ck_assert (!trammel_plan_work_is_told (trammel_plan_work_of (hand_sheet ())));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -262,5 +301,6 @@ main (void)
   tcase_add_loop_test (tests, help_opens_at_the_page_about_plans, 0, G_N_ELEMENTS (steps));
   tcase_add_test (tests, the_strip_and_the_status_line_do_not_say_the_same_twice);
   tcase_add_test (tests, a_row_of_the_list_of_views_has_its_words_for_a_name);
+  tcase_add_test (tests, before_a_plan_has_a_view_and_a_length_the_strip_says_what_an_outline_lacks);
   return hand_run ("plan-place", &tests, 1);
 }

@@ -397,11 +397,15 @@ END_TEST
 
 /* The strip */
 
+/* The plan's size is a guess, which is said, too. */
+#define NO_LENGTH "No length is known yet: the outline will be wrong in size until step Known Length tells one, and then goes along " \
+                  "with it.\n"
+
 START_TEST (a_side_view_that_is_not_there_is_said_while_something_is_traced_that_stands_in_it)
 {
-  static const char off[] = "What is traced here stands in the side view, which is switched off: the menu shows it.";
-  static const char small[] = "What is traced here stands in the side view, which has no room now: fold the panel away with F9, or widen "
-                              "the window.";
+  static const char off[] = NO_LENGTH "What is traced here stands in the side view, which is switched off: the menu shows it.";
+  static const char small[] = NO_LENGTH "What is traced here stands in the side view, which has no room now: fold the panel away with F9, "
+                              "or widen the window.";
   TrammelSettings *settings;
 
   begin_with (plan_with_a_side_view (false));
