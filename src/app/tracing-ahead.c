@@ -4,9 +4,9 @@
 
 /* px of the screen: so near a root or the first click it is meant; how far off a line a hand clicks, one standard deviation. */
 static const double NEAR_PX = 6, CLICK_PX = 0.8;
-/* mm: what a trace must have come away from its root before it can end there; how far behind the last click the line's way is taken,
- * the furthest first. */
-static const double AWAY = 5, BEHIND[STRETCH_BEHIND] = { 40, 12 };
+/* mm: what a trace must have come away from its root before it can end there; how far behind the last click the way of a line is taken
+ * that is held to, the furthest first. */
+static const double AWAY = 5, BEHIND[] = { 40, 12 };
 enum { FEWEST_ROUND = 3 };
 
 double
@@ -148,12 +148,30 @@ place_behind (Tracing *self, guint from, double mm, Point *behind)
   return false;
 }
 
+/* What is shown before the click is what the click will give: the clicks behind it say which of two lines is meant, as they will to the whole
+ * trace. */
+static void
+go_by_clicks (Tracing *self, guint from, StretchRequest *request)
+{
+  guint first = from;
+
+  while (first > 0 && from - first < STRETCH_BEHIND && !tracing_click_at (self, first)->drawn)
+    first--;
+  request->behind_count = 0;
+  for (guint i = first; i < from; i++)
+    request->behind[request->behind_count++] = tracing_click_at (self, i)->px;
+}
+
 static StretchRequest
 request_from (Tracing *self, guint from, Point to)
 {
   StretchRequest request = { .from = tracing_click_at (self, from)->px, .to = to, .click_sigma = tracing_click_sigma (self, to),
                              .holds_on = self->holds };
 
+  if (!self->holds) {
+    go_by_clicks (self, from, &request);
+    return request;
+  }
   for (size_t i = 0; i < G_N_ELEMENTS (BEHIND); i++)
     request.behind_count += place_behind (self, from, BEHIND[i], &request.behind[request.behind_count]);
   return request;
@@ -248,14 +266,7 @@ found_arrived (const Stretch *stretch, gpointer data)
 static void
 see_neighbours (Tracing *self, guint to, StretchRequest *request)
 {
-  const guint from = to - 1;
-  guint first = from;
-
-  while (first > 0 && from - first < STRETCH_BEHIND && !tracing_click_at (self, first)->drawn)
-    first--;
-  request->behind_count = 0;
-  for (guint i = first; i < from; i++)
-    request->behind[request->behind_count++] = tracing_click_at (self, i)->px;
+  go_by_clicks (self, to - 1, request);
   request->ahead = tracing_click_at (self, to + 1)->px;
   request->has_ahead = true;
   request->holds_on = false;

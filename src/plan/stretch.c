@@ -31,6 +31,17 @@ coarser_for (double length_px, double px_per_mm)
   return coarser;
 }
 
+/* The longest from place to place. */
+static double
+longest_of (const StretchRequest *request)
+{
+  double longest = point_distance (request->from, request->to);
+
+  for (size_t i = 0; i < request->behind_count; i++)
+    longest = fmax (longest, point_distance (request->behind[i], i + 1 < request->behind_count ? request->behind[i + 1] : request->from));
+  return request->has_ahead ? fmax (longest, point_distance (request->to, request->ahead)) : longest;
+}
+
 static Box
 box_about (const Point places[], size_t count, double beside)
 {
@@ -86,7 +97,7 @@ stretch_follow (const Ink *ink, const StretchRequest *request, Stretch *made)
 {
   const double reduced = ink_reduced (ink), length = point_distance (request->from, request->to) / reduced;
   const double px_per_mm = length / mm_along (request);
-  const int coarser = coarser_for (length, px_per_mm);
+  const int coarser = coarser_for (longest_of (request) / reduced, px_per_mm);
   Clicks clicks = clicks_of (request, reduced);
   InkCut cut;
   FollowedLine line;

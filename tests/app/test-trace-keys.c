@@ -236,6 +236,44 @@ START_TEST (letters_typed_in_a_field_of_the_panel_choose_no_tool)
 }
 END_TEST
 
+static double
+off_wing (Point place)
+{
+  size_t segment;
+  double t;
+
+  return outline_nearest (wing ()->outline, place, &segment, &t);
+}
+
+/* Its leading edge is printed as two lines 3 mm apart. */
+START_TEST (beside_a_double_line_what_is_shown_ahead_is_what_the_click_gives)
+{
+  static const Point inner[][2] = { { { 3, 0 }, { 10, 85 } } };
+  const Point edge[] = { { 101.9, 4 }, { 103.5, 30 }, { 107.5, 72 } };
+  Outline *printed = polygon_from ((Point[]) { { 0, 0 }, { 7, 85 }, { 40, 85 }, { 45, 0 } }, 4);
+  Point there = edge[2];
+  g_autoptr (GArray) ahead = g_array_new (FALSE, FALSE, sizeof (Point));
+  guint apart = 0;
+
+  begin_over ((DrawnPlan) { .starboard = 1, .shows = VIEW_WING, .side = VIEW_STARBOARD, .inner = inner, .inner_count = 1, .outline = printed });
+  hand_click (edge[0]);
+  hand_click (edge[1]);
+  hand_move (edge[2]);
+  ck_assert (gui_wait (proposal_reaches, &there));
+  gui_settle ();
+  g_array_append_vals (ahead, shown ()->proposal, (guint) shown ()->proposal_count);
+  hand_click (edge[2]);
+  gui_key ("Return");
+  ck_assert (gui_wait (rests, NULL));
+  gui_settle ();
+  for (guint i = 0; i < ahead->len; i++)
+    apart += off_wing (g_array_index (ahead, Point, i)) > 0.2;
+  ck_assert_uint_gt (ahead->len, 100);
+  ck_assert_uint_lt (apart, ahead->len / 20);
+  outline_unref (printed);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -252,5 +290,6 @@ main (void)
   tcase_add_test (tcase, over_a_plan_the_key_cursor_steps_a_pixel_of_the_screen_and_ten_with_shift_and_the_strip_says_so);
   tcase_add_test (tcase, return_clicks_at_the_key_cursor_however_little_it_moved_and_a_second_time_there_it_ends);
   tcase_add_test (tcase, the_sheet_has_the_keyboard_again_after_the_help_was_read);
+  tcase_add_test (tcase, beside_a_double_line_what_is_shown_ahead_is_what_the_click_gives);
   return hand_run ("app trace-keys", &tcase, 1);
 }

@@ -36,19 +36,26 @@ ink_is_there (gpointer data)
   return trammel_plan_store_ink (store ()) != NULL;
 }
 
+/* Over a plan of its own outline. */
+static inline void
+begin_over (DrawnPlan plan)
+{
+  trammel_session_open (hand_session (), aeroplane_on_plan (&plan), NULL);
+  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.empty-sheet", NULL);
+  ck_assert (gui_wait (ink_is_there, NULL));
+  trammel_sheet_canvas_set_tool (hand_sheet (), "outline");
+  hand_look ((Point) { 120, 0 }, 3.5);
+  gui_settle ();
+}
+
 static inline void
 begin_on (DrawnPlan plan)
 {
   Outline *printed = printed_wing ();
 
   plan.outline = printed;
-  trammel_session_open (hand_session (), aeroplane_on_plan (&plan), NULL);
+  begin_over (plan);
   outline_unref (printed);
-  gtk_widget_activate_action (GTK_WIDGET (hand_window ()), "win.empty-sheet", NULL);
-  ck_assert (gui_wait (ink_is_there, NULL));
-  trammel_sheet_canvas_set_tool (hand_sheet (), "outline");
-  hand_look ((Point) { 120, 0 }, 3.5);
-  gui_settle ();
 }
 
 static inline void
