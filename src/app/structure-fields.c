@@ -103,13 +103,30 @@ with_structure_known (TrammelSession *session, const FieldSpec *spec, double val
   return aeroplane_with_added (trammel_session_aeroplane (session), &next->piece);
 }
 
+/* What the whole airframe on the scale makes of it; NULL while nobody has weighed that. */
+static char *
+structure_counts_as (TrammelSession *session, const Structure *structure)
+{
+  const Figures *figures = trammel_session_figures (session);
+
+  for (size_t i = 0; figures->airframe.weighed && i < figures->load_count; i++)
+    if (figures->loads[i].piece == &structure->piece) {
+      g_autofree char *mass = units_mass (trammel_session_units (session), figures->loads[i].mass_g);
+
+      /* Translators: beside a structure's mass: %s is what it is taken to weigh since the whole airframe was weighed */
+      return g_strdup_printf (_("counts as %s"), mass);
+    }
+  return NULL;
+}
+
 static char *
 structure_remark (TrammelSession *session, const FieldSpec *spec)
 {
   const Structure *structure = structure_selected (session);
+  char *counts = structure != NULL ? structure_counts_as (session, structure) : NULL;
 
-  if (structure == NULL)
-    return NULL;
+  if (structure == NULL || counts != NULL)
+    return counts;
   if (isnan (structure->mass) && structure->item_count > 0)
     /* Translators: beside a mass that nobody has weighed: the lines of the list below tell it. */
     return g_strdup (_("by its lines"));

@@ -255,6 +255,17 @@ START_TEST (what_it_shall_weigh_and_what_the_airframe_weighs_is_typed)
 }
 END_TEST
 
+static double
+load_mass (const char *id)
+{
+  const Figures *figures = trammel_session_figures (stage.session);
+
+  for (size_t i = 0; i < figures->load_count; i++)
+    if (g_str_equal (figures->loads[i].piece->id, id))
+      return figures->loads[i].mass_g;
+  return NAN;
+}
+
 START_TEST (where_the_bare_airframe_balances_is_typed_once_it_is_weighed)
 {
   const double before = trammel_session_figures (stage.session)->mass.x_mm;
@@ -268,6 +279,11 @@ START_TEST (where_the_bare_airframe_balances_is_typed_once_it_is_weighed)
   ck_assert (traits ().airframe_balanced && traits ().airframe_x == 215 && traits ().airframe_x_sigma == 1);
   ck_assert_double_gt (trammel_session_figures (stage.session)->mass.x_mm, before + 2);
   find ("aft, as found");
+  choose ("wing");
+  g_autofree char *mass = units_mass ((Units) { LENGTH_MM, MASS_G }, load_mass ("wing-structure"));
+  g_autofree char *counts = g_strdup_printf ("counts as %s", mass);
+  find (counts);
+  trammel_session_select (stage.session, (Selection) { 0 });
   undo_is ("Balance Airframe");
   find ("aft, reckoned");
   undo_is ("Weigh Airframe");
