@@ -168,6 +168,26 @@ neutral_point_fields (void)
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
 }
 
+/* Without its sign, which the remark tells in words. */
+static double
+size_value (TrammelSession *session, const FieldSpec *spec)
+{
+  return fabs (figure_value (session, spec));
+}
+
+static char *
+side_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const double mm = figure_value (session, spec);
+  g_autofree char *figure = units_length_figure (trammel_session_units (session), mm);
+  g_autofree char *nothing = units_length_figure (trammel_session_units (session), 0);
+
+  if (isnan (mm) || g_str_equal (figure, nothing))
+    return NULL;
+  /* Translators: behind a length off the centre line */
+  return g_strdup (mm < 0 ? _("to port") : _("to starboard"));
+}
+
 FieldList
 balance_point_fields (void)
 {
@@ -176,7 +196,7 @@ balance_point_fields (void)
       .explained = EXPLAIN_BALANCE_POINT, .at = offsetof (Figures, mass.x_mm) },
     { .label = N_("Known to ±"), .kind = FIELD_LENGTH, .value = figure_value,
       .explained = EXPLAIN_BALANCE_DEVIATION, .at = offsetof (Figures, mass.x_sigma_mm) },
-    { .label = N_("Off centre, to starboard"), .kind = FIELD_LENGTH, .value = figure_value,
+    { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = size_value, .remark = side_remark,
       .explained = EXPLAIN_BALANCE_ACROSS, .at = offsetof (Figures, mass.y_mm) },
     { .label = N_("Above the datum line"), .kind = FIELD_LENGTH, .value = figure_value,
       .explained = EXPLAIN_BALANCE_HEIGHT, .at = offsetof (Figures, mass.z_mm) },

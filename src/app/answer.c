@@ -1,11 +1,11 @@
 #include "trammel-config.h"
 #include "app/answer.h"
 #include <glib/gi18n-lib.h>
+#include "app/answer-fields.h"
 #include "app/explain-button.h"
 #include "app/group.h"
 #include "app/theme.h"
 #include "app/tooltip.h"
-#include "document/changes.h"
 #include "drawing/chord-figure.h"
 
 struct _TrammelAnswer {
@@ -13,9 +13,11 @@ struct _TrammelAnswer {
   TrammelSession *session;
   GtkWidget *column;
   GtkWidget *mark_figure, *mark_unit, *mark_place, *margin_figure, *margin_sigma, *band_words;
-  GtkWidget *station_button, *band_button, *chord, *headline, *second, *second_line;
+  GtkWidget *station_button, *band_button, *chord, *headline, *type_mass, *second, *second_line;
   GPtrArray *fields;      /* of TrammelField in the two popovers, lent */
 };
+
+static guint mass_wanted_signal;
 
 G_DEFINE_FINAL_TYPE (TrammelAnswer, trammel_answer, GTK_TYPE_WIDGET)
 
@@ -62,6 +64,7 @@ answer_refresh (TrammelAnswer *self)
   else
     gtk_widget_add_css_class (self->margin_figure, "answer-words");
   gtk_label_set_text (GTK_LABEL (self->headline), advice->headline);
+  gtk_widget_set_visible (self->type_mass, advice->unweighed != NULL);
   gtk_label_set_text (GTK_LABEL (self->second), advice->second);
   tooltip_set (self->headline, gtk_widget_get_visible (self->second) ? NULL : advice->second);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->chord), GTK_ACCESSIBLE_PROPERTY_LABEL, advice->chord_text, -1);
@@ -70,77 +73,6 @@ answer_refresh (TrammelAnswer *self)
     trammel_field_refresh (g_ptr_array_index (self->fields, i));
   gtk_widget_queue_draw (self->chord);
 }
-
-/* The band's three fields. A value that would turn the band inside out is refused with a sentence. */
-static Aeroplane *
-answer_with_target (TrammelSession *session, Target target)
-{
-  AeroplaneTraits traits = aeroplane_traits (trammel_session_aeroplane (session));
-
-  if (!(target.from <= target.aim && target.aim <= target.to) || target.from < -50 || target.to > 100)
-    return NULL;
-  traits.target = target;
-  return aeroplane_with_traits (trammel_session_aeroplane (session), traits);
-}
-
-static Target
-answer_target (TrammelSession *session)
-{
-  return aeroplane_traits (trammel_session_aeroplane (session)).target;
-}
-
-/* The spec's offset tells which of the three. */
-static double
-band_value (TrammelSession *session, const FieldSpec *spec)
-{
-  const Target target = answer_target (session);
-
-  return *(const double *) ((const char *) &target + spec->at);
-}
-
-static Aeroplane *
-with_band_value (TrammelSession *session, const FieldSpec *spec, double value)
-{
-  Target target = answer_target (session);
-
-  *(double *) ((char *) &target + spec->at) = value;
-  return answer_with_target (session, target);
-}
-
-static double
-mark_station (TrammelSession *session, const FieldSpec *spec)
-{
-  const Figures *figures = trammel_session_figures (session);
-
-  return figures->balance.mark_count > 0 ? figures->balance.marks[0].station_mm : NAN;
-}
-
-static Aeroplane *
-with_mark_station (TrammelSession *session, const FieldSpec *spec, double value)
-{
-  const Figures *figures = trammel_session_figures (session);
-
-  if (value < 0 || figures->reference == NULL || value > figures->reference->planform.span / 2)
-    return NULL;
-  return change_mark_station (trammel_session_aeroplane (session), 0, value);
-}
-
-static const FieldSpec band_fields[] = {
-  { .label = N_("Least"), .kind = FIELD_PERCENT, .value = band_value, .change = with_band_value, .at = offsetof (Target, from),
-    .step = N_("Change Wanted Margin"),
-    .refused = N_("The least lies at or below the aim.") },
-  { .label = N_("Aim"), .kind = FIELD_PERCENT, .value = band_value, .change = with_band_value, .at = offsetof (Target, aim),
-    .step = N_("Change Wanted Margin"),
-    .refused = N_("The aim lies between the least and the most.") },
-  { .label = N_("Most"), .kind = FIELD_PERCENT, .value = band_value, .change = with_band_value, .at = offsetof (Target, to),
-    .step = N_("Change Wanted Margin"),
-    .refused = N_("The most lies at or above the aim.") },
-};
-
-static const FieldSpec station_fields[] = {
-  { .label = N_("Station"), .kind = FIELD_LENGTH, .value = mark_station, .change = with_mark_station, .step = N_("Move Balance Mark"),
-    .refused = N_("The station lies on the wing: between the centre line and the tip.") },
-};
 
 /* Who opens the fields wants to type into the first. */
 static void
@@ -151,7 +83,7 @@ answer_popover_shown (GtkWidget *popover, TrammelField *first)
 
 /* Made when first opened: at the start nobody waits for it. */
 static void
-answer_need_popover (TrammelAnswer *self, GtkMenuButton *button, const char *heading, const FieldSpec *specs, size_t count)
+answer_need_popover (TrammelAnswer *self, GtkMenuButton *button, const char *heading, FieldList list)
 {
   GtkWidget *popover, *group;
 
@@ -160,8 +92,8 @@ answer_need_popover (TrammelAnswer *self, GtkMenuButton *button, const char *hea
   popover = gtk_popover_new ();
   group = trammel_group_new (heading);
 
-  for (size_t i = 0; i < count; i++) {
-    GtkWidget *field = trammel_field_new (self->session, &specs[i]);
+  for (size_t i = 0; i < list.count; i++) {
+    GtkWidget *field = trammel_field_new (self->session, &list.specs[i]);
 
     g_ptr_array_add (self->fields, field);
     trammel_group_add (TRAMMEL_GROUP (group), field);
@@ -176,13 +108,13 @@ answer_need_popover (TrammelAnswer *self, GtkMenuButton *button, const char *hea
 static void
 answer_open_station (GtkMenuButton *button, gpointer answer)
 {
-  answer_need_popover (answer, button, _("Balance Mark"), station_fields, G_N_ELEMENTS (station_fields));
+  answer_need_popover (answer, button, _("Balance Mark"), answer_station_fields ());
 }
 
 static void
 answer_open_band (GtkMenuButton *button, gpointer answer)
 {
-  answer_need_popover (answer, button, _("Wanted Static Margin"), band_fields, G_N_ELEMENTS (band_fields));
+  answer_need_popover (answer, button, _("Wanted Static Margin"), answer_band_fields ());
 }
 
 static GtkWidget *
@@ -299,6 +231,29 @@ answer_margin_column (TrammelAnswer *self)
   return column;
 }
 
+/* What has the keyboard is to be seen: the thing is selected, and its rows are the panel's work. */
+static void
+answer_want_mass (TrammelAnswer *self)
+{
+  const Piece *piece = trammel_session_advice (self->session)->unweighed;
+
+  if (piece == NULL)
+    return;
+  trammel_session_select (self->session, selection_of (piece->id));
+  g_signal_emit (self, mass_wanted_signal, 0);
+}
+
+static GtkWidget *
+answer_mass_button (TrammelAnswer *self)
+{
+  GtkWidget *button = gtk_button_new_with_label (_("Type the Mass"));
+
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_widget_set_focus_on_click (button, FALSE);
+  g_signal_connect_swapped (button, "clicked", G_CALLBACK (answer_want_mass), self);
+  return button;
+}
+
 static void
 answer_fill (TrammelAnswer *self)
 {
@@ -327,6 +282,7 @@ answer_fill (TrammelAnswer *self)
   gtk_box_append (GTK_BOX (self->column), figures);
   gtk_box_append (GTK_BOX (self->column), self->chord);
   gtk_box_append (GTK_BOX (self->column), self->headline);
+  gtk_box_append (GTK_BOX (self->column), self->type_mass = answer_mass_button (self));
   gtk_box_append (GTK_BOX (self->column), self->second_line);
   gtk_widget_set_parent (self->column, GTK_WIDGET (self));
 }
@@ -348,6 +304,7 @@ trammel_answer_class_init (TrammelAnswerClass *klass)
   G_OBJECT_CLASS (klass)->dispose = trammel_answer_dispose;
   gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "answer");
+  mass_wanted_signal = g_signal_new ("mass-wanted", TRAMMEL_TYPE_ANSWER, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
 }
 
 static void

@@ -8,7 +8,7 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (TrammelAnswer, trammel_answer, TRAMMEL, ANSWER, GtkWidget)
 
 /** The one answer at the top of the panel: balance mark and static margin side by side, the balance point against its band on a drawn
- *  chord, one sentence of advice. */
+ *  chord, one sentence of advice. Where that asks for a mass a button selects what it is of and then emits "mass-wanted". */
 GtkWidget *trammel_answer_new  (TrammelSession *session);
 /** Folds the second sentence away; it is read as the first one's tooltip then. */
 void       trammel_answer_set_short (TrammelAnswer *self, bool is_short);

@@ -8,6 +8,9 @@
 
 enum { MOST_G = 100000, MOST_LOADING = 10000 };
 
+/* g/dm², at 650 mm of span. Common practice, no source. */
+enum { USUAL_LEAST = 18, USUAL_MOST = 28 };
+
 /* The spec's `at` is the figure's place in Budget. */
 static double
 budget_value (TrammelSession *session, const FieldSpec *spec)
@@ -111,13 +114,14 @@ wanted_remark (TrammelSession *session, const FieldSpec *spec)
   return budget_of (trammel_session_figures (session), &budget) ? g_strdup (words[budget.wanted_by]) : NULL;
 }
 
-/* Typed in g/dm²; told besides in the reader's own units where those are others. */
 static char *
-loading_remark (TrammelSession *session, const FieldSpec *spec)
+why_no_loading (TrammelSession *session, const FieldSpec *spec, double value)
 {
   const Units units = trammel_session_units (session);
+  g_autofree char *least = units_loading_figure (units, USUAL_LEAST), *most = units_loading_figure (units, USUAL_MOST);
 
-  return units.mass == MASS_G && units.length == LENGTH_MM ? NULL : units_loading (units, budget_value (session, spec));
+  /* Translators: two figures and their unit, "18 to 28 g/dm²" */
+  return g_strdup_printf (_("A loading is more than nothing; at 650 mm of span %s to %s %s is usual."), least, most, units_loading_name (units));
 }
 
 static char *
@@ -139,9 +143,8 @@ budget_fields (TrammelSession *session)
     { .label = N_("Wanted all-up"), .kind = FIELD_MASS, .value = budget_value, .change = with_wanted, .optional = true,
       .step = N_("Change Wanted Mass"), .at = offsetof (Budget, wanted_g), .most = MOST_G, .remark = wanted_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
-    { .label = N_("Loading, g/dm²"), .kind = FIELD_NUMBER, .value = budget_value, .change = with_wanted, .optional = true,
-      .step = N_("Change Wanted Loading"), .at = offsetof (Budget, loading_g_dm2), .most = MOST_LOADING, .remark = loading_remark,
-      .refused = N_("A loading is more than 0 g/dm²; at 650 mm of span 18 to 28 is usual.") },
+    { .label = N_("Loading"), .kind = FIELD_LOADING, .value = budget_value, .change = with_wanted, .optional = true,
+      .step = N_("Change Wanted Loading"), .at = offsetof (Budget, loading_g_dm2), .most = MOST_LOADING, .why = why_no_loading },
     { .label = N_("Bare airframe"), .kind = FIELD_MASS, .value = budget_value, .change = with_airframe, .optional = true,
       .change_known = with_airframe_known, .step = N_("Weigh Airframe"), .at = offsetof (Budget, airframe_g), .remark = airframe_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },

@@ -17,6 +17,7 @@ field_text_unit (FieldKind kind, Units units)
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_mass_name (units);
   case FIELD_AREA:    return units_area_name (units);
+  case FIELD_LOADING: return units_loading_name (units);
   case FIELD_ANGLE:   return "°";
   case FIELD_PERCENT: return "%";
   case FIELD_SPEED:   return units_speed_name (units);
@@ -36,11 +37,25 @@ field_text_rounded (FieldKind kind, Units units, double value)
   case FIELD_MASS:    return units_mass_figure (units, value);
   case FIELD_DEVIATION: return units_mass_deviation_figure (units, value);
   case FIELD_AREA:    return units_area_figure (units, value);
-  case FIELD_LOADING: return units_loading (units, value);
+  case FIELD_LOADING: return units_loading_figure (units, value);
   case FIELD_SPEED:   return units_speed_figure (units, value);
   case FIELD_RATIO:   return units_number (value, 2);
   case FIELD_NUMBER:  return units_number (value, 0);
   default:            return units_number_exact (value);
+  }
+}
+
+static char *
+field_text_exact (FieldKind kind, Units units, double value)
+{
+  switch (kind) {
+  case FIELD_LENGTH:
+  case FIELD_THIN:   return units_length_exact (units, value);
+  case FIELD_INCHES: return units_length_exact (in_inches, value);
+  case FIELD_MASS:
+  case FIELD_DEVIATION: return units_mass_exact (units, value);
+  case FIELD_LOADING: return units_loading_exact (units, value);
+  default:           return units_number_exact (value);
   }
 }
 
@@ -57,19 +72,30 @@ field_text_standing (FieldKind kind, Units units, double value)
   return g_utf8_strlen (exact, -1) <= FIT ? g_steal_pointer (&exact) : field_text_rounded (kind, units, value);
 }
 
-char *
-field_text_exact (FieldKind kind, Units units, double value)
+/* Nobody types more decimals, nor an exponent. */
+static bool
+is_as_typed (const char *exact)
 {
-  if (isnan (value))
-    return g_strdup ("");
-  switch (kind) {
-  case FIELD_LENGTH:
-  case FIELD_THIN:   return units_length_exact (units, value);
-  case FIELD_INCHES: return units_length_exact (in_inches, value);
-  case FIELD_MASS:
-  case FIELD_DEVIATION: return units_mass_exact (units, value);
-  default:           return units_number_exact (value);
-  }
+  enum { TYPED = 3 };
+  const char *decimals = strpbrk (exact, ".,");
+
+  return strchr (exact, 'e') == NULL && (decimals == NULL || strlen (decimals + 1) <= TYPED);
+}
+
+char *
+field_text_edited (FieldKind kind, Units units, double value)
+{
+  g_autofree char *exact = isnan (value) ? g_strdup ("") : field_text_exact (kind, units, value);
+
+  return is_as_typed (exact) ? g_steal_pointer (&exact) : field_text_rounded (kind, units, value);
+}
+
+bool
+field_text_is_edited (FieldKind kind, Units units, double value, const char *text)
+{
+  g_autofree char *edited = field_text_edited (kind, units, value);
+
+  return g_str_equal (text, edited);
 }
 
 bool
@@ -81,6 +107,7 @@ field_text_parse (FieldKind kind, Units units, const char *text, double *value, 
   case FIELD_INCHES: return units_parse_length (in_inches, text, value, error);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_parse_mass (units, text, value, error);
+  case FIELD_LOADING: return units_parse_loading (units, text, value, error);
   default:           return units_parse_number (text, value, error);
   }
 }

@@ -11,8 +11,11 @@ const char *field_text_unit    (FieldKind kind, Units units);
 char       *field_text_rounded (FieldKind kind, Units units, double value);
 /** As it stands in a field: the same, but a mass that was typed with few digits keeps them: 24.6 g. A new string. */
 char       *field_text_standing (FieldKind kind, Units units, double value);
-/** As it is edited: every digit; "" without a value. A new string. */
-char       *field_text_exact   (FieldKind kind, Units units, double value);
+/** As it is edited: every digit of a number that was typed, which has few; of one that was reckoned or converted, "5.29109 oz", what is
+ *  read of it. "" without a value. What is left so is to change nothing. A new string. */
+char       *field_text_edited  (FieldKind kind, Units units, double value);
+/** Whether that is what `text` still is. */
+bool        field_text_is_edited (FieldKind kind, Units units, double value, const char *text);
 /** What was typed. False with a sentence for the person when it is not understood. */
 bool        field_text_parse   (FieldKind kind, Units units, const char *text, double *value, GError **error);
 /** The same for "24.6 ± 0.5", also written with +- or +/-; the deviation is NAN where none is typed. */

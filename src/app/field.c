@@ -87,8 +87,7 @@ field_name (TrammelField *self)
   const char *unit = field_unit (self);
   g_autofree char *name = *unit != '\0' ? g_strdup_printf ("%s, %s", _(self->spec->label), unit) : g_strdup (_(self->spec->label));
 
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry != NULL ? self->entry : self->figure),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry != NULL ? self->entry : self->figure), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
 /* Room for "−1 31/32" where lengths are fractions, less where they are whole. */
@@ -121,7 +120,7 @@ trammel_field_refresh (TrammelField *self)
   if (self->spec->kind == FIELD_TEXT)
     text = self->spec->text (self->session);
   else if (self->inside)
-    text = field_text_exact (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
+    text = field_text_edited (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
   else
     text = (self->entry != NULL ? field_text_standing : field_text_rounded) (self->spec->kind, field_units (self),
                                                                             self->spec->value (self->session, self->spec));
@@ -150,6 +149,9 @@ field_wanted (TrammelField *self, char **why)
 
   if (self->spec->kind == FIELD_TEXT)
     return self->spec->change_text (self->session, text);
+  /* Where it was reckoned, typing what it came to makes it one's own. */
+  if (!self->spec->optional && field_text_is_edited (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec), text))
+    return aeroplane_ref (trammel_session_aeroplane (self->session));
   if (!field_parse (self, text, &value, &deviation, &error)) {
     *why = g_strdup (error->message);
     return NULL;
@@ -385,10 +387,10 @@ trammel_field_edit (TrammelField *self, const char *text)
   gtk_editable_set_position (GTK_EDITABLE (self->entry), -1);
 }
 
-bool
-trammel_field_is_figure (TrammelField *self)
+FieldKind
+trammel_field_kind (TrammelField *self)
 {
-  return self->spec->kind != FIELD_TEXT;
+  return self->spec->kind;
 }
 
 void

@@ -8,8 +8,8 @@ G_BEGIN_DECLS
  *  keeps no fact: `value` reads it from the session, `change` makes the next aeroplane. */
 typedef enum {
   FIELD_LENGTH, FIELD_THIN /* a length in tenths */, FIELD_INCHES /* a length that is told in inches everywhere */,
-  FIELD_MASS, FIELD_DEVIATION /* of a mass */, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER,   /* can be typed */
-  FIELD_AREA, FIELD_LOADING, FIELD_SPEED, FIELD_RATIO,                  /* shown only */
+  FIELD_MASS, FIELD_DEVIATION /* of a mass */, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER, FIELD_LOADING,   /* can be typed */
+  FIELD_AREA, FIELD_SPEED, FIELD_RATIO,                  /* shown only */
   FIELD_TEXT
 } FieldKind;
 
@@ -43,8 +43,7 @@ void       trammel_field_refresh (TrammelField *self);
 /** Puts the keyboard into it; `text`, if not empty, replaces what stands there as if typed. */
 void       trammel_field_edit    (TrammelField *self, const char *text);
 bool       trammel_field_can_edit (TrammelField *self);
-/** Whether it holds a number, not a name. */
-bool       trammel_field_is_figure (TrammelField *self);
+FieldKind  trammel_field_kind    (TrammelField *self);
 /** Forgets what is half typed: the row is about to go, and its text must not land on what is selected next. */
 void       trammel_field_discard  (TrammelField *self);
 

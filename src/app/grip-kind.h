@@ -43,5 +43,6 @@ bool           grip_stays_on_its_half (const Grip *self, const Outline *outline)
 /** The rows that every kind ends with. Returns the count with it. */
 size_t grip_add_row    (GripRow rows[GRIP_ROWS], size_t count, const char *name, double mm, bool typed);
 /** The first row of a node or handle: how far across, not below its line. */
+size_t grip_add_off_centre (GripRow rows[GRIP_ROWS], size_t count, double mm);     /* mm to starboard */
 size_t grip_add_across (GripRow rows[GRIP_ROWS], const Grip *self, double mm);
 size_t grip_add_margin (GripRow rows[GRIP_ROWS], size_t count, const Figures *figures);

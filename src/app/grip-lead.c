@@ -70,7 +70,7 @@ grip_lead_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROWS
 
   grip_lead_point (self, figures->aeroplane, &point);
   count = grip_add_row (rows, 0, _("Aft of datum"), point.place.x, true);
-  count = grip_add_row (rows, count, _("Off centre"), point.place.y, true);
+  count = grip_add_off_centre (rows, count, point.place.y);
   if (lead != NULL)
     count = grip_add_row (rows, count, _("Lead needs"), lead_need_of (figures->aeroplane, lead, point.leg).needed, false);
   return grip_add_margin (rows, count, figures);

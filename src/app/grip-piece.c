@@ -112,7 +112,7 @@ grip_piece_rows (const Grip *self, const Figures *figures, GripRow rows[GRIP_ROW
   if (self->side)
     count = grip_add_row (rows, count, _("Height"), stand[2], true);
   else if (part)
-    count = grip_add_row (rows, count, _("Off centre"), stand[1], true);
+    count = grip_add_off_centre (rows, count, stand[1]);
   count = grip_piece_add_room (self, figures, rows, count);
   return grip_add_margin (rows, count, figures);
 }

@@ -192,6 +192,13 @@ grip_add_row (GripRow rows[GRIP_ROWS], size_t count, const char *name, double mm
 }
 
 size_t
+grip_add_off_centre (GripRow rows[GRIP_ROWS], size_t count, double mm)
+{
+  rows[count] = (GripRow) { .name = _("Off centre"), .value = mm, .across = true, .typed = true, .least = -LENGTH_LIMIT_MM };
+  return count + 1;
+}
+
+size_t
 grip_add_across (GripRow rows[GRIP_ROWS], const Grip *self, double mm)
 {
   rows[0] = (GripRow) { .name = grip_across_name (self), .value = mm, .typed = true, .least = fmax (grip_floor (self), -LENGTH_LIMIT_MM) };

@@ -12,6 +12,7 @@ typedef struct {
   double value;            /* mm, or % of MAC; NAN when it cannot be had */
   const char *said;        /* stands instead of the value; NULL: the value */
   bool percent;
+  bool across;             /* to starboard, where negative to port: told by its side, typed with its sign */
   bool typed;              /* can be typed: */
   double least;            /* not below, mm */
 } GripRow;

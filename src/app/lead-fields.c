@@ -61,7 +61,7 @@ lead_point_fields (void)
     { .label = N_("Aft of datum"), .kind = FIELD_LENGTH, .value = point_value, .change = with_point, .step = N_("Move Bend"),
       .at = offsetof (Point, x), .refused = N_("That is further than 20 m away.") },
     { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = point_value, .change = with_point, .step = N_("Move Bend"),
-      .at = offsetof (Point, y), .refused = N_("That is further than 20 m away.") },
+      .remark = off_centre_remark, .at = offsetof (Point, y), .refused = N_("That is further than 20 m away.") },
   };
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };

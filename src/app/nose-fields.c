@@ -10,7 +10,7 @@ static const double SHAFT_MOST = 20.5;
 
 /* The spec's `at` is the figure's place in NoseFigures. */
 static double
-nose_value (TrammelSession *session, const FieldSpec *spec)
+nose_signed (TrammelSession *session, const FieldSpec *spec)
 {
   NoseFigures nose;
 
@@ -19,16 +19,23 @@ nose_value (TrammelSession *session, const FieldSpec *spec)
   return *(const double *) (const void *) ((const char *) &nose + spec->at);
 }
 
+/* A length has no minus: the remark says on which side. */
+static double
+nose_size (TrammelSession *session, const FieldSpec *spec)
+{
+  return fabs (nose_signed (session, spec));
+}
+
 static char *
 ahead_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup (_("ahead of the front"));
+  return g_strdup (nose_signed (session, spec) < 0 ? _("behind the front") : _("ahead of the front"));
 }
 
 static char *
 behind_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup (_("behind the front"));
+  return g_strdup (nose_signed (session, spec) < 0 ? _("ahead of the front") : _("behind the front"));
 }
 
 /* Translators: stands behind a gap in mm: what is usual for it */
@@ -49,6 +56,8 @@ shaft_remark (TrammelSession *session, const FieldSpec *spec)
 
   if (!nose_figures_of (trammel_session_aeroplane (session), trammel_session_selected_part (session), &nose))
     return NULL;
+  if (nose.shaft_mm < 0)
+    return g_strdup (_("behind the can's front"));
   return g_strdup (nose.shaft_mm > SHAFT_MOST ? _("longer than the usual 20 mm") : _("ahead of the can"));
 }
 
@@ -56,23 +65,27 @@ shaft_remark (TrammelSession *session, const FieldSpec *spec)
 static char *
 offset_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup (spec->at == offsetof (NoseFigures, up_mm) ? _("at the firewall, up") : _("at the firewall, to port"));
+  const bool negative = nose_signed (session, spec) < 0;
+
+  if (spec->at == offsetof (NoseFigures, up_mm))
+    return g_strdup (negative ? _("at the firewall, down") : _("at the firewall, up"));
+  return g_strdup (negative ? _("at the firewall, to starboard") : _("at the firewall, to port"));
 }
 
 FieldList
 part_nose_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Propeller's plane"), .kind = FIELD_LENGTH, .value = nose_value, .remark = ahead_remark,
+    { .label = N_("Propeller's plane"), .kind = FIELD_LENGTH, .value = nose_size, .remark = ahead_remark,
       .at = offsetof (NoseFigures, plane_ahead_mm) },
-    { .label = N_("Shaft"), .kind = FIELD_LENGTH, .value = nose_value, .remark = shaft_remark, .at = offsetof (NoseFigures, shaft_mm) },
-    { .label = N_("Gap"), .kind = FIELD_THIN, .value = nose_value, .remark = gap_remark, .at = offsetof (NoseFigures, gap_mm) },
-    { .label = N_("Firewall now"), .kind = FIELD_LENGTH, .value = nose_value, .remark = behind_remark,
+    { .label = N_("Shaft"), .kind = FIELD_LENGTH, .value = nose_size, .remark = shaft_remark, .at = offsetof (NoseFigures, shaft_mm) },
+    { .label = N_("Gap"), .kind = FIELD_THIN, .value = nose_signed, .remark = gap_remark, .at = offsetof (NoseFigures, gap_mm) },
+    { .label = N_("Firewall now"), .kind = FIELD_LENGTH, .value = nose_size, .remark = behind_remark,
       .at = offsetof (NoseFigures, firewall_mm) },
-    { .label = N_("Firewall, wanted"), .kind = FIELD_LENGTH, .value = nose_value, .remark = behind_remark,
+    { .label = N_("Firewall, wanted"), .kind = FIELD_LENGTH, .value = nose_size, .remark = behind_remark,
       .at = offsetof (NoseFigures, firewall_then_mm) },
-    { .label = N_("Shaft aside"), .kind = FIELD_THIN, .value = nose_value, .remark = offset_remark, .at = offsetof (NoseFigures, to_port_mm) },
-    { .label = N_("Shaft raised"), .kind = FIELD_THIN, .value = nose_value, .remark = offset_remark, .at = offsetof (NoseFigures, up_mm) },
+    { .label = N_("Shaft aside"), .kind = FIELD_THIN, .value = nose_size, .remark = offset_remark, .at = offsetof (NoseFigures, to_port_mm) },
+    { .label = N_("Shaft raised"), .kind = FIELD_THIN, .value = nose_size, .remark = offset_remark, .at = offsetof (NoseFigures, up_mm) },
   };
   const size_t offsets = 2;      /* last; of a thrust line at an angle alone */
   NoseFigures nose;

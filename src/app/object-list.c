@@ -181,11 +181,13 @@ list_add_lead (GPtrArray *lines, TrammelSession *session, const Lead *lead)
                                  .id = g_strdup (lead->piece.id), .node = -1 });
   for (guint i = 0; selection_has (trammel_session_selection (session), lead->piece.id) && i < points->len && lines->len < most_rows; i++) {
     const LeadPoint *point = &g_array_index (points, LeadPoint, i);
-    g_autofree char *x = units_length (units, point->place.x), *y = units_length (units, point->place.y);
+    g_autofree char *x = units_length (units, fabs (point->place.x)), *y = units_length (units, fabs (point->place.y));
+    g_autofree char *along = g_strdup_printf (point->place.x < 0 ? _("%s ahead") : _("%s aft"), x);
+    g_autofree char *across = g_strdup_printf (point->place.y < 0 ? _("%s to port") : _("%s to starboard"), y);
 
     list_add (lines, &(ListLine) {
       /* Translators: a place on a lead's way: "Bend: 140 mm aft, 30 mm to starboard" */
-      .words = g_strdup_printf (point->joint ? _("Joint: %s aft, %s to starboard") : _("Bend: %s aft, %s to starboard"), x, y),
+      .words = g_strdup_printf (point->joint ? _("Joint: %s, %s") : _("Bend: %s, %s"), along, across),
       .remark = g_strdup (!point->joint && point->via == LEAD_NO_VIA ? _("as usual") : ""), .id = g_strdup (lead->piece.id), .node = (int) i,
     });
   }

@@ -223,10 +223,19 @@ panel_foot (TrammelPanel *self)
 }
 
 static void
+panel_edit_mass (TrammelPanel *self)
+{
+  panel_show_selection (self);
+  panel_need_selection (GTK_WIDGET (self));
+  trammel_selection_page_edit_mass (TRAMMEL_SELECTION_PAGE (self->selection));
+}
+
+static void
 panel_fill (TrammelPanel *self)
 {
   self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   self->answer = trammel_answer_new (self->session);
+  g_signal_connect_swapped (self->answer, "mass-wanted", G_CALLBACK (panel_edit_mass), self);
   self->switcher = panel_switch (self);
   self->stack = gtk_stack_new ();
   self->page = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);

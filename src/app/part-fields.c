@@ -93,7 +93,7 @@ part_fields (void)
       .step = N_("Move Part"), .at = offsetof (Part, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
       .refused = N_("That is further than 20 m away.") },
     { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
-      .step = N_("Move Part"), .at = offsetof (Part, y), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
+      .remark = off_centre_remark, .step = N_("Move Part"), .at = offsetof (Part, y), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
       .refused = N_("That is further than 20 m away.") },
     { .label = N_("Turn"), .kind = FIELD_ANGLE, .value = piece_field_value, .change = piece_field_change, .step = N_("Turn Part"),
       .at = offsetof (Part, turn), .least = -360, .most = 360, .refused = N_("A turn lies between −360 and 360 degrees.") },

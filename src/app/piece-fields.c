@@ -1,4 +1,6 @@
 #include "app/piece-fields.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 const Piece *
@@ -28,4 +30,17 @@ piece_field_change (TrammelSession *session, const FieldSpec *spec, double value
   next = piece_dup (piece);
   *(double *) ((char *) next + spec->at) = value;
   return aeroplane_with_replaced (trammel_session_aeroplane (session), piece, next);
+}
+
+char *
+off_centre_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const Units units = trammel_session_units (session);
+  const double mm = spec->value (session, spec);
+  g_autofree char *figure = units_length_figure (units, fabs (mm)), *nothing = units_length_figure (units, 0);
+
+  if (isnan (mm) || g_str_equal (figure, nothing))
+    return NULL;
+  /* Translators: behind a length off the centre line: its side, and the sign it is typed with */
+  return g_strdup (mm < 0 ? _("to port (−)") : _("to starboard (+)"));
 }

@@ -1,7 +1,9 @@
 #include "app/pointer-plate.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/field-text.h"
 #include "app/length-limit.h"
+#include "app/status-line.h"
 
 struct _TrammelPointerPlate {
   GtkWidget parent;
@@ -74,6 +76,25 @@ plate_say (TrammelPointerPlate *self, const char *sentence)
                                sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
 }
 
+static char *
+plate_edited (TrammelPointerPlate *self, int row)
+{
+  const double value = self->rows[row].value;
+
+  return isfinite (value) ? field_text_edited (FIELD_LENGTH, self->units, value) : g_strdup ("");
+}
+
+/* What is typed; where nothing is, all digits of what stood there. */
+static bool
+plate_read (TrammelPointerPlate *self, double *mm, GError **error)
+{
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->entries[self->typing]));
+  g_autofree char *edited = plate_edited (self, self->typing);
+
+  *mm = self->rows[self->typing].value;
+  return (*text != '\0' && g_str_equal (text, edited)) || units_parse_length (self->units, text, mm, error);
+}
+
 /* Puts what is typed into its row; the text stays where it is not understood. */
 static bool
 plate_take (TrammelPointerPlate *self)
@@ -83,7 +104,7 @@ plate_take (TrammelPointerPlate *self)
   gboolean fits = FALSE;
   double mm;
 
-  if (!units_parse_length (self->units, gtk_editable_get_text (GTK_EDITABLE (self->entries[self->typing])), &mm, &error)) {
+  if (!plate_read (self, &mm, &error)) {
     plate_say (self, error->message);
     return false;
   }
@@ -102,12 +123,12 @@ static void
 plate_open_field (TrammelPointerPlate *self, int row, const char *text)
 {
   GtkEditable *entry = GTK_EDITABLE (self->entries[row]);
-  g_autofree char *exact = units_length_exact (self->units, self->rows[row].value);
+  g_autofree char *edited = plate_edited (self, row);
 
   gtk_widget_set_visible (self->entries[row], TRUE);
   gtk_widget_set_visible (self->values[row], FALSE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, self->rows[row].name, -1);
-  gtk_editable_set_text (entry, text != NULL ? text : isfinite (self->rows[row].value) ? exact : "");
+  gtk_editable_set_text (entry, text != NULL ? text : edited);
   /* Selecting twice in a row, as a field does by itself that gets the keyboard, would be undone by the X server's late word of the first. */
   gtk_entry_grab_focus_without_selecting (GTK_ENTRY (entry));
   if (row != self->typing)
@@ -238,6 +259,8 @@ plate_figure (Units units, const GripRow *row)
 {
   if (row->said != NULL)
     return g_strdup (row->said);
+  if (row->across)
+    return status_place_side (units, row->value);
   return row->percent ? units_percent (row->value) : units_length_figure (units, row->value);
 }
 

@@ -4,6 +4,7 @@
 #include <math.h>
 #include "app/bay-rows.h"
 #include "app/control-fields.h"
+#include "app/focus-scroller.h"
 #include "app/hinge-words.h"
 #include "app/lead-fields.h"
 #include "app/node-fields.h"
@@ -318,8 +319,22 @@ trammel_selection_page_edit_first (TrammelSelectionPage *self, const char *text)
   for (guint i = 0; i < self->fields->len; i++) {
     TrammelField *field = g_ptr_array_index (self->fields, i);
 
-    if (trammel_field_can_edit (field) && trammel_field_is_figure (field)) {
+    if (trammel_field_can_edit (field) && trammel_field_kind (field) != FIELD_TEXT) {
       trammel_field_edit (field, text);
+      return;
+    }
+  }
+}
+
+void
+trammel_selection_page_edit_mass (TrammelSelectionPage *self)
+{
+  for (guint i = 0; i < self->fields->len; i++) {
+    TrammelField *field = g_ptr_array_index (self->fields, i);
+
+    if (trammel_field_can_edit (field) && trammel_field_kind (field) == FIELD_MASS) {
+      trammel_field_edit (field, "");
+      focus_scroller_show (GTK_WIDGET (field));
       return;
     }
   }

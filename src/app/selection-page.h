@@ -13,5 +13,7 @@ GtkWidget *trammel_selection_page_new        (TrammelSession *session);
 void       trammel_selection_page_set_plan_store (TrammelSelectionPage *self, TrammelPlanStore *store);
 /** Puts the keyboard into the first field; `text` (may be "") begins the typing. */
 void       trammel_selection_page_edit_first (TrammelSelectionPage *self, const char *text);
+/** Puts the keyboard into the field of the mass of what is selected, and brings it into view. */
+void       trammel_selection_page_edit_mass  (TrammelSelectionPage *self);
 
 G_END_DECLS

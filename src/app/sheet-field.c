@@ -1,11 +1,15 @@
 #include "app/sheet-field.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
+#include "app/field-text.h"
 
 struct _TrammelSheetField {
   GtkWidget parent;
   GtkWidget *entry, *error;      /* NULL until it first opens */
   Units units;
+  double mm;                     /* that it was opened with */
+  char *shown;                   /* as text, which may have fewer digits */
   GtkWidget *over;
   GdkRectangle place;
   bool open;
@@ -25,6 +29,7 @@ trammel_sheet_field_dispose (GObject *object)
 
   g_clear_weak_pointer (&self->over);
   g_clear_pointer (&self->refusal, g_free);
+  g_clear_pointer (&self->shown, g_free);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   G_OBJECT_CLASS (trammel_sheet_field_parent_class)->dispose (object);
@@ -56,11 +61,12 @@ field_say (TrammelSheetField *self, const char *sentence)
 static bool
 field_take (TrammelSheetField *self)
 {
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->entry));
   g_autoptr (GError) error = NULL;
   gboolean fits = FALSE;
-  double mm;
+  double mm = self->mm;
 
-  if (!units_parse_length (self->units, gtk_editable_get_text (GTK_EDITABLE (self->entry)), &mm, &error)) {
+  if (g_strcmp0 (text, self->shown) != 0 && !units_parse_length (self->units, text, &mm, &error)) {
     field_say (self, error->message);
     return false;
   }
@@ -171,10 +177,11 @@ trammel_sheet_field_open (TrammelSheetField *self, GtkWidget *over, const GdkRec
 void
 trammel_sheet_field_set (TrammelSheetField *self, Units units, double mm)
 {
-  g_autofree char *exact = units_length_exact (units, mm);
-
   self->units = units;
-  gtk_editable_set_text (GTK_EDITABLE (self->entry), exact);
+  self->mm = mm;
+  g_free (self->shown);
+  self->shown = isfinite (mm) ? field_text_edited (FIELD_LENGTH, units, mm) : NULL;
+  gtk_editable_set_text (GTK_EDITABLE (self->entry), self->shown != NULL ? self->shown : "");
   gtk_editable_select_region (GTK_EDITABLE (self->entry), 0, -1);
 }
 

@@ -1,7 +1,7 @@
 #include "app/sheet-canvas-private.h"
 #include "app/pull.h"
 
-static const double still_px = 3, finger_still_px = 9;     /* a hand that presses moves this much without meaning it */
+static const double still_px = 3, finger_still_px = 9;     /* a hand that moves this much means it */
 static const double wheel_px = 60, wheel_zoom = 1.15;      /* one notch */
 static const double surface_zoom = 1.004;                  /* one px of a touchpad */
 
@@ -79,7 +79,7 @@ sheet_canvas_flush (TrammelSheetCanvas *self)
     self->frame = 0;
   }
   if (self->pressed && !self->dead) {
-    if (!self->grabbed && hypot (self->pointer.x - self->from.x, self->pointer.y - self->from.y) > still)
+    if (!self->grabbed && hypot (self->pointer.x - self->from.x, self->pointer.y - self->from.y) >= still)
       sheet_pointer_grab (self);
     if (self->grabbed)
       sheet_pointer_pull (self);

@@ -286,7 +286,7 @@ side_strip_update (GtkGestureDrag *gesture, double dx, double dy, TrammelSideStr
     return;
   }
   self->y += dy;
-  const bool grabs = !self->moved && hypot (dx, dy) > still_px;
+  const bool grabs = !self->moved && hypot (dx, dy) >= still_px;
   self->moved = self->moved || grabs;
   if (self->draws) {
     const ToolEvent event = side_strip_event (self, GTK_EVENT_CONTROLLER (gesture));

@@ -51,17 +51,56 @@ height_remark (TrammelSession *session, const FieldSpec *spec)
   return g_strdup (_("above the bottom"));
 }
 
-/* The whole part goes along; the side of the former stays. */
+/* Where the part's middle is when its edge stands that far from the former, which stays on its side. */
+static double
+middle_for (const Part *part, const PartStand *stand, const FieldSpec *spec, double value)
+{
+  const double now = told_of (stand, spec);
+
+  return part->x + (now < 0 ? -value : value) - now;
+}
+
+/* What is shown is rounded: an end typed as it is read lies on the rail. */
+static bool
+is_past_rail (const Part *part, double x)
+{
+  const double rounded = 0.5;
+
+  return part->has_rail && (x < part->rail_from - rounded || x > part->rail_to + rounded);
+}
+
+/* The whole part goes along. */
 static Aeroplane *
 with_edge (TrammelSession *session, const FieldSpec *spec, double value)
 {
   const Part *part = trammel_session_selected_part (session);
   PartStand stand;
+  double x;
 
   if (!selected_stand (session, &stand) || !(fabs (value) <= LENGTH_LIMIT_MM))
     return NULL;
-  const double now = told_of (&stand, spec), wanted = now < 0 ? -value : value;
-  return change_part_place (trammel_session_aeroplane (session), part->piece.id, part->x + wanted - now, part->y, part->z);
+  x = middle_for (part, &stand, spec, value);
+  if (is_past_rail (part, x))
+    return NULL;
+  if (part->has_rail)
+    x = CLAMP (x, part->rail_from, part->rail_to);
+  return change_part_place (trammel_session_aeroplane (session), part->piece.id, x, part->y, part->z);
+}
+
+static char *
+why_no_edge (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Part *part = trammel_session_selected_part (session);
+  const Units units = trammel_session_units (session);
+  g_autofree char *from = NULL, *to = NULL;
+  PartStand stand;
+
+  if (!selected_stand (session, &stand) || !(fabs (value) <= LENGTH_LIMIT_MM) || !is_past_rail (part, middle_for (part, &stand, spec, value)))
+    return NULL;
+  from = part_stand_text (&stand, told_of (&stand, spec) + part->rail_from - part->x, units);
+  to = part_stand_text (&stand, told_of (&stand, spec) + part->rail_to - part->x, units);
+  /* Translators: two places of an edge of a part: "4 mm ahead of F1", "52 mm behind F1" */
+  return g_strdup_printf (_("That is past the end of its rail, on which this edge goes from %s to %s."), from, to);
 }
 
 static Aeroplane *
@@ -80,9 +119,11 @@ part_stand_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Front edge"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_edge, .step = N_("Move Part"),
-      .at = offsetof (PartStand, front_mm), .remark = edge_remark, .refused = N_("That is further than 20 m away.") },
+      .at = offsetof (PartStand, front_mm), .remark = edge_remark, .why = why_no_edge,
+      .refused = N_("That is further than 20 m away.") },
     { .label = N_("Rear edge"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_edge, .step = N_("Move Part"),
-      .at = offsetof (PartStand, rear_mm), .remark = edge_remark, .refused = N_("That is further than 20 m away.") },
+      .at = offsetof (PartStand, rear_mm), .remark = edge_remark, .why = why_no_edge,
+      .refused = N_("That is further than 20 m away.") },
     { .label = N_("Front height"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_height, .step = N_("Move Part"),
       .at = offsetof (PartStand, front_height_mm), .remark = height_remark, .refused = N_("A tray lies above the body's bottom.") },
     { .label = N_("Rear height"), .kind = FIELD_LENGTH, .value = stand_value, .change = with_height, .step = N_("Move Part"),

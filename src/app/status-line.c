@@ -57,15 +57,24 @@ status_place_along (Units units, double x)
 }
 
 char *
-status_place_across (Units units, double y)
+status_place_side (Units units, double y)
 {
   g_autofree char *figure = units_length_figure (units, fabs (y));
   g_autofree char *nothing = units_length_figure (units, 0);
 
-  if (g_str_equal (figure, nothing))
-    return g_strdup (_("on the centre line"));
+  if (!isfinite (y) || g_str_equal (figure, nothing))
+    return g_steal_pointer (&figure);
   /* Translators: %s is a length. */
   return g_strdup_printf (y < 0 ? _("%s to port") : _("%s to starboard"), figure);
+}
+
+char *
+status_place_across (Units units, double y)
+{
+  g_autofree char *side = status_place_side (units, y);
+  g_autofree char *nothing = units_length_figure (units, 0);
+
+  return g_str_equal (side, nothing) ? g_strdup (_("on the centre line")) : g_steal_pointer (&side);
 }
 
 static int

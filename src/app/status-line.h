@@ -11,6 +11,8 @@ GtkWidget *trammel_status_line_new (TrammelSheetCanvas *sheet);
 
 /** "222 aft" or "12 ahead"; a new string. mm */
 char *status_place_along  (Units units, double x);
+/** "205 to starboard", "205 to port" or "0"; a new string. mm */
+char *status_place_side (Units units, double y);
 /** "205 to starboard", "205 to port" or "on the centre line"; a new string. mm */
 char *status_place_across (Units units, double y);
 

@@ -130,7 +130,10 @@ structure_remark (TrammelSession *session, const FieldSpec *spec)
   if (isnan (structure->mass) && structure->item_count > 0)
     /* Translators: beside a mass that nobody has weighed: the lines of the list below tell it. */
     return g_strdup (_("by its lines"));
-  return isnan (structure->mass_sigma) ? g_strdup (_("not weighed")) : NULL;
+  if (isnan (structure->mass))
+    return g_strdup (_("not weighed"));
+  /* Translators: beside a mass of which nobody said how well it is known: it may be weighed, or a guess. */
+  return isnan (structure->mass_sigma) ? g_strdup (_("typed")) : NULL;
 }
 
 FieldList

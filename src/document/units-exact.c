@@ -79,3 +79,16 @@ units_mass_exact (Units units, double grams)
     return units_number_exact (grams);
   return exact_decimal (&(Quantity) { QUANTITY_MASS, "oz" }, grams);
 }
+
+char *
+units_loading_exact (Units units, double g_per_dm2)
+{
+  const double loading = g_per_dm2 / units_loading_unit (units);
+  double rounded = loading;
+  char text[NUMBER_ROOM];
+
+  /* The unit is no whole number of the document's, so the last digits are the division's. */
+  g_ascii_formatd (text, sizeof text, "%.9g", loading);
+  number_read (text, strlen (text), &rounded);
+  return units_number_exact (rounded);
+}

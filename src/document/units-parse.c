@@ -24,3 +24,14 @@ units_parse_number (const char *text, double *value, GError **error)
 
   return quantity_parse (&quantity, number_signs_of_locale (), text, value, error);
 }
+
+bool
+units_parse_loading (Units units, const char *text, double *g_per_dm2, GError **error)
+{
+  double loading;
+
+  if (!units_parse_number (text, &loading, error))
+    return false;
+  *g_per_dm2 = loading * units_loading_unit (units);
+  return true;
+}

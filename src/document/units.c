@@ -152,18 +152,17 @@ units_area (Units units, double mm2)
 }
 
 char *
+units_loading_figure (Units units, double g_per_dm2)
+{
+  const double loading = g_per_dm2 / units_loading_unit (units);
+
+  return figure_text (loading, loading < 9.95 ? 1 : 0);
+}
+
+char *
 units_loading (Units units, double g_per_dm2)
 {
-  const double dm_in_ft = 12 * mm_in_inch / 100;
-  double loading = g_per_dm2;
-
-  if (units.length == LENGTH_INCH)
-    loading *= dm_in_ft * dm_in_ft;
-  if (units.mass == MASS_OZ)
-    loading /= g_in_oz;
-  return with_unit (figure_text (loading, loading < 9.95 ? 1 : 0),
-                    units.length == LENGTH_INCH ? (units.mass == MASS_OZ ? _("oz/ft²") : _("g/ft²"))
-                                                : (units.mass == MASS_OZ ? _("oz/dm²") : _("g/dm²")));
+  return with_unit (units_loading_figure (units, g_per_dm2), units_loading_name (units));
 }
 
 char *
@@ -241,6 +240,22 @@ const char *
 units_area_name (Units units)
 {
   return units.length == LENGTH_INCH ? _("in²") : _("dm²");
+}
+
+const char *
+units_loading_name (Units units)
+{
+  if (units.length == LENGTH_INCH)
+    return units.mass == MASS_OZ ? _("oz/ft²") : _("g/ft²");
+  return units.mass == MASS_OZ ? _("oz/dm²") : _("g/dm²");
+}
+
+double
+units_loading_unit (Units units)
+{
+  const double dm_in_ft = 12 * mm_in_inch / 100;
+
+  return (units.mass == MASS_OZ ? g_in_oz : 1) / (units.length == LENGTH_INCH ? dm_in_ft * dm_in_ft : 1);
 }
 
 const char *

@@ -21,6 +21,7 @@ char *units_mass_deviation_figure (Units units, double grams);  /* the same with
 char *units_area          (Units units, double mm2);            /* of square mm: in dm² or in² */
 char *units_area_figure   (Units units, double mm2);            /* of square mm: the number alone */
 char *units_loading       (Units units, double g_per_dm2);      /* of grams per dm²: g/dm² or oz/ft² (by mass and length unit) */
+char *units_loading_figure (Units units, double g_per_dm2);     /* the same without unit: "23" */
 char *units_moment        (Units units, double g_mm);           /* of g mm: "−340 g·mm", "−1.00 oz·in" */
 char *units_moment_figure (Units units, double g_mm);           /* of g mm: "−340" */
 char *units_size          (Units units, double a_mm, double b_mm, double c_mm);   /* of mm: "55 × 30 × 12" without unit */
@@ -32,12 +33,15 @@ char *units_number        (double value, int decimals);         /* a pure number
 const char *units_length_name (Units units);                    /* "mm", "in" */
 const char *units_mass_name   (Units units);                    /* "g", "oz" */
 const char *units_area_name   (Units units);                    /* "dm²", "in²" */
+const char *units_loading_name (Units units);                   /* "g/dm²", "oz/ft²" */
+double units_loading_unit (Units units);                        /* one of that unit, grams per dm² */
 const char *units_speed_name  (Units units);                    /* "m/s", "mph" */
 
 /* Text for editing: every digit kept, so that text typed is the value saved. Without unit. Fractions where they are exact.
  * New strings; "" for what is not finite. */
 char *units_length_exact (Units units, double mm);              /* of mm: "12.7", "5 1/32" */
 char *units_mass_exact   (Units units, double grams);           /* of grams: "7.48", never a fraction */
+char *units_loading_exact (Units units, double g_per_dm2);      /* to nine figures that count: "24", "8.25" */
 char *units_number_exact (double value);                        /* no unit: "0.9" */
 
 /** Reads what a person typed: "1.5", "1,5", "12.5 mm", "3 1/16 in", "3-1/16", "25 1/4\"", "6.2 oz"; without a unit the
@@ -46,6 +50,7 @@ char *units_number_exact (double value);                        /* no unit: "0.9
  *  error   a sentence for the place under the field, e.g. "1,000: is that one or a thousand? Write 1 or 1000." */
 bool units_parse_length (Units units, const char *text, double *mm, GError **error);
 bool units_parse_mass   (Units units, const char *text, double *grams, GError **error);     /* the same for grams */
+bool units_parse_loading (Units units, const char *text, double *g_per_dm2, GError **error);  /* in the user's own unit; none is understood */
 bool units_parse_number (const char *text, double *value, GError **error);                  /* no unit is understood */
 
 #define UNITS_ERROR (units_error_quark ())

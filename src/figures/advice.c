@@ -6,6 +6,7 @@
 #include "figures/advice-sentence.h"
 #include "figures/names.h"
 #include "figures/place-notes.h"
+#include "figures/unweighed.h"
 
 /* A whole number with a true minus. */
 static char *
@@ -112,6 +113,20 @@ with_guess (char *sentence, const Figures *figures, AdviceState state)
   return both;
 }
 
+/* What the headline asks the mass of. */
+static const Piece *
+asked_for (const Figures *figures, AdviceState state)
+{
+  const Piece *first = NULL;
+  const Part *slider = state == STATE_WEIGHTLESS ? weightless_slider (figures) : NULL;
+
+  if (slider)
+    return &slider->piece;
+  if (state == STATE_NO_AIRFRAME || state == STATE_UNWEIGHED)
+    unweighed_pieces (figures->aeroplane, &first, 1);
+  return first;
+}
+
 Advice *
 advice_new (const Figures *figures, Units units)
 {
@@ -121,6 +136,7 @@ advice_new (const Figures *figures, Units units)
   const AdviceState state = advice_state_of (figures, &means, &surface);
 
   advice->headline = with_guess (advice_sentence (figures, &means, state, surface, units), figures, state);
+  advice->unweighed = asked_for (figures, state);
   advice->second = advice_second (figures, &means, state, units);
   advice->chord_text = chord_text (figures);
   fill_mark (advice, figures, units);

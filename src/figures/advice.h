@@ -12,6 +12,7 @@ typedef struct {
   char *margin_sigma; /* "± 3", or "" */
   char *chord_text;   /* the same for a screen reader: "Balance at 30 % of MAC, wanted 24 to 34, neutral point 39 ± 3" */
   bool  has_mark, has_margin;
+  const Piece *unweighed;   /* the first whose mass the headline asks for; NULL: it asks for none. Lent by the figures */
 } Advice;
 
 /** At most the first mark's station is spoken of. */

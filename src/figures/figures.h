@@ -15,10 +15,11 @@ typedef struct {
   NoteSeverity severity;
   bool problem;                 /* an error in the sense of `check`: the figures are not sound */
   const Piece *piece;           /* what it is about; may be NULL. Lives as long as the figures */
-  char *text;                   /* a whole sentence, translated, without full-stop-less fragments; lengths in it are mm: see note_words */
+  char *text;                   /* a whole sentence, translated, without full-stop-less fragments; lengths and loadings in it are metric: see note_words */
   ExplainedFigure explained;    /* the figure that it speaks of, about the piece; EXPLAIN_NONE when of none */
   const RoomFault *room;        /* what has no room, of the figures' own, when it speaks of that; else NULL */
   const PassedClick *passed;    /* the click that the piece's outline passes, its own, when it speaks of that; else NULL */
+  double loading_g_dm2, most_loading_g_dm2;     /* the wing loading and the most for its span, when it speaks of those; else 0 */
 } Note;
 
 typedef struct {

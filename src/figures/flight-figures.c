@@ -89,6 +89,25 @@ heaviest_loading (double span_mm)
 /* From here on a model is hot, whatever its size. Common practice, no source. */
 static const double hot_cubic_loading = 15;
 
+char *
+flight_loading_words (double loading_g_dm2, double most_g_dm2, Units units)
+{
+  g_autofree char *loading = units_loading (units, loading_g_dm2), *most = units_loading (units, most_g_dm2);
+
+  return g_strdup_printf (_("The wing loading of %s is more than experienced hands fly at this span, about %s: check the masses."),
+                          loading, most);
+}
+
+static void
+note_wing_loading (const Piece *wing, double loading, double most, GPtrArray *notes)
+{
+  g_autofree char *text = flight_loading_words (loading, most, (Units) { LENGTH_MM, MASS_G });
+
+  notes_add (notes, NOTE_LOOK, wing, "%s", text);
+  ((Note *) g_ptr_array_index (notes, notes->len - 1))->loading_g_dm2 = loading;
+  ((Note *) g_ptr_array_index (notes, notes->len - 1))->most_loading_g_dm2 = most;
+}
+
 /* A slip of the keyboard makes a battery of 50 kg; one note tells, of the loading that the span's own measure is. */
 static void
 note_loading (const Figures *figures, GPtrArray *notes)
@@ -104,8 +123,7 @@ note_loading (const Figures *figures, GPtrArray *notes)
   g_autofree char *loading = units_loading (metric, flight->wing_loading_g_dm2), *most = units_loading (metric, heaviest);
   g_autofree char *cubic = units_number (flight->cube_loading_kg_m3, 1), *hot = units_number (hot_cubic_loading, 0);
   if (flight->wing_loading_g_dm2 > heaviest && !g_str_equal (loading, most))
-    notes_add (notes, NOTE_LOOK, wing, _("The wing loading of %s is more than experienced hands fly at this span, about %s: check the "
-                                         "masses."), loading, most);
+    note_wing_loading (wing, flight->wing_loading_g_dm2, heaviest, notes);
   notes_explain (notes, from, EXPLAIN_WING_LOADING);
   if (notes->len > from || !(flight->cube_loading_kg_m3 > hot_cubic_loading))
     return;

@@ -1,5 +1,6 @@
 #pragma once
 #include "figures/aerodynamics.h"
+#include "document/units.h"
 #include "figures/loads.h"
 
 /** Loadings and stall. Level, at sea level in the standard atmosphere, on the area of all wings. The greatest lift coefficient is the
@@ -10,3 +11,6 @@ FlightFigures flight_figures_of (const Aerodynamics *aerodynamics, const Loads *
 
 /** Says in notes what the flight figures rest on. */
 void flight_figures_note (const Figures *figures, GPtrArray *notes);
+
+/** What is said of a wing loading, g/dm², above the most for its span: one sentence, translated, in the reader's units. A new string. */
+char *flight_loading_words (double loading_g_dm2, double most_g_dm2, Units units);

@@ -2,6 +2,7 @@
 #include "figures/passed-click.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/flight-figures.h"
 #include "figures/names.h"
 #include "figures/notes.h"
 
@@ -83,5 +84,7 @@ passed_click_note (const Figures *figures, GPtrArray *notes)
 char *
 note_words (const Note *note, Units units)
 {
+  if (note->loading_g_dm2 > 0)
+    return flight_loading_words (note->loading_g_dm2, note->most_loading_g_dm2, units);
   return note->passed ? passed_click_words (note->piece, note->passed, units) : g_strdup (note->text);
 }

@@ -12,5 +12,5 @@ char *passed_clicks_of   (const Piece *piece, Units units);
 /** A note for each such outline, in the document's order. */
 void  passed_click_note  (const Figures *figures, GPtrArray *notes);
 
-/** The note's sentence with its lengths in the reader's units. A new string. */
+/** The note's sentence with its lengths and loadings in the reader's units. A new string. */
 char *note_words (const Note *note, Units units);

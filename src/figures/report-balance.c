@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 
 enum { LABEL_VALUE_REMARK = 3, REMARK_LEFT = 1 << 2 };
 
@@ -150,6 +151,15 @@ add_inertia (TextTable *table, const char *label, double kgm2, double sigma_kgm2
   add (table, label, units_number (kgm2 * 1e4, 2), unit_remark (units_number (sigma_kgm2 * 1e4, 2), _("kg cm²")));
 }
 
+/* What rounds to nothing is on neither side. */
+static bool
+is_to_port (double y_mm, Units units)
+{
+  g_autofree char *shown = units_length_figure (units, y_mm), *nothing = units_length_figure (units, 0);
+
+  return y_mm < 0 && strcmp (shown, nothing) != 0;
+}
+
 TextTable
 report_mass (const Figures *figures, Units units)
 {
@@ -159,7 +169,8 @@ report_mass (const Figures *figures, Units units)
   if (!(mass->total_g > 0))
     return table;
   add (&table, _("All-up mass"), units_mass (units, mass->total_g), deviation_remark (units_mass_deviation (units, mass->total_sigma_g), NULL));
-  add (&table, _("Balance point, to starboard"), units_length (units, mass->y_mm),
+  add (&table, is_to_port (mass->y_mm, units) ? _("Balance point, to port") : _("Balance point, to starboard"),
+       units_length (units, fabs (mass->y_mm)),
        deviation_remark (units_length (units, mass->y_sigma_mm), NULL));
   add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm),
        deviation_remark (units_length (units, mass->z_sigma_mm), NULL));

@@ -72,22 +72,33 @@ add (TextTable *table, const char *label, double mm, Units units, const char *re
   text_table_cell (table, g_strdup (remark));
 }
 
+/* Without a minus: its side is said. */
+static void
+add_sided (TextTable *table, const char *label, double mm, Units units, const char *remark, const char *negative)
+{
+  add (table, label, fabs (mm), units, mm < 0 ? negative : remark);
+}
+
 static void
 add_motor (TextTable *table, const NoseFigures *nose, Units units)
 {
   const char *front = nose->cowl ? _("of the cowl among the parts") : _("of the body as drawn");
 
-  add (table, piece_name (&nose->motor->piece), nose->front_x_mm, units, _("front of the cowl, aft of the datum"));
-  add (table, _("Propeller's plane"), nose->plane_ahead_mm, units, _("ahead of the front"));
-  add (table, _("shaft"), nose->shaft_mm, units, _("plane ahead of the can; 12 to 20 mm is common practice, no source"));
+  add_sided (table, piece_name (&nose->motor->piece), nose->front_x_mm, units, _("front of the cowl, aft of the datum"),
+             _("front of the cowl, ahead of the datum"));
+  add_sided (table, _("Propeller's plane"), nose->plane_ahead_mm, units, _("ahead of the front"), _("behind the front"));
+  add_sided (table, _("shaft"), nose->shaft_mm, units, _("plane ahead of the can; 12 to 20 mm is common practice, no source"),
+             _("plane behind the can's front; 12 to 20 mm ahead of it is common practice, no source"));
   add (table, _("Gap behind what turns"), nose->gap_mm, units, nose->spinner ? _("1.5 to 3 mm is common practice, no source")
                                                                : _("1.5 to 8 mm without a spinner is common practice, no source"));
-  add (table, _("Firewall's face now"), nose->firewall_mm, units, _("behind the front"));
+  add_sided (table, _("Firewall's face now"), nose->firewall_mm, units, _("behind the front"), _("ahead of the front"));
   add (table, _("Firewall's face as it should be"), nose->firewall_then_mm, units, front);
   if (nose->to_port_mm != 0)
-    add (table, _("Shaft at the firewall"), nose->to_port_mm, units, _("to port of the middle, for the right thrust"));
+    add_sided (table, _("Shaft at the firewall"), nose->to_port_mm, units, _("to port of the middle, for the right thrust"),
+               _("to starboard of the middle, for the left thrust"));
   if (nose->up_mm != 0)
-    add (table, _("Shaft at the firewall"), nose->up_mm, units, _("above the middle, for the down-thrust"));
+    add_sided (table, _("Shaft at the firewall"), nose->up_mm, units, _("above the middle, for the down-thrust"),
+               _("below the middle, for the up-thrust"));
 }
 
 TextTable

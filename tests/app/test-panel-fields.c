@@ -302,6 +302,38 @@ START_TEST (a_row_s_name_is_as_wide_at_any_height)
 }
 END_TEST
 
+/* 150 g are 5.29109… oz. */
+START_TEST (a_mass_in_ounces_is_edited_as_it_is_read_and_left_as_it_was_it_stays)
+{
+  const Aeroplane *before;
+
+  choose ("battery");
+  retype ("Mass, g", "150");
+  trammel_settings_set_units (stage.settings, (Units) { LENGTH_INCH, MASS_OZ });
+  gui_settle ();
+  before = trammel_session_aeroplane (stage.session);
+  gtk_widget_grab_focus (find ("Mass, oz"));
+  gui_settle ();
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, oz"))), "5.29");
+  gui_key ("<Control>a");
+  gui_type ("5.29");
+  gui_key ("Return");
+  ck_assert_ptr_eq (trammel_session_aeroplane (stage.session), before);
+  retype ("Mass, oz", "5.345");
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, oz"))), "5.345");
+}
+END_TEST
+
+START_TEST (a_structure_s_mass_without_a_deviation_is_typed_and_nobody_says_that_it_is_not_weighed)
+{
+  choose ("fin");
+  retype ("Mass, g", "4");
+  find ("typed");
+  retype ("Known to ±, g", "0.2");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "typed"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -327,6 +359,8 @@ main (void)
   tcase_add_test (with, what_is_selected_elsewhere_comes_before_the_findings);
   tcase_add_test (with, a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet);
   tcase_add_test (with, the_handbook_speaks_of_a_body_only_where_there_is_one);
+  tcase_add_test (with, a_mass_in_ounces_is_edited_as_it_is_read_and_left_as_it_was_it_stays);
+  tcase_add_test (with, a_structure_s_mass_without_a_deviation_is_typed_and_nobody_says_that_it_is_not_weighed);
   suite_add_tcase (suite, with);
   return gui_run (suite);
 }

@@ -172,6 +172,43 @@ START_TEST (a_part_s_tray_is_read_and_typed_from_a_former)
 }
 END_TEST
 
+/* The battery's rear edge is 27.5 mm behind its middle, which slides from 82 to 134, and F3 is at 78. */
+START_TEST (a_part_on_a_rail_is_not_typed_past_the_end_of_it)
+{
+  choose ("battery");
+  retype ("Rear edge, mm", "120");
+  find ("That is past the end of its rail, on which this edge goes from 32\u00a0mm behind F3 to 84\u00a0mm behind F3.");
+  ck_assert_double_eq (part ("battery")->x, 124);
+  retype ("Rear edge, mm", "84");
+  ck_assert_double_eq (part ("battery")->x, 134);
+}
+END_TEST
+
+START_TEST (a_place_off_centre_says_its_side_beside_the_sign_it_is_typed_with)
+{
+  choose ("receiver");
+  retype ("Off centre, mm", "-8");
+  find ("to port (−)");
+  retype ("Off centre, mm", "8");
+  find ("to starboard (+)");
+  retype ("Off centre, mm", "0");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "to starboard (+)"));
+}
+END_TEST
+
+START_TEST (a_propeller_behind_its_cowl_s_front_is_not_told_with_a_minus)
+{
+  Part *cowl = part_new ("cowl", "cowl");
+
+  cowl->x = part ("propeller")->x - 8 + 25, cowl->length = 50, cowl->width = 60, cowl->height = 60;
+  trammel_session_do (stage.session, aeroplane_with_added (trammel_session_aeroplane (stage.session), &cowl->piece), "Add Cowl");
+  choose ("motor");
+  find ("behind the front");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "ahead of the front"));
+  ck_assert_str_eq (gtk_label_get_text (GTK_LABEL (beside ("Propeller's plane"))), "8");
+}
+END_TEST
+
 static void
 add_cowl (void)
 {
@@ -240,11 +277,7 @@ START_TEST (what_it_shall_weigh_and_what_the_airframe_weighs_is_typed)
 {
   retype ("Wanted all-up, g", "180");
   ck_assert_double_eq (traits ().target.all_up, 180);
-  gtk_widget_grab_focus (beside ("Loading, g/dm²"));
-  gui_settle ();
-  gui_key ("<Control>a");
-  gui_type ("30");
-  gui_key ("Return");
+  retype ("Loading, g/dm²", "30");
   ck_assert (traits ().target.all_up == 0 && traits ().target.loading == 30);
   retype ("Bare airframe, g", "72");
   ck_assert (traits ().airframe == 72 && traits ().airframe_sigma == 0);
@@ -291,6 +324,19 @@ START_TEST (where_the_bare_airframe_balances_is_typed_once_it_is_weighed)
 }
 END_TEST
 
+/* 8 oz/ft² are 8 × 28.349523125 / 9.290304 g/dm²: International yard and pound agreement, 1959. */
+START_TEST (a_wanted_loading_is_typed_in_the_reader_s_units)
+{
+  trammel_settings_set_units (stage.settings, (Units) { LENGTH_INCH, MASS_OZ });
+  gui_settle ();
+  retype ("Loading, oz/ft²", "8");
+  ck_assert_double_eq_tol (traits ().target.loading, 24.4121, 1e-4);
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Loading, oz/ft²"))), "8");
+  retype ("Loading, oz/ft²", "-1");
+  find ("A loading is more than nothing; at 650 mm of span 5.9 to 9.2 oz/ft² is usual.");
+}
+END_TEST
+
 int
 main (void)
 {
@@ -307,10 +353,14 @@ main (void)
   tcase_add_test (tests, a_turn_and_a_group_are_typed);
   tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
   tcase_add_test (tests, what_stands_on_a_label_is_typed_and_what_it_gives_is_read);
+  tcase_add_test (tests, a_part_on_a_rail_is_not_typed_past_the_end_of_it);
+  tcase_add_test (tests, a_place_off_centre_says_its_side_beside_the_sign_it_is_typed_with);
+  tcase_add_test (tests, a_propeller_behind_its_cowl_s_front_is_not_told_with_a_minus);
   tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);
   tcase_add_test (tests, a_motor_too_far_out_is_set_in_its_cowl_in_one_step);
   tcase_add_test (tests, a_motor_without_its_propeller_says_what_is_lacking);
   tcase_add_test (tests, the_thrust_lines_angles_tell_how_far_off_the_middle_the_shaft_leaves_the_firewall);
+  tcase_add_test (tests, a_wanted_loading_is_typed_in_the_reader_s_units);
   tcase_add_test (tests, what_it_shall_weigh_and_what_the_airframe_weighs_is_typed);
   tcase_add_test (tests, where_the_bare_airframe_balances_is_typed_once_it_is_weighed);
   suite_add_tcase (suite, tests);

@@ -195,6 +195,35 @@ START_TEST (the_mass_of_the_whole_wins_and_emptied_leaves_the_word_to_the_lines)
 }
 END_TEST
 
+static bool
+is_in_sight (GtkWidget *widget)
+{
+  GtkWidget *viewport = gtk_widget_get_ancestor (widget, GTK_TYPE_VIEWPORT);
+  graphene_rect_t place;
+
+  return gtk_widget_compute_bounds (widget, viewport, &place) && place.origin.y >= 0
+         && place.origin.y + place.size.height <= gtk_widget_get_height (viewport);
+}
+
+START_TEST (the_sentence_that_asks_for_a_mass_leads_to_the_field_for_it)
+{
+  const Structure *weighed = structure_of ("wing");
+
+  trammel_session_do (stage.session, aeroplane_without_dependents (trammel_session_aeroplane (stage.session), &weighed->piece), "Delete");
+  choose ("battery");
+  find ("The wing has no mass yet: type what it weighs.");
+  gui_click (find ("Type the Mass"));
+  gui_settle ();
+  gui_wait_ms (200);          /* the rows are laid out, and then scrolled */
+  ck_assert (is_in_sight (find ("Mass, g")));
+  gui_type ("31");
+  gui_key ("Return");
+  gui_settle ();
+  ck_assert_double_eq (structure_of ("wing")->mass, 31);
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Type the Mass"));
+}
+END_TEST
+
 START_TEST (what_is_half_typed_in_a_line_does_not_land_in_another_structure)
 {
   lay_down ("tail");
@@ -272,6 +301,7 @@ main (void)
   tcase_add_test (with, a_line_is_added_by_its_material_opens_and_can_be_removed);
   tcase_add_test (with, the_excess_is_seen_and_can_be_left_out);
   tcase_add_test (with, the_mass_of_the_whole_wins_and_emptied_leaves_the_word_to_the_lines);
+  tcase_add_test (with, the_sentence_that_asks_for_a_mass_leads_to_the_field_for_it);
   tcase_add_test (with, what_is_half_typed_in_a_line_does_not_land_in_another_structure);
   tcase_add_test (with, another_covering_is_compared_and_put_on_in_one_step);
   tcase_add_test (with, the_tail_is_covered_while_the_wing_is_selected);

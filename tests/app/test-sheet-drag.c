@@ -31,6 +31,18 @@ START_TEST (a_battery_slides_along_its_rail_in_one_step_that_undo_names)
 }
 END_TEST
 
+/* The sheet is seen at 4 px a millimetre. */
+START_TEST (a_pull_of_three_pixels_moves_a_part_and_one_of_two_does_not)
+{
+  g_autofree char *before = hand_text ();
+
+  hand_drag (battery, (Point) { battery.x - 0.5, 0 });
+  expect_text (before);
+  hand_drag (battery, (Point) { battery.x - 0.75, 0 });
+  ck_assert_double_lt (hand_part ("battery")->x, battery.x);
+}
+END_TEST
+
 START_TEST (a_battery_stops_at_the_end_of_its_rail_while_the_hand_goes_on)
 {
   hand_drag (battery, (Point) { 60, 0 });
@@ -56,6 +68,16 @@ START_TEST (the_plate_says_how_wide_the_body_is_where_a_part_does_not_fit)
   ck_assert_double_eq_tol (atof (hand_plate ("Wide here")), 47, 2);
   ck_assert_ptr_null (hand_plate ("Balance"));
   ck_assert_ptr_nonnull (hand_plate ("Static margin"));
+  hand_release ();
+}
+END_TEST
+
+START_TEST (the_plate_says_to_which_side_a_part_is_held)
+{
+  hand_pull ((Point) { 163, 0 }, (Point) { 163, -12 });
+  ck_assert_str_eq (hand_plate ("Off centre"), "12 to port");
+  hand_move ((Point) { 163, 8 });
+  ck_assert_str_eq (hand_plate ("Off centre"), "8 to starboard");
   hand_release ();
 }
 END_TEST
@@ -371,6 +393,8 @@ case_pulling (void)
 {
   TCase *pulling = tcase_create ("pulling");
 
+  tcase_add_test (pulling, the_plate_says_to_which_side_a_part_is_held);
+  tcase_add_test (pulling, a_pull_of_three_pixels_moves_a_part_and_one_of_two_does_not);
   tcase_add_test (pulling, a_battery_slides_along_its_rail_in_one_step_that_undo_names);
   tcase_add_test (pulling, a_battery_stops_at_the_end_of_its_rail_while_the_hand_goes_on);
   tcase_add_test (pulling, ctrl_takes_a_battery_off_its_rail_and_letting_go_puts_it_back_on);

@@ -279,6 +279,21 @@ START_TEST (text_for_editing_is_what_a_person_would_write)
 }
 END_TEST
 
+START_TEST (a_loading_is_typed_and_edited_in_the_reader_s_own_unit)
+{
+  double got = NAN;
+  g_autofree char *eight = NULL, *metric_text = units_loading_exact (metric, 24), *none = units_loading_exact (imperial, NAN);
+
+  ck_assert (units_parse_loading (imperial, "8.25", &got, NULL));
+  ck_assert_double_eq_tol (got, 8.25 * 28.349523125 / 9.290304, 1e-12);
+  eight = units_loading_exact (imperial, got);
+  ck_assert_str_eq (eight, "8.25");
+  ck_assert_str_eq (metric_text, "24");
+  ck_assert_str_eq (none, "");
+  ck_assert_str_eq (units_loading_name (imperial), "oz/ft²");
+}
+END_TEST
+
 START_TEST (the_inch_and_the_ounce_are_exact)
 {
   double value;
@@ -346,6 +361,7 @@ main (void)
   tcase_add_test (tests, a_number_alone_takes_no_unit_of_length);
   tcase_add_test (tests, text_for_editing_is_read_back_to_the_last_bit);
   tcase_add_test (tests, text_for_editing_is_what_a_person_would_write);
+  tcase_add_test (tests, a_loading_is_typed_and_edited_in_the_reader_s_own_unit);
   tcase_add_test (tests, the_inch_and_the_ounce_are_exact);
   tcase_add_test (tests, where_the_comma_is_the_decimal_sign_it_is_shown_and_read);
   tcase_add_test (tests, where_the_point_is_the_decimal_sign_only_the_comma_is_asked_about);

@@ -1,4 +1,5 @@
 #include <check.h>
+#include "figures/passed-click.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -32,6 +33,19 @@ START_TEST (a_wing_loading_beyond_what_experienced_hands_fly_deserves_a_look)
   ck_assert_int_eq (note->severity, NOTE_LOOK);
   ck_assert_int_eq (note->explained, EXPLAIN_WING_LOADING);
   ck_assert_ptr_null (note_with (usual, "wing loading of"));
+}
+END_TEST
+
+/* 1 ft² = 9.290304 dm² and 1 oz = 28.349523125 g (International yard and pound agreement, 1959): 39 g/dm² are 12.8 oz/ft². */
+START_TEST (a_wing_loading_is_told_in_the_reader_s_units)
+{
+  g_autoptr (Figures) heavy = loaded (700, 39);
+  const Note *note = note_with (heavy, "wing loading of");
+  g_autofree char *metric = note_words (note, (Units) { LENGTH_MM, MASS_G }), *imperial = note_words (note, (Units) { LENGTH_INCH, MASS_OZ });
+
+  ck_assert_str_eq (metric, note->text);
+  ck_assert_str_eq (imperial, "The wing loading of 13\u00a0oz/ft² is more than experienced hands fly at this span, about 12\u00a0oz/ft²: "
+                              "check the masses.");
 }
 END_TEST
 
@@ -69,6 +83,7 @@ main (void)
   TCase *tests = tcase_create ("loading");
 
   tcase_add_loop_test (tests, a_wing_loading_beyond_what_experienced_hands_fly_deserves_a_look, 0, G_N_ELEMENTS (spans));
+  tcase_add_test (tests, a_wing_loading_is_told_in_the_reader_s_units);
   tcase_add_test (tests, a_hot_cubic_loading_deserves_a_look);
   tcase_add_test (tests, a_battery_of_fifty_kilograms_is_told_once);
   return run_suite (suite_create ("figures loading"), tests);

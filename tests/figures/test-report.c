@@ -1,6 +1,7 @@
 #include <check.h>
 #include <json-glib/json-glib.h>
 #include <math.h>
+#include "document/changes.h"
 #include "figures/cautions.h"
 #include "figures/explanation.h"
 #include "figures/report.h"
@@ -302,6 +303,20 @@ START_TEST (the_text_tells_the_band_with_its_half_percents)
 }
 END_TEST
 
+START_TEST (the_text_tells_a_balance_point_off_centre_by_its_side)
+{
+  g_autoptr (Aeroplane) made = with_part (racer (), "lead", 20, 150), to_port = NULL;
+
+  to_port = change_part_place (made, "lead", 150, -80, 0);
+  g_autoptr (Figures) port = figures_once (to_port);
+  g_autofree char *text = report_text (port, (Units) { LENGTH_MM, MASS_G });
+
+  ck_assert_double_lt (port->mass.y_mm, -1);
+  assert_has (text, "Balance point, to port");
+  ck_assert_ptr_null (strstr (text, "Balance point, to starboard"));
+}
+END_TEST
+
 /* Half a screen is too little to read a table in: the racer's fits the eighty characters of a terminal. */
 START_TEST (the_text_fits_a_terminal)
 {
@@ -334,6 +349,7 @@ main (void)
   tcase_add_test (tests, an_elliptical_wing_stalls_nowhere_in_particular);
   tcase_add_test (tests, the_text_closes_with_the_cautions_of_every_sheet);
   tcase_add_test (tests, the_text_tells_the_band_with_its_half_percents);
+  tcase_add_test (tests, the_text_tells_a_balance_point_off_centre_by_its_side);
   tcase_add_test (tests, the_text_fits_a_terminal);
   return run_suite (suite, tests);
 }
