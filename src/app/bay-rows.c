@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/bay-rows.h"
 #include <glib/gi18n-lib.h>
+#include "app/entry-click.h"
 #include "app/piece-controls.h"
 #include "document/changes.h"
 #include "figures/part-places.h"
@@ -152,6 +153,7 @@ bay_name_line (GtkWidget *row, const Bay *bay)
   gtk_editable_set_text (GTK_EDITABLE (name), bay->piece.id);
   gtk_editable_set_width_chars (GTK_EDITABLE (name), 8);
   gtk_widget_set_hexpand (name, TRUE);
+  entry_leave_undo (name);
   gtk_accessible_update_property (GTK_ACCESSIBLE (name), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Bay's name"), -1);
   g_signal_connect_swapped (name, "activate", G_CALLBACK (bay_named), row);
   g_signal_connect_swapped (focus, "leave", G_CALLBACK (bay_named), row);

@@ -67,3 +67,21 @@ entry_select_on_click (GtkWidget *entry)
   g_signal_connect_swapped (events, "event", G_CALLBACK (entry_event), entry);
   gtk_widget_add_controller (entry, events);
 }
+
+/* A text keeps these keys to itself even while it has nothing to undo: they are met on their way down to it. */
+void
+entry_leave_undo (GtkWidget *entry)
+{
+  static const struct { const char *keys, *action; } keys[] = {
+    { "<Control>z", "win.undo" }, { "<Control><Shift>z", "win.redo" }, { "<Control>y", "win.redo" },
+  };
+  GtkEventController *shortcuts = gtk_shortcut_controller_new ();
+
+  gtk_editable_set_enable_undo (GTK_EDITABLE (entry), FALSE);
+  gtk_event_controller_set_propagation_phase (shortcuts, GTK_PHASE_CAPTURE);
+  for (size_t i = 0; i < G_N_ELEMENTS (keys); i++)
+    gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (shortcuts),
+                                          gtk_shortcut_new (gtk_shortcut_trigger_parse_string (keys[i].keys),
+                                                            gtk_named_action_new (keys[i].action)));
+  gtk_widget_add_controller (entry, shortcuts);
+}

@@ -11,4 +11,7 @@ void entry_select_all      (GtkWidget *entry);
 /** A text longer than the entry is seen from its beginning when the keyboard has come, with all of it selected, or gone. */
 void entry_show_beginning  (GtkWidget *entry);
 
+/** Ctrl+Z and its like in the entry are the aeroplane's, not the text's. */
+void entry_leave_undo (GtkWidget *entry);
+
 G_END_DECLS

@@ -250,7 +250,7 @@ field_entry (TrammelField *self)
 
   gtk_widget_set_valign (entry, GTK_ALIGN_CENTER);
   /* Ctrl+Z is the aeroplane's; what is half typed goes back by Escape. */
-  gtk_editable_set_enable_undo (GTK_EDITABLE (entry), FALSE);
+  entry_leave_undo (entry);
   gtk_widget_add_css_class (entry, "figure-entry");
   if (self->spec->kind == FIELD_TEXT) {
     gtk_widget_set_hexpand (entry, TRUE);

@@ -302,6 +302,28 @@ START_TEST (keys_in_a_field_belong_to_the_field)
 }
 END_TEST
 
+START_TEST (ctrl_z_in_the_field_of_a_bay_s_name_undoes_its_renaming)
+{
+  TrammelWindow *window = racer ();
+  TrammelSession *session = trammel_window_session (window);
+
+  trammel_session_do (session, aeroplane_with_added (stage_aeroplane (window), &bay_new ("hold", "F1", "F2")->piece), "Add Bay");
+  select_piece (window, "hold");
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (window), "Bay's name"));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_type ("nose");
+  gui_key ("Return");
+  gui_settle ();
+  ck_assert_ptr_nonnull (aeroplane_find (stage_aeroplane (window), "nose"));
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (window), "Bay's name"));
+  gui_key ("<Control>z");
+  gui_settle ();
+  ck_assert_str_eq (trammel_session_redo_label (session), "Rename Bay");
+  ck_assert_ptr_nonnull (aeroplane_find (stage_aeroplane (window), "hold"));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -322,6 +344,7 @@ main (void)
   tcase_add_test (tests, a_copy_is_plain_text_too_and_that_text_can_be_pasted);
   tcase_add_test (tests, select_all_takes_everything_and_delete_counts_it);
   tcase_add_test (tests, nodes_are_deleted_like_parts_and_their_outline_stays_selected);
+  tcase_add_test (tests, ctrl_z_in_the_field_of_a_bay_s_name_undoes_its_renaming);
   tcase_add_test (tests, keys_in_a_field_belong_to_the_field);
   suite_add_tcase (suite, tests);
   return gui_run (suite);
