@@ -175,9 +175,23 @@ strip_step_toggled (GtkToggleButton *button, TrammelPlanStrip *self)
   gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
 }
 
+/* Beneath an aeroplane that is worked on again lies the plan of its wing, whichever view was traced last. */
+static void
+strip_lay_wing_beneath (TrammelPlanStore *plans)
+{
+  const Plan *plan = trammel_plan_store_plan (plans);
+
+  for (size_t i = 0; plan != NULL && i < plan->view_count; i++)
+    if (plan->views[i].shows == VIEW_WING) {
+      trammel_plan_store_choose (plans, plan->piece.id, plan->views[i].id);
+      return;
+    }
+}
+
 static void
 strip_done (TrammelPlanStrip *self)
 {
+  strip_lay_wing_beneath (trammel_sheet_canvas_plan_store (self->sheet));
   trammel_sheet_canvas_set_tool (self->sheet, "select");
   gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
 }

@@ -433,6 +433,22 @@ strip_is_shut (gpointer data)
   return !gtk_widget_get_visible (gtk_widget_get_first_child (strip ()));
 }
 
+START_TEST (done_lays_the_wing_s_view_beneath_again)
+{
+  begin ();
+  set_level_length ("80");
+  add_view ();
+  Plan *next = plan_with_view (plan (), (PlanView) { .shows = VIEW_FIN, .fore = upright_to, .aft = upright_from });
+
+  trammel_session_do (hand_session (), change_plan (hand_aeroplane (), plan ()->piece.id, next), "Add View");
+  trammel_plan_store_choose (plans (), plan ()->piece.id, plan ()->views[1].id);
+  gui_settle ();
+  ck_assert_int_eq (trammel_plan_store_view (plans ())->shows, VIEW_FIN);
+  gui_click (gui_await (strip (), "Done"));
+  ck_assert_int_eq (trammel_plan_store_view (plans ())->shows, VIEW_WING);
+}
+END_TEST
+
 START_TEST (trace_takes_the_outline_tool_and_done_shuts_the_strip)
 {
   begin ();
@@ -475,6 +491,7 @@ main (void)
   tcase_add_test (tests, of_a_view_that_was_traced_the_root_s_leading_edge_is_clicked_in_the_side_view);
   tcase_add_test (tests, a_side_view_that_is_not_there_is_said_while_something_is_traced_that_stands_in_it);
   tcase_add_test (tests, trace_takes_the_outline_tool_and_done_shuts_the_strip);
+  tcase_add_test (tests, done_lays_the_wing_s_view_beneath_again);
   tcase_add_test (tests, an_axis_set_by_keys_leaves_the_key_cursor_on_the_print_and_a_further_view_the_keyboard_on_the_sheet);
   return hand_run ("plan views", &tests, 1);
 }
