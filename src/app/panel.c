@@ -7,6 +7,7 @@
 #include "app/first-frame.h"
 #include "app/fit-offer.h"
 #include "app/focus-scroller.h"
+#include "app/lists-page.h"
 #include "app/numbers.h"
 #include "app/object-list.h"
 #include "app/part-adder.h"
@@ -18,10 +19,10 @@ struct _TrammelPanel {
   TrammelPlanStore *plans;      /* NULL: none are known of */
   GtkWidget *column;
   GtkWidget *answer, *switcher, *stack, *foot;
-  GtkWidget *selection_button, *findings_button, *badge;
+  GtkWidget *selection_button, *findings_button, *lists_button, *badge;
   GtkWidget *page;             /* what scrolls: the selection's rows and the list, empty until needed */
   GtkWidget *fit;              /* offered while there are no parts */
-  GtkWidget *selection, *findings, *numbers, *arrange;      /* NULL until needed */
+  GtkWidget *selection, *findings, *lists, *numbers, *arrange;      /* NULL until needed */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelPanel, trammel_panel, GTK_TYPE_WIDGET)
@@ -58,6 +59,15 @@ panel_need_findings (TrammelPanel *self)
   gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->findings, _("Findings")), "findings");
 }
 
+static void
+panel_need_lists (TrammelPanel *self)
+{
+  if (self->lists != NULL)
+    return;
+  self->lists = lists_page_new (self->session);
+  gtk_stack_add_named (GTK_STACK (self->stack), panel_page (self->lists, _("Lists")), "lists");
+}
+
 /* The first sight of the window is the aeroplane and the answer; the rows, hundreds of widgets, follow a frame later. */
 static void
 panel_need_selection (GtkWidget *panel)
@@ -77,10 +87,13 @@ static void
 panel_switched (TrammelPanel *self)
 {
   const gboolean findings = gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (self->findings_button));
+  const gboolean lists = gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (self->lists_button));
 
   if (findings)
     panel_need_findings (self);
-  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), findings ? "findings" : "selection");
+  if (lists)
+    panel_need_lists (self);
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), findings ? "findings" : lists ? "lists" : "selection");
 }
 
 static void
@@ -186,6 +199,7 @@ panel_switch (TrammelPanel *self)
 
   self->selection_button = gtk_toggle_button_new_with_label (_("Selection"));
   self->findings_button = gtk_toggle_button_new ();
+  self->lists_button = gtk_toggle_button_new_with_label (_("Lists"));
   self->badge = gtk_label_new (NULL);
   gtk_widget_add_css_class (self->badge, "badge");
   gtk_widget_set_valign (self->badge, GTK_ALIGN_CENTER);
@@ -194,12 +208,15 @@ panel_switch (TrammelPanel *self)
   gtk_box_append (GTK_BOX (words), self->badge);
   gtk_button_set_child (GTK_BUTTON (self->findings_button), words);
   gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (self->findings_button), GTK_TOGGLE_BUTTON (self->selection_button));
+  gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (self->lists_button), GTK_TOGGLE_BUTTON (self->selection_button));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->selection_button), TRUE);
   gtk_box_set_homogeneous (GTK_BOX (line), TRUE);
   gtk_widget_add_css_class (line, "panel-switch");
   gtk_box_append (GTK_BOX (line), self->selection_button);
   gtk_box_append (GTK_BOX (line), self->findings_button);
+  gtk_box_append (GTK_BOX (line), self->lists_button);
   g_signal_connect_swapped (self->findings_button, "toggled", G_CALLBACK (panel_switched), self);
+  g_signal_connect_swapped (self->lists_button, "toggled", G_CALLBACK (panel_switched), self);
   return line;
 }
 

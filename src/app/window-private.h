@@ -85,6 +85,8 @@ void window_with_panel         (TrammelWindow *self, PanelAct act, const char *t
 void window_view_fit           (TrammelWindow *self, int width, int height);
 /* window-clipboard.c */
 void window_clipboard_begin    (TrammelWindow *self);
+/* window-lists.c: a list saved by itself */
+void window_lists_begin        (TrammelWindow *self);
 /* window-plans.c: plans on their way in, and what is wrong with the one in hand */
 void window_plans_begin        (TrammelWindow *self);
 void window_plans_end          (TrammelWindow *self);

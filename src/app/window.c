@@ -170,6 +170,7 @@ trammel_window_new (GtkApplication *application, TrammelSettings *settings)
   window_view_begin (self);
   window_keys_begin (self);
   window_clipboard_begin (self);
+  window_lists_begin (self);
   window_files_begin (self);
   window_plans_begin (self);
   window_brought_begin (self);

@@ -176,9 +176,7 @@ units_moment_figure (Units units, double g_mm)
 char *
 units_moment (Units units, double g_mm)
 {
-  g_autofree char *unit = g_strdup_printf ("%s·%s", units_mass_name (units), units_length_name (units));
-
-  return with_unit (units_moment_figure (units, g_mm), unit);
+  return with_unit (units_moment_figure (units, g_mm), units_moment_name (units));
 }
 
 char *
@@ -234,6 +232,14 @@ const char *
 units_mass_name (Units units)
 {
   return units.mass == MASS_OZ ? _("oz") : _("g");
+}
+
+const char *
+units_moment_name (Units units)
+{
+  if (units.length == LENGTH_INCH)
+    return units.mass == MASS_OZ ? _("oz·in") : _("g·in");
+  return units.mass == MASS_OZ ? _("oz·mm") : _("g·mm");
 }
 
 const char *

@@ -32,6 +32,7 @@ char *units_percent       (double percent);                     /* whole, true m
 char *units_number        (double value, int decimals);         /* a pure number, true minus; "–" unless finite */
 const char *units_length_name (Units units);                    /* "mm", "in" */
 const char *units_mass_name   (Units units);                    /* "g", "oz" */
+const char *units_moment_name (Units units);                    /* "g·mm", "oz·in" */
 const char *units_area_name   (Units units);                    /* "dm²", "in²" */
 const char *units_loading_name (Units units);                   /* "g/dm²", "oz/ft²" */
 double units_loading_unit (Units units);                        /* one of that unit, grams per dm² */

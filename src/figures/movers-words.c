@@ -78,3 +78,16 @@ movers_text (const Movers *movers, Units units)
     return g_strdup_printf (_("%s are missing at the nose; %s there move the balance point %s."), mass, some, way);
   return g_strdup_printf (_("%s are missing at the tail; %s there move the balance point %s."), mass, some, way);
 }
+
+char *
+movers_ends_text (const Figures *figures, Units units)
+{
+  const double nose = movers_added_mm (figures, MOVERS_SOME_G, figures->nose_x_mm);
+  const double tail = movers_added_mm (figures, MOVERS_SOME_G, figures->tail_x_mm);
+  g_autofree char *some = units_mass (units, MOVERS_SOME_G);
+  g_autofree char *forward = units_length (units, -nose), *aft = units_length (units, tail);
+
+  if (!(nose < 0 && tail > 0))
+    return NULL;
+  return g_strdup_printf (_("%s more at the nose move the balance point %s forward, at the tail %s aft."), some, forward, aft);
+}

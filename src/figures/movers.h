@@ -47,3 +47,5 @@ double movers_added_mm (const Figures *figures, double grams, double x_mm);
 char  *mover_text (const Movers *movers, const Mover *mover, Units units);
 /** The same of the two, and of what is missing: one sentence. A new string; NULL: nothing is missing. */
 char  *movers_text (const Movers *movers, Units units);
+/** What MOVERS_SOME_G at either end do: one sentence. A new string; NULL without a balance point, or where no end is known. */
+char  *movers_ends_text (const Figures *figures, Units units);

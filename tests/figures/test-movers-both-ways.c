@@ -108,6 +108,10 @@ START_TEST (tail_heavy_ten_grams_at_the_nose_take_the_balance_point_forward_by_w
   g_autoptr (Figures) figures = tail_heavy ();
   Movers movers = movers_of (figures);
 
+  g_autofree char *ends = movers_ends_text (figures, metric), *told = units_length (metric, -movers.some_mm);
+  g_autofree char *wanted = g_strdup_printf ("nose move the balance point %s forward, at the tail", told);
+
+  ck_assert_ptr_nonnull (strstr (ends, wanted));
   ck_assert_double_gt (movers.off_mm, 0);
   ck_assert_double_eq (movers.ballast_x_mm, figures->nose_x_mm);
   ck_assert_double_lt (movers.gram_mm, 0);
