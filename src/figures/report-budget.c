@@ -129,9 +129,11 @@ budget_write (JsonText *json, const Figures *figures)
   json_text_string (json, "airframe_by", airframe[budget.airframe_by]);
   json_text_number (json, "airframe_g", budget.airframe_g);
   json_text_number (json, "airframe_sigma_g", budget.airframe_sigma_g);
-  json_text_number (json, "airframe_x_mm", budget.airframe_x_mm);
   json_text_number (json, "reckoned_g", budget.reckoned_g);
-  json_text_number (json, "reckoned_x_mm", budget.reckoned_x_mm);
+  if (isfinite (budget.airframe_x_mm))
+    json_text_number (json, "airframe_x_mm", budget.airframe_x_mm);
+  if (isfinite (budget.reckoned_x_mm))
+    json_text_number (json, "reckoned_x_mm", budget.reckoned_x_mm);
   json_text_number (json, "left_g", budget.left_g);
   json_text_number (json, "left_sigma_g", budget.left_sigma_g);
   json_text_number (json, "gear_g", budget.gear_g);
