@@ -24,7 +24,8 @@ static const Attribute of_entry[] = {
   { .name = "mass", .presence = PRESENCE_REQUIRED, .offset = offsetof (CatalogueEntry, mass), .least = 0, .most = MOST, .unit = "g" },
   NUMBER ("mass-sigma", mass_sigma, "g"), NUMBER ("length", length, "mm"), NUMBER ("width", width, "mm"), NUMBER ("height", height, "mm"),
   NUMBER ("lead", lead, "mm"), NUMBER ("cells", cells, ""), NUMBER ("capacity", capacity, "mAh"), NUMBER ("power", power, "W"),
-  NUMBER ("current", current, "A"), NUMBER ("rpm-per-volt", rpm_per_volt, ""), NUMBER ("pitch", pitch, "mm"), NUMBER ("fits-from", fits_from, "g"), NUMBER ("fits-to", fits_to, "g"),
+  NUMBER ("current", current, "A"), NUMBER ("rpm-per-volt", rpm_per_volt, ""), NUMBER ("pitch", pitch, "mm"),
+  NUMBER ("fits-from", fits_from, "g"), NUMBER ("fits-to", fits_to, "g"),
   TEXT ("use", use), TEXT ("source", source),
   { .name = NULL }
 };

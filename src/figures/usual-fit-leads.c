@@ -18,7 +18,7 @@ replace_made (FitWork *work, Aeroplane *takes)
 static void
 add_extension (FitWork *work, const double at[3], double length)
 {
-  const CatalogueEntry *entry = catalogue_find (work->catalogue, length <= 150 ? "extension-150" : "extension-300");
+  const CatalogueEntry *entry = catalogue_find (work->catalogue, length <= 100 ? "extension-100" : length <= 150 ? "extension-150" : "extension-300");
   Part *part = entry ? catalogue_entry_part (entry) : NULL;
 
   if (!part)
