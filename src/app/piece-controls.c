@@ -41,6 +41,19 @@ piece_control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (
   piece_control_refresh (control);
 }
 
+GtkWidget *
+piece_words_control (TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *))
+{
+  GtkWidget *control = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *words = gtk_label_new (NULL);
+
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_box_append (GTK_BOX (control), words);
+  gtk_widget_add_css_class (control, "field");
+  piece_control_adopt (control, session, show);
+  return control;
+}
+
 TrammelSession *
 piece_control_choosing (GtkWidget *control)
 {

@@ -15,6 +15,8 @@ GtkWidget *control_kind_control (TrammelSession *session);         /* control-ki
 
 /** For a control made elsewhere: it holds the session, and shows the present value by `show`. */
 void piece_control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *));
+/** Words across a whole row; `show` sets them in the control's one child, a label. */
+GtkWidget *piece_words_control (TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *));
 /** The session, while a person chooses; NULL while it is only being shown. */
 TrammelSession *piece_control_choosing (GtkWidget *control);
 /** However long a choice is, the panel is no wider for it: its words are cut in the middle. */

@@ -144,12 +144,5 @@ power_show (GtkWidget *control, TrammelSession *session)
 GtkWidget *
 power_control (TrammelSession *session)
 {
-  GtkWidget *control = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *words = gtk_label_new (NULL);
-
-  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (words), 0);
-  gtk_box_append (GTK_BOX (control), words);
-  gtk_widget_add_css_class (control, "field");
-  piece_control_adopt (control, session, power_show);
-  return control;
+  return piece_words_control (session, power_show);
 }

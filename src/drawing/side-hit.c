@@ -242,7 +242,8 @@ side_view_hit (const SideScene *side, double x, double y, double radius)
 
   query.mm = view_from_screen (&query.view, x, y);
   if (find_hinge_end (&query, &hit) || find_part (&query, true, &hit) || find_selected_outline (&query, &hit)
-      || find_lead (&query, true, radius / 2, &hit) || find_part (&query, false, &hit) || find_lead (&query, false, radius / 3, &hit) || find_control (&query, &hit) || find_surface (&query, &hit) || find_body (&query, &hit))
+      || find_lead (&query, true, radius / 2, &hit) || find_part (&query, false, &hit)
+      || find_lead (&query, false, radius / 3, &hit) || find_control (&query, &hit) || find_surface (&query, &hit) || find_body (&query, &hit))
     return hit;
   if (fabs (y - query.view.origin_y) <= radius / 2)
     hit.kind = HIT_DATUM;

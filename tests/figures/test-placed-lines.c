@@ -1,6 +1,7 @@
 #include <check.h>
 #include <math.h>
 #include "figures/figures.h"
+#include "structure-lines.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -8,44 +9,6 @@
 
 /* Where lines with places of their own pull a structure's centre: what is weighed, and what the whole is typed to weigh. A wing of
  * 640 × 100 mm, its leading edge at 30 mm, so that what is spread over it has its centre at 80. */
-
-static StructureItem
-by_area (const char *name, ItemTraced of, double thickness, double density)
-{
-  StructureItem item = structure_item (name);
-
-  item.of = of;
-  item.thickness = thickness;
-  item.density = density;
-  return item;
-}
-
-static StructureItem
-weighing (const char *name, double grams)
-{
-  StructureItem item = structure_item (name);
-
-  item.weighed = grams;
-  return item;
-}
-
-/* Takes the items' texts. */
-static Structure *
-made_of (const char *of, const StructureItem items[], size_t count)
-{
-  Structure *structure = structure_new ("frame", of, NAN);
-
-  structure->items = g_memdup2 (items, count * sizeof *items);
-  structure->item_count = count;
-  structure->excess = 0;
-  return structure;
-}
-
-static Aeroplane *
-wing_of (Structure *structure)
-{
-  return with_piece (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (30, 640, 100)), structure);
-}
 
 /* The lever, by hand: 19.2 g of sheet at 80 mm, 6.4 g that were weighed at 40 mm; of 40 g in all the sheet has 33.6. */
 START_TEST (a_weighed_line_keeps_its_weight_where_the_whole_is_typed)

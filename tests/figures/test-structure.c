@@ -5,50 +5,13 @@
 #include "document/material-class.h"
 #include "figures/body-measure.h"
 #include "figures/report.h"
+#include "structure-lines.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
 #include "support/shapes.h"
 
 /* What structures weigh from what they are made of. A wing of 640 × 100 mm: 6.4 dm². */
-
-static StructureItem
-by_area (const char *name, ItemTraced of, double thickness, double density)
-{
-  StructureItem item = structure_item (name);
-
-  item.of = of;
-  item.thickness = thickness;
-  item.density = density;
-  return item;
-}
-
-static StructureItem
-weighing (const char *name, double grams)
-{
-  StructureItem item = structure_item (name);
-
-  item.weighed = grams;
-  return item;
-}
-
-/* Takes the items' texts. */
-static Structure *
-made_of (const char *of, const StructureItem items[], size_t count)
-{
-  Structure *structure = structure_new ("frame", of, NAN);
-
-  structure->items = g_memdup2 (items, count * sizeof *items);
-  structure->item_count = count;
-  structure->excess = 0;
-  return structure;
-}
-
-static Aeroplane *
-wing_of (Structure *structure)
-{
-  return with_piece (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (30, 640, 100)), structure);
-}
 
 static double
 item_g (const Figures *figures, guint i)
