@@ -4,7 +4,6 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "balance/weighed.h"
-#include "document/units.h"
 #include "figures/notes.h"
 
 /* g, mm; a kitchen scale, and fingers beneath a wing. Common practice, no source. */
@@ -55,28 +54,26 @@ on_the_scale (const AeroplaneTraits *traits)
   };
 }
 
-/* Three deviations: one such weighing in some hundreds. */
+/* Three deviations: one such weighing in some hundreds. By how much is told with the budget, in the reader's units. */
 static void
 note_disagreement (Loads *self, const Weighed *weighed)
 {
   static const double FAR = 3;
   const AirframeFigures *reckoned = &self->airframe;
-  const Units metric = { LENGTH_MM, MASS_G };
   const double more = 1e3 * weighed->mass - reckoned->reckoned_g, aft = 1e3 * weighed->x - reckoned->reckoned_x_mm;
-  g_autofree char *grams = units_mass (metric, fabs (more)), *mm = units_length (metric, fabs (aft));
 
   if (fabs (more) > FAR * hypot (reckoned->reckoned_sigma_g, 1e3 * weighed->mass_sigma))
-    notes_add (self->notes, NOTE_LOOK, NULL,
-               more > 0 ? _("The bare airframe weighs %s more than reckoned, and its structures cannot be so wrong: weigh it again without any "
-                            "gear, or see whether a structure is missing.")
-                        : _("The bare airframe weighs %s less than reckoned, and its structures cannot be so wrong: weigh it again with wing "
-                            "and tail on, or see whether a structure is there twice."), grams);
+    notes_add (self->notes, NOTE_LOOK, NULL, "%s",
+               more > 0 ? _("The bare airframe weighs more than its structures can come to: weigh it again without any gear, or see whether a "
+                            "structure is missing.")
+                        : _("The bare airframe weighs less than its structures can come to: weigh it again with wing and tail on, or see "
+                            "whether a structure is there twice."));
   if (fabs (aft) > FAR * hypot (reckoned->reckoned_x_sigma_mm, 1e3 * weighed->x_sigma))
-    notes_add (self->notes, NOTE_LOOK, NULL,
-               aft > 0 ? _("The bare airframe balances %s further aft than reckoned, and its structures cannot be so wrong: balance it again "
-                           "without any gear, and measure from the datum.")
-                       : _("The bare airframe balances %s further forward than reckoned, and its structures cannot be so wrong: balance it "
-                           "again without any gear, and measure from the datum."), mm);
+    notes_add (self->notes, NOTE_LOOK, NULL, "%s",
+               aft > 0 ? _("The bare airframe balances further aft than its structures can: balance it again without any gear, and measure "
+                           "from the datum.")
+                       : _("The bare airframe balances further forward than its structures can: balance it again without any gear, and "
+                           "measure from the datum."));
 }
 
 void

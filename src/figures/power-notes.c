@@ -66,19 +66,19 @@ note_pull (const PowerFigures *self, GPtrArray *notes)
                                                          "propeller, more power or less mass helps."), pull);
 }
 
+/* By how much is told in the report, in the reader's units. */
 static void
 note_clearance (const PowerFigures *self, GPtrArray *notes)
 {
-  const Units metric = { LENGTH_MM, MASS_G };
-  g_autofree char *clear = units_length (metric, fabs (self->clearance_mm)), *least = units_length (metric, self->clearance_least_mm);
+  const char *name = piece_name (&self->propeller->piece);
 
   if (self->clearance_mm < 0)
-    notes_add (notes, NOTE_LOOK, &self->propeller->piece, _("“%s” reaches %s into the ground when the aeroplane stands level: longer legs or "
-                                                           "a smaller propeller."), piece_name (&self->propeller->piece), clear);
+    notes_add (notes, NOTE_LOOK, &self->propeller->piece, _("“%s” reaches into the ground when the aeroplane stands level: longer legs or a "
+                                                           "smaller propeller."), name);
   else
-    notes_add (notes, NOTE_NOTE, &self->propeller->piece, _("“%s” clears the ground by %s when the aeroplane stands level; on mown grass %s is "
-                                                           "usual: lengthen the legs, or launch by hand."),
-               piece_name (&self->propeller->piece), clear, least);
+    notes_add (notes, NOTE_NOTE, &self->propeller->piece, _("“%s” has little room above the ground when the aeroplane stands level; a tenth of "
+                                                           "its diameter and 15 mm (5/8 in) are usual on mown grass: lengthen the legs, "
+                                                           "or launch by hand."), name);
 }
 
 void

@@ -105,8 +105,8 @@ START_TEST (a_weighing_that_structures_cannot_explain_is_told)
   g_autoptr (Figures) fine = figures_once (sound), bad = figures_once (wrong);
 
   ck_assert_ptr_null (note_with (fine, "bare airframe"));
-  ck_assert_ptr_nonnull (note_with (bad, "weighs 30\u00a0g more than reckoned"));
-  ck_assert_ptr_nonnull (note_with (bad, "balances 100\u00a0mm further aft than reckoned"));
+  ck_assert_ptr_nonnull (note_with (bad, "weighs more than its structures can come to"));
+  ck_assert_ptr_nonnull (note_with (bad, "balances further aft than its structures can"));
 }
 END_TEST
 

@@ -163,7 +163,7 @@ END_TEST
 START_TEST (a_propeller_that_meets_the_ground_is_told_and_one_with_room_is_not)
 {
   static const struct { double diameter, clear; const char *said; } cases[] = {
-    { 7, -28.9, "reaches 29\u00a0mm into the ground" }, { 4, 9.2, "clears the ground by 9\u00a0mm" }, { 3, 21.9, NULL },
+    { 7, -28.9, "reaches into the ground" }, { 4, 9.2, "has little room above the ground" }, { 3, 21.9, NULL },
   };
   Rating rating = usual;
   Part *wheels = part_at ("wheels", 80, 10);
