@@ -4,6 +4,7 @@
 #include <math.h>
 #include "figures/movers.h"
 #include "figures/names.h"
+#include "figures/report-ballast.h"
 
 /* More rows nobody reads: what comes last helps least. */
 enum { MOST_MOVERS = 8 };
@@ -61,15 +62,35 @@ add_row (TrammelGroup *group, const char *label, const char *words)
 }
 
 static void
-add_ballast (TrammelGroup *group, const Arrangement *found, ArrangeStatus status, double nose_x, Units units)
+add_ballast_places (TrammelGroup *group, const GArray *places, Units units)
 {
-  g_autofree char *mass = units_mass (units, found->ballast * 1e3);
-  g_autofree char *ballast = found->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G ? g_strdup (_("none needed"))
-                             : g_strdup_printf (found->ballast_x * 1e3 <= nose_x ? _("%s at the nose") : _("%s at the tail"), mass);
+  for (guint i = 0; i < places->len; i++) {
+    const BallastPlace *place = &g_array_index (places, BallastPlace, i);
+    g_autofree char *name = ballast_place_name (place), *text = ballast_place_text (place, units);
+    /* Translators: %s is a place for ballast: "Fore end of nose" */
+    g_autofree char *label = g_strdup_printf (_("Ballast: %s"), name);
 
+    add_row (group, label, text);
+  }
+}
+
+static void
+add_ballast (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, ArrangeStatus status, Units units)
+{
+  g_autofree char *mass = units_mass (units, found->ballast * 1e3), *place = NULL, *ballast = NULL;
+  g_autoptr (GArray) places = NULL;
+
+  if (found->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G) {
+    add_row (group, _("Ballast"), _("none needed"));
+    return;
+  }
+  place = arranging_ballast_phrase (arranging, found);
+  /* Translators: a mass, and where it goes: "26 g at the fore end of “nose”" */
+  ballast = g_strdup_printf (_("%s %s"), mass, place);
+  places = arranging_ballast_places (arranging, found);
   add_row (group, _("Ballast"), ballast);
-  if (found->ballast * 1e3 >= ARRANGING_LEAST_BALLAST_G)
-    add_row (group, _("With less"), status == ARRANGE_PROVED ? _("not possible, that is proved") : _("perhaps: the time ended"));
+  add_row (group, _("Better balanced by itself"), status == ARRANGE_PROVED ? _("not possible, that is proved") : _("perhaps: the time ended"));
+  add_ballast_places (group, places, units);
 }
 
 static void
@@ -99,7 +120,7 @@ arrange_rows_add (TrammelGroup *group, const Arranging *arranging, const Arrange
 {
   const size_t leads = arranging_lead_count (arranging);
 
-  add_ballast (group, found, status, now->nose_x_mm, units);
+  add_ballast (group, arranging, found, status, units);
   add_margin (group, now, then);
   for (size_t i = 0; i < arranging_movable (arranging); i++) {
     g_autofree char *move = arranging_move_text (arranging, found, i, units);
@@ -128,5 +149,7 @@ arrange_rows_add_movers (TrammelGroup *group, const Figures *figures, Units unit
     added++;
   }
   movers_clear (&movers);
-  return added;
+  g_autoptr (GArray) places = ballast_places (figures->aeroplane, ballast_need_of (figures));
+  add_ballast_places (group, places, units);
+  return added + places->len;
 }

@@ -98,28 +98,36 @@ to_hundredth (double metres)
   return round (metres * 1e5) / 100;
 }
 
-/* `takes` with the ballast beside the rest, to the next tenth of a gram; itself where none is needed. */
-static Aeroplane *
-with_ballast (Aeroplane *takes, double grams, double x)
+/* Down to a hundredth: it still has the room it had. */
+static double
+no_larger (double mm)
 {
-  const PartClass *class = part_class_find ("ballast");
-  g_autoptr (Aeroplane) arranged = takes;
-  g_autofree char *id = aeroplane_free_id (arranged, class->word);
-  Part *ballast;
+  return floor (mm * 100) / 100;
+}
 
-  if (grams < ARRANGING_LEAST_BALLAST_G)
-    return g_steal_pointer (&arranged);
-  ballast = part_new (id, class->word);
-  ballast->mass = ceil (grams * 10) / 10;
-  ballast->x = x;
-  ballast->length = class->length;
-  ballast->width = class->width;
-  ballast->height = class->height;
-  return aeroplane_with_added (arranged, &ballast->piece);
+/* To the next tenth of a gram; a block where it has room, else what is usual of its class. */
+static Part *
+ballast_part (const Arranging *self, const Arrangement *found, const char *id)
+{
+  Part *ballast = part_class_part ("ballast");
+  BallastPlace place;
+
+  g_free (ballast->piece.id);
+  ballast->piece.id = g_strdup (id);
+  ballast->mass = ceil (found->ballast * 1e4) / 10;
+  ballast->x = found->ballast_x * 1e3;
+  if (!arranging_ballast_place (self, found, &place))
+    return ballast;
+  ballast->y = place.y_mm;
+  ballast->z = place.z_mm;
+  ballast->length = no_larger (place.length_mm);
+  ballast->width = no_larger (place.width_mm);
+  ballast->height = no_larger (place.height_mm);
+  return ballast;
 }
 
 Aeroplane *
-arranging_applied (const Arranging *self, const Arrangement *found)
+arranging_applied_bare (const Arranging *self, const Arrangement *found)
 {
   Aeroplane *now = aeroplane_ref (self->aeroplane);
 
@@ -132,7 +140,18 @@ arranging_applied (const Arranging *self, const Arrangement *found)
       now = change_part_place (last, part->piece.id, to_hundredth (at.x), to_hundredth (at.y), to_hundredth (at.z));
       aeroplane_unref (last);
     }
-  return with_ballast (now, found->ballast * 1e3, found->ballast_x * 1e3);
+  return now;
+}
+
+Aeroplane *
+arranging_applied (const Arranging *self, const Arrangement *found)
+{
+  g_autoptr (Aeroplane) bare = arranging_applied_bare (self, found);
+  g_autofree char *id = aeroplane_free_id (bare, "ballast");
+
+  if (found->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G)
+    return g_steal_pointer (&bare);
+  return aeroplane_with_added (bare, &ballast_part (self, found, id)->piece);
 }
 
 static const char *

@@ -25,5 +25,11 @@ struct Arranging {
 bool arranging_may_move  (const Arranging *self, const Part *part);
 /* Asks a part as it stands. */
 void arranging_ask_fixed (Arranging *self, const Part *part);
+/* The aeroplane so arranged, without ballast. */
+Aeroplane *arranging_applied_bare (const Arranging *self, const Arrangement *found);
+/* Puts each one's ballast where least of it is needed and it has room, and the least first. */
+void arranging_place_ballast (const Arranging *self, Arrangements *found);
+/* The best place for it; false where none has room. */
+bool arranging_ballast_place (const Arranging *self, const Arrangement *found, BallastPlace *place);
 /* Asks every leg of a lead that reaches for a part which may move. */
 void arranging_ask_leads (Arranging *self);

@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/json-text.h"
 #include "figures/names.h"
+#include "figures/report-ballast.h"
 #include "figures/text-table.h"
 
 /* mm: nobody moves anything by less. */
@@ -17,6 +18,8 @@ arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer)
   answer->status = arrange (&self->wanted, most, &answer->found);
   if (answer->status == CORE_OK && answer->found.status == ARRANGE_IMPOSSIBLE)
     answer->status = arrange_limits (&self->wanted, answer->limits, ARRANGING_MOST_LIMITS, &answer->limit_count);
+  else if (answer->status == CORE_OK)
+    arranging_place_ballast (self, &answer->found);
 }
 
 void
@@ -61,14 +64,21 @@ arranging_move_text (const Arranging *self, const Arrangement *found, size_t par
 }
 
 static const char *
-status_text (ArrangeStatus status)
+status_text (const ArrangingAnswer *answer)
 {
-  switch (status)
+  const bool with_ballast = answer->found.count && answer->found.found[0].ballast * 1e3 >= ARRANGING_LEAST_BALLAST_G;
+
+  switch (answer->found.status)
     {
-    case ARRANGE_PROVED:     return _("No arrangement needs less ballast: that is proved.");
-    case ARRANGE_BEST_FOUND: return _("The best that was found in the time; a better one may exist.");
-    case ARRANGE_IMPOSSIBLE: return _("There is no such arrangement.");
-    case ARRANGE_NOT_FOUND:  return _("None was found in the time.");
+    case ARRANGE_PROVED:
+      return with_ballast ? _("No arrangement balances better by itself: that is proved.")
+                          : _("No arrangement needs less ballast: that is proved.");
+    case ARRANGE_BEST_FOUND:
+      return _("The best that was found in the time; a better one may exist.");
+    case ARRANGE_IMPOSSIBLE:
+      return _("There is no such arrangement.");
+    case ARRANGE_NOT_FOUND:
+      return _("None was found in the time.");
     }
   return NULL;
 }
@@ -77,13 +87,13 @@ static void
 add_ballast (GString *text, const Arranging *self, const Arrangement *best, Units units)
 {
   g_autofree char *mass = units_mass (units, best->ballast * 1e3), *x = units_length (units, best->x * 1e3);
+  g_autofree char *place = arranging_ballast_phrase (self, best);
 
   if (best->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G)
     g_string_append_printf (text, _("No ballast is needed. The balance point comes to %s aft of the datum."), x);
-  else if (best->ballast_x == self->wanted.nose_x)
-    g_string_append_printf (text, _("%s of ballast at the nose. The balance point comes to %s aft of the datum."), mass, x);
   else
-    g_string_append_printf (text, _("%s of ballast at the tail. The balance point comes to %s aft of the datum."), mass, x);
+    /* TRANSLATORS: a mass, where it goes ("at the fore end of “nose”"), and a length */
+    g_string_append_printf (text, _("%s of ballast %s. The balance point comes to %s aft of the datum."), mass, place, x);
   g_string_append (text, "\n\n");
 }
 
@@ -119,10 +129,22 @@ add_leads (GString *text, const Arranging *self, const Arrangement *best, Units 
   text_table_print (&table, text);
 }
 
+/* How much it would be at each place. */
+static void
+add_ballast_places (GString *text, const Arranging *self, const Arrangement *best, Units units)
+{
+  g_autoptr (GArray) places = arranging_ballast_places (self, best);
+  TextTable table = report_ballast_table (places, units);
+
+  if (places->len)
+    g_string_append_printf (text, "\n%s\n", _("Ballast at each place:"));
+  text_table_print (&table, text);
+}
+
 char *
 arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units units)
 {
-  g_autoptr (GString) text = g_string_new (status_text (answer->found.status));
+  g_autoptr (GString) text = g_string_new (status_text (answer));
 
   g_string_append (text, "\n");
   if (answer->found.count)
@@ -130,6 +152,7 @@ arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units unit
       add_ballast (text, self, &answer->found.found[0], units);
       add_parts (text, self, &answer->found.found[0], units);
       add_leads (text, self, &answer->found.found[0], units);
+      add_ballast_places (text, self, &answer->found.found[0], units);
     }
   for (size_t i = 0; i < answer->limit_count; i++)
     {
@@ -193,6 +216,14 @@ json_leads (JsonText *json, const Arranging *self, const Arrangement *best)
 }
 
 static void
+json_ballast_places (JsonText *json, const Arranging *self, const Arrangement *best)
+{
+  g_autoptr (GArray) places = best ? arranging_ballast_places (self, best) : g_array_new (FALSE, FALSE, sizeof (BallastPlace));
+
+  report_write_ballast_places (json, places);
+}
+
+static void
 json_limits (JsonText *json, const Arranging *self, const ArrangingAnswer *answer)
 {
   json_text_open_array (json, "limits");
@@ -216,6 +247,7 @@ arranging_json (const Arranging *self, const ArrangingAnswer *answer)
   json_text_number (&json, "gap", best ? best->gap : NAN);
   json_text_number (&json, "ballast_g", best ? best->ballast * 1e3 : NAN);
   json_text_number (&json, "ballast_x_mm", best ? best->ballast_x * 1e3 : NAN);
+  json_ballast_places (&json, self, best);
   json_parts (&json, self, best);
   json_leads (&json, self, best);
   json_limits (&json, self, answer);

@@ -1,6 +1,7 @@
 #pragma once
 #include "balance/arrange.h"
 #include "document/units.h"
+#include "figures/ballast-places.h"
 #include "figures/figures.h"
 
 enum { ARRANGING_MOST_LIMITS = 8 };
@@ -43,8 +44,13 @@ double       arranging_lead_needed (const Arranging *self, const Arrangement *fo
 
 /* g: no scale at the bench shows less. */
 #define ARRANGING_LEAST_BALLAST_G 0.05
-/** The aeroplane with its parts so arranged, to 0.01 mm, and with a part that is the ballast, to the next 0.1 g, where some is needed. */
+/** The aeroplane with its parts so arranged, to 0.01 mm, and with a part that is the ballast, a block of lead in its place, to the
+ *  next 0.1 g, where some is needed. */
 Aeroplane   *arranging_applied (const Arranging *self, const Arrangement *found);
+/** How much ballast it needs at each place where some may go, ballast_places of the aeroplane so arranged; a new array. */
+GArray      *arranging_ballast_places (const Arranging *self, const Arrangement *found);
+/** Where its ballast goes, as in a sentence: "at the fore end of “nose”"; at the nose or the tail where no place has room. A new string. */
+char        *arranging_ballast_phrase (const Arranging *self, const Arrangement *found);
 /** Says in one sentence what contradicts, lengths in the reader's units. A new string. */
 char        *arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units units);
 
@@ -56,7 +62,8 @@ typedef struct {
   size_t limit_count;
 } ArrangingAnswer;
 
-/** Finds the best `most` arrangements, and asks for the limits where there is none. May take the case's time; a worker may do it.
+/** Finds the best `most` arrangements, and asks for the limits where there is none. What ballast one needs is put where least of it is needed
+ *  and it has room, which is where they are told of by what they need; without any such place at the nose or the tail. May take the case's time; a worker may do it.
  *  answer   always set; arranging_answer_clear gives it back */
 void  arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer);
 /** A whole sentence for a status that is not CORE_OK. */

@@ -12,6 +12,7 @@
 #include "figures/report-hatch.h"
 #include "figures/report-leads.h"
 #include "figures/report-lists.h"
+#include "figures/report-ballast.h"
 #include "figures/report-movers.h"
 #include "figures/report-structure.h"
 
@@ -351,6 +352,7 @@ report_json (const Figures *figures)
   write_motion (&json, &figures->motion);
   report_write_structures (&json, figures);
   report_write_movers (&json, figures);
+  report_write_ballast (&json, figures);
   report_write_hatch (&json, figures);
   nose_write (&json, figures->aeroplane);
   report_write_coverings (&json, figures);

@@ -6,6 +6,7 @@
 #include "figures/arranging.h"
 #include "figures/lead-need.h"
 #include "figures/part-places.h"
+#include "figures/room-faults.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -153,6 +154,36 @@ START_TEST (an_arrangement_that_needs_ballast_has_it_aboard)
   ck_assert_double_ge (ballast->mass, asked.answer.found.found[0].ballast * 1e3);
   ck_assert_double_le (then->mass.x_mm, then->balance.aft_limit_x_mm);
   ck_assert_double_ge (then->mass.x_mm, then->balance.aft_limit_x_mm - 0.2);
+  asked_clear (&asked);
+}
+END_TEST
+
+/* Of the places of the arranged aeroplane the first, as a block that has room there. */
+START_TEST (ballast_of_an_arrangement_is_a_block_where_least_of_it_is_needed_and_it_has_room)
+{
+  g_autoptr (Aeroplane) wide = with_bays ();
+  g_autoptr (Aeroplane) aeroplane = with_part (aeroplane_ref (wide), "tail", 20, 600);
+  Asked asked = asked_of (aeroplane);
+  const Arrangement *best = &asked.answer.found.found[0];
+  g_autoptr (Aeroplane) arranged = arranging_applied (asked.arranging, best);
+  g_autoptr (GArray) places = arranging_ballast_places (asked.arranging, best);
+  g_autoptr (Figures) then = figures_once (arranged);
+  const BallastPlace *first = &g_array_index (places, BallastPlace, 0);
+  const Part *ballast = aeroplane_part_by_id (arranged, "ballast");
+  RoomProfiles profiles = { .count = 0 };
+
+  ck_assert_uint_ge (places->len, 2);
+  ck_assert (first->has_room);
+  ck_assert_double_eq_tol (best->ballast * 1e3, first->mass_g, 1e-6);
+  ck_assert_double_eq_tol (best->ballast_x * 1e3, first->x_mm, 1e-6);
+  ck_assert_double_eq_tol (ballast->x, first->x_mm, 1e-6);
+  ck_assert_double_eq_tol (ballast->length, first->length_mm, 0.01);
+  ck_assert_double_le (then->mass.x_mm, then->balance.aft_limit_x_mm);
+  room_profiles_update (&profiles, arranged);
+  g_autoptr (GArray) faults = room_faults (&profiles, arranged);
+  for (guint i = 0; i < faults->len; i++)
+    ck_assert_ptr_ne (g_array_index (faults, RoomFault, i).part, ballast);
+  room_profiles_clear (&profiles);
   asked_clear (&asked);
 }
 END_TEST
@@ -305,6 +336,7 @@ main (void)
   tcase_add_test (tests, one_part_on_a_rail_goes_where_the_figures_say_it_must_be);
   tcase_add_test (tests, in_bays_parts_stand_apart_within_them_and_the_aeroplane_balances);
   tcase_add_test (tests, an_arrangement_that_needs_ballast_has_it_aboard);
+  tcase_add_test (tests, ballast_of_an_arrangement_is_a_block_where_least_of_it_is_needed_and_it_has_room);
   tcase_add_test (tests, a_lead_holds_its_ends_together_slack_counted);
   tcase_add_test (tests, a_lead_that_cannot_reach_is_named_with_its_length);
   tcase_add_test (tests, a_part_too_large_for_its_bays_is_named);

@@ -1,0 +1,274 @@
+#include "figures/ballast-places.h"
+
+#include <math.h>
+#include "document/part-box.h"
+#include "figures/free-section.h"
+#include "figures/nose-figures.h"
+#include "figures/part-places.h"
+
+/* g/mm³ */
+static const double LEAD = 11.34e-3;
+/* mm: what is thinner is foil; how far it keeps from a part, and from what turns. */
+static const double SHEET = 2, CLEAR = 1, CLEAR_OF_MOTOR = 2;
+/* A stretch shorter than that is none, mm; how finely one is looked through. */
+static const double SHORT = 4, FINEST = 1;
+enum { STEPS = 48, BLOCKED_MOST = 64 };
+
+/* What stands in the way, all round with what it is kept clear by. */
+typedef struct { double from, to; Section section; } Blocked;
+
+/* Filled from its end towards the other. */
+typedef struct {
+  BallastPlaceKind kind;
+  const Bay *bay;
+  const BodyProfile *profile;   /* NULL: within the cowl */
+  const Part *cowl;
+  double end, other;
+} Stretch;
+
+typedef struct {
+  const Aeroplane *aeroplane;
+  BallastNeed need;
+  double moment;                /* what ballast has to make up for, g mm, > 0 */
+  int aft;                      /* 1 when the nose is heavy: ballast goes aft; else −1 */
+  size_t blocked_count, body_count;
+  Blocked blocked[BLOCKED_MOST];
+  BodyProfile **profiles;
+  NoseFigures noses[NOSE_MOST];
+  size_t nose_count;
+  GArray *places;
+} Looking;
+
+static void
+block (Looking *self, const Part *part, double from, double to, double clear)
+{
+  const double y = part_extent (part).y / 2 + clear, z = part->height / 2 + clear;
+
+  if (self->blocked_count < BLOCKED_MOST)
+    self->blocked[self->blocked_count++] = (Blocked) { from - clear, to + clear, { part->y - y, part->y + y, part->z - z, part->z + z } };
+}
+
+/* A motor with its shaft ahead of it and its mount behind. */
+static void
+block_all (Looking *self)
+{
+  for (size_t i = 0; i < aeroplane_count (self->aeroplane, PIECE_PART); i++)
+    {
+      const Part *part = aeroplane_part (self->aeroplane, i);
+      const double half = part_extent (part).x / 2;
+
+      if (part->aboard && part_stands_clear (part))
+        block (self, part, part->x - half, part->x + half, CLEAR);
+    }
+  for (size_t i = 0; i < self->nose_count; i++)
+    {
+      const NoseFigures *nose = &self->noses[i];
+
+      block (self, nose->motor, nose->front_x_mm, nose->front_x_mm + nose->firewall_mm, CLEAR_OF_MOTOR);
+    }
+}
+
+/* What one view leaves open is as the other has it. */
+static Section
+section_of_profile (const BodyProfile *profile, double from, double to)
+{
+  const BodyClear clear = body_profile_clear (profile, from, to);
+  const double half_width = isnan (clear.half_width) ? (clear.top - clear.bottom) / 2 : clear.half_width;
+
+  if (isnan (clear.top))
+    return (Section) { -half_width, half_width, -half_width, half_width };
+  return (Section) { -half_width, half_width, clear.bottom, clear.top };
+}
+
+static Section
+section_of_cowl (const Part *cowl)
+{
+  const double y = part_extent (cowl).y / 2 - BODY_WALL_MM, z = cowl->height / 2 - BODY_WALL_MM;
+
+  return (Section) { cowl->y - y, cowl->y + y, cowl->z - z, cowl->z + z };
+}
+
+static Section
+free_between (const Looking *self, const Stretch *stretch, double from, double to)
+{
+  const Section whole = stretch->profile ? section_of_profile (stretch->profile, from, to) : section_of_cowl (stretch->cowl);
+  Section blocked[BLOCKED_MOST];
+  size_t count = 0;
+
+  for (size_t i = 0; i < self->blocked_count; i++)
+    if (self->blocked[i].from < to && self->blocked[i].to > from)
+      blocked[count++] = self->blocked[i].section;
+  return section_largest_free (whole, blocked, count);
+}
+
+/* A block between two places that is just heavy enough: as much narrower and lower than the room, on its floor. */
+static void
+take_block (BallastPlace *place, Section room, double from, double to, double mass)
+{
+  const double share = sqrt (mass / (LEAD * section_area (room) * (to - from)));
+
+  place->has_room = true;
+  place->mass_g = mass;
+  place->x_mm = (from + to) / 2;
+  place->length_mm = to - from;
+  place->width_mm = share * (room.y_to - room.y_from);
+  place->height_mm = share * (room.z_to - room.z_from);
+  place->y_mm = (room.y_from + room.y_to) / 2;
+  place->z_mm = room.z_from + place->height_mm / 2;
+}
+
+/* Of all that begin so far from the end the shortest that does. */
+static void
+try_from (const Looking *self, const Stretch *stretch, double begin, double step, BallastPlace *place)
+{
+  const double length = fabs (stretch->other - stretch->end);
+
+  for (double thick = SHEET; begin + thick <= length; thick += step)
+    {
+      const double one = stretch->end - self->aft * begin, other = one - self->aft * thick, from = fmin (one, other), to = fmax (one, other);
+      const double lever = self->aft * ((from + to) / 2 - self->need.target_x_mm);
+      const Section room = free_between (self, stretch, from, to);
+      const double most = LEAD * section_area (room) * thick;
+
+      if (!(lever > 0) || !(most > 0))
+        return;
+      if (most * lever >= self->moment)
+        {
+          if (!place->has_room || self->moment / lever < place->mass_g)
+            take_block (place, room, from, to, self->moment / lever);
+          place->holds_g = fmax (place->holds_g, most);
+          return;
+        }
+      if (most <= place->holds_g || place->has_room)
+        continue;
+      place->holds_g = most;
+      place->x_mm = (from + to) / 2;
+      place->mass_g = self->moment / lever;
+    }
+}
+
+static void
+look_at (Looking *self, const Stretch *stretch)
+{
+  BallastPlace place = { .kind = stretch->kind, .bay = stretch->bay, .mass_g = NAN, .x_mm = NAN, .y_mm = NAN, .z_mm = NAN,
+                         .length_mm = NAN, .width_mm = NAN, .height_mm = NAN };
+  const double length = fabs (stretch->other - stretch->end), step = fmax (FINEST, length / STEPS);
+
+  if (self->aft * (stretch->end - stretch->other) < SHORT)
+    return;
+  for (double begin = 0; begin + SHEET <= length; begin += step)
+    {
+      const double lever = self->aft * (stretch->end - self->need.target_x_mm) - begin;
+
+      if (lever <= 0 || (place.has_room && self->moment / lever > place.mass_g))
+        break;
+      try_from (self, stretch, begin, step, &place);
+    }
+  if (self->aft * (stretch->end - self->need.target_x_mm) > 0)
+    g_array_append_val (self->places, place);
+}
+
+static void
+look_before_firewalls (Looking *self)
+{
+  for (size_t i = 0; i < self->nose_count && self->aft < 0; i++)
+    {
+      const NoseFigures *nose = &self->noses[i];
+      const Stretch stretch = { BALLAST_BEFORE_FIREWALL, NULL, nose->cowl ? NULL : self->profiles[0], nose->cowl, nose->front_x_mm,
+                                nose->front_x_mm + nose->firewall_mm };
+      look_at (self, &stretch);
+    }
+}
+
+static void
+look_in_bays (Looking *self)
+{
+  for (size_t i = 0; i < aeroplane_count (self->aeroplane, PIECE_BAY); i++)
+    {
+      Stretch stretch = { .bay = (const Bay *) aeroplane_nth (self->aeroplane, PIECE_BAY, i),
+                          .kind = self->aft < 0 ? BALLAST_BAY_FORE : BALLAST_BAY_AFT };
+      const Body *body;
+      double from, to;
+
+      if (!bay_reach (self->aeroplane, stretch.bay, &body, &from, &to))
+        continue;
+      for (size_t b = 0; b < self->body_count; b++)
+        if (aeroplane_body (self->aeroplane, b) == body)
+          stretch.profile = self->profiles[b];
+      stretch.end = self->aft < 0 ? from : to;
+      stretch.other = self->aft < 0 ? to : from;
+      look_at (self, &stretch);
+    }
+}
+
+/* Where the body's end stops: at the next former, or where it is to balance. */
+static double
+end_reaches (const Looking *self, const Body *body, double end)
+{
+  double at = self->need.target_x_mm;
+
+  for (size_t i = 0; i < body->former_count; i++)
+    if (self->aft * (end - body->formers[i].place) >= SHORT && self->aft * (body->formers[i].place - at) > 0)
+      at = body->formers[i].place;
+  return at;
+}
+
+static void
+look_at_end (Looking *self)
+{
+  Stretch stretch = { .kind = self->aft < 0 ? BALLAST_NOSE_END : BALLAST_TAIL_END, .end = NAN };
+  const Body *body = NULL;
+
+  for (size_t b = 0; b < self->body_count; b++)
+    {
+      double from, to;
+
+      if (!body_profile_ends (self->profiles[b], &from, &to) || self->aft * ((self->aft < 0 ? from : to) - stretch.end) <= 0)
+        continue;
+      stretch.end = self->aft < 0 ? from : to;
+      stretch.profile = self->profiles[b];
+      body = aeroplane_body (self->aeroplane, b);
+    }
+  for (size_t i = 0; i < self->nose_count && self->aft < 0; i++)
+    stretch.end = fmax (stretch.end, self->noses[i].front_x_mm + self->noses[i].firewall_mm);
+  if (!body)
+    return;
+  stretch.other = end_reaches (self, body, stretch.end);
+  look_at (self, &stretch);
+}
+
+static gint
+least_first (gconstpointer a, gconstpointer b)
+{
+  const BallastPlace *one = a, *other = b;
+
+  if (one->has_room != other->has_room)
+    return one->has_room ? -1 : 1;
+  if (one->has_room)
+    return (one->mass_g > other->mass_g) - (one->mass_g < other->mass_g);
+  return (one->holds_g < other->holds_g) - (one->holds_g > other->holds_g);
+}
+
+GArray *
+ballast_places (const Aeroplane *aeroplane, BallastNeed need)
+{
+  Looking self = { .aeroplane = aeroplane, .need = need, .moment = need.mass_g * fabs (need.x_mm - need.target_x_mm),
+                   .aft = need.x_mm > need.target_x_mm ? -1 : 1, .body_count = aeroplane_count (aeroplane, PIECE_BODY),
+                   .places = g_array_new (FALSE, FALSE, sizeof (BallastPlace)) };
+
+  if (!(self.moment > 0) || !isfinite (self.moment) || !self.body_count)
+    return self.places;
+  self.profiles = g_new (BodyProfile *, self.body_count);
+  for (size_t b = 0; b < self.body_count; b++)
+    self.profiles[b] = body_profile_new (aeroplane_body (aeroplane, b));
+  self.nose_count = nose_figures_all (aeroplane, self.noses);
+  block_all (&self);
+  look_before_firewalls (&self);
+  look_at_end (&self);
+  look_in_bays (&self);
+  g_array_sort (self.places, least_first);
+  for (size_t b = 0; b < self.body_count; b++)
+    body_profile_free (self.profiles[b]);
+  g_free (self.profiles);
+  return self.places;
+}

@@ -1,0 +1,79 @@
+#include "figures/report-ballast.h"
+
+#include <math.h>
+
+/* mm: what the balance point is off by so little nobody is told. */
+static const double NOTHING = 0.5;
+enum { NAME_NEED = 2, LEFT = 1 << 1 };
+
+BallastNeed
+ballast_need_of (const Figures *figures)
+{
+  const double off = figures->mass.x_mm - figures->balance.advised_x_mm;
+
+  return (BallastNeed) { figures->mass.total_g, figures->mass.x_mm, fabs (off) < NOTHING ? figures->mass.x_mm : figures->balance.advised_x_mm };
+}
+
+TextTable
+report_ballast_table (const GArray *places, Units units)
+{
+  TextTable table = text_table_new (NAME_NEED, LEFT);
+
+  for (guint i = 0; i < places->len; i++)
+    {
+      const BallastPlace *place = &g_array_index (places, BallastPlace, i);
+
+      text_table_cell (&table, ballast_place_name (place));
+      text_table_cell (&table, ballast_place_text (place, units));
+    }
+  return table;
+}
+
+TextTable
+report_ballast (const Figures *figures, Units units)
+{
+  g_autoptr (GArray) places = ballast_places (figures->aeroplane, ballast_need_of (figures));
+
+  return report_ballast_table (places, units);
+}
+
+static const char *
+word_of (BallastPlaceKind kind)
+{
+  static const char *const words[] = { [BALLAST_BEFORE_FIREWALL] = "before_firewall", [BALLAST_NOSE_END] = "nose_end",
+                                       [BALLAST_BAY_FORE] = "bay_fore", [BALLAST_BAY_AFT] = "bay_aft", [BALLAST_TAIL_END] = "tail_end" };
+
+  return words[kind];
+}
+
+void
+report_write_ballast_places (JsonText *json, const GArray *places)
+{
+  json_text_open_array (json, "ballast_places");
+  for (guint i = 0; i < places->len; i++)
+    {
+      const BallastPlace *place = &g_array_index (places, BallastPlace, i);
+
+      json_text_open_object (json, NULL);
+      json_text_string (json, "place", word_of (place->kind));
+      if (place->bay)
+        json_text_string (json, "bay", place->bay->piece.id);
+      json_text_bool (json, "has_room", place->has_room);
+      if (place->holds_g > 0)
+        {
+          json_text_number (json, "mass_g", place->mass_g);
+          json_text_number (json, "x_mm", place->x_mm);
+        }
+      json_text_number (json, "holds_g", place->holds_g);
+      json_text_close_object (json);
+    }
+  json_text_close_array (json);
+}
+
+void
+report_write_ballast (JsonText *json, const Figures *figures)
+{
+  g_autoptr (GArray) places = ballast_places (figures->aeroplane, ballast_need_of (figures));
+
+  report_write_ballast_places (json, places);
+}
