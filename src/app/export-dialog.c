@@ -14,15 +14,15 @@ struct _TrammelExportDialog {
   AdwWindow parent;
   TrammelWindow *window;
   Figures *figures;
-  AdwComboRow *format, *paper, *orientation, *lengths, *masses;
+  AdwComboRow *format, *list, *paper, *orientation, *lengths, *masses;
   GtkSpinButton *resolution;
-  GtkWidget *page_group, *resolution_row, *complaint;
+  GtkWidget *list_group, *page_group, *resolution_row, *complaint;
   TrammelExportPreview *preview;
 };
 
 G_DEFINE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, ADW_TYPE_WINDOW)
 
-/* In the order of the rows in the dialog. */
+/* In the order of the rows in the dialog; its lists stand there in the order of ReportList. */
 static const struct { ExportFormat format; const char *ending, *kind; } formats[] = {
   { EXPORT_PNG,  ".png",  N_("PNG pictures") },
   { EXPORT_PDF,  ".pdf",  N_("PDF documents") },
@@ -41,6 +41,7 @@ dialog_options (TrammelExportDialog *self)
 
   options.format = formats[adw_combo_row_get_selected (self->format)].format;
   g_strlcpy (options.paper, papers[adw_combo_row_get_selected (self->paper)], sizeof options.paper);
+  options.list = adw_combo_row_get_selected (self->list);
   options.portrait = adw_combo_row_get_selected (self->orientation) == 1;
   options.dpi = gtk_spin_button_get_value_as_int (self->resolution);
   options.units.length = adw_combo_row_get_selected (self->lengths) == 1 ? LENGTH_INCH : LENGTH_MM;
@@ -48,12 +49,13 @@ dialog_options (TrammelExportDialog *self)
   return options;
 }
 
-/* Only what has an effect is shown: lists have no paper, and only a picture has dots. */
+/* Only what has an effect is shown: lists have no paper, and only a picture has dots. Figures are in millimetres and grams always. */
 static void
 dialog_refresh (TrammelExportDialog *self)
 {
   const ExportOptions options = dialog_options (self);
 
+  gtk_widget_set_visible (self->list_group, options.format == EXPORT_CSV);
   gtk_widget_set_visible (self->page_group, options.format != EXPORT_CSV && options.format != EXPORT_JSON);
   gtk_widget_set_visible (self->resolution_row, options.format == EXPORT_PNG);
   trammel_export_preview_set (self->preview, self->figures, &options);
@@ -61,13 +63,25 @@ dialog_refresh (TrammelExportDialog *self)
 
 /* A nameless document is called after its file, whose ending has no business in an export's name. */
 static char *
-dialog_proposal (TrammelExportDialog *self)
+dialog_title (TrammelExportDialog *self)
 {
   char *title = trammel_session_title (trammel_window_session (self->window));
 
   if (g_str_has_suffix (title, document_ending) && !g_str_equal (title, document_ending))
     title[strlen (title) - strlen (document_ending)] = '\0';
   return title;
+}
+
+/* Beside its document as the parts list is, another list says which one it is. */
+static char *
+dialog_proposal (TrammelExportDialog *self)
+{
+  const ExportOptions options = dialog_options (self);
+  g_autofree char *title = dialog_title (self);
+
+  if (options.format != EXPORT_CSV || options.list == REPORT_LIST_PARTS)
+    return g_steal_pointer (&title);
+  return g_strdup_printf ("%s %s", title, report_list_word (options.list));
 }
 
 static void dialog_return (TrammelWindow *window, const ExportOptions *options, const char *sentence);
@@ -114,11 +128,13 @@ trammel_export_dialog_class_init (TrammelExportDialogClass *klass)
   g_type_ensure (TRAMMEL_TYPE_EXPORT_PREVIEW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/trammel/Trammel/export-dialog.ui");
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, format);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, list);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, paper);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, orientation);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, lengths);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, masses);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, list_group);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, page_group);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution_row);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, complaint);
@@ -142,7 +158,7 @@ paper_here_is_letter (void)
 static void
 dialog_follow_rows (TrammelExportDialog *self)
 {
-  AdwComboRow *rows[] = { self->format, self->paper, self->orientation, self->lengths, self->masses };
+  AdwComboRow *rows[] = { self->format, self->list, self->paper, self->orientation, self->lengths, self->masses };
 
   for (size_t i = 0; i < G_N_ELEMENTS (rows); i++)
     g_signal_connect_swapped (rows[i], "notify::selected", G_CALLBACK (dialog_refresh), self);
@@ -166,6 +182,7 @@ dialog_choose (TrammelExportDialog *self, const ExportOptions *options)
   for (guint i = 0; i < G_N_ELEMENTS (formats); i++)
     if (formats[i].format == options->format)
       adw_combo_row_set_selected (self->format, i);
+  adw_combo_row_set_selected (self->list, options->list);
   for (guint i = 0; i < G_N_ELEMENTS (papers); i++)
     if (g_str_equal (papers[i], options->paper))
       adw_combo_row_set_selected (self->paper, i);

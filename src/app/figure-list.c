@@ -39,16 +39,35 @@ cell_new (guint column)
   return cell;
 }
 
-/* A name is too long to stand beside three figures: they stand below it, in columns of one width. */
+/* Gives the figures the shares of the list's width that they need: what is said in words takes more than a number. */
+static void
+place_figures (GtkWidget *line, const int shares[LIST_COLUMNS])
+{
+  GtkWidget *figures = gtk_widget_get_last_child (line), *cell = gtk_widget_get_first_child (figures);
+  GtkLayoutManager *grid = gtk_widget_get_layout_manager (figures);
+  int column = 0;
+
+  for (guint i = 1; i < LIST_COLUMNS; i++, cell = gtk_widget_get_next_sibling (cell)) {
+    GtkLayoutChild *place = gtk_layout_manager_get_layout_child (grid, cell);
+
+    g_object_set (place, "column", column, "column-span", shares[i], NULL);
+    column += shares[i];
+  }
+}
+
+/* A name is too long to stand beside three figures: they stand below it. */
 static GtkWidget *
 line_new (GtkWidget *cells[LIST_COLUMNS])
 {
-  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *figures = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *figures = gtk_grid_new ();
 
-  gtk_box_set_homogeneous (GTK_BOX (figures), TRUE);
+  gtk_grid_set_column_homogeneous (GTK_GRID (figures), TRUE);
   gtk_box_append (GTK_BOX (line), cells[0]);
-  for (guint i = 1; i < LIST_COLUMNS; i++)
-    gtk_box_append (GTK_BOX (figures), cells[i]);
+  for (int i = 1; i < LIST_COLUMNS; i++) {
+    if (i > 1)
+      gtk_widget_set_margin_start (cells[i], 4);
+    gtk_grid_attach (GTK_GRID (figures), cells[i], i, 0, 1, 1);
+  }
   gtk_box_append (GTK_BOX (line), figures);
   gtk_widget_add_css_class (line, "figure-line");
   return line;
@@ -62,6 +81,7 @@ add_row (TrammelFigureList *self)
   for (guint i = 0; i < LIST_COLUMNS; i++)
     cells[i] = cell_new (i);
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), line_new (cells));
+  place_figures (gtk_list_box_row_get_child (GTK_LIST_BOX_ROW (row)), self->rows->shares);
   gtk_list_box_append (figure_list_box (self), row);
 }
 
@@ -165,6 +185,7 @@ follow (TrammelFigureList *self)
     list_rows_sort (rows, (guint) self->sorted, self->descending);
   count = MIN (rows->rows->len, MOST_ROWS);
   fit_rows (self, count);
+  place_figures (self->header, rows->shares);
   for (guint i = 0; i < LIST_COLUMNS; i++)
     write_head (self, i);
   for (guint i = 0; i < count; i++)
@@ -259,6 +280,7 @@ add_header (TrammelFigureList *self)
     self->heads[i] = head;
   }
   self->header = line_new (self->heads);
+  gtk_widget_add_css_class (self->header, "figure-heads");
 }
 
 static void

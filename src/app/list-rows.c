@@ -26,15 +26,60 @@ set_column (ListRows *self, guint column, const char *title, const char *unit)
   self->units[column] = unit;
 }
 
+/* It goes forward or aft: that is said in words. */
+static void
+set_way_column (ListRows *self, guint column, const char *title)
+{
+  set_column (self, column, title, units_length_name (self->in));
+  self->ways[column] = true;
+}
+
+static void
+set_shares (ListRows *self, int first, int second, int third)
+{
+  self->shares[1] = first;
+  self->shares[2] = second;
+  self->shares[3] = third;
+}
+
+/* "17 forward", or "17 mm forward"; takes the figure. What is nought has no side. */
+static char *
+with_side (char *takes, double mm, const char *nought)
+{
+  g_autofree char *figure = takes;
+
+  if (!isfinite (mm) || g_str_equal (figure, nought))
+    return g_steal_pointer (&figure);
+  return g_strdup_printf (mm < 0 ? _("%s forward") : _("%s aft"), figure);
+}
+
+static char *
+way_cell (Units units, double mm)
+{
+  return with_side (units_length_figure (units, fabs (mm)), mm, "0");
+}
+
+static char *
+way_words (Units units, double mm)
+{
+  g_autofree char *nought = units_length (units, 0);
+
+  return with_side (units_length (units, fabs (mm)), mm, nought);
+}
+
 /* "Battery: Mass 27 g, Share 18 %": what the eye gathers from the headings. */
 static char *
 row_words (const ListRows *self, const ListRow *row)
 {
   GString *words = g_string_new (row->cells[0]);
 
-  for (guint i = 1; i < LIST_COLUMNS; i++)
-    g_string_append_printf (words, "%s %s %s%s%s", i == 1 ? ":" : ",", self->titles[i], row->cells[i], *self->units[i] ? " " : "",
-                            self->units[i]);
+  for (guint i = 1; i < LIST_COLUMNS; i++) {
+    g_autofree char *way = self->ways[i] ? way_words (self->in, row->keys[i]) : NULL;
+
+    g_string_append_printf (words, "%s %s %s", i == 1 ? ":" : ",", self->titles[i], way != NULL ? way : row->cells[i]);
+    if (way == NULL && *self->units[i])
+      g_string_append_printf (words, " %s", self->units[i]);
+  }
   return g_string_free (words, FALSE);
 }
 
@@ -71,8 +116,9 @@ ids_of_group (const Aeroplane *aeroplane, MassGroup group)
 }
 
 static void
-fill_groups (ListRows *self, const Figures *figures, Units units)
+fill_groups (ListRows *self, const Figures *figures)
 {
+  const Units units = self->in;
   MassGroupSum groups[MASS_GROUP_COUNT];
   const double all = figures->mass.total_g;
 
@@ -80,6 +126,7 @@ fill_groups (ListRows *self, const Figures *figures, Units units)
   set_column (self, 1, _("Mass"), units_mass_name (units));
   set_column (self, 2, _("±"), units_mass_name (units));
   set_column (self, 3, _("Share"), "%");
+  set_shares (self, 12, 12, 12);
   mass_groups_of (figures, groups);
   for (MassGroup group = 0; group < MASS_GROUP_COUNT; group++)
     if (groups[group].mass_g > 0)
@@ -92,37 +139,40 @@ fill_groups (ListRows *self, const Figures *figures, Units units)
 }
 
 static void
-fill_moments (ListRows *self, const Figures *figures, Units units)
+fill_moments (ListRows *self, const Figures *figures)
 {
+  const Units units = self->in;
   g_autoptr (GArray) moments = moments_of (figures);
 
   set_column (self, 0, _("Part"), "");
   set_column (self, 1, _("Mass"), units_mass_name (units));
-  /* Translators: heading of a column: how far aft of the balance point */
-  set_column (self, 2, _("Aft by"), units_length_name (units));
+  /* Translators: heading of a column: how far forward or aft of the balance point */
+  set_way_column (self, 2, _("Arm"));
   set_column (self, 3, _("Moment"), units_moment_name (units));
+  set_shares (self, 7, 14, 15);
   for (guint i = 0; i < moments->len && isfinite (figures->mass.x_mm); i++) {
     const Moment *moment = &g_array_index (moments, Moment, i);
     const double arm = moment->x_mm - figures->mass.x_mm;
 
     add_row (self, (ListRow) {
       .ids = ids_of (moment->piece),
-      .cells = { g_strdup (piece_name (moment->piece)), units_mass_figure (units, moment->mass_g), units_length_figure (units, arm),
+      .cells = { g_strdup (piece_name (moment->piece)), units_mass_figure (units, moment->mass_g), way_cell (units, arm),
                  units_moment_figure (units, moment->about_balance_g_mm) },
       .keys = { NAN, moment->mass_g, arm, moment->about_balance_g_mm } });
   }
-  self->beneath = g_strdup (_("About the balance point; what is forward of it counts as less than nought. All of them together are nought."));
+  self->beneath = g_strdup (_("About the balance point; the moment of what is forward of it is less than nought. All moments together are nought."));
   self->empty = _("There is no balance point to take moments about: nothing aboard has a mass and a place yet.");
 }
 
 static void
-add_mover (ListRows *self, const Movers *movers, const Mover *mover, Units units)
+add_mover (ListRows *self, const Movers *movers, const Mover *mover)
 {
+  const Units units = self->in;
   const double way = mover->wanted_x_mm - mover->part->x;
   ListRow row = {
     .ids = ids_of (&mover->part->piece),
-    .cells = { g_strdup (piece_name (&mover->part->piece)), units_length_figure (units, way),
-               units_length_figure (units, mover->left_mm), units_mass_figure (units, mover->wanted_g) },
+    .cells = { g_strdup (piece_name (&mover->part->piece)), way_cell (units, way),
+               units_length_figure (units, fabs (mover->left_mm)), units_mass_figure (units, mover->wanted_g) },
     .keys = { NAN, way, fabs (mover->left_mm), mover->wanted_g } };
   g_autofree char *told = mover_text (movers, mover, units);
 
@@ -147,20 +197,21 @@ movers_beneath (const Movers *movers, const Figures *figures, Units units)
 }
 
 static void
-fill_movers (ListRows *self, const Figures *figures, Units units)
+fill_movers (ListRows *self, const Figures *figures)
 {
   Movers movers = movers_of (figures);
 
   set_column (self, 0, _("Part"), "");
-  /* Translators: heading of a column: how far aft of its place a part alone would have to be */
-  set_column (self, 1, _("Aft by"), units_length_name (units));
+  /* Translators: heading of a column: how far forward or aft a part alone would have to be moved */
+  set_way_column (self, 1, _("Move"));
   /* Translators: heading of a column: how far the balance point is still off after that, as far as the part may go */
-  set_column (self, 2, _("Left"), units_length_name (units));
+  set_column (self, 2, _("Short"), units_length_name (self->in));
   /* Translators: heading of a column: what a part would have to weigh in its place instead */
-  set_column (self, 3, _("or weigh"), units_mass_name (units));
+  set_column (self, 3, _("or weigh"), units_mass_name (self->in));
+  set_shares (self, 14, 10, 12);
   for (size_t i = 0; i < movers.count; i++)
-    add_mover (self, &movers, &movers.of[i], units);
-  self->beneath = movers_beneath (&movers, figures, units);
+    add_mover (self, &movers, &movers.of[i]);
+  self->beneath = movers_beneath (&movers, figures, self->in);
   self->empty = isfinite (movers.off_mm) ? _("No part aboard weighs anything yet: add parts with their masses.")
                                          : _("Where it must balance is not known yet: the findings say what is missing.");
   movers_clear (&movers);
@@ -171,13 +222,14 @@ list_rows_new (const Figures *figures, Units units, ReportList list)
 {
   ListRows *self = g_new0 (ListRows, 1);
 
+  self->in = units;
   self->rows = g_ptr_array_new_with_free_func (row_free);
   if (list == REPORT_LIST_GROUPS)
-    fill_groups (self, figures, units);
+    fill_groups (self, figures);
   else if (list == REPORT_LIST_MOMENTS)
-    fill_moments (self, figures, units);
+    fill_moments (self, figures);
   else
-    fill_movers (self, figures, units);
+    fill_movers (self, figures);
   if (self->rows->len > 0)
     self->empty = NULL;
   else
@@ -231,18 +283,23 @@ plain_text (const char *cell)
   return g_string_free (text, FALSE);
 }
 
+/* Translators: heading of a column of a spreadsheet: how far aft, less than nought where it is forward */
+static const char aft_by[] = N_("Aft by");
+
 char *
 list_rows_text (const ListRows *self)
 {
   GString *text = g_string_new (NULL);
 
   for (guint i = 0; i < LIST_COLUMNS; i++)
-    g_string_append_printf (text, "%s%s%s%s", i > 0 ? "\t" : "", self->titles[i], *self->units[i] ? ", " : "", self->units[i]);
+    g_string_append_printf (text, "%s%s%s%s", i > 0 ? "\t" : "", self->ways[i] ? _(aft_by) : self->titles[i],
+                            *self->units[i] ? ", " : "", self->units[i]);
   for (guint k = 0; k < self->rows->len; k++) {
     const ListRow *row = g_ptr_array_index (self->rows, k);
 
     for (guint i = 0; i < LIST_COLUMNS; i++) {
-      g_autofree char *cell = plain_text (row->cells[i]);
+      g_autofree char *way = self->ways[i] ? units_length_figure (self->in, row->keys[i]) : NULL;
+      g_autofree char *cell = plain_text (way != NULL ? way : row->cells[i]);
       g_string_append_printf (text, "%c%s", i > 0 ? '\t' : '\n', cell);
     }
   }

@@ -1,6 +1,7 @@
 /* The lists in the panel: they follow what is dragged, choose on the sheet, sort, and are copied. */
 #include <math.h>
 #include <string.h>
+#include "app/figure-list.h"
 #include "app/list-rows.h"
 #include "document/changes.h"
 #include "support/sheet-hand.h"
@@ -84,6 +85,119 @@ START_TEST (rows_sort_by_a_figure_both_ways)
 }
 END_TEST
 
+/* The names of the list's rows from the top, as they are seen now: a word each line. */
+static char *
+names_seen (const char *heading)
+{
+  GtkWidget *list = gui_await (GTK_WIDGET (hand_window ()), heading);
+  GString *names = g_string_new (NULL);
+  GtkListBoxRow *row;
+
+  while (!TRAMMEL_IS_FIGURE_LIST (list))
+    list = gtk_widget_get_parent (list);
+  list = gui_find_type (list, GTK_TYPE_LIST_BOX);
+  for (int i = 0; (row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (list), i)) != NULL; i++) {
+    GtkWidget *name = gtk_widget_get_first_child (gtk_list_box_row_get_child (row));
+    g_string_append_printf (names, "%s\n", gtk_label_get_text (GTK_LABEL (name)));
+  }
+  return g_string_free (names, FALSE);
+}
+
+static char *
+names_sorted (ReportList list, int column, bool descending)
+{
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list);
+  GString *names = g_string_new (NULL);
+
+  if (column >= 0)
+    list_rows_sort (rows, (guint) column, descending);
+  for (guint i = 0; i < rows->rows->len; i++)
+    g_string_append_printf (names, "%s\n", ((ListRow *) rows->rows->pdata[i])->cells[0]);
+  return g_string_free (names, FALSE);
+}
+
+static void
+press_head (const char *head)
+{
+  GtkWidget *button = gui_await (GTK_WIDGET (hand_window ()), head);
+
+  gtk_widget_grab_focus (button);       /* what lies below the fold comes into view */
+  gui_settle ();
+  gui_click (button);
+}
+
+START_TEST (pressing_a_heading_sorts_then_turns_the_order_round_then_gives_the_lists_own)
+{
+  g_autofree char *own = names_sorted (REPORT_LIST_MOVERS, -1, false), *most = names_sorted (REPORT_LIST_MOVERS, 3, true);
+  g_autofree char *least = names_sorted (REPORT_LIST_MOVERS, 3, false);
+  const char *orders[] = { own, most, least, own };
+
+  ck_assert_str_ne (own, most);
+  ck_assert_str_ne (own, least);
+  open_lists ();
+  for (size_t i = 0; i < G_N_ELEMENTS (orders); i++) {
+    if (i > 0)
+      press_head ("Sort by “or weigh”");
+    g_autofree char *seen = names_seen ("What Moves the Balance");
+    ck_assert_str_eq (seen, orders[i]);
+  }
+}
+END_TEST
+
+START_TEST (a_name_sorts_by_the_alphabet)
+{
+  g_autofree char *wanted = names_sorted (REPORT_LIST_MOVERS, 0, false);
+
+  open_lists ();
+  press_head ("Sort by “Part”");
+  g_autofree char *seen = names_seen ("What Moves the Balance");
+  ck_assert_str_eq (seen, wanted);
+}
+END_TEST
+
+/* The battery stands ahead of the balance point, the elevator's servo behind it. */
+START_TEST (a_way_is_told_with_its_side_and_copied_with_a_sign)
+{
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOMENTS);
+  g_autofree char *battery = words_of (REPORT_LIST_MOMENTS, "Battery 2S 450"), *servo = words_of (REPORT_LIST_MOMENTS, "Servo, elevator");
+  g_autofree char *text = list_rows_text (rows);
+
+  ck_assert_ptr_nonnull (strstr (battery, "Arm 27\u00a0mm forward"));
+  ck_assert_ptr_nonnull (strstr (servo, "Arm 35\u00a0mm aft"));
+  ck_assert_ptr_nonnull (strstr (text, "Aft by, mm"));
+  ck_assert_ptr_nonnull (strstr (text, "Battery 2S 450\t27\t-27\t"));
+  ck_assert_ptr_null (strstr (text, "forward"));
+}
+END_TEST
+
+START_TEST (each_list_shares_out_the_whole_width)
+{
+  for (ReportList list = REPORT_LIST_GROUPS; list <= REPORT_LIST_MOVERS; list++) {
+    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list);
+    ck_assert_int_eq (rows->shares[1] + rows->shares[2] + rows->shares[3], LIST_SHARES);
+  }
+}
+END_TEST
+
+/* Where a row's figures end, their headings end. */
+START_TEST (a_heading_stands_over_its_column)
+{
+  GtkWidget *head, *list, *figures;
+  graphene_rect_t over, under;
+
+  open_lists ();
+  head = gui_await (GTK_WIDGET (hand_window ()), "Sort by “or weigh”");
+  list = gui_find_type (GTK_WIDGET (gtk_widget_get_ancestor (head, TRAMMEL_TYPE_FIGURE_LIST)), GTK_TYPE_LIST_BOX);
+  figures = gtk_widget_get_last_child (gtk_list_box_row_get_child (gtk_list_box_get_row_at_index (GTK_LIST_BOX (list), 0)));
+  for (GtkWidget *cell = gtk_widget_get_last_child (figures); cell != NULL; cell = gtk_widget_get_prev_sibling (cell)) {
+    ck_assert (gtk_widget_compute_bounds (head, GTK_WIDGET (hand_window ()), &over));
+    ck_assert (gtk_widget_compute_bounds (cell, GTK_WIDGET (hand_window ()), &under));
+    ck_assert_double_eq_tol (over.origin.x + over.size.width, under.origin.x + under.size.width, 0.5);
+    head = gtk_widget_get_prev_sibling (head);
+  }
+}
+END_TEST
+
 START_TEST (an_empty_sheet_is_told_what_is_missing)
 {
   hand_begin_empty ();
@@ -104,6 +218,11 @@ main (void)
   tcase_add_test (tests, the_lists_follow_while_a_part_is_moved);
   tcase_add_test (tests, what_is_copied_has_a_line_each_row_and_signs_that_a_spreadsheet_reads);
   tcase_add_test (tests, rows_sort_by_a_figure_both_ways);
+  tcase_add_test (tests, pressing_a_heading_sorts_then_turns_the_order_round_then_gives_the_lists_own);
+  tcase_add_test (tests, a_name_sorts_by_the_alphabet);
+  tcase_add_test (tests, a_way_is_told_with_its_side_and_copied_with_a_sign);
+  tcase_add_test (tests, each_list_shares_out_the_whole_width);
+  tcase_add_test (tests, a_heading_stands_over_its_column);
   tcase_add_test (tests, an_empty_sheet_is_told_what_is_missing);
   return hand_run ("app panel lists", &tests, 1);
 }

@@ -123,7 +123,7 @@ static const struct { const char *format, *name, *begins; } formats[] = {
   { .format = NULL,               .name = "sheet.png",  .begins = "\x89PNG\r\n" },
   { .format = "Document (PDF)",   .name = "sheet.pdf",  .begins = "%PDF-" },
   { .format = "Drawing (SVG)",    .name = "sheet.svg",  .begins = "<?xml" },
-  { .format = "Parts List (CSV)", .name = "parts.csv",  .begins = "" },
+  { .format = "List (CSV)",       .name = "parts.csv",  .begins = "" },
   { .format = "Figures (JSON)",   .name = "all.json",   .begins = "{" },
 };
 
@@ -275,7 +275,7 @@ START_TEST (open_folder_opens_the_folder_of_the_export)
   gsize length;
 
   desktop_opens_folders_with (note);
-  g_free (exported (window, "Parts List (CSV)", "parts.csv", &length));
+  g_free (exported (window, "List (CSV)", "parts.csv", &length));
   gui_click (gui_await (GTK_WIDGET (window), "Open Folder"));
   ck_assert (gui_wait (file_has_words, (gpointer) note));
   ck_assert (g_file_get_contents (note, &text, NULL, NULL));
@@ -303,7 +303,7 @@ START_TEST (a_list_has_neither_paper_nor_dots)
   choose (dialog, "Format", "Document (PDF)");
   ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (dialog), "Paper"));
   ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Dots to the inch"));
-  choose (dialog, "Format", "Parts List (CSV)");
+  choose (dialog, "Format", "List (CSV)");
   ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Paper"));
   gui_key ("Escape");
   gui_settle ();
