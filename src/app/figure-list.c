@@ -15,6 +15,7 @@ struct _TrammelFigureList {
   GtkWidget *group, *header, *beneath;
   GtkWidget *heads[LIST_COLUMNS];
   ListRows *rows;               /* as shown */
+  PlacesMemo *memo;
   int sorted;                   /* the column; UNSORTED: as the list itself is */
   bool descending;
   bool stale;                   /* something changed while nobody saw it */
@@ -178,7 +179,8 @@ follow (TrammelFigureList *self)
   self->stale = !gtk_widget_get_mapped (GTK_WIDGET (self));
   if (self->stale)
     return;
-  rows = list_rows_new (trammel_session_figures (self->session), trammel_session_units (self->session), self->list);
+  rows = list_rows_new (trammel_session_figures (self->session), trammel_session_units (self->session), self->list,
+                        self->memo);
   g_clear_pointer (&self->rows, list_rows_free);
   self->rows = rows;
   if (self->sorted != UNSORTED)
@@ -297,6 +299,7 @@ trammel_figure_list_dispose (GObject *object)
   TrammelFigureList *self = TRAMMEL_FIGURE_LIST (object);
 
   g_clear_pointer (&self->rows, list_rows_free);
+  g_clear_pointer (&self->memo, places_memo_free);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (trammel_figure_list_parent_class)->dispose (object);
 }
@@ -317,6 +320,7 @@ trammel_figure_list_init (TrammelFigureList *self)
 {
   self->sorted = UNSORTED;
   self->stale = true;
+  self->memo = places_memo_new ();
 }
 
 static void

@@ -197,9 +197,9 @@ movers_beneath (const Movers *movers, const Figures *figures, Units units)
 }
 
 static void
-fill_movers (ListRows *self, const Figures *figures)
+fill_movers (ListRows *self, const Figures *figures, PlacesMemo *memo)
 {
-  Movers movers = movers_of (figures);
+  Movers movers = memo != NULL ? movers_of_remembered (figures, memo) : movers_of (figures);
 
   set_column (self, 0, _("Part"), "");
   /* Translators: heading of a column: how far forward or aft a part alone would have to be moved */
@@ -218,7 +218,7 @@ fill_movers (ListRows *self, const Figures *figures)
 }
 
 ListRows *
-list_rows_new (const Figures *figures, Units units, ReportList list)
+list_rows_new (const Figures *figures, Units units, ReportList list, PlacesMemo *memo)
 {
   ListRows *self = g_new0 (ListRows, 1);
 
@@ -229,7 +229,7 @@ list_rows_new (const Figures *figures, Units units, ReportList list)
   else if (list == REPORT_LIST_MOMENTS)
     fill_moments (self, figures);
   else
-    fill_movers (self, figures);
+    fill_movers (self, figures, memo);
   if (self->rows->len > 0)
     self->empty = NULL;
   else

@@ -1,5 +1,6 @@
 #pragma once
 #include "document/units.h"
+#include "figures/places-memo.h"
 #include "figures/report.h"
 
 /** A list of report.h as a table for people: what it is about, then figures in the person's units, without a unit: that stands in the
@@ -24,8 +25,9 @@ typedef struct {
   const char *empty;                      /* a sentence in place of rows; NULL: there are some */
 } ListRows;
 
-/** What the list says of these figures: REPORT_LIST_GROUPS, _MOMENTS or _MOVERS. A new one. */
-ListRows *list_rows_new  (const Figures *figures, Units units, ReportList list);
+/** What the list says of these figures: REPORT_LIST_GROUPS, _MOMENTS or _MOVERS. A new one.
+ *  memo    kept by who asks at each frame; NULL: none */
+ListRows *list_rows_new  (const Figures *figures, Units units, ReportList list, PlacesMemo *memo);
 void      list_rows_free (ListRows *self);
 /** By a column: names by the alphabet, figures by their size, what has none last. */
 void      list_rows_sort (ListRows *self, guint column, bool descending);

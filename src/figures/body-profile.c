@@ -89,20 +89,24 @@ extent_clear (Extent *self)
   g_free (self->most);
 }
 
-/* The narrowest over a stretch; nothing beyond the ends. */
+/* The narrowest over a stretch; nothing beyond the ends. The innermost loop of all searches for room: it compares and calls nothing. */
 static bool
 extent_narrowest (const Extent *self, double from, double to, double *least, double *most)
 {
-  *least = -INFINITY;
-  *most = INFINITY;
+  double greatest = -INFINITY, smallest = INFINITY;
+
+  *least = greatest;
+  *most = smallest;
   if (from < self->from || to > self->to)
     return false;
   const size_t first = (size_t) floor ((from - self->from) / self->step), last = (size_t) ceil ((to - self->from) / self->step);
   for (size_t i = first; i <= last && i < self->count; i++)
     {
-      *least = fmax (*least, self->least[i]);
-      *most = fmin (*most, self->most[i]);
+      greatest = self->least[i] > greatest ? self->least[i] : greatest;
+      smallest = self->most[i] < smallest ? self->most[i] : smallest;
     }
+  *least = greatest;
+  *most = smallest;
   return true;
 }
 

@@ -2,7 +2,6 @@
 
 #include <math.h>
 #include "balance/slide.h"
-#include "figures/part-places.h"
 
 /* mm: nobody sees less on the bench. What differs by less than the second is equal: processors differ in the last bits. Less than the
  * third is no whole millimetre, which is what people are told. */
@@ -33,14 +32,6 @@ reach_in (const GArray *places, const Part *part, double x)
 }
 
 static double
-reach_of (const Figures *figures, const Part *part, double x)
-{
-  g_autoptr (GArray) places = part_places (figures->aeroplane, part);
-
-  return reach_in (places, part, x);
-}
-
-static double
 wanted_mass (const Figures *figures, const Part *part, double target)
 {
   const double rest = figures->mass.total_g - part->mass;
@@ -51,7 +42,7 @@ wanted_mass (const Figures *figures, const Part *part, double target)
 }
 
 static Mover
-mover_of (const Figures *figures, const Part *part, double off_mm)
+mover_of (const Figures *figures, const Part *part, double off_mm, PlacesMemo *memo)
 {
   const double total = figures->mass.total_g, x = wanted_x (figures, part, off_mm);
   Mover made = { .part = part, .moment_g_mm = part->mass * (part->x - figures->mass.x_mm), .share = part->mass / total,
@@ -59,7 +50,7 @@ mover_of (const Figures *figures, const Part *part, double off_mm)
                  .wanted_g = wanted_mass (figures, part, figures->balance.advised_x_mm) };
 
   if (made.can_move && isfinite (x))
-    made.reach_x_mm = reach_of (figures, part, x);
+    made.reach_x_mm = reach_in (places_memo_of (memo, figures->aeroplane, part), part, x);
   made.left_mm = off_mm + part->mass * (made.reach_x_mm - part->x) / total;
   if (fabs (made.left_mm) < NOTHING)
     made.left_mm = 0;
@@ -95,29 +86,30 @@ movers_other (const Figures *figures, const Part *first, double first_x_mm, cons
   return wanted_x (figures, second, off);
 }
 
-/* Where each of those that may move may be, of GArray: bays and bodies are looked into once for each, not for each two. */
-static GPtrArray *
-places_of_all (const Movers *self, const Figures *figures)
+/* How many may move: they stand first. */
+static size_t
+movable_count (const Movers *self)
 {
-  GPtrArray *all = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+  size_t count = 0;
 
-  for (size_t i = 0; i < self->count && self->of[i].can_move; i++)
-    g_ptr_array_add (all, part_places (figures->aeroplane, self->of[i].part));
-  return all;
+  while (count < self->count && self->of[count].can_move)
+    count++;
+  return count;
 }
 
 /* The first two, by usefulness, that do together what none does alone. */
 static void
-find_pair (Movers *self, const Figures *figures)
+find_pair (Movers *self, const Figures *figures, PlacesMemo *memo)
 {
-  g_autoptr (GPtrArray) places = places_of_all (self, figures);
+  const size_t count = movable_count (self);
 
-  for (guint i = 0; i < places->len; i++)
-    for (guint k = 0; k < places->len; k++)
+  for (size_t i = 0; i < count; i++)
+    for (size_t k = 0; k < count; k++)
       {
         const Mover *first = &self->of[i], *second = &self->of[k];
         const double x = k == i ? NAN : movers_other (figures, first->part, first->reach_x_mm, second->part);
-        if (!isfinite (x) || fabs (reach_in (g_ptr_array_index (places, k), second->part, x) - x) > NOTHING)
+        const GArray *places = places_memo_of (memo, figures->aeroplane, second->part);
+        if (!isfinite (x) || fabs (reach_in (places, second->part, x) - x) > NOTHING)
           continue;
         self->has_pair = true;
         self->pair = (MoverPair) { first, second, first->reach_x_mm, x };
@@ -150,7 +142,7 @@ find_ballast (Movers *self, const Figures *figures)
 }
 
 Movers
-movers_of (const Figures *figures)
+movers_of_remembered (const Figures *figures, PlacesMemo *memo)
 {
   const Aeroplane *aeroplane = figures->aeroplane;
   const size_t all = aeroplane_count (aeroplane, PIECE_PART);
@@ -159,18 +151,27 @@ movers_of (const Figures *figures)
 
   if (!isfinite (self.off_mm))
     return self;
+  places_memo_turn (memo, aeroplane);
   for (size_t i = 0; i < all; i++)
     if (aeroplane_part (aeroplane, i)->aboard && aeroplane_part (aeroplane, i)->mass > 0)
       {
-        self.of[self.count] = mover_of (figures, aeroplane_part (aeroplane, i), self.off_mm);
+        self.of[self.count] = mover_of (figures, aeroplane_part (aeroplane, i), self.off_mm, memo);
         self.of[self.count++].number = i;
       }
   if (self.count)         /* without parts there is no array */
     qsort (self.of, self.count, sizeof *self.of, more_useful_first);
   find_ballast (&self, figures);
   if (self.count && !self.of[0].balances)
-    find_pair (&self, figures);
+    find_pair (&self, figures, memo);
   return self;
+}
+
+Movers
+movers_of (const Figures *figures)
+{
+  g_autoptr (PlacesMemo) memo = places_memo_new ();
+
+  return movers_of_remembered (figures, memo);
 }
 
 void

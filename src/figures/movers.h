@@ -1,6 +1,7 @@
 #pragma once
 #include "document/units.h"
 #include "figures/figures.h"
+#include "figures/places-memo.h"
 
 /** What each part can do for the balance, so that a person sees at once what is worth moving. Millimetres, grams; x aft of the datum. */
 typedef struct {
@@ -33,9 +34,11 @@ enum { MOVERS_SOME_G = 10 };
 
 /** x_wanted = x + M (x_t − x̄) / m; a mass at x must be (M − m)(x̄' − x_t) / (x_t − x), x̄' the balance point without it. Most useful: those
  *  that may move, by how little is left to do, then by how little they must move; then the rest by how much they would have to.
- *  cost     looks into bays and bodies: not for each frame of a drag
+ *  cost     looks into bays and bodies: for each frame of a drag take the other one
  *  source   FAA-H-8083-1, Weight and Balance Handbook, chapter on shifting and on adding or removing weight */
 Movers movers_of    (const Figures *figures);
+/** The same; the memo is kept by who asks again and again: then only what changed is looked into. */
+Movers movers_of_remembered (const Figures *figures, PlacesMemo *memo);
 void   movers_clear (Movers *self);
 /** Where the second part must be for the place advised when the first is at that x, mm; NAN where either weighs nothing. */
 double movers_other (const Figures *figures, const Part *first, double first_x_mm, const Part *second);

@@ -21,7 +21,7 @@ open_lists (void)
 static char *
 words_of (ReportList list, const char *name)
 {
-  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list);
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list, NULL);
 
   for (guint i = 0; i < rows->rows->len; i++) {
     const ListRow *row = g_ptr_array_index (rows->rows, i);
@@ -60,7 +60,7 @@ END_TEST
 
 START_TEST (what_is_copied_has_a_line_each_row_and_signs_that_a_spreadsheet_reads)
 {
-  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOMENTS);
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOMENTS, NULL);
   g_autofree char *text = list_rows_text (rows);
   g_auto (GStrv) lines = g_strsplit (text, "\n", -1);
 
@@ -73,7 +73,7 @@ END_TEST
 
 START_TEST (rows_sort_by_a_figure_both_ways)
 {
-  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOMENTS);
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOMENTS, NULL);
 
   for (int descending = 0; descending < 2; descending++) {
     list_rows_sort (rows, 1, descending);
@@ -106,7 +106,7 @@ names_seen (const char *heading)
 static char *
 names_sorted (ReportList list, int column, bool descending)
 {
-  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list);
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list, NULL);
   GString *names = g_string_new (NULL);
 
   if (column >= 0)
@@ -158,7 +158,7 @@ END_TEST
 /* The battery stands ahead of the balance point, the elevator's servo behind it. */
 START_TEST (a_way_is_told_with_its_side_and_copied_with_a_sign)
 {
-  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOMENTS);
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOMENTS, NULL);
   g_autofree char *battery = words_of (REPORT_LIST_MOMENTS, "Battery 2S 450"), *servo = words_of (REPORT_LIST_MOMENTS, "Servo, elevator");
   g_autofree char *text = list_rows_text (rows);
 
@@ -173,7 +173,7 @@ END_TEST
 START_TEST (each_list_shares_out_the_whole_width)
 {
   for (ReportList list = REPORT_LIST_GROUPS; list <= REPORT_LIST_MOVERS; list++) {
-    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list);
+    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list, NULL);
     ck_assert_int_eq (rows->shares[1] + rows->shares[2] + rows->shares[3], LIST_SHARES);
   }
 }
@@ -202,7 +202,7 @@ START_TEST (an_empty_sheet_is_told_what_is_missing)
 {
   hand_begin_empty ();
   for (ReportList list = REPORT_LIST_GROUPS; list <= REPORT_LIST_MOVERS; list++) {
-    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list);
+    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list, NULL);
     ck_assert_ptr_nonnull (rows->empty);
     ck_assert_ptr_null (rows->beneath);
   }

@@ -1,8 +1,9 @@
 #include <check.h>
 #include <math.h>
+#include "document/changes.h"
 #include "document/part-box.h"
 #include "figures/body-profile.h"
-#include "figures/part-places.h"
+#include "figures/places-memo.h"
 #include "figures/wing-depth.h"
 #include "support/aeroplanes.h"
 #include "support/run-suite.h"
@@ -306,6 +307,56 @@ START_TEST (in_a_wing_of_any_chord_the_places_are_found)
 }
 END_TEST
 
+static double
+last_x (PlacesMemo *memo, const Aeroplane *aeroplane, size_t part)
+{
+  const GArray *places = places_memo_of (memo, aeroplane, aeroplane_part (aeroplane, part));
+
+  return g_array_index (places, PartPlaces, places->len - 1).x_to;
+}
+
+static Aeroplane *
+two_packs (void)
+{
+  Part *other = pack ("front");
+
+  g_free (other->piece.id);
+  other->piece.id = g_strdup ("other");
+  return with_piece (with_piece (boxy (), pack ("front")), other);
+}
+
+START_TEST (while_a_part_is_moved_the_places_of_the_others_are_remembered)
+{
+  g_autoptr (Aeroplane) aeroplane = two_packs ();
+  g_autoptr (Aeroplane) moved = change_part_place (aeroplane, "other", 90, 0, 0);
+  g_autoptr (PlacesMemo) memo = places_memo_new ();
+  const GArray *before, *of_other;
+
+  places_memo_turn (memo, aeroplane);
+  before = places_memo_of (memo, aeroplane, aeroplane_part (aeroplane, 0));
+  of_other = places_memo_of (memo, aeroplane, aeroplane_part (aeroplane, 1));
+  places_memo_turn (memo, moved);
+  ck_assert_ptr_eq (places_memo_of (memo, moved, aeroplane_part (moved, 0)), before);
+  ck_assert_ptr_ne (places_memo_of (memo, moved, aeroplane_part (moved, 1)), of_other);
+}
+END_TEST
+
+/* The second former goes 30 mm aft, and with it the end of the bay. */
+START_TEST (a_body_that_changes_is_looked_into_again)
+{
+  g_autoptr (Aeroplane) aeroplane = two_packs ();
+  g_autoptr (PlacesMemo) memo = places_memo_new ();
+  Body *longer = (Body *) piece_dup (&aeroplane_body (aeroplane, 0)->piece);
+
+  longer->formers[1].place += 30;
+  g_autoptr (Aeroplane) changed = aeroplane_with_replaced (aeroplane, &aeroplane_body (aeroplane, 0)->piece, &longer->piece);
+  places_memo_turn (memo, aeroplane);
+  ck_assert_double_eq (last_x (memo, aeroplane, 0), 100);
+  places_memo_turn (memo, changed);
+  ck_assert_double_eq (last_x (memo, changed, 0), 130);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -324,5 +375,7 @@ main (void)
   tcase_add_test (tests, in_a_wing_a_servo_may_be_where_it_is_as_deep_as_the_servo_is_high);
   tcase_add_loop_test (tests, in_a_fin_a_part_stands_upright_at_its_height, 0, 5);
   tcase_add_test (tests, in_a_wing_of_any_chord_the_places_are_found);
+  tcase_add_test (tests, while_a_part_is_moved_the_places_of_the_others_are_remembered);
+  tcase_add_test (tests, a_body_that_changes_is_looked_into_again);
   return run_suite (suite_create ("part places"), tests);
 }
