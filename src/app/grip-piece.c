@@ -46,14 +46,32 @@ grip_piece_follows (const Grip *self, const char *id)
   return part != NULL && part->of != NULL && selection_has (&self->selection, part->of);
 }
 
+/* A group goes no farther than the rails of those of it that are held. */
+static void
+grip_piece_keep_to_rails (const Grip *self, const char *id, bool loose, double by[3])
+{
+  const Part *part = aeroplane_part_by_id (self->start, id);
+
+  for (char **mate = self->selection.ids; part != NULL && part->group != NULL && !loose && *mate != NULL; mate++) {
+    const Part *other = aeroplane_part_by_id (self->start, *mate);
+
+    if (other == NULL || !other->has_rail || g_strcmp0 (other->group, part->group) != 0)
+      continue;
+    by[0] = fmin (fmax (other->x + by[0], other->rail_from), other->rail_to) - other->x;
+    by[1] = 0;
+  }
+}
+
 static Aeroplane *
 grip_piece_moved (const Grip *self, Point place, bool loose)
 {
   const Point by = point_sub (place, grip_piece_place (self, self->start));
-  const double shift[3] = { by.x, self->side ? 0 : by.y, self->side ? by.y : 0 };
   Aeroplane *moved = aeroplane_ref (self->start);
 
   for (char **id = self->selection.ids; id != NULL && *id != NULL; id++) {
+    double shift[3] = { by.x, self->side ? 0 : by.y, self->side ? by.y : 0 };
+
+    grip_piece_keep_to_rails (self, *id, loose, shift);
     Aeroplane *next = piece_moving_can (moved, *id) && !grip_piece_follows (self, *id) ? piece_moving_moved (moved, *id, shift, loose) : NULL;
 
     if (next == NULL)

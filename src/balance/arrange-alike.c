@@ -73,7 +73,7 @@ parts_are_alike (const ArrangeCase *wanted, size_t a, size_t b)
 {
   const ArrangePart *one = &wanted->parts[a], *two = &wanted->parts[b];
 
-  return one->mass == two->mass && one->length == two->length && one->width == two->width && one->height == two->height
+  return !one->tie && !two->tie && one->mass == two->mass && one->length == two->length && one->width == two->width && one->height == two->height
       && ranges_are_alike (one, two) && leads_are_alike (wanted, a, b);
 }
 

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "balance/arrange-fill.h"
+#include "balance/arrange-node.h"
 
 static const double mm = 1000;
 /* A millimetre's ten-thousandth is no contradiction. */
@@ -149,7 +150,7 @@ add_room_that_is_too_full (Findings *self, size_t room)
   Span span;
 
   for (size_t i = 0; i < self->space->part_count; i++)
-    if (self->space->parts[i].moves && stands_only_in (&self->space->parts[i], room, &span))
+    if (self->space->parts[i].moves && self->space->parts[i].leader == i && stands_only_in (&self->space->parts[i], room, &span))
       {
         fill_add (&fill, self->space, i, &span);
         if (found.part_count < ARRANGE_LIMIT_PARTS)
@@ -250,11 +251,32 @@ add_band_out_of_reach (Findings *self)
   findings_add (self, found);
 }
 
-void
+/* Parts that move as one and have each its places, but none together. */
+static bool
+add_tie_without_room (Findings *self, size_t leader)
+{
+  ArrangeLimit found = limit_of (ARRANGE_TIED);
+  Node *node = node_new (self->space);
+
+  if (!node)
+    return false;
+  if (!node_settle_tied (self->space, node, leader))
+    {
+      for (size_t i = 0; i < self->space->part_count; i++)
+        if (self->space->parts[i].leader == leader && found.part_count < ARRANGE_LIMIT_PARTS)
+          found.parts[found.part_count++] = i;
+      found.needed = found.had = NAN;
+      findings_add (self, found);
+    }
+  node_free (node);
+  return true;
+}
+
+bool
 findings_add_alone (Findings *self)
 {
   const Space *space = self->space;
-  bool all_fit = true;
+  bool all_fit = true, memory = true;
 
   for (size_t i = 0; i < space->part_count; i++)
     if (!space->parts[i].range_count)
@@ -262,9 +284,13 @@ findings_add_alone (Findings *self)
         add_part_without_room (self, i);
         all_fit = false;
       }
+  for (size_t i = 0; i < space->part_count && all_fit && memory; i++)
+    if (space->parts[i].leader == i)
+      memory = add_tie_without_room (self, i);
   for (size_t i = 0; i < space->lead_count; i++)
     add_lead_that_never_reaches (self, i);
   add_rooms_that_are_too_full (self);
   if (all_fit)
     add_band_out_of_reach (self);
+  return memory;
 }

@@ -13,5 +13,5 @@ typedef struct {
 
 /** Lengths mm → m and places are the caller's; `found` has part_count parts. Beyond `most` it is not kept. */
 void findings_add (Findings *self, ArrangeLimit found);
-/** What contradicts alone, each told without searching. */
-void findings_add_alone (Findings *self);
+/** What contradicts alone, each told without searching. False without memory. */
+bool findings_add_alone (Findings *self);

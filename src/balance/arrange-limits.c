@@ -137,7 +137,9 @@ add_parts_in_each_others_way (Search *self)
   for (size_t i = 0; i < space->part_count; i++)
     if (counts[i] && space->parts[i].moves && all_in_room (space, counts, space->parts[i].rooms[0]))
       found.room = space->parts[i].rooms[0];
-  findings_add (&self->findings, found);
+  /* None is named where boxes are not to blame. */
+  if (found.part_count)
+    findings_add (&self->findings, found);
 }
 
 /* Leads first: of any length, as little beyond what they have as can be; then the balance too; then room alone. */
@@ -204,8 +206,8 @@ arrange_limits (const ArrangeCase *wanted, ArrangeLimit limits[], size_t most, s
                            .tree = { .space = space, .until = tree_clock () + wanted->seconds, .goes_on = wanted->goes_on,
                                      .data = wanted->data, .done_part = 1 } };
       space_forget_alike (space);
-      findings_add_alone (&search->findings);
-      if (!search->findings.count)
+      status = findings_add_alone (&search->findings) ? CORE_OK : CORE_NO_MEMORY;
+      if (!status && !search->findings.count)
         status = guarded (run_search, search);
       if (!status)
         *count = search->findings.count;

@@ -214,6 +214,45 @@ settle_order (const Space *space, Node *self, size_t part, bool *changed)
   return self->spans[part].low[0] <= self->spans[part].high[0] + rounding;
 }
 
+/* What moves as one has one box, each part's as far from it as they stand apart. */
+static bool
+settle_tie (const Space *space, Node *self, size_t part, bool *changed)
+{
+  Span *own = &self->spans[part], *leader = &self->spans[space->parts[part].leader];
+
+  for (size_t axis = 0; axis < AXES && own != leader; axis++)
+    {
+      const double offset = space_tie_offset (space, part, axis);
+      const double low = fmax (leader->low[axis], own->low[axis] - offset), high = fmin (leader->high[axis], own->high[axis] - offset);
+
+      if (low > high + rounding)
+        return false;
+      *changed = *changed || low > fmin (leader->low[axis], own->low[axis] - offset) + rounding
+              || high < fmax (leader->high[axis], own->high[axis] - offset) - rounding;
+      leader->low[axis] = low;
+      leader->high[axis] = fmax (low, high);
+      own->low[axis] = low + offset;
+      own->high[axis] = fmax (low, high) + offset;
+    }
+  return true;
+}
+
+bool
+node_settle_tied (const Space *space, Node *self, size_t leader)
+{
+  bool changed = true;
+
+  for (int round = 0; changed && round < 50; round++)
+    {
+      changed = false;
+      for (size_t i = 0; i < space->part_count; i++)
+        if (space->parts[i].leader == leader
+            && (!settle_part (&space->parts[i], &self->spans[i], &self->ranges[i], &changed) || !settle_tie (space, self, i, &changed)))
+          return false;
+    }
+  return true;
+}
+
 bool
 node_settle (const Space *space, Node *self)
 {
@@ -224,7 +263,7 @@ node_settle (const Space *space, Node *self)
       changed = false;
       for (size_t i = 0; i < space->part_count; i++)
         if (!settle_part (&space->parts[i], &self->spans[i], &self->ranges[i], &changed)
-            || !settle_order (space, self, i, &changed))
+            || !settle_order (space, self, i, &changed) || !settle_tie (space, self, i, &changed))
           return false;
       for (size_t i = 0; i < space->pair_count; i++)
         if (!settle_pair (space, self, i, &changed))

@@ -24,6 +24,8 @@ void node_free (Node *self);
 void node_hull (const Space *space, Node *self);
 /** Draws what follows from what is decided: smaller boxes, the only way that two parts can still be apart. False when nothing is left. */
 bool node_settle (const Space *space, Node *self);
+/** The same of those alone that move as one with this part, whatever else there is. */
+bool node_settle_tied (const Space *space, Node *self, size_t leader);
 /** Whether a pair can still be apart that way. */
 bool node_way_is_open (const Node *self, const SpacePair *pair, int way);
 /** Whether port and starboard are still alike, so that of two ways across one will do. */

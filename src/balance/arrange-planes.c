@@ -125,7 +125,8 @@ program_add_moments (Program *self)
       order_along (places, space->part_count, sign, order);
       for (size_t i = 0; i < space->part_count; i++)
         {
-          if (!space->parts[order[i]].moves)
+          /* Of parts that move as one, and may overlap, the largest stands for all. */
+          if (!space->parts[order[i]].moves || space->parts[order[i]].leader != order[i])
             continue;
           fill_add (&fill, space, order[i], &self->whole->spans[order[i]]);
           added += fill.count > 1 && add_moment (self, &fill, places, sign);

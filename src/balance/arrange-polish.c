@@ -26,20 +26,26 @@ way_of (const SpacePair *pair, const double places[][AXES])
   return widest;
 }
 
-/* Decides all but what concerns the two. */
+static bool
+is_of (const Space *space, size_t part, size_t one, size_t two)
+{
+  return space_is_tied (space, part, one) || space_is_tied (space, part, two);
+}
+
+/* Decides all but what concerns the two and what moves with them. */
 static bool
 hold_the_rest (const Tree *tree, Node *node, size_t one, size_t two)
 {
   const Space *space = tree->space;
 
   for (size_t i = 0; i < space->part_count; i++)
-    if (i != one && i != two)
+    if (!is_of (space, i, one, two))
       node->ranges[i] = (uint64_t) 1 << node_range_at (space, node, i, tree->places[i]);
   for (size_t i = 0; i < space->pair_count; i++)
     {
       const SpacePair *pair = &space->pairs[i];
 
-      if (node->ways[i] == WAY_OPEN && pair->a != one && pair->a != two && pair->b != one && pair->b != two)
+      if (node->ways[i] == WAY_OPEN && !is_of (space, pair->a, one, two) && !is_of (space, pair->b, one, two))
         node->ways[i] = (int8_t) way_of (pair, tree->places);
     }
   return node_settle (space, node);

@@ -122,6 +122,21 @@ add_order_rows (Program *self)
 }
 
 static void
+add_tie_rows (Program *self)
+{
+  const Space *space = self->space;
+
+  for (size_t i = 0; i < space->part_count; i++)
+    for (size_t axis = 0; axis < AXES && space->parts[i].leader != i; axis++)
+      {
+        const double offset = space_tie_offset (space, i, axis);
+        const int columns[3] = { 0, column_of_part (i, axis), column_of_part (space->parts[i].leader, axis) };
+
+        glp_set_row_bnds (self->lp, program_add_row (self, columns, (const double[]) { 0, 1, -1 }, 2, offset), GLP_FX, offset, offset);
+      }
+}
+
+static void
 add_lead_rows (Program *self)
 {
   const Space *space = self->space;
@@ -159,6 +174,7 @@ program_new (const Space *space, const Node *whole)
   add_balance_row (self, space->aim, -1, OFF);
   add_ballast_row (self);
   add_order_rows (self);
+  add_tie_rows (self);
   add_lead_rows (self);
   add_moved_rows (self);
   add_pair_rows (self);

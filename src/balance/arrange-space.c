@@ -99,6 +99,37 @@ take_parts (Space *self, const ArrangeCase *wanted)
     }
 }
 
+static double
+bulk_of (const SpacePart *part)
+{
+  return part->size[0] * part->size[1] * part->size[2];
+}
+
+static void
+take_ties (Space *self, const ArrangeCase *wanted)
+{
+  for (size_t i = 0; i < self->part_count; i++)
+    {
+      self->parts[i].leader = i;
+      for (size_t k = 0; k < self->part_count && wanted->parts[i].tie; k++)
+        if (wanted->parts[k].tie == wanted->parts[i].tie && (bulk_of (&self->parts[k]) > bulk_of (&self->parts[self->parts[i].leader])
+            || (bulk_of (&self->parts[k]) == bulk_of (&self->parts[self->parts[i].leader]) && k < self->parts[i].leader)))
+          self->parts[i].leader = k;
+    }
+}
+
+bool
+space_is_tied (const Space *self, size_t a, size_t b)
+{
+  return self->parts[a].leader == self->parts[b].leader;
+}
+
+double
+space_tie_offset (const Space *self, size_t part, size_t axis)
+{
+  return self->parts[part].now[axis] - self->parts[self->parts[part].leader].now[axis];
+}
+
 static void
 take_alike (Space *self, const ArrangeCase *wanted)
 {
@@ -132,7 +163,7 @@ take_pairs (Space *self)
       {
         SpacePair pair = { .a = a, .b = b };
 
-        if (!self->parts[a].moves && !self->parts[b].moves)
+        if ((!self->parts[a].moves && !self->parts[b].moves) || space_is_tied (self, a, b))
           continue;
         for (size_t axis = 0; axis < AXES; axis++)
           pair.apart[axis] = (self->parts[a].size[axis] + self->parts[b].size[axis]) / 2 + self->clearance;
@@ -168,6 +199,9 @@ take_lead (Space *self, const ArrangeLead *given)
 static bool
 parts_are_mirrored (const Space *self)
 {
+  for (size_t i = 0; i < self->part_count; i++)
+    if (fabs (space_tie_offset (self, i, 1)) > reach_slack)
+      return false;
   for (size_t i = 0; i < self->part_count; i++)
     for (size_t k = 0; k < self->parts[i].range_count; k++)
       if (fabs (self->parts[i].ranges[k].low[1] + self->parts[i].ranges[k].high[1]) > reach_slack)
@@ -213,6 +247,7 @@ space_new (const ArrangeCase *wanted)
   self->tail = wanted->tail_x * mm;
   self->clearance = wanted->clearance * mm;
   take_parts (self, wanted);
+  take_ties (self, wanted);
   take_alike (self, wanted);
   take_pairs (self);
   self->mirrored = parts_are_mirrored (self);

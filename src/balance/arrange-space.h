@@ -17,6 +17,7 @@ typedef struct {
   size_t range_count;
   bool moves;                     /* some of its places differ */
   bool alike;                     /* there are others like it */
+  size_t leader;                  /* the largest of those it is tied to, or itself */
   size_t before;                  /* the one like it that stands no farther aft, or the count of parts */
 } SpacePart;
 
@@ -52,6 +53,11 @@ Space *space_new (const ArrangeCase *wanted);
 void space_free (Space *self);
 /** From now on parts that are alike stand in any order. */
 void space_forget_alike (Space *self);
+
+/** Whether two parts move as one. */
+bool space_is_tied (const Space *self, size_t a, size_t b);
+/** How far a part's coordinate always is from its leader's, mm. */
+double space_tie_offset (const Space *self, size_t part, size_t axis);
 
 /** What a lead needs, mm. */
 double space_lead_needed (const SpaceLead *lead, const double from[AXES], const double to[AXES]);

@@ -23,6 +23,7 @@ typedef struct {
   const ArrangeRange *ranges;     /* it stands in one of these */
   size_t range_count;
   ArrangePlace now;               /* where it stands: it is moved no farther than is of use */
+  unsigned tie;                   /* parts of one number here, not 0, move as one: beside one another as `now` has them, overlapping or not */
 } ArrangePart;
 
 /** A lead from one part's centre over fixed places to another part's centre. */
@@ -108,7 +109,8 @@ typedef enum {
   ARRANGE_NO_ROOM,                /* the part fits none of its ranges: `needed` m too long along `axis`, INFINITY when it has no range */
   ARRANGE_LEAD_TOO_SHORT,         /* the lead has `had` m and needs `needed` m at least, then with its ends at `nearest` */
   ARRANGE_TOO_FULL,               /* these parts do not go in `room` together; in a row they need `needed` m of its `had` m, or NAN */
-  ARRANGE_BAND                    /* the balance point reaches `needed` m at best, the limit is at `had` m, and no ballast helps */
+  ARRANGE_BAND,                   /* the balance point reaches `needed` m at best, the limit is at `had` m, and no ballast helps */
+  ARRANGE_TIED                    /* these parts move as one, and no place has each of them in a range of its own */
 } ArrangeLimitKind;
 
 enum { ARRANGE_LIMIT_PARTS = 16, ARRANGE_NONE = -1 };
@@ -124,7 +126,7 @@ typedef struct {
   ArrangePlace nearest[2];        /* m; for a lead */
 } ArrangeLimit;
 
-/** Why there is no arrangement: what contradicts alone first (a part and its ranges, a lead and the ranges of its ends, the parts of a
+/** Why there is no arrangement: what contradicts alone first (a part and its ranges, parts that move as one, a lead and the ranges of its ends, the parts of a
  *  room, the balance and the ballast's places), else what does together: by how much leads would have to be longer, at the least sum
  *  of these; or which parts cannot stand apart, none of them to spare; or what the balance reaches.
  *  limits   at most `most` of them, >= 1

@@ -126,6 +126,18 @@ ballast_part (const Arranging *self, const Arrangement *found, const char *id)
   return ballast;
 }
 
+/* Of those that move as one the first: by rounding its place alone they stay beside one another. */
+static guint
+first_of_tie (const Arranging *self, guint part)
+{
+  const ArrangePart *asked = self->wanted.parts;
+
+  for (guint i = 0; i < part && asked[part].tie; i++)
+    if (asked[i].tie == asked[part].tie)
+      return i;
+  return part;
+}
+
 Aeroplane *
 arranging_applied_bare (const Arranging *self, const Arrangement *found)
 {
@@ -133,11 +145,13 @@ arranging_applied_bare (const Arranging *self, const Arrangement *found)
 
   for (guint i = 0; i < self->movable; i++)
     {
-      const Part *part = g_ptr_array_index (self->parts, i);
-      const ArrangePlace at = found->places[i];
+      const guint first = first_of_tie (self, i);
+      const Part *part = g_ptr_array_index (self->parts, i), *lead = g_ptr_array_index (self->parts, first);
+      const ArrangePlace at = found->places[first];
       Aeroplane *last = now;
 
-      now = change_part_place (last, part->piece.id, to_hundredth (at.x), to_hundredth (at.y), to_hundredth (at.z));
+      now = change_part_place (last, part->piece.id, to_hundredth (at.x) + part->x - lead->x, to_hundredth (at.y) + part->y - lead->y,
+                               to_hundredth (at.z) + part->z - lead->z);
       aeroplane_unref (last);
     }
   return now;
@@ -243,6 +257,15 @@ text_band (const ArrangeLimit *limit, Units units)
                             "draw the nose further forward, or move the wing."), needed, had);
 }
 
+static char *
+text_tied (const Arranging *self, const ArrangeLimit *limit)
+{
+  g_autofree char *names = names_of (self, limit);
+
+  return g_strdup_printf (_("%s are one group, and nowhere is each of them where it may be: give them bays in common, or take the group apart."),
+                          names);
+}
+
 char *
 arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units units)
 {
@@ -252,6 +275,7 @@ arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units un
     case ARRANGE_LEAD_TOO_SHORT: return text_lead (self, limit, units);
     case ARRANGE_TOO_FULL:       return text_too_full (self, limit, units);
     case ARRANGE_BAND:           return text_band (limit, units);
+    case ARRANGE_TIED:           return text_tied (self, limit);
     }
   return NULL;
 }

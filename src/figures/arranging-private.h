@@ -21,8 +21,12 @@ struct Arranging {
   GArray *asked, *ranges, *asked_leads;   /* ArrangePart, ArrangeRange, ArrangeLead: what the case points to */
 };
 
-/* Whether a part aboard may be put elsewhere. */
+/* Whether a part aboard may be put elsewhere, or something of its group may. */
 bool arranging_may_move  (const Arranging *self, const Part *part);
+/* Where it may be; of one that is carried along by its group, where that takes it. Of PartPlaces; a new array. */
+GArray *arranging_places (const Arranging *self, const Part *part);
+/* A number that the parts of its group have in common; 0: none. */
+unsigned arranging_tie   (const Arranging *self, const Part *part);
 /* Asks a part as it stands. */
 void arranging_ask_fixed (Arranging *self, const Part *part);
 /* The aeroplane so arranged, without ballast. */

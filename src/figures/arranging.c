@@ -34,7 +34,7 @@ ask_part (Arranging *self, const Part *part, GArray *places)
   const Point extent = part_extent (part);
   const ArrangePart asked = { .mass = part->mass * kilogram, .length = extent.x * metre, .width = extent.y * metre,
                               .height = part->height * metre, .range_count = places->len,
-                              .now = { part->x * metre, part->y * metre, part->z * metre } };
+                              .now = { part->x * metre, part->y * metre, part->z * metre }, .tie = arranging_tie (self, part) };
 
   for (guint i = 0; i < places->len; i++)
     {
@@ -57,12 +57,6 @@ arranging_ask_fixed (Arranging *self, const Part *part)
   ask_part (self, part, places);
 }
 
-bool
-arranging_may_move (const Arranging *self, const Part *part)
-{
-  return part_is_movable (part) && !(self->still && part->piece.id && g_strv_contains (self->still, part->piece.id));
-}
-
 static void
 ask_movable (Arranging *self)
 {
@@ -73,7 +67,7 @@ ask_movable (Arranging *self)
 
       if (!part->aboard || !arranging_may_move (self, part))
         continue;
-      places = part_places (self->aeroplane, part);
+      places = arranging_places (self, part);
       ask_part (self, part, places);
     }
   self->movable = self->parts->len;

@@ -19,6 +19,7 @@ typedef enum {
  *  length reaching with slack (lead_need_of), the balance point within the limits and as near as can be to the place advised.
  *  What stands in the way are parts with a size that stand within the body; what lies round, over or outside of others does not
  *  (propeller, spinner, cowl, canopy, wheels, undercarriage, pushrod). A second or a lead that no two movable parts are at is left out.
+ *  Parts of one group move as one where one of them may be elsewhere; where one of them that may is to stay, they stay.
  *  A joint, and the places of a usual way (lead-route.h), are where they are now.
  *  figures  lent; what it asks of them is kept
  *  still    ids of parts that stay where they are all the same; NULL: none

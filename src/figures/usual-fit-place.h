@@ -23,3 +23,5 @@ const Part *fit_put (FitGround *self, Part *takes, double usual, int step, const
 const Part *fit_add (FitGround *self, Part *takes);
 /** The rail over all that is free about a part in the body, or within 30 mm of it without one. */
 void fit_rail (FitGround *self, const char *id);
+/** Puts a part and what holds it in a group of their own, named after the part. */
+void fit_group (FitGround *self, const char *part, const char *fastening);

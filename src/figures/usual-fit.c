@@ -83,18 +83,18 @@ put_one (FitWork *work, const CatalogueEntry *entry, const char *class_name, dou
   return true;
 }
 
-/* What holds a part, there where it does; it takes no place of its own. */
-static void
+/* What holds a part, there where it does; it takes no place of its own. NULL where the catalogue has none. */
+static const Part *
 put_fastening (FitWork *work, const char *entry_id, const char *stem, double x, double z)
 {
   Part *part = part_called (catalogue_find (work->catalogue, entry_id), stem, NULL);
 
   if (!part)
-    return;
+    return NULL;
   part->length = part->width = part->height = 0;
   part->x = round (x);
   part->z = z;
-  fit_add (&work->ground, part);
+  return fit_add (&work->ground, part);
 }
 
 /* Ahead of the can by the shaft's length, and of a nose that is too slim for the can by as much as a hub clears a cowl. */
@@ -244,6 +244,7 @@ put_battery (FitWork *work, bool motor)
   const double from = aft_end (&work->ground, work->controller, work->ground.nose + NOSE_GAP);
   const Part *receiver = work->receiver ? aeroplane_part_by_id (work->ground.made, work->receiver) : NULL;
   const double to = receiver ? receiver->x - receiver->length / 2 : work->ground.leading;
+  const Part *fastening;
   Part *part;
 
   work->battery = id_of_class (&work->ground, "battery");
@@ -255,7 +256,9 @@ put_battery (FitWork *work, bool motor)
   work->battery = g_strdup (part->piece.id);
   fit_rail (&work->ground, work->battery);
   part = (Part *) aeroplane_part_by_id (work->ground.made, work->battery);
-  put_fastening (work, "hook-and-loop", "hook-and-loop", part->x, part->z - part->height / 2);
+  fastening = put_fastening (work, "hook-and-loop", "hook-and-loop", part->x, part->z - part->height / 2);
+  if (fastening)
+    fit_group (&work->ground, work->battery, fastening->piece.id);
 }
 
 static Aeroplane *

@@ -69,6 +69,23 @@ START_TEST (a_group_moves_as_one)
 }
 END_TEST
 
+/* The battery's rail ends at 130: what it carries stops with it. */
+START_TEST (a_group_stops_where_the_rail_of_one_of_it_ends)
+{
+  Selection two = selection_of ("battery");
+
+  selection_toggle (&two, "receiver");
+  trammel_session_select (hand_session (), two);
+  gui_key ("<Control>j");
+  const double battery = hand_part ("battery")->x, apart = hand_part ("receiver")->x - battery, end = hand_part ("battery")->rail_to;
+  hand_click ((Point) { 60, 200 });
+  hand_drag ((Point) { battery, 0 }, (Point) { end + 30, 8 });
+  ck_assert_double_eq_tol (hand_part ("battery")->x, end, 1e-9);
+  ck_assert_double_eq_tol (hand_part ("receiver")->x - end, apart, 1e-9);
+  ck_assert_double_eq_tol (hand_part ("receiver")->y, 0, 1e-9);
+}
+END_TEST
+
 /* The racer with one aileron servo, the left. */
 static void
 remove_right_servo (void)
@@ -138,6 +155,7 @@ main (void)
   tcase_add_test (groups, ctrl_j_groups_what_is_selected_and_takes_it_apart);
   tcase_add_test (groups, a_click_takes_the_group_a_second_the_part_a_third_what_lies_beneath);
   tcase_add_test (groups, a_group_moves_as_one);
+  tcase_add_test (groups, a_group_stops_where_the_rail_of_one_of_it_ends);
   tcase_add_test (groups, a_duplicate_stands_on_the_other_side_turned_the_other_way_with_its_lead);
   tcase_add_test (groups, a_pair_is_not_copied_into_itself_and_the_status_says_so);
   tcase_add_test (groups, on_the_centre_line_there_is_no_other_side);

@@ -48,7 +48,15 @@ arrangement_holds (const ArrangeCase *wanted, const Arrangement *made)
           || at.y > range->y_to + rounding || at.z < range->z_from - rounding || at.z > range->z_to + rounding)
         return false;
       for (size_t k = 0; k < i; k++)
-        if (!boxes_are_apart (&wanted->parts[i], at, &wanted->parts[k], made->places[k], wanted->clearance))
+        if (wanted->parts[i].tie && wanted->parts[i].tie == wanted->parts[k].tie)
+          {
+            const ArrangePlace now = wanted->parts[i].now, then = wanted->parts[k].now, beside = made->places[k];
+
+            if (fabs (at.x - beside.x - now.x + then.x) > rounding || fabs (at.y - beside.y - now.y + then.y) > rounding
+                || fabs (at.z - beside.z - now.z + then.z) > rounding)
+              return false;
+          }
+        else if (!boxes_are_apart (&wanted->parts[i], at, &wanted->parts[k], made->places[k], wanted->clearance))
           return false;
       mass += wanted->parts[i].mass;
       moment += wanted->parts[i].mass * at.x;

@@ -217,6 +217,104 @@ START_TEST (no_other_arrangement_comes_before_the_second_best)
 }
 END_TEST
 
+/* The first part cut across in two that are tied, of unlike mass, or with a strap within it that is: the same as the part itself with the
+ * masses' common centre off its middle, which is a moment of all else. */
+typedef struct { ArrangePart parts[PARTS + 1]; ArrangeRange ranges[BAYS]; ArrangeCase wanted; } Tied;
+
+static void
+tie (Tied *self, const Invented *invented, bool strapped)
+{
+  const ArrangePart *whole = &invented->parts[0];
+  const double length = whole->length * (strapped ? 0.5 : 0.4), off = strapped ? 0.1 * whole->length : 0.3 * whole->length;
+  ArrangePart *first = &self->parts[0], *second = &self->parts[PARTS];
+
+  memcpy (self->parts, invented->parts, sizeof invented->parts);
+  memcpy (self->ranges, invented->ranges[0], sizeof self->ranges);
+  self->wanted = invented->wanted;
+  self->wanted.parts = self->parts;
+  self->wanted.part_count = PARTS + 1;
+  *second = *first;
+  first->tie = second->tie = 7;
+  second->length = length;
+  second->mass = whole->mass / 4;
+  first->mass -= second->mass;
+  second->now.x += off;
+  second->ranges = self->ranges;
+  second->height *= strapped ? 0.7 : 1;
+  if (!strapped)
+    {
+      first->length -= length;
+      first->now.x -= length / 2;
+    }
+  for (size_t k = 0; k < BAYS; k++)
+    {
+      self->ranges[k].x_from += second->now.x - whole->now.x;
+      self->ranges[k].x_to += second->now.x - whole->now.x;
+    }
+}
+
+/* Of both parts' middles from the middle of the whole. */
+static double
+moment_of_tie (const Tied *tied, const Invented *invented)
+{
+  const double middle = invented->parts[0].now.x;
+
+  return tied->parts[0].mass * (tied->parts[0].now.x - middle) + tied->parts[PARTS].mass * (tied->parts[PARTS].now.x - middle);
+}
+
+START_TEST (parts_that_are_tied_stand_as_one_part_would)
+{
+  const bool strapped = _i % 2;
+  Invented invented;
+  Tied tied;
+  Best best = { &invented.wanted, INFINITY, INFINITY };
+  Arrangements made;
+  ArrangeRange moved[BAYS];
+
+  invent (&invented, (unsigned) _i);
+  tie (&tied, &invented, strapped);
+  memcpy (moved, invented.ranges[0], sizeof moved);
+  for (size_t k = 0; k < BAYS; k++)
+    {
+      moved[k].x_from += tied.parts[0].now.x - invented.parts[0].now.x;
+      moved[k].x_to += tied.parts[0].now.x - invented.parts[0].now.x;
+    }
+  tied.parts[0].ranges = moved;
+  invented.wanted.other_x += moment_of_tie (&tied, &invented) / invented.wanted.other_mass;
+  try_ranges (&best, NULL, 0, 0);
+  ck_assert_int_eq (arrange (&tied.wanted, 1, &made), CORE_OK);
+  if (isinf (best.ballast))
+    ck_assert_int_eq (made.status, ARRANGE_IMPOSSIBLE);
+  else
+    check_against (&best, &tied.wanted, &made.found[0]);
+  arrangements_clear (&made);
+}
+END_TEST
+
+/* One of the two is held where it is, or the only room is the other's alone. */
+START_TEST (parts_that_are_tied_and_have_no_place_together_are_named)
+{
+  Invented invented;
+  Tied tied;
+  ArrangeRange here;
+  ArrangeLimit limits[4];
+  size_t count;
+
+  invent (&invented, 3);
+  tie (&tied, &invented, false);
+  here = (ArrangeRange) { 0.4, 0.4, 0, 0, 0, 0, 9 };
+  tied.parts[PARTS].ranges = &here;
+  tied.parts[PARTS].range_count = 1;
+  ck_assert_int_eq (arrange_limits (&tied.wanted, limits, 4, &count), CORE_OK);
+  ck_assert_uint_eq (count, 1);
+  ck_assert_int_eq (limits[0].kind, ARRANGE_TIED);
+  ck_assert (limits[0].alone);
+  ck_assert_uint_eq (limits[0].part_count, 2);
+  ck_assert_uint_eq (limits[0].parts[0], 0);
+  ck_assert_uint_eq (limits[0].parts[1], PARTS);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -225,5 +323,7 @@ main (void)
 
   tcase_add_loop_test (tests, no_choice_of_ranges_and_order_needs_less_ballast_or_comes_nearer_to_the_aim, 0, 24);
   tcase_add_loop_test (tests, no_other_arrangement_comes_before_the_second_best, 0, 12);
+  tcase_add_loop_test (tests, parts_that_are_tied_stand_as_one_part_would, 0, 24);
+  tcase_add_test (tests, parts_that_are_tied_and_have_no_place_together_are_named);
   return run_suite (suite, tests);
 }

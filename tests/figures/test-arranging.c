@@ -188,6 +188,107 @@ START_TEST (ballast_of_an_arrangement_is_a_block_where_least_of_it_is_needed_and
 }
 END_TEST
 
+static Aeroplane *
+with_group (Aeroplane *takes, const char *id, const char *group)
+{
+  const Part *part = aeroplane_part_by_id (takes, id);
+  Part *grouped = (Part *) piece_dup (&part->piece);
+  Aeroplane *made;
+
+  g_free (grouped->group);
+  grouped->group = g_strdup (group);
+  made = aeroplane_with_replaced (takes, &part->piece, &grouped->piece);
+  aeroplane_unref (takes);
+  return made;
+}
+
+/* A battery with what holds it beneath, and beside them the receiver. */
+static Aeroplane *
+with_fastening (void)
+{
+  Part *tape = part_new ("tape", "other");
+
+  tape->mass = 2;
+  tape->x = 150;
+  tape->z = -6;
+  return with_group (with_group (with_piece (with_bays (), tape), "tape", "battery"), "battery", "battery");
+}
+
+static void
+check_beside (const Aeroplane *before, const Aeroplane *after, const char *one, const char *other)
+{
+  const Part *a = aeroplane_part_by_id (before, one), *b = aeroplane_part_by_id (before, other);
+  const Part *now_a = aeroplane_part_by_id (after, one), *now_b = aeroplane_part_by_id (after, other);
+
+  ck_assert_double_eq_tol (now_a->x - now_b->x, a->x - b->x, 1e-9);
+  ck_assert_double_eq_tol (now_a->y - now_b->y, a->y - b->y, 1e-9);
+  ck_assert_double_eq_tol (now_a->z - now_b->z, a->z - b->z, 1e-9);
+}
+
+START_TEST (what_holds_a_battery_goes_with_it)
+{
+  g_autoptr (Aeroplane) aeroplane = with_fastening ();
+  Asked asked = asked_of (aeroplane);
+  g_autoptr (Aeroplane) arranged = arranging_applied (asked.arranging, &asked.answer.found.found[0]);
+  g_autoptr (Figures) then = figures_once (arranged);
+
+  ck_assert_int_eq (asked.answer.found.status, ARRANGE_PROVED);
+  ck_assert_double_gt (fabs (aeroplane_part_by_id (arranged, "battery")->x - aeroplane_part_by_id (aeroplane, "battery")->x), 1);
+  check_beside (aeroplane, arranged, "battery", "tape");
+  ck_assert_double_eq_tol (then->mass.x_mm, then->balance.advised_x_mm, 0.02);
+  asked_clear (&asked);
+}
+END_TEST
+
+/* Each would go elsewhere by itself. */
+START_TEST (parts_of_a_group_are_arranged_as_one)
+{
+  g_autoptr (Aeroplane) apart = with_bays ();
+  g_autoptr (Aeroplane) aeroplane = with_group (with_group (aeroplane_ref (apart), "battery", "tray"), "receiver", "tray");
+  Asked asked = asked_of (aeroplane);
+
+  ck_assert_uint_ge (asked.answer.found.count, 1);
+  g_autoptr (Aeroplane) arranged = arranging_applied (asked.arranging, &asked.answer.found.found[0]);
+  check_beside (aeroplane, arranged, "battery", "receiver");
+  ck_assert (is_in_its_places (arranged, aeroplane_part_by_id (arranged, "receiver")));
+  ck_assert (is_in_its_places (arranged, aeroplane_part_by_id (arranged, "battery")));
+  asked_clear (&asked);
+}
+END_TEST
+
+START_TEST (a_group_stays_where_one_of_it_is_to_stay)
+{
+  const char *const still[] = { "battery", NULL };
+  g_autoptr (Aeroplane) aeroplane = with_fastening ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autoptr (Arranging) arranging = NULL;
+
+  ck_assert_int_eq (arranging_new (figures, still, &arranging), ARRANGING_CAN);
+  ck_assert_uint_eq (arranging_movable (arranging), 2);
+}
+END_TEST
+
+/* The controller may be in the nose alone, the receiver in the cabin alone, and they stand 10 mm from one another. */
+START_TEST (a_group_without_a_place_in_common_is_named)
+{
+  g_autoptr (Aeroplane) made = with_group (with_group (with_bays (), "controller", "tray"), "receiver", "tray");
+  const Part *part = aeroplane_part_by_id (made, "controller");
+  Part *moved = (Part *) piece_dup (&part->piece);
+
+  moved->x = aeroplane_part_by_id (made, "receiver")->x + 40;
+  g_free (moved->bays);
+  moved->bays = g_strdup ("nose");
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (made, &part->piece, &moved->piece);
+  Asked asked = asked_of (aeroplane);
+  g_autofree char *text = asked.answer.limit_count ? arranging_limit_text (asked.arranging, &asked.answer.limits[0], metric) : NULL;
+
+  ck_assert_int_eq (asked.answer.found.status, ARRANGE_IMPOSSIBLE);
+  ck_assert_ptr_nonnull (text);
+  ck_assert_ptr_nonnull (strstr (text, "are one group"));
+  asked_clear (&asked);
+}
+END_TEST
+
 /* Left to itself the controller goes where it balances; held by a lead of 90 mm it stands within (90 − 10) / 1.12 of the motor. */
 START_TEST (a_lead_holds_its_ends_together_slack_counted)
 {
@@ -337,6 +438,10 @@ main (void)
   tcase_add_test (tests, in_bays_parts_stand_apart_within_them_and_the_aeroplane_balances);
   tcase_add_test (tests, an_arrangement_that_needs_ballast_has_it_aboard);
   tcase_add_test (tests, ballast_of_an_arrangement_is_a_block_where_least_of_it_is_needed_and_it_has_room);
+  tcase_add_test (tests, what_holds_a_battery_goes_with_it);
+  tcase_add_test (tests, parts_of_a_group_are_arranged_as_one);
+  tcase_add_test (tests, a_group_stays_where_one_of_it_is_to_stay);
+  tcase_add_test (tests, a_group_without_a_place_in_common_is_named);
   tcase_add_test (tests, a_lead_holds_its_ends_together_slack_counted);
   tcase_add_test (tests, a_lead_that_cannot_reach_is_named_with_its_length);
   tcase_add_test (tests, a_part_too_large_for_its_bays_is_named);

@@ -263,6 +263,18 @@ START_TEST (the_battery_may_slide_over_what_is_free_about_it)
 }
 END_TEST
 
+START_TEST (what_holds_the_battery_is_grouped_with_it)
+{
+  g_autoptr (Catalogue) catalogue = usual ();
+  g_autoptr (Aeroplane) bare = wing_and_tail (), made = usual_fit (bare, catalogue, FIT_MOTOR_RUDDER_ELEVATOR, false);
+  const Part *tape = aeroplane_part_by_id (made, "hook-and-loop"), *battery = aeroplane_part_by_id (made, "battery");
+
+  ck_assert_ptr_nonnull (tape);
+  ck_assert_ptr_nonnull (battery->group);
+  ck_assert_str_eq (tape->group, battery->group);
+}
+END_TEST
+
 START_TEST (nothing_is_put_without_a_wing)
 {
   g_autoptr (Catalogue) catalogue = usual ();
@@ -328,6 +340,7 @@ main (void)
   tcase_add_test (tests, without_structures_the_all_up_mass_is_a_usual_loading_for_the_span);
   tcase_add_test (tests, what_is_there_stays_and_is_counted);
   tcase_add_test (tests, the_battery_may_slide_over_what_is_free_about_it);
+  tcase_add_test (tests, what_holds_the_battery_is_grouped_with_it);
   tcase_add_test (tests, nothing_is_put_without_a_wing);
   tcase_add_test (tests, an_all_up_mass_is_shared_out_as_usual_over_what_is_drawn);
   tcase_add_test (tests, with_a_body_it_has_its_share);
