@@ -212,6 +212,7 @@ void
 trammel_arrange_page_begin (TrammelArrangePage *self)
 {
   self->at_work = true;
+  trammel_session_set_arranging (self->session, true);
   page_look (self);
   gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
 }
@@ -222,6 +223,7 @@ trammel_arrange_page_leave (TrammelArrangePage *self)
   if (!self->at_work)
     return;
   self->at_work = false;
+  trammel_session_set_arranging (self->session, false);
   g_hash_table_remove_all (self->still);
   page_drop (self);
 }

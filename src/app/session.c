@@ -13,6 +13,7 @@ struct _TrammelSession {
   Advice *advice;        /* of figures in the present units; NULL until asked for */
   Selection selection;
   Figures *offered;      /* NULL: nothing */
+  bool arranging;
   char *path;
 };
 
@@ -148,6 +149,21 @@ const Figures *
 trammel_session_offered (TrammelSession *self)
 {
   return self->offered;
+}
+
+void
+trammel_session_set_arranging (TrammelSession *self, bool arranging)
+{
+  if (self->arranging == arranging)
+    return;
+  self->arranging = arranging;
+  g_signal_emit (self, signals[OFFER_CHANGED], 0);
+}
+
+bool
+trammel_session_is_arranging (TrammelSession *self)
+{
+  return self->arranging;
 }
 
 static void

@@ -16,7 +16,7 @@ G_DECLARE_FINAL_TYPE (TrammelSession, trammel_session, TRAMMEL, SESSION, GObject
  *    "changed"            the aeroplane, and with it the figures (also for each preview of a drag)
  *    "selection-changed"  what is selected
  *    "state-changed"      undo, redo, saved or the file's name
- *    "offer-changed"      what is offered beside what is there
+ *    "offer-changed"      what is offered beside what is there, and whether parts are being arranged
  *  The settings' own "changed" says that units or view flags changed. */
 TrammelSession  *trammel_session_new (TrammelSettings *settings);
 TrammelSettings *trammel_session_settings  (TrammelSession *self);
@@ -45,6 +45,10 @@ const char *trammel_session_redo_label (TrammelSession *self);
 /* What is offered: another arrangement of the same parts, drawn beside what is there until it is taken or dropped. Any change drops it. */
 void             trammel_session_offer   (TrammelSession *self, Figures *takes);       /* of the other arrangement; NULL: nothing any more */
 const Figures   *trammel_session_offered (TrammelSession *self);                       /* lent; NULL: nothing */
+
+/** While parts are arranged the sheet shows where they may be, and the status line says what to do. "offer-changed" tells of it. */
+void             trammel_session_set_arranging (TrammelSession *self, bool arranging);
+bool             trammel_session_is_arranging  (TrammelSession *self);
 
 /* What is selected. */
 const Selection *trammel_session_selection     (TrammelSession *self);

@@ -327,6 +327,8 @@ trammel_sheet_canvas_hint (TrammelSheetCanvas *self)
 
   if (self->hint != NULL)
     return self->hint;
+  if (self->tool->kind == &tool_select && trammel_session_is_arranging (self->session))
+    return _("Tick what may move; Next Best shows another arrangement, Use This takes it, Esc gives up.");
   grip = self->tool->kind == &tool_select
          ? grip_new_for_selection (trammel_session_aeroplane (self->session), trammel_session_selection (self->session)) : NULL;
   hint = grip != NULL ? grip_hint (grip) : _(self->tool->kind->hint);

@@ -49,7 +49,8 @@ paper_holds (const SheetPaper *self, const SheetScene *scene)
          && paper_holds_print (self, scene->print) && memcmp (&self->view, scene->view, sizeof self->view) == 0 && memcmp (&self->look, scene->look, sizeof self->look) == 0
          && self->units.length == scene->units.length && self->units.mass == scene->units.mass
          && selection_equal (&self->selection, scene->selection) && self->named_places == scene->overlay->named_places
-         && self->show_grid == scene->show_grid && self->show_names == scene->show_names && self->show_figures == scene->show_figures;
+         && self->show_grid == scene->show_grid && self->show_names == scene->show_names && self->show_figures == scene->show_figures
+         && self->arranging == scene->arranging;
 }
 
 static void
@@ -78,6 +79,7 @@ paper_take (SheetPaper *self, const SheetScene *scene)
   self->show_grid = scene->show_grid;
   self->show_names = scene->show_names;
   self->show_figures = scene->show_figures;
+  self->arranging = scene->arranging;
   paper_take_plan (self, scene->plan);
   if (scene->print == NULL)
     return;

@@ -17,7 +17,7 @@ typedef struct {
   double strength, device_scale;
   Plan *printed;                         /* the plan that is worked on; NULL: none */
   char *printed_view;
-  bool has_plan, bare, named_places, show_grid, show_names, show_figures;
+  bool has_plan, bare, named_places, show_grid, show_names, show_figures, arranging;
 } SheetPaper;
 
 /** Forgets what was recorded; where fonts or the like have changed, which the scene does not tell. */

@@ -115,7 +115,7 @@ trammel_sheet_canvas_scene (TrammelSheetCanvas *self)
     .offered = trammel_session_offered (self->session),
     .plan = has_plan ? &self->plan_shown : NULL, .print = prints ? &self->print_shown : NULL,
     .show_grid = trammel_settings_flag (settings, SHOW_GRID), .show_names = trammel_settings_flag (settings, SHOW_NAMES),
-    .show_figures = trammel_settings_flag (settings, SHOW_FIGURES),
+    .show_figures = trammel_settings_flag (settings, SHOW_FIGURES), .arranging = trammel_session_is_arranging (self->session),
   };
 }
 

@@ -251,6 +251,7 @@ trammel_status_line_new (TrammelSheetCanvas *sheet)
   g_signal_connect_object (session, "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_session_settings (session), "changed", G_CALLBACK (status_line_show_place), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (sheet, "hint-changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "offer-changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_plan_work_of (sheet), "changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (sheet, "view-changed", G_CALLBACK (status_line_show_zoom), self, G_CONNECT_SWAPPED);
   status_line_show_hint (self);

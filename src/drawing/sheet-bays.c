@@ -1,12 +1,15 @@
 #include "drawing/sheet-draft.h"
 #include <math.h>
+#include "drawing/outline-path.h"
 #include "drawing/symbols.h"
 #include "figures/part-places.h"
 
-/* Bays matter while one is selected, or a part that may be in some. */
+/* Bays matter while one is selected, or a part that may be in some, and while parts are arranged. */
 static bool
 bays_are_asked_for (const SheetDraft *draft)
 {
+  if (draft->scene->arranging)
+    return true;
   for (char **id = draft->selection->ids; id && *id; id++)
     {
       const Piece *piece = aeroplane_find (draft->aeroplane, *id);
@@ -51,6 +54,61 @@ draw_bay (SheetDraft *draft, const Bay *bay, double from, double to)
   sheet_put_word_anyway (draft, tries, G_N_ELEMENTS (tries));
 }
 
+bool
+sheet_bays_name_former (const SheetDraft *draft, const Body *body, const NamedPlace *former)
+{
+  if (!draft->scene->arranging || draft->look->paper || !former->name)
+    return false;
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_BAY); i++)
+    {
+      const Bay *bay = (const Bay *) aeroplane_nth (draft->aeroplane, PIECE_BAY, i);
+      const Body *of;
+      double from, to;
+
+      if (bay_reach (draft->aeroplane, bay, &of, &from, &to) && of == body
+          && (g_strcmp0 (bay->from_former, former->name) == 0 || g_strcmp0 (bay->to_former, former->name) == 0))
+        return true;
+    }
+  return false;
+}
+
+/* Beside its end on the port side, where no bracket stands, else further off; a thin line then leads from the former to its name. */
+static void
+put_former_name (SheetDraft *draft, const Body *body, const NamedPlace *former)
+{
+  static const double steps[] = { 0, -0.6, 0.6, -1.2, 1.2 };
+  static const double ways[] = { 6, 20, 44 };
+  const double reach = fmax (0, outline_reach_at (body->outline, former->place)), u = draft->look->u, line = 1.25 * draft->look->text_size;
+  const Point at = sheet_px (draft->view, former->place, -reach);
+  Letters tries[G_N_ELEMENTS (steps) * G_N_ELEMENTS (ways)];
+  int taken;
+
+  for (size_t i = 0; i < G_N_ELEMENTS (tries); i++)
+    tries[i] = (Letters) {
+      .text = former->name, .across = 1, .rise = LETTERS_AT_MIDDLE, .colour = draft->look->graphite,
+      .place = { at.x - ways[i / G_N_ELEMENTS (steps)] * u, at.y + steps[i % G_N_ELEMENTS (steps)] * line } };
+  taken = sheet_put_word (draft, tries, G_N_ELEMENTS (tries));
+  if (taken <= 0)
+    return;
+  line_kind_set (draft->cr, draft->look, LINE_CONSTRUCTION);
+  look_set_source (draft->cr, draft->look->construction);
+  line_stroke (draft->cr, at, (Point) { tries[taken].place.x + 2 * u, tries[taken].place.y });
+}
+
+/* Former by former along each body, lest one that bounds two bays is named twice. */
+static void
+put_former_names (SheetDraft *draft)
+{
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_BODY); i++)
+    {
+      const Body *body = aeroplane_body (draft->aeroplane, i);
+
+      for (size_t j = 0; body->outline && j < body->former_count; j++)
+        if (sheet_bays_name_former (draft, body, &body->formers[j]))
+          put_former_name (draft, body, &body->formers[j]);
+    }
+}
+
 void
 sheet_draw_bays (SheetDraft *draft)
 {
@@ -65,4 +123,6 @@ sheet_draw_bays (SheetDraft *draft)
       if (bay->piece.id && bay_reach (draft->aeroplane, bay, &body, &from, &to))
         draw_bay (draft, bay, from, to);
     }
+  if (!draft->scene->overlay || !draft->scene->overlay->named_places)
+    put_former_names (draft);
 }

@@ -38,14 +38,16 @@ void sheet_draw_parts   (const SheetDraft *draft);      /* with rails and the se
 void sheet_draw_signs   (const SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */
 void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where they are free */
 void sheet_draw_dimensions (SheetDraft *draft);   /* and takes their figures' places */
-void sheet_draw_bays    (SheetDraft *draft);      /* brackets beside the body with their names, while a bay or a part that may be in one is selected */
+void sheet_draw_bays    (SheetDraft *draft);      /* brackets beside the body, named, while a bay or a part that may be in one is selected, or parts are arranged */
+/** Whether the bays' layer names that former: it bounds one of them, and parts are arranged. */
+bool sheet_bays_name_former (const SheetDraft *draft, const Body *body, const NamedPlace *former);
 void sheet_draw_hatch   (SheetDraft *draft);      /* the hatch to cut, while the battery is selected */
 void sheet_draw_faults  (SheetDraft *draft);      /* loose ends, crossings */
 void sheet_draw_nodes   (const SheetDraft *draft);      /* and handles and grips of the one thing selected; not on paper */
 void sheet_draw_named_places (SheetDraft *draft); /* ribs and formers with their names, while they are being put */
 void sheet_draw_print   (const SheetDraft *draft);      /* each outline over its own print; there is a plan that is worked on */
-void sheet_draw_overlay (const SheetDraft *draft);      /* what is being done; nothing without an overlay */
-void sheet_draw_offer   (const SheetDraft *draft);      /* where parts would stand that are arranged otherwise; nothing without an offer */
+void sheet_draw_overlay (SheetDraft *draft);      /* what is being done; nothing without an overlay */
+void sheet_draw_offer   (SheetDraft *draft);      /* where parts would stand that are arranged otherwise; nothing without an offer */
 void sheet_draw_trace      (const SheetDraft *draft, const SheetTrace *trace);             /* what was found, and ahead of it the proposal */
 void sheet_draw_departures (const SheetDraft *draft, const SheetDepartures *departures);   /* bars across where it is far off its line */
 void sheet_draw_doubt      (const SheetDraft *draft, const SheetDoubt *doubt);             /* dashes in the colour of warnings */

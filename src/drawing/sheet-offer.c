@@ -1,20 +1,48 @@
 #include "drawing/sheet-draft.h"
+#include <math.h>
 #include "drawing/handles.h"
 #include "drawing/part-symbols.h"
 
-/* px: a part that hardly moves gets no arrow; the ring of the balance point then. */
-static const double LEAST_ARROW = 12, RING = 7;
+/* px: over a shorter way an arrow would be all head; the ring of the balance point then. mm: nobody moves anything by less. */
+static const double LEAST_ARROW = 12, RING = 7, STAYS = 0.5;
 
+/* A dot where it stands, a bar across where it goes, and how far that is: what the eye cannot take from so short a way. */
 static void
-draw_part_offered (const SheetDraft *draft, const Part *now, const Part *then)
+draw_short_way (SheetDraft *draft, const Part *now, const Part *then, Box box)
 {
   const Point from = sheet_px (draft->view, now->x, now->y), to = sheet_px (draft->view, then->x, then->y);
+  const double mm = hypot (then->x - now->x, then->y - now->y), u = draft->look->u, beside = 5 * u;
+  const Point along = point_scale (point_sub (to, from), 4 * u / fmax (point_distance (from, to), 1e-9)), across = { -along.y, along.x };
+  const Colour colour = draft->look->selection;
+  g_autofree char *text = units_length (draft->scene->units, mm);
+
+  line_kind_set (draft->cr, draft->look, LINE_SELECTED);
+  look_set_source (draft->cr, colour);
+  line_stroke (draft->cr, from, to);
+  line_stroke (draft->cr, point_add (to, across), point_sub (to, across));
+  cairo_new_sub_path (draft->cr);
+  cairo_arc (draft->cr, from.x, from.y, 2 * u, 0, 2 * G_PI);
+  cairo_fill (draft->cr);
+  sheet_put_word_anyway (draft, (Letters[]) {
+    { .text = text, .place = { box.max.x + beside, to.y }, .rise = LETTERS_AT_MIDDLE, .colour = colour },
+    { .text = text, .place = { box.min.x - beside, to.y }, .across = 1, .rise = LETTERS_AT_MIDDLE, .colour = colour },
+    { .text = text, .place = { to.x, box.min.y - beside }, .across = 0.5, .colour = colour },
+    { .text = text, .place = { to.x, box.max.y + beside }, .across = 0.5, .rise = LETTERS_BELOW, .colour = colour } }, 4);
+}
+
+static void
+draw_part_offered (SheetDraft *draft, const Part *now, const Part *then)
+{
+  const Point from = sheet_px (draft->view, now->x, now->y), to = sheet_px (draft->view, then->x, then->y);
+  const Box box = box_to_screen (draft->view, sheet_part_own_box (then));
 
   draw_part_symbol (draft->cr, draft->look, &(PartSymbol) {
-    .class_word = then->class_name, .box = box_to_screen (draft->view, sheet_part_own_box (then)), .turn = then->turn,
+    .class_word = then->class_name, .box = box, .turn = then->turn,
     .state = PART_PROPOSED });
   if (point_distance (from, to) >= LEAST_ARROW)
     draw_proposal_arrow (draft->cr, draft->look, from, to);
+  else if (hypot (then->x - now->x, then->y - now->y) >= STAYS)
+    draw_short_way (draft, now, then, part_symbol_box (draft->look, box));
 }
 
 static void
@@ -32,7 +60,7 @@ draw_balance_offered (const SheetDraft *draft, const MassFigures *mass)
 }
 
 void
-sheet_draw_offer (const SheetDraft *draft)
+sheet_draw_offer (SheetDraft *draft)
 {
   const Figures *offered = draft->scene->offered;
 

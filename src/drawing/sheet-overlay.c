@@ -186,7 +186,7 @@ draw_over_plan (const SheetDraft *draft, const SheetOverlay *overlay)
 }
 
 void
-sheet_draw_overlay (const SheetDraft *draft)
+sheet_draw_overlay (SheetDraft *draft)
 {
   const SheetOverlay *overlay = draft->scene->overlay;
 

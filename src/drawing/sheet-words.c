@@ -150,7 +150,7 @@ put_former_words (SheetDraft *draft, const Body *body)
       const NamedPlace *former = &body->formers[i];
       const Point at = sheet_px (draft->view, former->place, fmax (0, outline_reach_at (body->outline, former->place)));
 
-      if (former->name)
+      if (former->name && !sheet_bays_name_former (draft, body, former))
         sheet_put_word (draft, &(Letters) { .text = former->name, .place = { at.x + 6, at.y }, .rise = LETTERS_AT_MIDDLE,
                                             .colour = draft->look->construction }, 1);
     }

@@ -41,6 +41,7 @@ typedef struct {
   const SheetPlan *plan;         /* beneath it all; NULL: none */
   const SheetPrint *print;       /* that plan is worked on; NULL: it is only the ground, or there is none */
   bool show_grid, show_names, show_figures;
+  bool arranging;                /* parts are: every bay stands there, its formers named */
 } SheetScene;
 
 /** Paints the sheet on cr, whose user units are px. Reads its arguments and nothing else; leaves cr as it found it; a failure stays in

@@ -120,6 +120,55 @@ START_TEST (what_changes_on_the_sheet_meanwhile_is_arranged_anew)
 }
 END_TEST
 
+/* Whether the sheet's picture is another than the one before, which it becomes. */
+static bool
+sheet_changed (GBytes **last)
+{
+  GdkPaintable *paintable = gtk_widget_paintable_new (GTK_WIDGET (hand_sheet ()));
+  GtkSnapshot *snapshot = gtk_snapshot_new ();
+  GskRenderNode *node;
+  GBytes *now;
+  bool changed;
+
+  gdk_paintable_snapshot (paintable, snapshot, gtk_widget_get_width (GTK_WIDGET (hand_sheet ())), gtk_widget_get_height (GTK_WIDGET (hand_sheet ())));
+  node = gtk_snapshot_free_to_node (snapshot);
+  g_object_unref (paintable);
+  now = gsk_render_node_serialize (node);
+  gsk_render_node_unref (node);
+  changed = *last == NULL || !g_bytes_equal (*last, now);
+  g_clear_pointer (last, g_bytes_unref);
+  *last = now;
+  return changed;
+}
+
+/* Nothing moves and nothing is offered, so what the sheet shows more are the bays alone. */
+START_TEST (while_it_is_open_bays_stand_on_the_sheet_and_the_status_line_says_what_to_do)
+{
+  const char *todo = "Tick what may move; Next Best shows another arrangement, Use This takes it, Esc gives up.";
+  GBytes *sheet = NULL;
+
+  open_arrange ();
+  gui_key ("Escape");
+  trammel_session_do (hand_session (), aeroplane_with_added (hand_aeroplane (), &bay_new ("cabin", "F3", "F6")->piece), "Add Bay");
+  gui_settle ();
+  sheet_changed (&sheet);
+  ck_assert (!sheet_changed (&sheet));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (hand_window ()), todo));
+  trammel_session_set_arranging (hand_session (), true);
+  gui_settle ();
+  ck_assert (sheet_changed (&sheet));
+  trammel_session_set_arranging (hand_session (), false);
+  open_arrange ();
+  gui_await (GTK_WIDGET (hand_window ()), todo);
+  ck_assert (trammel_session_is_arranging (hand_session ()));
+  gui_key ("Escape");
+  gui_settle ();
+  ck_assert (!trammel_session_is_arranging (hand_session ()));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (hand_window ()), todo));
+  g_bytes_unref (sheet);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -130,5 +179,6 @@ main (void)
   tcase_add_test (tests, the_next_best_is_another_one_and_after_the_last_comes_the_first);
   tcase_add_test (tests, a_part_unticked_stays_and_with_none_ticked_the_page_says_what_is_missing);
   tcase_add_test (tests, what_changes_on_the_sheet_meanwhile_is_arranged_anew);
+  tcase_add_test (tests, while_it_is_open_bays_stand_on_the_sheet_and_the_status_line_says_what_to_do);
   return hand_run ("app arrange", &tests, 1);
 }

@@ -1,3 +1,5 @@
+#include <math.h>
+#include "document/changes.h"
 #include "support/aeroplanes.h"
 #include "support/easel.h"
 #include "support/run-suite.h"
@@ -48,6 +50,70 @@ START_TEST (bays_stand_there_while_a_part_that_may_be_in_one_is_selected)
   easel = easel_new (next);
   easel->scene.show_names = easel->scene.show_figures = easel->scene.show_grid = false;
   ck_assert_double_gt (marked ("receiver", easel->look.construction), at_rest + 0.02);
+}
+END_TEST
+
+START_TEST (bays_stand_there_while_parts_are_arranged_whatever_is_selected)
+{
+  const double at_rest = marked (NULL, easel->look.construction);
+
+  easel->scene.arranging = true;
+  ck_assert_double_gt (marked (NULL, easel->look.construction), at_rest + 0.02);
+}
+END_TEST
+
+/* How much ink of words stands just outside the body on the port side at that height. */
+static double
+ink_beside (double x)
+{
+  const Point at = view_to_screen (&easel->view, (Point) { x, -26 });
+  Canvas canvas = easel_painted (easel, 2);
+  const double share = canvas_share (&canvas, (Box) { { at.x - 60, at.y - 6 }, { at.x, at.y + 6 } }, easel->look.graphite);
+
+  canvas_clear (&canvas);
+  return share;
+}
+
+/* F3 stands at 78, F5 at 140, F8 at 290: the cabin reaches from the first to the last. */
+START_TEST (while_parts_are_arranged_the_formers_that_bound_a_bay_are_named_and_no_others)
+{
+  const double places[] = { 78, 140, 290 };
+  double at_rest[3];
+
+  for (size_t i = 0; i < 3; i++)
+    at_rest[i] = ink_beside (places[i]);
+  easel->scene.arranging = true;
+  ck_assert_double_gt (ink_beside (78), at_rest[0] + 0.01);
+  ck_assert_double_eq_tol (ink_beside (140), at_rest[1], 1e-9);
+  ck_assert_double_gt (ink_beside (290), at_rest[2] + 0.01);
+}
+END_TEST
+
+/* How much of the sheet is in the colour of what is offered, were the battery so much further forward. */
+static double
+offered_ink (double forward)
+{
+  const Aeroplane *racer = easel->figures->aeroplane;
+  const Part *battery = aeroplane_part_by_id (racer, "battery");
+  Figures offered = { .aeroplane = change_part_place (racer, "battery", battery->x - forward, battery->y, battery->z),
+                      .mass = { .x_mm = NAN, .y_mm = NAN } };
+  Canvas canvas;
+  double share;
+
+  easel->scene.offered = &offered;
+  canvas = easel_painted (easel, 2);
+  share = canvas_share (&canvas, (Box) { { 0, 0 }, { easel->view.width, easel->view.height } }, easel->look.selection);
+  canvas_clear (&canvas);
+  easel->scene.offered = NULL;
+  aeroplane_unref (offered.aeroplane);
+  return share;
+}
+
+/* Half a px and 5 px: the box is the same, the bar, the dot and the figure are more. */
+START_TEST (of_a_way_too_short_for_an_arrow_the_length_is_told)
+{
+  easel_select (easel, selection_none ());
+  ck_assert_double_gt (offered_ink (5 / easel->view.scale), offered_ink (0.4) * 1.1);
 }
 END_TEST
 
@@ -116,6 +182,9 @@ main (void)
   tcase_add_checked_fixture (tests, set_up, tear_down);
   tcase_add_test (tests, a_bay_that_is_selected_stands_beside_the_body);
   tcase_add_test (tests, bays_stand_there_while_a_part_that_may_be_in_one_is_selected);
+  tcase_add_test (tests, bays_stand_there_while_parts_are_arranged_whatever_is_selected);
+  tcase_add_test (tests, while_parts_are_arranged_the_formers_that_bound_a_bay_are_named_and_no_others);
+  tcase_add_test (tests, of_a_way_too_short_for_an_arrow_the_length_is_told);
   tcase_add_test (tests, the_hatch_to_cut_stands_there_while_the_battery_is_selected);
   tcase_add_test (tests, of_a_hatch_that_is_not_in_sight_nothing_is_said);
   tcase_add_loop_test (tests, the_words_of_a_hatchs_edge_are_joined_to_it_by_a_thin_line, 0, 3);
