@@ -43,6 +43,7 @@ static void
 ask (Arranging *self, AskedLeg leg, const Part *from, const Part *to, GArray *takes_via)
 {
   const double length = lead_leg_length (leg.lead, leg.leg);
+  /* What the leg is, its ends and its slack never changes with where things are: only its way does. */
   const double longest = fmax (lead_longest_route (self->aeroplane, leg.lead, leg.leg, length), 0) + leg.beyond_mm;
   ArrangeLead asked = { .from = end_of_lead (self, from), .to = end_of_lead (self, to), .via_count = takes_via->len,
                         .length = isnan (length) ? NAN : longest * metre };
@@ -51,6 +52,13 @@ ask (Arranging *self, AskedLeg leg, const Part *from, const Part *to, GArray *ta
   g_ptr_array_add (self->vias, (ArrangePlace *) asked.via);
   g_array_append_val (self->asked_leads, asked);
   g_array_append_val (self->legs, leg);
+}
+
+/* Where its way is taken from. */
+static double
+height_of (const Arranging *self, const Part *part)
+{
+  return aeroplane_part_by_id (self->routed, part->piece.id)->z;
 }
 
 static void
@@ -62,9 +70,9 @@ ask_plain (Arranging *self, const Lead *lead)
 
   if (!from || !to || from == to || !(arranging_may_move (self, from) || arranging_may_move (self, to)))
     return;
-  route = lead_route (self->aeroplane, lead, LEG_FROM);
+  route = lead_route (self->routed, lead, LEG_FROM);
   via = g_array_new (FALSE, FALSE, sizeof (ArrangePlace));
-  add_stretch (via, route, 1, route->len - 1, (from->z + to->z) / 2);
+  add_stretch (via, route, 1, route->len - 1, (height_of (self, from) + height_of (self, to)) / 2);
   ask (self, (AskedLeg) { lead, LEG_FROM, 0 }, from, to, via);
 }
 
@@ -95,15 +103,15 @@ static void
 ask_leg (Arranging *self, const Lead *lead, LeadLeg leg)
 {
   const Part *end = part_at (self, lead, leg), *anchor = end ? anchor_for (self, lead, end) : NULL;
-  const Point joint = lead_joint (self->aeroplane, lead);
-  g_autoptr (GArray) route = end ? lead_route (self->aeroplane, lead, leg) : NULL;
+  const Point joint = lead_joint (self->routed, lead);
+  g_autoptr (GArray) route = end ? lead_route (self->routed, lead, leg) : NULL;
   ArrangePlace at_joint;
   GArray *via;
   double z;
 
   if (!route || !anchor || !arranging_may_move (self, end))
     return;
-  z = leg == LEG_TO ? end->z - lead_rise (self->aeroplane, lead, leg) : end->z + lead_rise (self->aeroplane, lead, leg);
+  z = height_of (self, end) + (leg == LEG_TO ? -1 : 1) * lead_rise (self->routed, lead, leg);
   via = g_array_new (FALSE, FALSE, sizeof (ArrangePlace));
   if (leg == LEG_TO)
     for (guint i = route->len - 1; i-- > 1;)

@@ -12,6 +12,7 @@ typedef struct { const Lead *lead; LeadLeg leg; double beyond_mm; } AskedLeg;
 
 struct Arranging {
   Aeroplane *aeroplane;
+  const Aeroplane *routed;                /* the same with its parts where ways of leads are taken; lent */
   ArrangeCase wanted;
   GPtrArray *parts, *rooms;               /* of const Part, of const Piece (a bay or a surface); lent by the aeroplane */
   GArray *legs;                           /* of AskedLeg; the leads lent likewise */
@@ -35,5 +36,7 @@ Aeroplane *arranging_applied_bare (const Arranging *self, const Arrangement *fou
 void arranging_place_ballast (const Arranging *self, Arrangements *found);
 /* The best place for it; false where none has room. */
 bool arranging_ballast_place (const Arranging *self, const Arrangement *found, BallastPlace *place);
+/* The best `most` arrangements whose leads reach by the ways they have when it is used; each told with what its leads need then. */
+CoreStatus arranging_find_routed (const Arranging *self, size_t most, Arrangements *found);
 /* Asks every leg of a lead that reaches for a part which may move. */
 void arranging_ask_leads (Arranging *self);

@@ -15,7 +15,7 @@ void
 arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer)
 {
   *answer = (ArrangingAnswer) { .limit_count = 0 };
-  answer->status = arrange (&self->wanted, most, &answer->found);
+  answer->status = arranging_find_routed (self, most, &answer->found);
   if (answer->status == CORE_OK && answer->found.status == ARRANGE_IMPOSSIBLE)
     answer->status = arrange_limits (&self->wanted, answer->limits, ARRANGING_MOST_LIMITS, &answer->limit_count);
   else if (answer->status == CORE_OK)

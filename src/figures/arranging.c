@@ -150,6 +150,7 @@ arranging_new (const Figures *figures, const char *const *still, Arranging **mad
   g_autoptr (Arranging) self = g_new0 (Arranging, 1);
 
   self->aeroplane = aeroplane_ref (figures->aeroplane);
+  self->routed = self->aeroplane;
   self->parts = g_ptr_array_new ();
   self->rooms = g_ptr_array_new ();
   self->legs = g_array_new (FALSE, FALSE, sizeof (AskedLeg));

@@ -20,7 +20,7 @@ typedef enum {
  *  What stands in the way are parts with a size that stand within the body; what lies round, over or outside of others does not
  *  (propeller, spinner, cowl, canopy, wheels, undercarriage, pushrod). A second or a lead that no two movable parts are at is left out.
  *  Parts of one group move as one where one of them may be elsewhere; where one of them that may is to stay, they stay.
- *  A joint, and the places of a usual way (lead-route.h), are where they are now.
+ *  A joint, and the places of a usual way (lead-route.h), are where they are when it is used.
  *  figures  lent; what it asks of them is kept
  *  still    ids of parts that stay where they are all the same; NULL: none
  *  made     set when it can be asked; arranging_free gives it back */
@@ -40,7 +40,7 @@ size_t       arranging_movable (const Arranging *self);
 size_t       arranging_lead_count  (const Arranging *self);
 char        *arranging_lead_title  (const Arranging *self, size_t lead);
 double       arranging_lead_length (const Arranging *self, size_t lead);
-/** What it needs in an arrangement, slack counted, mm. */
+/** What it needs once an arrangement is used, slack counted, mm. */
 double       arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead);
 
 /* g: no scale at the bench shows less. */

@@ -242,6 +242,63 @@ START_TEST (arranging_counts_the_leg_that_reaches_for_a_part_that_moves)
 }
 END_TEST
 
+/* Servos and receiver slide, the joint goes with the servos; by turns the battery pulls forward and aft. */
+static Aeroplane *
+with_sliding_servos (int battery_x, int to_length)
+{
+  g_autofree char *lead = g_strdup_printf ("<lead id=\"y\" from=\"left\" also=\"right\" to=\"receiver\" length=\"190\" also-length=\"190\" "
+                                           "to-length=\"%d\"/>", to_length);
+  static const char *const sliding[] = { "left", "right" };
+  Aeroplane *made = with (lead);
+
+  for (size_t i = 0; i <= G_N_ELEMENTS (sliding); i++)
+    {
+      const Part *part = aeroplane_part_by_id (made, i < G_N_ELEMENTS (sliding) ? sliding[i] : "battery");
+      Part *next = (Part *) piece_dup (&part->piece);
+      Aeroplane *last = made;
+
+      if (i == G_N_ELEMENTS (sliding))
+        next->x = battery_x;
+      next->has_rail = i < G_N_ELEMENTS (sliding);
+      next->rail_from = 130;
+      next->rail_to = 160;
+      made = aeroplane_with_replaced (last, &part->piece, &next->piece);
+      aeroplane_unref (last);
+    }
+  return made;
+}
+
+static const struct { int battery_x, to_length; } pulls[] = {
+  { 90, 110 }, { 120, 110 }, { 125, 110 }, { 130, 110 }, { 150, 110 }, { 100, 120 }, { 124, 120 }, { 128, 120 }, { 124, 105 } };
+
+START_TEST (an_offer_tells_the_lengths_that_the_leads_have_once_it_is_used_and_they_reach)
+{
+  g_autoptr (Aeroplane) aeroplane = with_sliding_servos (pulls[_i].battery_x, pulls[_i].to_length);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autoptr (Arranging) arranging = NULL;
+  ArrangingAnswer answer;
+
+  ck_assert_int_eq (arranging_new (figures, NULL, &arranging), ARRANGING_CAN);
+  ck_assert_uint_eq (arranging_lead_count (arranging), 3);
+  arranging_find (arranging, 3, &answer);
+  ck_assert_uint_ge (answer.found.count, 1);
+  for (size_t k = 0; k < answer.found.count; k++)
+    {
+      g_autoptr (Aeroplane) used = arranging_applied (arranging, &answer.found.found[k]);
+      const Lead *lead = aeroplane_lead_by_id (used, "y");
+
+      for (int leg = 0; leg < LEG_COUNT; leg++)
+        {
+          const LeadNeed need = lead_need_of (used, lead, leg);
+
+          ck_assert_double_eq_tol (need.needed, arranging_lead_needed (arranging, &answer.found.found[k], (size_t) leg), 1e-6);
+          ck_assert_double_le (need.missing, 0.5);
+        }
+    }
+  arranging_answer_clear (&answer);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -259,5 +316,6 @@ main (void)
   tcase_add_test (tests, with_one_of_its_ends_left_at_home_it_weighs_nothing);
   tcase_add_test (tests, the_leg_that_does_not_reach_is_named_with_what_helps);
   tcase_add_test (tests, arranging_counts_the_leg_that_reaches_for_a_part_that_moves);
+  tcase_add_loop_test (tests, an_offer_tells_the_lengths_that_the_leads_have_once_it_is_used_and_they_reach, 0, (int) G_N_ELEMENTS (pulls));
   return run_suite (suite_create ("figures leads"), tests);
 }
