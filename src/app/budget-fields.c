@@ -140,19 +140,22 @@ FieldList
 budget_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Wanted all-up"), .kind = FIELD_MASS, .value = budget_value, .change = with_wanted, .optional = true,
+    { .label = N_("Wanted all-up"), .explained = EXPLAIN_WANTED_MASS, .kind = FIELD_MASS,
+      .value = budget_value, .change = with_wanted, .optional = true,
       .step = N_("Change Wanted Mass"), .at = offsetof (Budget, wanted_g), .most = MOST_G, .remark = wanted_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Loading"), .kind = FIELD_LOADING, .value = budget_value, .change = with_wanted, .optional = true,
       .step = N_("Change Wanted Loading"), .at = offsetof (Budget, loading_g_dm2), .most = MOST_LOADING, .why = why_no_loading },
-    { .label = N_("Bare airframe"), .kind = FIELD_MASS, .value = budget_value, .change = with_airframe, .optional = true,
+    { .label = N_("Bare airframe"), .explained = EXPLAIN_AIRFRAME, .kind = FIELD_MASS,
+      .value = budget_value, .change = with_airframe, .optional = true,
       .change_known = with_airframe_known, .step = N_("Weigh Airframe"), .at = offsetof (Budget, airframe_g), .remark = airframe_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Balances at"), .kind = FIELD_LENGTH, .value = budget_value, .change = with_balance, .optional = true,
       .change_known = with_balance_known, .step = N_("Balance Airframe"), .at = offsetof (Budget, airframe_x_mm), .remark = balance_remark,
       .why = why_not_balanced },
-    { .label = N_("Left for gear"), .kind = FIELD_MASS, .value = budget_value, .at = offsetof (Budget, left_g) },
-    { .label = N_("Gear aboard"), .kind = FIELD_MASS, .value = budget_value, .at = offsetof (Budget, gear_g) },
+    { .label = N_("Left for gear"), .explained = EXPLAIN_LEFT_FOR_GEAR, .kind = FIELD_MASS,
+      .value = budget_value, .at = offsetof (Budget, left_g) },
+    { .label = N_("Gear aboard"), .explained = EXPLAIN_GEAR, .kind = FIELD_MASS, .value = budget_value, .at = offsetof (Budget, gear_g) },
   };
   Budget budget;
 

@@ -119,13 +119,17 @@ FieldList
 power_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Revolutions"), .kind = FIELD_NUMBER, .value = power_value, .remark = rpm_remark, .at = offsetof (PowerFigures, rpm) },
-    { .label = N_("Input"), .kind = FIELD_NUMBER, .value = power_value, .remark = watts_remark, .at = offsetof (PowerFigures, input_w) },
-    { .label = N_("Thrust, standing"), .kind = FIELD_MASS, .value = power_value, .remark = thrust_remark,
+    { .label = N_("Revolutions"), .explained = EXPLAIN_REVOLUTIONS, .kind = FIELD_NUMBER,
+      .value = power_value, .remark = rpm_remark, .at = offsetof (PowerFigures, rpm) },
+    { .label = N_("Input"), .explained = EXPLAIN_INPUT, .kind = FIELD_NUMBER,
+      .value = power_value, .remark = watts_remark, .at = offsetof (PowerFigures, input_w) },
+    { .label = N_("Thrust, standing"), .explained = EXPLAIN_THRUST, .kind = FIELD_MASS, .value = power_value, .remark = thrust_remark,
       .at = offsetof (PowerFigures, thrust_g) },
-    { .label = N_("Pitch speed"), .kind = FIELD_SPEED, .value = power_value, .at = offsetof (PowerFigures, pitch_speed_m_s) },
-    { .label = N_("Current"), .kind = FIELD_NUMBER, .value = power_value, .remark = amperes_remark, .at = offsetof (PowerFigures, current_a) },
-    { .label = N_("In the air, about"), .kind = FIELD_NUMBER, .value = power_value, .remark = minutes_remark,
+    { .label = N_("Pitch speed"), .explained = EXPLAIN_PITCH_SPEED, .kind = FIELD_SPEED,
+      .value = power_value, .at = offsetof (PowerFigures, pitch_speed_m_s) },
+    { .label = N_("Current"), .explained = EXPLAIN_CURRENT, .kind = FIELD_NUMBER,
+      .value = power_value, .remark = amperes_remark, .at = offsetof (PowerFigures, current_a) },
+    { .label = N_("In the air, about"), .explained = EXPLAIN_MINUTES, .kind = FIELD_NUMBER, .value = power_value, .remark = minutes_remark,
       .at = offsetof (PowerFigures, minutes) },
   };
 

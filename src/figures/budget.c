@@ -5,11 +5,11 @@
 #include "figures/usual-fit.h"
 
 /* Common practice, no source. */
-static const double AIRFRAME_SHARE = 0.48, KNOWN_TO = 0.25, SCALE_SIGMA = 0.5;
+static const double SCALE_SIGMA = 0.5;
 
 /* What is not in hand yet was not weighed with it. */
-static bool
-counts_as_airframe (const Piece *piece, bool weighed)
+bool
+budget_counts_as_airframe (const Piece *piece, bool weighed)
 {
   return load_is_of_airframe (piece) && !(weighed && piece->kind == PIECE_PART && ((const Part *) piece)->to_come);
 }
@@ -35,7 +35,7 @@ add_loads (const Figures *figures, Budget *self, double *airframe_variance, doub
   for (size_t i = 0; i < figures->load_count; i++)
     {
       const LoadFigures *load = &figures->loads[i];
-      const bool airframe = counts_as_airframe (load->piece, figures->airframe.weighed);
+      const bool airframe = budget_counts_as_airframe (load->piece, figures->airframe.weighed);
 
       *(airframe ? &self->reckoned_g : &self->gear_g) += load->mass_g;
       *(airframe ? airframe_variance : gear_variance) += load->mass_sigma_g * load->mass_sigma_g;
@@ -60,8 +60,8 @@ set_airframe (Budget *self, const AeroplaneTraits *traits, bool built, double re
     }
   else
     {
-      self->airframe_g = AIRFRAME_SHARE * self->wanted_g;
-      self->airframe_sigma_g = KNOWN_TO * self->airframe_g;
+      self->airframe_g = BUDGET_AIRFRAME_SHARE * self->wanted_g;
+      self->airframe_sigma_g = BUDGET_AIRFRAME_KNOWN_TO * self->airframe_g;
     }
 }
 

@@ -25,6 +25,11 @@ typedef struct {
  *          structure's mass 48 % of all-up, known to a quarter; wanted by a usual loading for the span where nothing is typed
  *  source  common practice, no source */
 bool  budget_of    (const Figures *figures, Budget *budget);
+/** Whether a piece counts as the airframe: structures and the parts that belong to them; those to come not when it is weighed. */
+bool  budget_counts_as_airframe (const Piece *piece, bool weighed);
+/** What the airframe is taken for where nothing tells: so much of the wanted all-up mass, known to so much of itself. */
+#define BUDGET_AIRFRAME_SHARE 0.48
+#define BUDGET_AIRFRAME_KNOWN_TO 0.25
 /** "Of 180 g all-up, 82 g ± 6 for the airframe leave 98 g; the gear aboard weighs 105 g, 7 g ± 9 too much." A new string. */
 char *budget_text  (const Budget *budget, Units units);
 /** Adds `budget`, an object, where there is one. */

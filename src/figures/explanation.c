@@ -43,6 +43,21 @@ static const struct { ExplanationAbout about; Reckon reckon; } themes[EXPLAIN_CO
   [EXPLAIN_PITCH_DAMPING]   = { ABOUT_AEROPLANE, reckon_pitch_damping },
   [EXPLAIN_SPAN_EFFICIENCY] = { ABOUT_AEROPLANE, reckon_span_efficiency },
   [EXPLAIN_FIRST_STALL]     = { ABOUT_AEROPLANE, reckon_first_stall },
+  [EXPLAIN_WANTED_MASS]     = { ABOUT_AEROPLANE, reckon_wanted_mass },
+  [EXPLAIN_AIRFRAME]        = { ABOUT_AEROPLANE, reckon_airframe },
+  [EXPLAIN_LEFT_FOR_GEAR]   = { ABOUT_AEROPLANE, reckon_left_for_gear },
+  [EXPLAIN_GEAR]            = { ABOUT_AEROPLANE, reckon_gear },
+  [EXPLAIN_REVOLUTIONS]     = { ABOUT_AEROPLANE, reckon_revolutions },
+  [EXPLAIN_INPUT]           = { ABOUT_AEROPLANE, reckon_input },
+  [EXPLAIN_THRUST]          = { ABOUT_AEROPLANE, reckon_thrust },
+  [EXPLAIN_PITCH_SPEED]     = { ABOUT_AEROPLANE, reckon_pitch_speed },
+  [EXPLAIN_CURRENT]         = { ABOUT_AEROPLANE, reckon_current },
+  [EXPLAIN_MINUTES]         = { ABOUT_AEROPLANE, reckon_minutes },
+  [EXPLAIN_PROPELLER_PLANE] = { ABOUT_PART,      reckon_propeller_plane },
+  [EXPLAIN_NOSE_GAP]        = { ABOUT_PART,      reckon_nose_gap },
+  [EXPLAIN_FIREWALL]        = { ABOUT_PART,      reckon_firewall },
+  [EXPLAIN_SHAFT_OFFSET]    = { ABOUT_PART,      reckon_shaft_offset },
+  [EXPLAIN_STAND]           = { ABOUT_PART,      reckon_stand },
 };
 
 ExplanationAbout
@@ -146,6 +161,10 @@ add_of_all (GPtrArray *all, const Figures *figures, ExplainedFigure what, Units 
         add (all, figures, what, figures->solutions[i].part->piece.id, units);
       if (!figures->solution_count)
         add (all, figures, what, NULL, units);
+      break;
+    case ABOUT_PART:
+      for (size_t i = 0; i < aeroplane_count (figures->aeroplane, PIECE_PART); i++)
+        add (all, figures, what, aeroplane_part (figures->aeroplane, i)->piece.id, units);
       break;
     case ABOUT_MARK:
       add_by_place (all, figures, what, figures->balance.mark_count, units);

@@ -24,7 +24,7 @@ typedef struct {
 } Explanation;
 
 /** What a figure is about. */
-typedef enum { ABOUT_AEROPLANE, ABOUT_SURFACE, ABOUT_RAIL, ABOUT_MARK, ABOUT_CONTROL } ExplanationAbout;
+typedef enum { ABOUT_AEROPLANE, ABOUT_SURFACE, ABOUT_RAIL, ABOUT_MARK, ABOUT_CONTROL, ABOUT_PART } ExplanationAbout;
 /** Which of these one figure is about; what < EXPLAIN_COUNT. */
 ExplanationAbout explanation_about (ExplainedFigure what);
 

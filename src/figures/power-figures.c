@@ -6,11 +6,11 @@
 #include "document/part-box.h"
 #include "figures/nose-figures.h"
 
-/* Common practice, no source: motor and controller together; the battery's volts and the motor's revolutions under load; a meter; a class. */
-static const Spreading EFFICIENCY = { 0.74, 0.04 }, LOADED = { 0.75, 0.03 }, METER = { 1, 0.03 }, CLASS_SHARE = { 0.8, 0.15 };
-static const double CELL_VOLTS = 3.6;
-/* Nobody empties a lithium pack, nor flies at full throttle throughout. */
-static const double CAPACITY_USED = 0.8, CURRENT_USED = 0.5;
+/* Common practice, no source. */
+const PowerPractice power_practice = {
+  .efficiency = { 0.74, 0.04 }, .loaded = { 0.75, 0.03 }, .meter = { 1, 0.03 }, .class_share = { 0.8, 0.15 }, .cell_volts = 3.6,
+  /* Nobody empties a lithium pack, nor flies at full throttle throughout. */
+  .capacity_used = 0.8, .current_used = 0.5 };
 /* With the tail up, on mown grass: a tenth of the diameter, and never less than that, mm. */
 static const double CLEARANCE_SHARE = 0.1, CLEARANCE_LEAST = 15;
 
@@ -45,18 +45,18 @@ turn_by_input (Pair *pair, double watts, Spreading known, Spreading coefficient,
 
   pair->input = watts * known.value;
   pair->input_share = share (known);
-  pair->rev_s = thrust_speed_of (coefficient.value, density, EFFICIENCY.value * pair->input, diameter);
-  pair->rev_share = hypot (hypot (pair->input_share, share (EFFICIENCY)), share (coefficient)) / 3;
+  pair->rev_s = thrust_speed_of (coefficient.value, density, power_practice.efficiency.value * pair->input, diameter);
+  pair->rev_share = hypot (hypot (pair->input_share, share (power_practice.efficiency)), share (coefficient)) / 3;
 }
 
 /* The other way round: the revolutions are known, and power goes with their cube. */
 static void
 turn_by_volts (Pair *pair, double rpm_per_volt, double cells, Spreading coefficient, double diameter)
 {
-  pair->rev_s = LOADED.value * rpm_per_volt * CELL_VOLTS * cells / 60;
-  pair->rev_share = share (LOADED);
-  pair->input = shaft_power_of (coefficient.value, air_at (0).density, pair->rev_s, diameter) / EFFICIENCY.value;
-  pair->input_share = hypot (hypot (3 * pair->rev_share, share (coefficient)), share (EFFICIENCY));
+  pair->rev_s = power_practice.loaded.value * rpm_per_volt * power_practice.cell_volts * cells / 60;
+  pair->rev_share = share (power_practice.loaded);
+  pair->input = shaft_power_of (coefficient.value, air_at (0).density, pair->rev_s, diameter) / power_practice.efficiency.value;
+  pair->input_share = hypot (hypot (3 * pair->rev_share, share (coefficient)), share (power_practice.efficiency));
 }
 
 /* False when nothing tells how fast it turns. */
@@ -65,12 +65,13 @@ pair_of (const Part *motor, const Part *propeller, double cells, Pair *pair)
 {
   const double diameter = propeller->width * 1e-3;
   const Spreading power = power_coefficient (propeller->pitch / propeller->width), thrust = thrust_coefficient ();
+  const bool measured = motor->input > 0;
 
-  *pair = (Pair) { .by = motor->input > 0 ? POWER_MEASURED : motor->rpm_per_volt > 0 && cells > 0 ? POWER_BY_VOLTS : POWER_USUAL };
+  *pair = (Pair) { .by = measured ? POWER_MEASURED : motor->rpm_per_volt > 0 && cells > 0 ? POWER_BY_VOLTS : POWER_USUAL };
   if (pair->by == POWER_BY_VOLTS)
     turn_by_volts (pair, motor->rpm_per_volt, cells, power, diameter);
   else
-    turn_by_input (pair, pair->by == POWER_MEASURED ? motor->input : motor->power, pair->by == POWER_MEASURED ? METER : CLASS_SHARE, power,
+    turn_by_input (pair, measured ? motor->input : motor->power, measured ? power_practice.meter : power_practice.class_share, power,
                    diameter);
   pair->thrust = thrust_of (thrust.value, air_at (0).density, pair->rev_s, diameter);
   pair->thrust_share = hypot (share (thrust), 2 * pair->rev_share);
@@ -137,10 +138,10 @@ find_current (PowerFigures *self)
 
   if (!battery || !(battery->cells > 0))
     return;
-  self->current_a = self->input_w / (CELL_VOLTS * battery->cells);
-  self->current_sigma_a = self->input_sigma_w / (CELL_VOLTS * battery->cells);
+  self->current_a = self->input_w / (power_practice.cell_volts * battery->cells);
+  self->current_sigma_a = self->input_sigma_w / (power_practice.cell_volts * battery->cells);
   if (battery->capacity > 0)
-    self->minutes = 60 * CAPACITY_USED * battery->capacity * 1e-3 / (CURRENT_USED * self->current_a);
+    self->minutes = 60 * power_practice.capacity_used * battery->capacity * 1e-3 / (power_practice.current_used * self->current_a);
 }
 
 /* As the outline of a wheel is drawn: its box stands on the ground. */

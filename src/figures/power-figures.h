@@ -1,4 +1,5 @@
 #pragma once
+#include "aero/section.h"
 #include "document/aeroplane.h"
 #include "document/units.h"
 #include "figures/json-text.h"
@@ -29,6 +30,15 @@ typedef struct {
   double clearance_mm, clearance_least_mm;  /* under the first propeller, the aeroplane level on its wheels; what is usual; NAN without wheels
                                                that stand lower than the propeller's middle */
 } PowerFigures;
+
+/** What the method below takes for usual. */
+typedef struct {
+  Spreading efficiency;         /* of motor and controller together */
+  Spreading loaded;             /* revolutions under load, of those at 3.6 V a cell without */
+  Spreading meter, class_share; /* watts, of those of a meter; of the greatest that a motor bears */
+  double cell_volts, capacity_used, current_used;       /* V; shares of the capacity and of the greatest current */
+} PowerPractice;
+extern const PowerPractice power_practice;
 
 /** Parts aboard alone count. Figures that cannot be had are NAN; `lack` says why.
  *  all_up_g  the aeroplane's mass; NAN not known.  stall_m_s  its stalling speed; NAN not known

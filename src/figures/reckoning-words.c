@@ -12,6 +12,12 @@ static const char weighing[] = N_("FAA-H-8083-1, Weight and Balance Handbook.");
 static const char mechanics[] = N_("Textbook mechanics: the parallel-axis theorem.");
 static const char atmosphere[] = N_("Level flight in the standard atmosphere, ISO 2533:1975; the greatest lift is common practice, no "
                                     "source, with trends after NACA Report 586.");
+static const char propellers[] = N_("Definition of the propeller's coefficients; their values are common practice after wind-tunnel "
+                                    "data of small propellers, no source.");
+static const char standing[] = N_("It is that of an aeroplane held still at full throttle, at sea level: in the air the propeller is "
+                                  "unloaded. A meter between battery and controller tells more than any reckoning.");
+static const char by_rule[] = N_("It is as good as sizes and places typed: measure parts with a calliper, and it is known to half a "
+                                 "millimetre.");
 static const char thin[] = N_("It holds for thin surfaces at small angles in smooth flow, well below the stall. Gaps, thick edges and "
                               "warped wood are not in it.");
 static const char as_good_as_drawn[] = N_("It is as good as the drawing: trace the outline as it is built.");
@@ -161,6 +167,45 @@ static const ReckoningWords words[EXPLAIN_COUNT] = {
     N_("Where the wing stalls first, station"), N_("the station of the greatest lift coefficient, 95 % of the half-span looked at"),
     lattice,
     N_("It is that of an untwisted wing with one section throughout; washout moves it inboard.") },
+  [EXPLAIN_WANTED_MASS] = {
+    N_("Wanted all-up mass"), N_("wing loading × area of all wings"), no_source,
+    N_("It is what is wanted, not what is aboard. What is usual for the span suits a calm sport model; type another, and that counts.") },
+  [EXPLAIN_AIRFRAME] = {
+    N_("Bare airframe"), N_("Σ m of structures, cowl, canopy, pilot, wheels and undercarriage"), no_source,
+    N_("What the scale says counts before what is reckoned. On it belongs all that is fixed to the aeroplane when it is bare, "
+       "and no gear.") },
+  [EXPLAIN_LEFT_FOR_GEAR] = {
+    N_("Left for gear"), N_("wanted all-up mass − bare airframe"), no_source,
+    N_("It is for motor, battery, controller, receiver, servos, linkages and ballast together.") },
+  [EXPLAIN_GEAR] = {
+    N_("Gear aboard"), N_("Σ m of the parts that are no airframe"), weighing, as_good_as_weighed },
+  [EXPLAIN_REVOLUTIONS] = { N_("Revolutions"), N_("n = ∛(η P / (C ρ D⁵)), a second"), propellers, standing },
+  [EXPLAIN_INPUT] = { N_("Input"), N_("usual share × greatest input of the motor"), propellers, standing },
+  [EXPLAIN_THRUST] = { N_("Thrust, standing"), N_("T = C ρ n² D⁴ / g"), propellers, standing },
+  [EXPLAIN_PITCH_SPEED] = {
+    N_("Pitch speed"), N_("pitch × n"), no_source,
+    N_("It is how fast the propeller would screw forward without slip; the aeroplane flies slower.") },
+  [EXPLAIN_CURRENT] = { N_("Current"), N_("input / (volts of a cell × cells)"), no_source, standing },
+  [EXPLAIN_MINUTES] = {
+    N_("Time in the air"), N_("share used × capacity / (share at half throttle × greatest current)"), no_source,
+    N_("It is a rule of thumb for mixed flying with a fifth of the pack kept back. Time the first flights short.") },
+  [EXPLAIN_PROPELLER_PLANE] = {
+    N_("Propeller's plane of “%s”"), N_("front of the cowl − middle of the propeller; without a cowl the front of the body"),
+    drawn, by_rule },
+  [EXPLAIN_NOSE_GAP] = {
+    N_("Gap before “%s”"), N_("front of the cowl − rear face of spinner or hub"),
+    N_("Measured on what is drawn; what is usual is common practice, no source."), by_rule },
+  [EXPLAIN_FIREWALL] = {
+    N_("Firewall of “%s”"), N_("rear of motor and mount − front of the cowl + what the motor is too far out"),
+    N_("Measured on what is drawn; the usual gap, and 3 mm for a mount that is not among the parts, are common practice, no source."),
+    by_rule },
+  [EXPLAIN_SHAFT_OFFSET] = {
+    N_("Offset of the shaft of “%s”"), N_("depth of the firewall × tan of the thrust line's angle"),
+    N_("Geometry of a straight line."), by_rule },
+  [EXPLAIN_STAND] = {
+    N_("Where “%s” stands"), N_("middle − half of its length − line of the former"),
+    drawn,
+    N_("A former counts from its line as drawn, a box as turned. The underside is held against the bottom line of the side view.") },
 };
 
 const ReckoningWords *

@@ -148,6 +148,13 @@ reckoning_owes (Reckoning *self, const Contributions *owed, const Contributions 
 }
 
 void
+reckoning_owes_words (Reckoning *self, const char *sentence)
+{
+  g_free (self->made->owed);
+  self->made->owed = g_strdup (sentence);
+}
+
+void
 reckoning_from (Reckoning *self, const char *source)
 {
   g_free (self->made->source);

@@ -41,6 +41,8 @@ char *reckoning_deviating (char *figure, char *sigma, char *nothing, char *plain
 Contributions reckoning_mass_owed (const Figures *figures);
 /** The sentence on what the deviation is owed to: to one list or two. */
 void reckoning_owes (Reckoning *self, const Contributions *owed, const Contributions *more);
+/** The same where it is no list of pieces: a sentence, lent. */
+void reckoning_owes_words (Reckoning *self, const char *sentence);
 void reckoning_by   (Reckoning *self, const char *formula);      /* another formula than the usual one; lent */
 void reckoning_from (Reckoning *self, const char *source);       /* another source than the usual one; lent */
 /** Puts a name in the title's “%s”. Lent. */
@@ -97,3 +99,22 @@ bool reckon_roll_damping    (Reckoning *self);    /* dC_l / d(p b / 2V); no unit
 bool reckon_pitch_damping   (Reckoning *self);    /* dC_m / d(q c / 2V); no unit */
 bool reckon_span_efficiency (Reckoning *self);    /* of the first wing alone; no unit */
 bool reckon_first_stall     (Reckoning *self);    /* the station, mm, of the first wing */
+
+bool reckon_wanted_mass   (Reckoning *self);      /* grams */
+bool reckon_airframe      (Reckoning *self);      /* grams */
+bool reckon_left_for_gear (Reckoning *self);      /* grams, negative when the airframe alone is too heavy */
+bool reckon_gear          (Reckoning *self);      /* grams */
+
+bool reckon_revolutions (Reckoning *self);        /* turns a minute, of the first motor's propeller */
+bool reckon_input       (Reckoning *self);        /* W, of all motors */
+bool reckon_thrust      (Reckoning *self);        /* grams, of all propellers, standing */
+bool reckon_pitch_speed (Reckoning *self);        /* m/s, of the first propeller */
+bool reckon_current     (Reckoning *self);        /* A, of all motors */
+bool reckon_minutes     (Reckoning *self);        /* minutes at half throttle */
+
+bool reckon_propeller_plane (Reckoning *self);    /* about a motor; mm ahead of the cowl's front */
+bool reckon_nose_gap        (Reckoning *self);    /* about a motor; mm, negative within the cowl */
+bool reckon_firewall        (Reckoning *self);    /* about a motor; mm behind the cowl's front, where the gap is as usual */
+bool reckon_shaft_offset    (Reckoning *self);    /* about a motor; mm to port; not without a thrust line */
+
+bool reckon_stand (Reckoning *self);              /* about a part; mm that its front edge is behind its former */

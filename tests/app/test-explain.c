@@ -168,6 +168,22 @@ START_TEST (a_marks_row_and_a_rail_are_explained)
 }
 END_TEST
 
+START_TEST (budget_power_and_a_parts_stand_are_explained)
+{
+  open_by_pointer ("Left for gear");
+  assert_reads ("wanted all-up mass − bare airframe");
+  close_by_key ();
+  open_by_pointer ("Thrust, standing");
+  assert_reads ("T = C ρ n² D⁴ / g");
+  close_by_key ();
+  trammel_session_select (stage.session, selection_of ("battery"));
+  gui_settle ();
+  open_by_pointer ("Front edge");
+  assert_reads ("Where “Battery 2S 450” stands");
+  close_by_key ();
+}
+END_TEST
+
 START_TEST (a_finding_is_explained_where_it_stands)
 {
   const Note *note = NULL;
@@ -252,6 +268,7 @@ explain_suite (void)
   tcase_add_test (with, the_answers_own_figures_are_explained);
   tcase_add_test (with, a_surfaces_figures_are_those_of_the_surface_that_is_selected);
   tcase_add_test (with, a_marks_row_and_a_rail_are_explained);
+  tcase_add_test (with, budget_power_and_a_parts_stand_are_explained);
   tcase_add_test (with, a_finding_is_explained_where_it_stands);
   tcase_add_test (with, the_persons_units_are_its_units);
   tcase_add_test (with, a_change_of_the_aeroplane_closes_it);

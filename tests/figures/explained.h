@@ -37,6 +37,20 @@ racer_with_a_short_rail (void)
   return aeroplane_with_replaced (made, &battery->piece, &bound->piece);
 }
 
+/* The example with a cowl about its motor; its thrust line goes 2° down and 2° to the right. */
+static inline Aeroplane *
+racer_with_a_cowl (void)
+{
+  g_autoptr (Aeroplane) aeroplane = example_racer ();
+  Part *cowl = part_new ("cowl", "cowl");
+
+  cowl->x = 35;
+  cowl->length = 40;
+  cowl->width = cowl->height = 40;
+  cowl->mass = 5;
+  return aeroplane_with_added (aeroplane, &cowl->piece);
+}
+
 static inline Figures *
 figures_taking (Aeroplane *takes)
 {

@@ -40,11 +40,14 @@ START_TEST (every_figure_has_formula_inputs_source_and_limits)
   g_autoptr (Figures) bound = figures_taking (racer_with_a_short_rail ());
   const Units units = _i ? imperial : metric;
   g_autoptr (GPtrArray) all = explanations_of (plain, units);
-  g_autoptr (GPtrArray) more = explanations_of (bound, units);
+  g_autoptr (GPtrArray) more = explanations_of (bound, units), cowled = NULL;
+  g_autoptr (Figures) in_cowl = figures_taking (racer_with_a_cowl ());
 
   for (guint i = 0; i < all->len; i++)
     assert_complete (g_ptr_array_index (all, i));
+  cowled = explanations_of (in_cowl, units);
   g_ptr_array_extend_and_steal (all, g_steal_pointer (&more));
+  g_ptr_array_extend_and_steal (all, g_steal_pointer (&cowled));
   for (guint i = 0; i < all->len; i++)
     {
       assert_complete (g_ptr_array_index (all, i));
