@@ -4,6 +4,7 @@
 #include <math.h>
 #include "app/explain-button.h"
 #include "app/group.h"
+#include "figures/notes.h"
 #include "figures/passed-click.h"
 
 struct _TrammelFindingsPage {
@@ -23,21 +24,21 @@ trammel_findings_page_count (TrammelSession *session)
   guint count = 0;
 
   for (guint i = 0; i < notes->len; i++)
-    count += ((const Note *) g_ptr_array_index (notes, i))->severity == NOTE_ACT;
+    count += note_needs_change (g_ptr_array_index (notes, i));
   return count;
 }
 
 /* Shape first: a triangle asks for a change, an open circle for a look, a tick is as it should be. */
 static const char *
-finding_sign (NoteSeverity severity)
+finding_sign (const Note *note)
 {
-  return severity == NOTE_ACT ? "△" : severity == NOTE_LOOK ? "○" : "✓";
+  return note_needs_change (note) ? "△" : note->severity == NOTE_LOOK ? "○" : "✓";
 }
 
 static const char *
-finding_meaning (NoteSeverity severity)
+finding_meaning (const Note *note)
 {
-  return severity == NOTE_ACT ? _("Change") : severity == NOTE_LOOK ? _("Look at") : _("For information");
+  return note_needs_change (note) ? _("Change") : note->severity == NOTE_LOOK ? _("Look at") : _("For information");
 }
 
 /* At the end of the row, in line with its first words. */
@@ -98,12 +99,12 @@ static GtkWidget *
 finding_row (TrammelSession *session, const Note *note)
 {
   GtkWidget *row = gtk_list_box_row_new (), *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
-  GtkWidget *sign = gtk_label_new (finding_sign (note->severity)), *words = finding_words (session, note, row);
+  GtkWidget *sign = gtk_label_new (finding_sign (note)), *words = finding_words (session, note, row);
   g_autofree char *text = note_words (note, trammel_session_units (session));
-  g_autofree char *name = g_strdup_printf ("%s: %s", finding_meaning (note->severity), text);
+  g_autofree char *name = g_strdup_printf ("%s: %s", finding_meaning (note), text);
 
   gtk_widget_set_valign (sign, GTK_ALIGN_START);
-  gtk_widget_add_css_class (sign, note->severity == NOTE_ACT ? "finding-act" : "dim-label");
+  gtk_widget_add_css_class (sign, note_needs_change (note) ? "finding-act" : "dim-label");
   gtk_box_append (GTK_BOX (box), sign);
   gtk_box_append (GTK_BOX (box), words);
   if (note->explained != EXPLAIN_NONE)

@@ -74,6 +74,7 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   return false;
 }
 
+/* It is written whatever the figures are, and what is unsound of them is said: who prints it must know. */
 static CommandStatus
 export_file (const char *file, const ExportOptions *options, const char *output)
 {
@@ -82,10 +83,13 @@ export_file (const char *file, const ExportOptions *options, const char *output)
 
   if (!figures)
     return COMMAND_PROBLEM;
-  if (export_write (figures, options, output, &error))
-    return COMMAND_DONE;
-  fprintf (stderr, "%s\n", error->message);
-  return COMMAND_PROBLEM;
+  if (!export_write (figures, options, output, &error))
+    {
+      fprintf (stderr, "%s\n", error->message);
+      return COMMAND_PROBLEM;
+    }
+  problems_of_figures (figures, file);
+  return figures_are_sound (figures) ? COMMAND_DONE : COMMAND_PROBLEM;
 }
 
 CommandStatus

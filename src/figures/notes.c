@@ -70,6 +70,12 @@ notes_append (GPtrArray *notes, const GPtrArray *more)
     }
 }
 
+bool
+note_needs_change (const Note *note)
+{
+  return note->severity == NOTE_ACT || (note->room && note->room->kind != ROOM_MOTOR_OUT);
+}
+
 static int
 graver_first (gconstpointer a, gconstpointer b)
 {
@@ -77,6 +83,8 @@ graver_first (gconstpointer a, gconstpointer b)
 
   if (first->severity != second->severity)
     return (int) second->severity - (int) first->severity;
+  if (note_needs_change (first) != note_needs_change (second))
+    return note_needs_change (second) ? 1 : -1;
   return (int) second->problem - (int) first->problem;
 }
 

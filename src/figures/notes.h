@@ -14,5 +14,8 @@ void notes_explain (GPtrArray *notes, guint from, ExplainedFigure what);
 
 /** Adds all of `more`, sharing the texts. */
 void notes_append (GPtrArray *notes, const GPtrArray *more);
-/** The gravest first, errors before others of their severity, else as they were added. */
+/** Whether something must be changed before the aeroplane is built: what NOTE_ACT says, what has no room where it stands, a lead that does
+ *  not reach. A motor too far out of its cowl may stay there. */
+bool note_needs_change (const Note *note);
+/** The gravest first, within a severity what needs a change, errors before others of their severity, else as they were added. */
 void notes_sort (GPtrArray *notes);

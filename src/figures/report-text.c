@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/advice.h"
 #include "figures/cautions.h"
+#include "figures/notes.h"
 #include "figures/report-ballast.h"
 #include "figures/report-coverings.h"
 #include "figures/passed-click.h"
@@ -43,19 +44,13 @@ append_answer (GString *text, const Figures *figures, Units units)
 }
 
 static const char *
-severity_name (NoteSeverity severity)
+severity_name (const Note *note)
 {
-  switch (severity)
-    {
-    case NOTE_ACT:
-      /* TRANSLATORS: stands before a note that needs a change */
-      return _("Act");
-    case NOTE_LOOK:
-      /* TRANSLATORS: stands before a note that deserves a look */
-      return _("Look");
-    default:
-      return _("Note");
-    }
+  if (note_needs_change (note))
+    /* TRANSLATORS: stands before a note that needs a change */
+    return _("Act");
+  /* TRANSLATORS: stands before a note that deserves a look */
+  return note->severity == NOTE_LOOK ? _("Look") : _("Note");
 }
 
 static void
@@ -67,7 +62,7 @@ append_notes (GString *text, const GPtrArray *notes, Units units)
   for (guint i = 0; i < notes->len; i++)
     {
       const Note *note = g_ptr_array_index (notes, i);
-      const char *name = severity_name (note->severity);
+      const char *name = severity_name (note);
       g_autofree char *words = note_words (note, units);
 
       g_string_append_printf (text, "  %s%*s", name, (int) MAX (1, 6 - g_utf8_strlen (name, -1)), "");

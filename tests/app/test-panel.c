@@ -362,6 +362,21 @@ START_TEST (a_finding_selects_what_it_speaks_of_or_says_nothing_needs_a_change)
 }
 END_TEST
 
+/* Its middle still within the body, its side through it. */
+START_TEST (a_part_without_room_counts_among_what_needs_a_change)
+{
+  const Part *pack = battery ();
+
+  find ("Findings");
+  trammel_session_do (stage.session, change_part_place (trammel_session_aeroplane (stage.session), "battery", pack->x, 18, pack->z), "Move Part");
+  gui_settle ();
+  find ("Findings, 1 needs a change");
+  trammel_session_undo (stage.session);
+  gui_settle ();
+  find ("Findings");
+}
+END_TEST
+
 START_TEST (a_wing_from_numbers_is_drawn_while_typing_and_one_step)
 {
   press ("From Numbers…");
@@ -471,6 +486,7 @@ panel_suite (void)
   tcase_add_test (with, the_marks_station_can_be_typed_beside_the_answer);
   tcase_add_test (with, inches_and_ounces_are_shown_apart_as_chosen);
   tcase_add_test (with, a_finding_selects_what_it_speaks_of_or_says_nothing_needs_a_change);
+  tcase_add_test (with, a_part_without_room_counts_among_what_needs_a_change);
   tcase_add_test (with, a_part_changes_class_and_a_surface_its_role_as_steps);
   suite_add_tcase (suite, with);
   tcase_add_checked_fixture (empty, stage_raise_empty, stage_strike);

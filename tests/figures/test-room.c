@@ -1,6 +1,7 @@
 #include <check.h>
 #include <math.h>
 #include "document/reader.h"
+#include "figures/notes.h"
 #include "figures/room-faults.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
@@ -64,6 +65,8 @@ only_fault (Aeroplane *takes, const char *words)
   const Note *note = note_with (figures, words);
   ck_assert_ptr_nonnull (note);
   ck_assert_int_eq (note->severity, NOTE_LOOK);
+  ck_assert (!note->problem);           /* the figures are sound all the same */
+  ck_assert (note_needs_change (note) == (fault.kind != ROOM_MOTOR_OUT));
   ck_assert_ptr_eq (note->piece, fault.lead ? &fault.lead->piece : &fault.part->piece);
   ck_assert_ptr_eq (note->room, &g_array_index (figures->room, RoomFault, 0));
   aeroplane_unref (takes);
