@@ -18,6 +18,7 @@
 #include "app/power-fields.h"
 #include "app/passed-group.h"
 #include "app/traced-group.h"
+#include "app/wall-fields.h"
 #include "figures/names.h"
 
 G_DEFINE_FINAL_TYPE (TrammelSelectionPage, trammel_selection_page, GTK_TYPE_BOX)
@@ -214,7 +215,15 @@ page_build_body (TrammelSelectionPage *self)
   gtk_box_append (GTK_BOX (self), traced_group_new (self->session));
   selection_page_add_wide (self, selection_page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }),
                            bay_list_control (self->session));
+  selection_page_add_group (self, _("Walls"), _("they take from the room in bays"), wall_fields ());
   page_build_structure (self);
+}
+
+static void
+page_build_bay (TrammelSelectionPage *self)
+{
+  selection_page_add_wide (self, selection_page_add_group (self, _("Bay"), NULL, (FieldList) { NULL, 0 }), bay_control (self->session));
+  selection_page_add_group (self, _("Walls"), _("of its body"), wall_fields ());
 }
 
 /* A plan that is selected is the one in hand, too. */
@@ -274,7 +283,7 @@ page_build (TrammelSelectionPage *self)
   else if (trammel_session_selected_body (self->session) != NULL)
     page_build_body (self);
   else if (bay_selected (self->session) != NULL)
-    selection_page_add_wide (self, selection_page_add_group (self, _("Bay"), NULL, (FieldList) { NULL, 0 }), bay_control (self->session));
+    page_build_bay (self);
   else if (page_selected_plan (self) != NULL)
     page_build_plan (self);
   else if (selection->ids != NULL)

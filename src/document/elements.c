@@ -71,6 +71,8 @@ static const Attribute of_body[] = {
   { .name = "side-traced", .kind = VALUE_ID, .offset = offsetof (Body, side_traced) },
   PASSED_CLICK ("", Body, passed),
   PASSED_CLICK ("side-", Body, side_passed),
+  { .name = "skin", .offset = offsetof (Body, skin), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
+  { .name = "former-thickness", .offset = offsetof (Body, former_thickness), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
   { .name = NULL }
 };
 

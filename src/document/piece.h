@@ -90,6 +90,7 @@ typedef struct {
   char *traced, *side_traced;       /* ids of the plans' views that they were drawn from, as a surface's */
   PassedClick passed, side_passed;  /* by the one and the other */
   NamedPlace *formers;    size_t former_count;
+  double skin, former_thickness;    /* mm, how thick its sides and its formers are; NAN as usual (body-walls.h) */
 } Body;
 
 /** What of the traced outlines a structure's item goes by: an area, mm², or a length, mm. */

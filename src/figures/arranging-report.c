@@ -3,8 +3,10 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/body-walls.h"
 #include "figures/json-text.h"
 #include "figures/names.h"
+#include "figures/part-places.h"
 #include "figures/report-ballast.h"
 #include "figures/text-table.h"
 
@@ -129,6 +131,26 @@ add_leads (GString *text, const Arranging *self, const Arrangement *best, Units 
   text_table_print (&table, text);
 }
 
+/* What was taken off the room in bays, once for each body that has one of them. */
+static void
+add_walls (GString *text, const Arranging *self, Units units)
+{
+  const Body *last = NULL, *body;
+  double from, to;
+
+  for (guint i = 0; i < self->rooms->len; i++)
+    {
+      const Piece *room = g_ptr_array_index (self->rooms, i);
+
+      if (room->kind != PIECE_BAY || !bay_reach (self->aeroplane, (const Bay *) room, &body, &from, &to) || body == last)
+        continue;
+      g_autofree char *skin = units_length_known (units, body_skin (body));
+      g_autofree char *former = units_length_known (units, body_former_thickness (body));
+      g_string_append_printf (text, _("\nBays are reckoned within a skin of %s and between formers of %s.\n"), skin, former);
+      last = body;
+    }
+}
+
 /* How much it would be at each place. */
 static void
 add_ballast_places (GString *text, const Arranging *self, const Arrangement *best, Units units)
@@ -153,6 +175,7 @@ arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units unit
       add_parts (text, self, &answer->found.found[0], units);
       add_leads (text, self, &answer->found.found[0], units);
       add_ballast_places (text, self, &answer->found.found[0], units);
+      add_walls (text, self, units);
     }
   for (size_t i = 0; i < answer->limit_count; i++)
     {

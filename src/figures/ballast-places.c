@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include "document/part-box.h"
+#include "figures/body-walls.h"
 #include "figures/free-section.h"
 #include "figures/nose-figures.h"
 #include "figures/part-places.h"
@@ -83,7 +84,7 @@ section_of_profile (const BodyProfile *profile, double from, double to)
 static Section
 section_of_cowl (const Part *cowl)
 {
-  const double y = part_extent (cowl).y / 2 - BODY_WALL_MM, z = cowl->height / 2 - BODY_WALL_MM;
+  const double y = part_extent (cowl).y / 2 - BODY_SKIN_MM, z = cowl->height / 2 - BODY_SKIN_MM;
 
   return (Section) { cowl->y - y, cowl->y + y, cowl->z - z, cowl->z + z };
 }
@@ -190,7 +191,7 @@ look_in_bays (Looking *self)
       const Body *body;
       double from, to;
 
-      if (!bay_reach (self->aeroplane, stretch.bay, &body, &from, &to))
+      if (!bay_inside (self->aeroplane, stretch.bay, &body, &from, &to))
         continue;
       for (size_t b = 0; b < self->body_count; b++)
         if (aeroplane_body (self->aeroplane, b) == body)
@@ -201,15 +202,16 @@ look_in_bays (Looking *self)
     }
 }
 
-/* Where the body's end stops: at the next former, or where it is to balance. */
+/* Where the body's end stops: before the next former, or where it is to balance. */
 static double
 end_reaches (const Looking *self, const Body *body, double end)
 {
+  const double half = body_former_thickness (body) / 2;
   double at = self->need.target_x_mm;
 
   for (size_t i = 0; i < body->former_count; i++)
     if (self->aft * (end - body->formers[i].place) >= SHORT && self->aft * (body->formers[i].place - at) > 0)
-      at = body->formers[i].place;
+      at = body->formers[i].place + self->aft * half;
   return at;
 }
 

@@ -1,6 +1,7 @@
 #include "figures/body-profile.h"
 
 #include <math.h>
+#include "figures/body-walls.h"
 
 static const double STEP = 0.5;
 enum { MOST_STEPS = 4096, CUTS = 64 };      /* CUTS: straight pieces that a segment is taken for */
@@ -12,7 +13,7 @@ typedef struct {
   double *least, *most;
 } Extent;
 
-struct BodyProfile { Extent above, beside; };
+struct BodyProfile { Extent above, beside; double skin; };
 
 static void
 extent_take (Extent *self, double x, double y)
@@ -115,7 +116,7 @@ body_profile_new (const Body *body)
 {
   BodyProfile *self = g_new (BodyProfile, 1);
 
-  *self = (BodyProfile) { extent_of (body->outline), extent_of (body->side_outline) };
+  *self = (BodyProfile) { extent_of (body->outline), extent_of (body->side_outline), body_skin (body) };
   return self;
 }
 
@@ -136,11 +137,11 @@ body_profile_clear (const BodyProfile *self, double from, double to)
   double least, most;
 
   if (self->above.count)
-    clear.half_width = extent_narrowest (&self->above, from, to, &least, &most) ? fmax (most - BODY_WALL_MM, 0) : 0;
+    clear.half_width = extent_narrowest (&self->above, from, to, &least, &most) ? fmax (most - self->skin, 0) : 0;
   if (self->beside.count && extent_narrowest (&self->beside, from, to, &least, &most))
     {
-      clear.bottom = least + BODY_WALL_MM;
-      clear.top = most - BODY_WALL_MM;
+      clear.bottom = least + self->skin;
+      clear.top = most - self->skin;
     }
   else if (self->beside.count)
     {

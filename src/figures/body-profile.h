@@ -14,11 +14,9 @@ typedef struct {
   double bottom, top;     /* z; NAN where no outline from the side is known; top is below bottom beyond its ends */
 } BodyClear;
 
-/** The least width and height between the outlines over [from, to], from <= to, mm aft of the datum, less the wall on each side. Taken at
- *  places half a millimetre apart (of a body over two metres 1/4096 of its length), the stretch rounded outward to them.
- *  wall    sides of sheet or stringers: 2 mm. Common practice, no source */
+/** The least width and height between the outlines over [from, to], from <= to, mm aft of the datum, less the body's skin on each side (body-walls.h). Taken at
+ *  places half a millimetre apart (of a body over two metres 1/4096 of its length), the stretch rounded outward to them. */
 BodyClear body_profile_clear (const BodyProfile *self, double from, double to);
-enum { BODY_WALL_MM = 2 };
 
 /** How wide and high the outlines themselves are at x, mm aft of the datum, at the nearest of their places: half the width, and z of bottom
  *  and top. NAN where such an outline is not known, or does not reach. */

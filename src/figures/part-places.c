@@ -3,6 +3,7 @@
 #include <math.h>
 #include "document/part-box.h"
 #include "figures/body-profile.h"
+#include "figures/body-walls.h"
 #include "figures/surface-figures.h"
 #include "figures/wing-depth.h"
 
@@ -56,6 +57,16 @@ bay_reach (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double
       return true;
     }
   return false;
+}
+
+bool
+bay_inside (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double *from, double *to)
+{
+  if (!bay_reach (aeroplane, bay, body, from, to))
+    return false;
+  *from += body_former_thickness (*body) / 2;
+  *to -= body_former_thickness (*body) / 2;
+  return *from < *to;
 }
 
 static PartPlaces
@@ -208,7 +219,7 @@ find_in_room (Finding *self, const Aeroplane *aeroplane, const char *id)
   self->room = aeroplane_find (aeroplane, id);
   if (self->room && self->room->kind == PIECE_SURFACE)
     find_in_surface (self, (const Surface *) self->room);
-  else if (self->room && self->room->kind == PIECE_BAY && bay_reach (aeroplane, (const Bay *) self->room, &body, &from, &to))
+  else if (self->room && self->room->kind == PIECE_BAY && bay_inside (aeroplane, (const Bay *) self->room, &body, &from, &to))
     find_in_bay (self, body, from, to);
 }
 

@@ -10,6 +10,9 @@ typedef struct {
 /** A bay, mm aft of the datum: between its formers, in the body that has both; false where a former is not there, or they are one. */
 bool bay_reach (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double *from, double *to);
 
+/** The same between those formers' faces: half a former's thickness less at each end. False also where nothing is left. */
+bool bay_inside (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double *from, double *to);
+
 /** All places of a part, of PartPlaces; a new array.
  *  A part with bays (ids of bays, or of surfaces) may be wherever its box is within one, clear of the body's walls; in a surface along its
  *  chord at its own station, where the wing is not less deep than its height; in a fin at its own height, upright in the middle plane, where

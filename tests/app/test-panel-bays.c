@@ -113,6 +113,25 @@ START_TEST (a_bay_chosen_in_the_list_has_its_own_page_and_keeps_it_when_renamed)
 }
 END_TEST
 
+START_TEST (skin_and_formers_of_its_body_are_typed_on_a_bays_page_and_are_as_usual_when_emptied)
+{
+  press ("Add a Bay");
+  press_row ("Bay bay");
+  retype ("Skin, mm", "3");
+  retype ("Formers, mm", "4");
+  const Body *body = aeroplane_body_by_id (trammel_session_aeroplane (stage.session), "body");
+  ck_assert_double_eq (body->skin, 3);
+  ck_assert_double_eq (body->former_thickness, 4);
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Change Thickness of Formers");
+  gtk_widget_grab_focus (find ("Skin, mm"));
+  gui_settle ();
+  gui_key ("<Control>a");
+  gui_key ("Delete");
+  gui_key ("Return");
+  ck_assert_double_nan (aeroplane_body_by_id (trammel_session_aeroplane (stage.session), "body")->skin);
+}
+END_TEST
+
 START_TEST (a_bay_is_taken_out)
 {
   press ("Add a Bay");
@@ -140,6 +159,7 @@ main (void)
   tcase_add_test (tests, a_part_that_slides_is_not_said_to_stay_where_no_bay_is_ticked);
   tcase_add_test (tests, a_bay_is_renamed_and_what_may_be_in_it_follows);
   tcase_add_test (tests, a_bay_chosen_in_the_list_has_its_own_page_and_keeps_it_when_renamed);
+  tcase_add_test (tests, skin_and_formers_of_its_body_are_typed_on_a_bays_page_and_are_as_usual_when_emptied);
   tcase_add_test (tests, a_bay_is_taken_out);
   suite_add_tcase (suite, tests);
   return gui_run (suite);

@@ -28,6 +28,8 @@ boxy (void)
   for (int i = 1; i < 4; i++)
     segments[i - 1] = segment_line (beside[i]);
   ck_assert_int_eq (outline_new (beside[0], segments, 3, NULL, &body->side_outline), CORE_OK);
+  body->skin = 2;
+  body->former_thickness = 0;
   body->former_count = 3;
   body->formers = g_new (NamedPlace, 3);
   for (int i = 0; i < 3; i++)

@@ -36,6 +36,8 @@ box_body (void)
 
   body->outline = run_through (above, G_N_ELEMENTS (above));
   body->side_outline = run_through (beside, G_N_ELEMENTS (beside));
+  body->skin = 2;
+  body->former_thickness = 0;
   body->former_count = G_N_ELEMENTS (FORMERS);
   body->formers = g_new (NamedPlace, body->former_count);
   for (size_t i = 0; i < body->former_count; i++)
@@ -357,11 +359,49 @@ START_TEST (a_body_that_changes_is_looked_into_again)
 }
 END_TEST
 
+/* Half a former of 2 mm at each end and 1.5 mm of skin all round, unless the body says otherwise. Common practice, no source. */
+START_TEST (formers_and_skin_take_from_the_room_in_a_bay_as_thick_as_they_are)
+{
+  const struct { double skin, former, half, from, to; } walls[] = {
+    { NAN, NAN, 18.5, 21, 119 }, { 3, NAN, 17, 21, 119 }, { NAN, 6, 18.5, 23, 117 }, { 0, 0, 20, 20, 120 } };
+  Body *body = box_body ();
+  Part *part = pack ("front");
+
+  body->skin = walls[_i].skin;
+  body->former_thickness = walls[_i].former;
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (with_piece (aeroplane_new (), body), bay_new ("front", "F1", "F2")), part);
+  g_autoptr (GArray) places = part_places (aeroplane, part);
+
+  ck_assert_uint_eq (places->len, 1);
+  const PartPlaces at = place (places, 0);
+  ck_assert_double_eq_tol (at.x_from - part->length / 2, walls[_i].from, 1e-9);
+  ck_assert_double_eq_tol (at.x_to + part->length / 2, walls[_i].to, 1e-9);
+  ck_assert_double_eq_tol (at.y_to + part->width / 2, walls[_i].half, 1e-9);
+  ck_assert_double_eq_tol (at.z_to + part->height / 2, walls[_i].half - 5, 1e-9);
+}
+END_TEST
+
+START_TEST (formers_as_thick_as_a_bay_is_long_leave_none)
+{
+  Body *body = box_body ();
+
+  body->former_thickness = 100;
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (aeroplane_new (), body), bay_new ("front", "F1", "F2"));
+  const Body *of;
+  double from, to;
+
+  ck_assert (bay_reach (aeroplane, (const Bay *) aeroplane_nth (aeroplane, PIECE_BAY, 0), &of, &from, &to));
+  ck_assert (!bay_inside (aeroplane, (const Bay *) aeroplane_nth (aeroplane, PIECE_BAY, 0), &of, &from, &to));
+}
+END_TEST
+
 int
 main (void)
 {
   TCase *tests = tcase_create ("places");
 
+  tcase_add_loop_test (tests, formers_and_skin_take_from_the_room_in_a_bay_as_thick_as_they_are, 0, 4);
+  tcase_add_test (tests, formers_as_thick_as_a_bay_is_long_leave_none);
   tcase_add_test (tests, in_a_bay_a_part_may_be_wherever_its_box_is_clear_of_formers_and_walls);
   tcase_add_test (tests, where_the_body_tapers_a_part_goes_aft_only_as_far_as_it_fits);
   tcase_add_test (tests, a_part_with_two_bays_has_places_in_both_and_its_rail_bounds_them);

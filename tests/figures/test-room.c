@@ -32,6 +32,7 @@ boxy (void)
 
   body->outline = run_through (above, G_N_ELEMENTS (above));
   body->side_outline = run_through (beside, G_N_ELEMENTS (beside));
+  body->skin = 2;
   wing->thickness = 10;
   return with_piece (with_piece (aeroplane_new (), body), wing);
 }
