@@ -89,7 +89,8 @@ add_ballast (TrammelGroup *group, const Arranging *arranging, const Arrangement 
   ballast = g_strdup_printf (_("%s %s"), mass, place);
   places = arranging_ballast_places (arranging, found);
   add_row (group, _("Ballast"), ballast);
-  add_row (group, _("Better balanced by itself"), status == ARRANGE_PROVED ? _("not possible, that is proved") : _("perhaps: the time ended"));
+  add_row (group, _("Better balanced by itself"),
+           status == ARRANGE_PROVED || found->leads_gap > 0 ? _("not possible, that is proved") : _("perhaps: the time ended"));
   add_ballast_places (group, places, units);
 }
 
@@ -129,6 +130,13 @@ arrange_rows_add (TrammelGroup *group, const Arranging *arranging, const Arrange
   }
   for (size_t i = 0; i < leads; i++)
     add_lead (group, arranging, found, i, units);
+  if (found->leads_gap > 0) {
+    g_autofree char *length = units_length (units, found->leads_gap * 1e3);
+    /* Translators: a length by which all leads together might be shorter at most */
+    g_autofree char *text = g_strdup_printf (_("perhaps, by %s in all at most"), length);
+
+    add_row (group, _("Shorter leads"), text);
+  }
 }
 
 size_t

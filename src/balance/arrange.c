@@ -20,6 +20,9 @@ static const struct { Goal goal; double accuracy, time; } steps[] = {
 };
 enum { STEPS = sizeof steps / sizeof *steps };
 
+/* s: nobody waits longer for leads that may be a little shorter. */
+static const double leads_time = 2;
+
 /* All that one call works with. */
 typedef struct {
   const ArrangeCase *wanted;
@@ -30,7 +33,7 @@ typedef struct {
   Program *program;
   Tree tree;
   Taken taken[ARRANGE_MOST];
-  double until;
+  double until, leads_left;       /* of tree_clock(); s */
 } Course;
 
 void
@@ -69,9 +72,14 @@ value_of_known (Course *self)
 static double
 step_ends (const Course *self, size_t step, size_t index)
 {
-  const double now = tree_clock ();
+  const double now = tree_clock (), share = steps[step].time;
+  const bool last = index + 1 == self->most;
 
-  return index + 1 == self->most && step + 1 == STEPS ? self->until : now + (self->until - now) * steps[step].time;
+  if (!isfinite (self->until))
+    return INFINITY;
+  if (steps[step].goal == GOAL_LEADS)
+    return fmin (now + self->leads_left * (last ? 1 : share), last ? self->until : now + (self->until - now) * share);
+  return now + (self->until - now) * share;
 }
 
 /* What is not soon searched to its end is worth some polish first. Only the search for good tells how much of it is done. */
@@ -103,13 +111,19 @@ take_step (Course *self, size_t step, size_t index, Arrangement *made)
 {
   Tree *tree = &self->tree;
 
+  const double begun = tree_clock ();
+
   program_set_goal (self->program, steps[step].goal);
   tree->accuracy = steps[step].accuracy;
   tree->value = step > 0 ? value_of_known (self) : INFINITY;
-  tree->until = isfinite (self->until) ? step_ends (self, step, index) : INFINITY;
+  tree->until = step_ends (self, step, index);
   tree->done_part = 1.0 / (double) (self->most * STEPS);
   tree->done_before = (double) (index * STEPS + step) * tree->done_part;
   search_goal (self);
+  if (steps[step].goal == GOAL_LEADS)
+    self->leads_left = fmax (0, self->leads_left - (tree_clock () - begun));
+  if (steps[step].goal == GOAL_LEADS && !tree_is_proved (tree) && made->status == ARRANGE_PROVED)
+    made->leads_gap = fmin (tree->value, fmax (0, tree->value - fmax (tree->open, 0))) / mm;
   if (!tree_is_proved (tree))
     made->status = ARRANGE_BEST_FOUND;
   if (step == 0 && tree->found && !tree_is_proved (tree) && tree->value > 0)
@@ -213,6 +227,7 @@ run_course (void *data)
   self->tree = (Tree) { .space = self->space, .program = self->program, .taken = self->taken, .goes_on = self->wanted->goes_on,
                         .data = self->wanted->data };
   self->until = tree_clock () + self->wanted->seconds;
+  self->leads_left = leads_time;
   status = find_each (self);
   arrangements_put_best_first (self->wanted, self->made);
   program_free (self->program);

@@ -63,6 +63,7 @@ typedef enum {
 typedef struct {
   ArrangeStatus status;           /* ARRANGE_PROVED or ARRANGE_BEST_FOUND */
   double gap;                     /* by which share of it the ballast might yet be less, 0 to 1; 0 when only the rest is not proved */
+  double leads_gap;               /* m: where only the third of arrange()'s aims is not proved, by how much less that sum may yet be; else 0 */
   double ballast, ballast_x;      /* kg, and m: nose_x or tail_x; 0 and NAN when none is needed */
   ArrangePlace *places;           /* m, one a part */
   size_t *ranges;                 /* one a part: in which of its ranges it stands */
@@ -92,6 +93,7 @@ typedef struct {
  *  by a linear program (GLPK, dual simplex); a lead's length is convex and bounded by its supporting planes, added where one is violated
  *  (Kelley, The cutting-plane method for solving convex programs, 1960); parts that fill a length bound their moments (Queyranne,
  *  Structure of a simple scheduling polyhedron, 1993).
+ *  The third is searched for two seconds in all unless there is time without end; then the best sum found is taken.
  *  most     how many at most, 1 to ARRANGE_MOST. In each, at least one part stands 15 mm or more along some axis, or in another room,
  *           from where it is in every arrangement before it and in their mirror images
  *  made     set on success, arrangements_clear() it

@@ -65,22 +65,30 @@ arranging_move_text (const Arranging *self, const Arrangement *found, size_t par
   return g_string_free (g_steal_pointer (&text), FALSE);
 }
 
-static const char *
-status_text (const ArrangingAnswer *answer)
+/* A new string. */
+static char *
+status_text (const ArrangingAnswer *answer, Units units)
 {
-  const bool with_ballast = answer->found.count && answer->found.found[0].ballast * 1e3 >= ARRANGING_LEAST_BALLAST_G;
+  const Arrangement *best = answer->found.count ? &answer->found.found[0] : NULL;
+  const bool with_ballast = best && best->ballast * 1e3 >= ARRANGING_LEAST_BALLAST_G;
 
   switch (answer->found.status)
     {
     case ARRANGE_PROVED:
-      return with_ballast ? _("No arrangement balances better by itself: that is proved.")
-                          : _("No arrangement needs less ballast: that is proved.");
+      return g_strdup (with_ballast ? _("No arrangement balances better by itself: that is proved.")
+                                    : _("No arrangement needs less ballast: that is proved."));
     case ARRANGE_BEST_FOUND:
-      return _("The best that was found in the time; a better one may exist.");
+      if (best && best->leads_gap > 0)
+        {
+          g_autofree char *shorter = units_length (units, best->leads_gap * 1e3);
+          return g_strdup_printf (_("No arrangement balances better by itself: that is proved. The leads of another might be up to %s shorter in all."),
+                                  shorter);
+        }
+      return g_strdup (_("The best that was found in the time; a better one may exist."));
     case ARRANGE_IMPOSSIBLE:
-      return _("There is no such arrangement.");
+      return g_strdup (_("There is no such arrangement."));
     case ARRANGE_NOT_FOUND:
-      return _("None was found in the time.");
+      return g_strdup (_("None was found in the time."));
     }
   return NULL;
 }
@@ -166,7 +174,8 @@ add_ballast_places (GString *text, const Arranging *self, const Arrangement *bes
 char *
 arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units units)
 {
-  g_autoptr (GString) text = g_string_new (status_text (answer));
+  g_autofree char *status = status_text (answer, units);
+  g_autoptr (GString) text = g_string_new (status);
 
   g_string_append (text, "\n");
   if (answer->found.count)
@@ -268,6 +277,7 @@ arranging_json (const Arranging *self, const ArrangingAnswer *answer)
 
   json_text_string (&json, "status", status_word (answer->found.status));
   json_text_number (&json, "gap", best ? best->gap : NAN);
+  json_text_number (&json, "leads_gap_mm", best ? best->leads_gap * 1e3 : NAN);
   json_text_number (&json, "ballast_g", best ? best->ballast * 1e3 : NAN);
   json_text_number (&json, "ballast_x_mm", best ? best->ballast_x * 1e3 : NAN);
   json_ballast_places (&json, self, best);

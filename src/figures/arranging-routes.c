@@ -304,7 +304,10 @@ arranging_find_routed (const Arranging *self, size_t most, Arrangements *found)
   if (status == CORE_OK && !(found->count && found->found[0].ballast <= least + SAME_BALLAST))
     status = search_in_steps (self, most, found);
   if (status == CORE_OK && found->count && !(found->found[0].ballast <= least + SAME_BALLAST))
-    found->status = found->found[0].status = ARRANGE_BEST_FOUND;
+    {
+      found->status = found->found[0].status = ARRANGE_BEST_FOUND;
+      found->found[0].leads_gap = 0;
+    }
   if (status)
     arrangements_clear (found);
   return status;
