@@ -140,18 +140,23 @@ FieldList
 budget_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Wanted all-up"), .explained = EXPLAIN_WANTED_MASS, .kind = FIELD_MASS,
+    { .label = N_("Wanted all-up"), .explained = EXPLAIN_WANTED_MASS, .remark_below = true, .kind = FIELD_MASS,
       .value = budget_value, .change = with_wanted, .optional = true,
       .step = N_("Change Wanted Mass"), .at = offsetof (Budget, wanted_g), .most = MOST_G, .remark = wanted_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Loading"), .kind = FIELD_LOADING, .value = budget_value, .change = with_wanted, .optional = true,
       .step = N_("Change Wanted Loading"), .at = offsetof (Budget, loading_g_dm2), .most = MOST_LOADING, .why = why_no_loading },
-    { .label = N_("Bare airframe"), .explained = EXPLAIN_AIRFRAME, .kind = FIELD_MASS,
+    { .label = N_("Bare airframe"), .explained = EXPLAIN_AIRFRAME, .remark_below = true, .kind = FIELD_MASS,
       .value = budget_value, .change = with_airframe, .optional = true,
-      .change_known = with_airframe_known, .step = N_("Weigh Airframe"), .at = offsetof (Budget, airframe_g), .remark = airframe_remark,
+      .change_known = with_airframe_known, .step = N_("Weigh Airframe"),
+      .hint = N_("As it lies on the scale: wing, tail, body, cowl, canopy, pilot, wheels and undercarriage, without motor, battery, radio "
+                 "and servos. Type 82 ± 0.5, or 82 +- 0.5; without a deviation 0.5 g are taken."),
+      .at = offsetof (Budget, airframe_g), .remark = airframe_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Balances at"), .kind = FIELD_LENGTH, .value = budget_value, .change = with_balance, .optional = true,
-      .change_known = with_balance_known, .step = N_("Balance Airframe"), .at = offsetof (Budget, airframe_x_mm), .remark = balance_remark,
+      .change_known = with_balance_known, .step = N_("Balance Airframe"),
+      .hint = N_("Where the airframe balances as it was weighed, wing and tail taped on: aft of the datum, the dotted line across the "
+                 "sheet at 0. Without a deviation 2 mm are taken."), .at = offsetof (Budget, airframe_x_mm), .remark = balance_remark,
       .why = why_not_balanced },
     { .label = N_("Left for gear"), .explained = EXPLAIN_LEFT_FOR_GEAR, .kind = FIELD_MASS,
       .value = budget_value, .at = offsetof (Budget, left_g) },

@@ -241,6 +241,17 @@ field_key (TrammelField *self, guint key, guint code, GdkModifierType state)
   return TRUE;
 }
 
+/* Where a deviation may be typed as well, nobody could guess how. */
+static const char *
+field_hint (const FieldSpec *spec)
+{
+  if (spec->hint != NULL)
+    return _(spec->hint);
+  return spec->change_known == NULL ? NULL
+         : _("A deviation may be typed with it: 24.6 ± 0.5, or 24.6 +- 0.5. Without one the deviation that it had goes on counting, "
+             "at first what is usual for its class.");
+}
+
 static GtkWidget *
 field_entry (TrammelField *self)
 {
@@ -252,6 +263,7 @@ field_entry (TrammelField *self)
   /* Ctrl+Z is the aeroplane's; what is half typed goes back by Escape. */
   entry_leave_undo (entry);
   gtk_widget_add_css_class (entry, "figure-entry");
+  gtk_widget_set_tooltip_text (entry, field_hint (self->spec));
   if (self->spec->kind == FIELD_TEXT) {
     gtk_widget_set_hexpand (entry, TRUE);
     entry_show_beginning (entry);
@@ -319,7 +331,8 @@ field_fill (TrammelField *self)
   self->remark = field_dim_label ();
   gtk_widget_add_css_class (self->remark, "caption");
   gtk_box_append (GTK_BOX (line), self->unit);
-  gtk_box_append (GTK_BOX (line), self->remark);
+  if (!self->spec->remark_below)
+    gtk_box_append (GTK_BOX (line), self->remark);
   if (self->spec->explained != EXPLAIN_NONE)
     field_add_explanation (self, line);
   self->complaint = gtk_label_new (NULL);
@@ -328,6 +341,10 @@ field_fill (TrammelField *self)
   gtk_widget_add_css_class (self->complaint, "field-complaint");
   gtk_widget_set_visible (self->complaint, FALSE);
   gtk_box_append (GTK_BOX (column), line);
+  if (self->spec->remark_below) {
+    gtk_widget_set_halign (self->remark, GTK_ALIGN_END);
+    gtk_box_append (GTK_BOX (column), self->remark);
+  }
   gtk_box_append (GTK_BOX (column), self->complaint);
   gtk_widget_add_css_class (column, "field");
   gtk_widget_set_valign (column, GTK_ALIGN_CENTER);

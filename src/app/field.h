@@ -25,7 +25,9 @@ struct FieldSpec {
   Aeroplane *(*change_text) (TrammelSession *session, const char *text);
   const char *step;                                             /* the undo step's name, marked for translation */
   char      *(*remark) (TrammelSession *session, const FieldSpec *spec);   /* dim, after the unit; NULL or a new string */
+  bool remark_below;                                            /* the remark has a line of its own: beside the figure is no room */
   ExplainedFigure explained;                                    /* a button opens how it came about; EXPLAIN_NONE without */
+  const char *hint;                                             /* the entry's tooltip, marked for translation; NULL: the usual one or none */
   const char *refused;                                          /* what to say when `change` refuses, marked for translation */
   char      *(*why) (TrammelSession *session, const FieldSpec *spec, double value);    /* likewise, a new string; NULL: as `refused` */
   bool optional;                                                /* emptied, it asks `change` for NAN: what nobody knows is reckoned */

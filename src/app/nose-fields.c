@@ -76,20 +76,22 @@ FieldList
 part_nose_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Propeller's plane"), .explained = EXPLAIN_PROPELLER_PLANE, .kind = FIELD_LENGTH,
+    { .label = N_("Propeller's plane"), .explained = EXPLAIN_PROPELLER_PLANE, .remark_below = true, .kind = FIELD_LENGTH,
       .value = nose_size, .remark = ahead_remark,
       .at = offsetof (NoseFigures, plane_ahead_mm) },
-    { .label = N_("Shaft"), .explained = EXPLAIN_PROPELLER_PLANE, .kind = FIELD_LENGTH,
+    { .label = N_("Shaft"), .explained = EXPLAIN_PROPELLER_PLANE, .remark_below = true, .kind = FIELD_LENGTH,
       .value = nose_size, .remark = shaft_remark, .at = offsetof (NoseFigures, shaft_mm) },
-    { .label = N_("Gap"), .explained = EXPLAIN_NOSE_GAP, .kind = FIELD_THIN,
+    { .label = N_("Gap"), .explained = EXPLAIN_NOSE_GAP, .remark_below = true, .kind = FIELD_THIN,
       .value = nose_signed, .remark = gap_remark, .at = offsetof (NoseFigures, gap_mm) },
-    { .label = N_("Firewall now"), .explained = EXPLAIN_FIREWALL, .kind = FIELD_LENGTH, .value = nose_size, .remark = behind_remark,
+    { .label = N_("Firewall now"), .explained = EXPLAIN_FIREWALL, .remark_below = true,
+      .kind = FIELD_LENGTH, .value = nose_size, .remark = behind_remark,
       .at = offsetof (NoseFigures, firewall_mm) },
-    { .label = N_("Firewall, wanted"), .explained = EXPLAIN_FIREWALL, .kind = FIELD_LENGTH, .value = nose_size, .remark = behind_remark,
+    { .label = N_("Firewall, wanted"), .explained = EXPLAIN_FIREWALL, .remark_below = true,
+      .kind = FIELD_LENGTH, .value = nose_size, .remark = behind_remark,
       .at = offsetof (NoseFigures, firewall_then_mm) },
-    { .label = N_("Shaft aside"), .explained = EXPLAIN_SHAFT_OFFSET, .kind = FIELD_THIN,
+    { .label = N_("Shaft aside"), .explained = EXPLAIN_SHAFT_OFFSET, .remark_below = true, .kind = FIELD_THIN,
       .value = nose_size, .remark = offset_remark, .at = offsetof (NoseFigures, to_port_mm) },
-    { .label = N_("Shaft raised"), .explained = EXPLAIN_SHAFT_OFFSET, .kind = FIELD_THIN,
+    { .label = N_("Shaft raised"), .explained = EXPLAIN_SHAFT_OFFSET, .remark_below = true, .kind = FIELD_THIN,
       .value = nose_size, .remark = offset_remark, .at = offsetof (NoseFigures, up_mm) },
   };
   const size_t offsets = 2;      /* last; of a thrust line at an angle alone */

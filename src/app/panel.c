@@ -224,7 +224,7 @@ static GtkWidget *
 panel_foot (TrammelPanel *self)
 {
   GtkWidget *foot = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8), *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
-  GtkWidget *numbers = gtk_button_new_with_label (_("From Numbers…"));
+  GtkWidget *numbers = gtk_button_new_with_label (_("Add Outline…"));
   GtkWidget *parts = part_adder_new (self->session, panel_part_chosen, self);
 
   gtk_widget_set_tooltip_text (numbers, _("Add a wing, tail, fin or body from its measures"));

@@ -37,7 +37,7 @@ rating_unit (TrammelSession *session, const FieldSpec *spec)
 static const FieldSpec of_motor[] = {
   RATING (N_("Rpm per volt"), FIELD_NUMBER, rpm_per_volt, MOST_RPM, N_("A motor turns 0 to 100,000 times a minute for each volt.")),
   RATING (N_("Bears"), FIELD_NUMBER, power, MOST_WATTS, N_("A motor bears 0 to 100,000 W.")),
-  RATING (N_("Takes"), FIELD_NUMBER, input, MOST_WATTS, N_("A motor takes 0 to 100,000 W.")),
+  RATING (N_("Measured"), FIELD_NUMBER, input, MOST_WATTS, N_("A motor takes 0 to 100,000 W.")),
 };
 static const FieldSpec of_pack[] = {
   RATING (N_("Cells"), FIELD_NUMBER, cells, MOST_CELLS, N_("A pack has up to 100 cells.")),
@@ -119,7 +119,7 @@ FieldList
 power_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Revolutions"), .explained = EXPLAIN_REVOLUTIONS, .kind = FIELD_NUMBER,
+    { .label = N_("Revolutions"), .explained = EXPLAIN_REVOLUTIONS, .remark_below = true, .kind = FIELD_NUMBER,
       .value = power_value, .remark = rpm_remark, .at = offsetof (PowerFigures, rpm) },
     { .label = N_("Input"), .explained = EXPLAIN_INPUT, .kind = FIELD_NUMBER,
       .value = power_value, .remark = watts_remark, .at = offsetof (PowerFigures, input_w) },
@@ -129,7 +129,8 @@ power_fields (TrammelSession *session)
       .value = power_value, .at = offsetof (PowerFigures, pitch_speed_m_s) },
     { .label = N_("Current"), .explained = EXPLAIN_CURRENT, .kind = FIELD_NUMBER,
       .value = power_value, .remark = amperes_remark, .at = offsetof (PowerFigures, current_a) },
-    { .label = N_("In the air, about"), .explained = EXPLAIN_MINUTES, .kind = FIELD_NUMBER, .value = power_value, .remark = minutes_remark,
+    { .label = N_("In the air, about"), .explained = EXPLAIN_MINUTES, .remark_below = true,
+      .kind = FIELD_NUMBER, .value = power_value, .remark = minutes_remark,
       .at = offsetof (PowerFigures, minutes) },
   };
 

@@ -118,18 +118,18 @@ FieldList
 part_stand_fields (TrammelSession *session)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Front edge"), .explained = EXPLAIN_STAND, .kind = FIELD_LENGTH,
+    { .label = N_("Front edge"), .explained = EXPLAIN_STAND, .remark_below = true, .kind = FIELD_LENGTH,
       .value = stand_value, .change = with_edge, .step = N_("Move Part"),
       .at = offsetof (PartStand, front_mm), .remark = edge_remark, .why = why_no_edge,
       .refused = N_("That is further than 20 m away.") },
-    { .label = N_("Rear edge"), .explained = EXPLAIN_STAND, .kind = FIELD_LENGTH,
+    { .label = N_("Rear edge"), .explained = EXPLAIN_STAND, .remark_below = true, .kind = FIELD_LENGTH,
       .value = stand_value, .change = with_edge, .step = N_("Move Part"),
       .at = offsetof (PartStand, rear_mm), .remark = edge_remark, .why = why_no_edge,
       .refused = N_("That is further than 20 m away.") },
-    { .label = N_("Front height"), .explained = EXPLAIN_STAND, .kind = FIELD_LENGTH,
+    { .label = N_("Front height"), .explained = EXPLAIN_STAND, .remark_below = true, .kind = FIELD_LENGTH,
       .value = stand_value, .change = with_height, .step = N_("Move Part"),
       .at = offsetof (PartStand, front_height_mm), .remark = height_remark, .refused = N_("A tray lies above the body's bottom.") },
-    { .label = N_("Rear height"), .explained = EXPLAIN_STAND, .kind = FIELD_LENGTH,
+    { .label = N_("Rear height"), .explained = EXPLAIN_STAND, .remark_below = true, .kind = FIELD_LENGTH,
       .value = stand_value, .change = with_height, .step = N_("Move Part"),
       .at = offsetof (PartStand, rear_height_mm), .remark = height_remark, .refused = N_("A tray lies above the body's bottom.") },
   };

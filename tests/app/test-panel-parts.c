@@ -126,7 +126,7 @@ START_TEST (what_stands_on_a_label_is_typed_and_what_it_gives_is_read)
   const PowerFigures *power;
 
   choose ("motor");
-  gtk_widget_grab_focus (beside ("Takes"));
+  gtk_widget_grab_focus (beside ("Measured"));
   gui_settle ();
   gui_type ("58");
   gui_key ("Return");

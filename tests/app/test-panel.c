@@ -379,7 +379,7 @@ END_TEST
 
 START_TEST (a_wing_from_numbers_is_drawn_while_typing_and_one_step)
 {
-  press ("From Numbers…");
+  press ("Add Outline…");
   ck_assert_ptr_nonnull (wing ());       /* drawn already, as a proposal */
   gtk_widget_grab_focus (find ("Span"));
   gui_key ("<Control>a");
@@ -395,7 +395,7 @@ END_TEST
 
 START_TEST (numbers_given_up_leave_the_sheet_as_it_was)
 {
-  press ("From Numbers…");
+  press ("Add Outline…");
   ck_assert_ptr_nonnull (wing ());
   gui_key ("Escape");
   ck_assert_ptr_null (wing ());
@@ -405,7 +405,7 @@ END_TEST
 
 START_TEST (numbers_that_enclose_nothing_say_so_and_cannot_be_added)
 {
-  press ("From Numbers…");
+  press ("Add Outline…");
   gtk_widget_grab_focus (find ("Span"));
   gui_key ("<Control>a");
   gui_type ("0");
@@ -418,7 +418,7 @@ END_TEST
 
 START_TEST (an_ellipse_without_any_depth_names_its_semi_axes)
 {
-  press ("From Numbers…");
+  press ("Add Outline…");
   for (int i = 0; i < 2; i++) {
     gtk_widget_grab_focus (beside (i == 0 ? "Ahead of the widest line" : "Behind the widest line"));
     gui_settle ();

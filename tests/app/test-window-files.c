@@ -343,7 +343,7 @@ START_TEST (numbers_that_were_never_added_are_nothing_to_save)
 {
   TrammelWindow *window = stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
 
-  gui_click (gui_await (GTK_WIDGET (window), "From Numbers…"));
+  gui_click (gui_await (GTK_WIDGET (window), "Add Outline…"));
   gui_await (GTK_WIDGET (window), "Add to the Sheet");
   gui_settle ();
   gui_key ("<Control>a");          /* beside a complete aeroplane nothing is proposed before a number is typed */

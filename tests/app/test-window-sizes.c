@@ -117,11 +117,11 @@ START_TEST (numbers_can_be_added_or_given_up_without_scrolling)
 {
   TrammelWindow *window = racer_at_1024_by_600 ();
 
-  gui_click (find (window, "From Numbers…"));
+  gui_click (find (window, "Add Outline…"));
   ck_assert (lies_in_window (find (window, "Add to the Sheet"), window));
   ck_assert (lies_in_window (find (window, "Cancel"), window));
   gui_click (find (window, "Cancel"));
-  find (window, "From Numbers…");
+  find (window, "Add Outline…");
 }
 END_TEST
 
