@@ -71,6 +71,26 @@ START_TEST (given_up_by_esc_or_cancel_nothing_has_changed)
 }
 END_TEST
 
+/* With so much at the tail the battery's rail does not reach. */
+START_TEST (ballast_that_is_needed_is_a_block_in_its_place_and_every_place_has_its_row)
+{
+  Part *lump = part_new ("lump", "other");
+  const Part *ballast;
+
+  lump->mass = 10;
+  lump->x = 600;
+  trammel_session_do (hand_session (), aeroplane_with_added (hand_aeroplane (), &lump->piece), "Add Part");
+  gui_settle ();
+  open_arrange ();
+  ballast = offered ("ballast");
+  ck_assert_ptr_nonnull (ballast);
+  ck_assert_double_lt (ballast->x, hand_part ("battery")->x);
+  ck_assert_double_gt (ballast->width, 0);
+  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "Ballast: Nose end of the body"));
+  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "Better balanced by itself"));
+}
+END_TEST
+
 /* The racer's battery may slide so far that there are others within its limits. */
 START_TEST (the_next_best_is_another_one_and_after_the_last_comes_the_first)
 {
@@ -176,6 +196,7 @@ main (void)
 
   tcase_add_test (tests, an_arrangement_is_offered_beside_what_is_there_and_used_in_one_step);
   tcase_add_loop_test (tests, given_up_by_esc_or_cancel_nothing_has_changed, 0, 2);
+  tcase_add_test (tests, ballast_that_is_needed_is_a_block_in_its_place_and_every_place_has_its_row);
   tcase_add_test (tests, the_next_best_is_another_one_and_after_the_last_comes_the_first);
   tcase_add_test (tests, a_part_unticked_stays_and_with_none_ticked_the_page_says_what_is_missing);
   tcase_add_test (tests, what_changes_on_the_sheet_meanwhile_is_arranged_anew);
