@@ -41,6 +41,7 @@ OfferChoice offer_first (const Brought *brought, const Aeroplane *aeroplane, con
  *  nose to the left; in the order of the sheet where nothing fits. */
 void        offer_lay   (const Brought *brought, OfferChoice *choice);
 /** What comes of a choice: the outline of the selected piece of that kind, else of the first, whose foremost place stays; a new piece where
- *  the file has it aft of the datum, if it says so and that may be, else where such a one usually stands, when there is none or another is wanted. A body's view is put beside its other. */
+ *  the file has it aft of the datum, if it says so and that may be, else where such a one usually stands, when there is none or
+ *  another is wanted. A body's view is put beside its other. */
 Offer       offer_make  (const Brought *brought, const Aeroplane *aeroplane, const char *selected, const OfferChoice *choice);
 void        offer_clear (Offer *self);

@@ -46,7 +46,8 @@ static bool
 paper_holds (const SheetPaper *self, const SheetScene *scene)
 {
   return self->sheet != NULL && self->figures == scene->figures && paper_holds_plan (self, scene->plan)
-         && paper_holds_print (self, scene->print) && memcmp (&self->view, scene->view, sizeof self->view) == 0 && memcmp (&self->look, scene->look, sizeof self->look) == 0
+         && paper_holds_print (self, scene->print) && memcmp (&self->view, scene->view, sizeof self->view) == 0
+         && memcmp (&self->look, scene->look, sizeof self->look) == 0
          && self->units.length == scene->units.length && self->units.mass == scene->units.mass
          && selection_equal (&self->selection, scene->selection) && self->named_places == scene->overlay->named_places
          && self->show_grid == scene->show_grid && self->show_names == scene->show_names && self->show_figures == scene->show_figures

@@ -380,7 +380,8 @@ const ToolKind tool_outline = {
   .word = "outline", .help = "draw", .name = N_("Outline"), .letter = N_("O"), .cursor = "crosshair", .group = 1, .draws = true,
   .size = sizeof (OutlineTool),
   .hint = N_("Click along the right half: root's leading edge, tip, root's trailing edge."),
-  .begin = outline_begin, .press = outline_press, .click = outline_click, .pull = outline_pull, .drop = outline_drop, .hover = outline_hover, .leave = outline_leave,
+  .begin = outline_begin, .press = outline_press, .click = outline_click, .pull = outline_pull, .drop = outline_drop,
+  .hover = outline_hover, .leave = outline_leave,
   .key = outline_key, .key_up = outline_key_up, .take_back = outline_take_back_click, .cancel = outline_cancel,
   .changed = outline_changed, .finish = outline_finish,
 };

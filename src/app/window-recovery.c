@@ -129,7 +129,8 @@ discard_answered (TrammelWindow *self, const char *response)
 static void
 discard_work (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
-  GtkWidget *dialog = adw_message_dialog_new (window, _("Discard Unsaved Work?"), _("It cannot be brought back afterwards. The saved document stays as it is."));
+  GtkWidget *dialog = adw_message_dialog_new (window, _("Discard Unsaved Work?"),
+                                              _("It cannot be brought back afterwards. The saved document stays as it is."));
   AdwMessageDialog *question = ADW_MESSAGE_DIALOG (dialog);
 
   adw_message_dialog_add_responses (question, "cancel", _("_Cancel"), "discard", _("_Discard"), NULL);

@@ -3,7 +3,8 @@
 #include "drawing/look.h"
 #include "geometry/segment.h"
 
-/** A proposal is broken until accepted; what has still to come is whole, in the lighter colour of construction; what is not aboard is broken too, in the colour of construction, and empty. */
+/** A proposal is broken until accepted; what has still to come is whole, in the lighter colour of construction; what is not aboard is broken
+ *  too, in the colour of construction, and empty. */
 typedef enum { PART_SETTLED, PART_SELECTED, PART_PROPOSED, PART_LEFT_OUT, PART_TO_COME } PartState;
 
 /** A part true to scale, nose at the top. The box is in user units, x to the right, y down. */

@@ -38,7 +38,8 @@ void sheet_draw_parts   (const SheetDraft *draft);      /* with rails and the se
 void sheet_draw_signs   (const SheetDraft *draft);      /* band, MAC, neutral point, marks, balance point */
 void sheet_draw_words   (SheetDraft *draft);      /* names of all these, where they are free */
 void sheet_draw_dimensions (SheetDraft *draft);   /* and takes their figures' places */
-void sheet_draw_bays    (SheetDraft *draft);      /* brackets beside the body, named, while a bay or a part that may be in one is selected, or parts are arranged */
+/** Brackets beside the body, named, while a bay or a part that may be in one is selected, or parts are arranged. */
+void sheet_draw_bays    (SheetDraft *draft);
 /** Whether the bays' layer names that former: it bounds one of them, and parts are arranged. */
 bool sheet_bays_name_former (const SheetDraft *draft, const Body *body, const NamedPlace *former);
 void sheet_draw_hatch   (SheetDraft *draft);      /* the hatch to cut, while the battery is selected */

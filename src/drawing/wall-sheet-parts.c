@@ -55,7 +55,8 @@ line_of_part (const Part *part, const Part *partner, int number)
   const char *name = piece_name (&part->piece);
 
   if (partner == NULL)
-    return (PartLine) { .number = number, .name = part->to_come ? g_strdup_printf (_("%s, to come"), name) : g_strdup (name), .mass = part->mass, .x = part->x, .part = part };
+    return (PartLine) { .number = number, .mass = part->mass, .x = part->x, .part = part,
+                        .name = part->to_come ? g_strdup_printf (_("%s, to come"), name) : g_strdup (name) };
   return (PartLine) {
     /* Translators: a part's name and how many there are, "Servo, 2 off" */
     .number = number, .name = g_strdup_printf (_("%s, %d off"), name, 2), .mass = part->mass + partner->mass, .x = part->x,

@@ -64,7 +64,8 @@ typedef struct {
 } ArrangingAnswer;
 
 /** Finds the best `most` arrangements, and asks for the limits where there is none. What ballast one needs is put where least of it is needed
- *  and it has room, which is where they are told of by what they need; without any such place at the nose or the tail. May take the case's time; a worker may do it.
+ *  and it has room, which is where they are told of by what they need; without any such place at the nose or the tail. May take
+ *  the case's time; a worker may do it.
  *  answer   always set; arranging_answer_clear gives it back */
 void  arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer);
 /** A whole sentence for a status that is not CORE_OK. */

@@ -196,8 +196,8 @@ typedef struct Figures {
   GPtrArray *notes;             /* of Note, the gravest first */
 } Figures;
 
-/** Three memos, aerodynamics (surfaces, bodies), balance (the rest) and the bodies' insides, each with references to the pieces it was made from, so that a moved
- *  part solves nothing. One thread at a time. */
+/** Three memos, aerodynamics (surfaces, bodies), balance (the rest) and the bodies' insides, each with references to the pieces it was made
+ *  from, so that a moved part solves nothing. One thread at a time. */
 typedef struct FiguresCache FiguresCache;
 FiguresCache *figures_cache_new  (void);                      /* remembers nothing yet */
 void          figures_cache_free (FiguresCache *cache);       /* figures made with it live on; NULL is fine */

@@ -1,8 +1,8 @@
 #pragma once
 #include "document/aeroplane.h"
 
-/** What a person calls a piece: a part's name, else its class's, else its id; a lead's name, else what it is; a surface's or body's id, else what it is. Lent by the
- *  piece or by the translations; never NULL. */
+/** What a person calls a piece: a part's name, else its class's, else its id; a lead's name, else what it is; a surface's or body's
+ *  id, else what it is. Lent by the piece or by the translations; never NULL. */
 const char *piece_name (const Piece *piece);
 
 /** What a person calls a line of a structure: its name, else its material's. Lent likewise; never NULL. */

@@ -17,8 +17,8 @@ typedef struct {
   double firewall_then_mm;      /* and where the gap is as usual */
   const NamedPlace *former;     /* the named former nearest to the firewall then, and how far behind it (negative ahead); NULL without */
   double behind_former_mm;
-  double to_port_mm, up_mm;     /* how far the shaft has to stand off at the firewall where it should be, so that the thrust line's angles leave it in the
-                                   middle of the cowl's front; 0 without a thrust line */
+  double to_port_mm, up_mm;     /* how far the shaft has to stand off at the firewall where it should be, so that the thrust
+                                   line's angles leave it in the middle of the cowl's front; 0 without a thrust line */
 } NoseFigures;
 
 /** The propeller aboard that turns on the motor's shaft, nearest to its front; where neither is in its place yet, the only propeller of the
@@ -44,8 +44,8 @@ NoseLack nose_look (const Aeroplane *aeroplane, const Part *motor, NoseFigures *
  *  string. */
 char *nose_lack_text (NoseLack lack, const Part *motor);
 
-/** False for no motor aboard, one without a propeller on its shaft, one that stands off the centre line without a cowl of its own, one that pushes, and where the drawn nose ends
- *  narrower than the hub: then it is drawn with the spinner, and only a cowl among the parts tells where its front is.
+/** False for no motor aboard, one without a propeller on its shaft, one that stands off the centre line without a cowl
+ *  of its own, one that pushes, and where the drawn nose ends narrower than the hub: then it is drawn with the spinner, and only a cowl among the parts tells where its front is.
  *  band     1.5 to 3 mm behind a spinner, aimed at 2; behind a bare hub up to 8, aimed at 3
  *  usual    shaft 12 to 20 mm proud of the can, hub 9 mm thick, mount 3 mm behind the can where none is among the parts
  *  source   common practice, no source; offsets: geometry, length × tangent of the angle */

@@ -14,7 +14,8 @@
 typedef struct { double half_width_mm, share_of_spacing, pitch, turning; bool centred; } Pass;
 static const Pass PASSES[] = { { 2.0, 0.06, 1, 25, false }, { 1.6, 0, 0.5, 12, false }, { 0.9, 0, 0.5, 12, true } };
 enum { PASS_COUNT = sizeof PASSES / sizeof *PASSES, LEAST_STRIDE = 4, MOST_STRIDE = 24 };
-/* Where a line's width and usual strength are looked for, mm from the run, or in deviations of the clicks it was drawn through; the smoothing of a path before it is a spine, mm. */
+/* Where a line's width and usual strength are looked for, mm from the run, or in deviations of the clicks it was drawn through; the smoothing
+ * of a path before it is a spine, mm. */
 static const double NEAR = 0.7, CLICKS_OFF = 1.5, SMOOTHING = 1.5;
 /* How much more a turn costs where the present line is to be kept to. */
 static const double HOLDING = 3;
@@ -80,8 +81,8 @@ read_places (const Corridor *corridor, const double *rows, int smoothing, Point 
     }
 }
 
-/* How far from the run the line is that it follows, where no other runs beside it. Few clicks on a bent line leave it by more than any click is off: where hardly anything
- * is seen so near in most of its length, and something is further off, it is that. */
+/* How far from the run the line is that it follows, where no other runs beside it. Few clicks on a bent line leave it by more
+ * than any click is off: where hardly anything is seen so near in most of its length, and something is further off, it is that. */
 static double
 reach_of (const Corridor *corridor, double near, float *room)
 {
