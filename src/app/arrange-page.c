@@ -82,6 +82,7 @@ page_show_offer (TrammelArrangePage *self)
 
   page_clear_rows (self->offers);
   trammel_group_set_remark (TRAMMEL_GROUP (self->offers), which);
+  arrange_rows_add_difference (TRAMMEL_GROUP (self->offers), self->result->arranging, &self->result->answer->found, self->shown, units);
   arrange_rows_add (TRAMMEL_GROUP (self->offers), self->result->arranging, page_shown (self), self->result->answer->found.status,
                     trammel_session_figures (self->session), then, units);
   gtk_widget_set_visible (self->offers, TRUE);

@@ -116,6 +116,19 @@ add_lead (TrammelGroup *group, const Arranging *arranging, const Arrangement *fo
 }
 
 void
+arrange_rows_add_difference (TrammelGroup *group, const Arranging *arranging, const Arrangements *found, size_t shown, Units units)
+{
+  const size_t other = shown == 0 ? 1 : 0;
+
+  if (found->count < 2)
+    return;
+  /* Translators: %d is the number of an offer: what this one is like beside that one stands after it */
+  g_autofree char *label = g_strdup_printf (_("Beside offer %d"), (int) other + 1);
+  g_autofree char *text = arranging_difference_text (arranging, &found->found[shown], &found->found[other], units);
+  add_row (group, label, text);
+}
+
+void
 arrange_rows_add (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, ArrangeStatus status,
                   const Figures *now, const Figures *then, Units units)
 {

@@ -6,6 +6,8 @@
 
 /** A tick for a part that may move: its name, and where it may be. */
 GtkWidget *arrange_rows_mover (const Aeroplane *aeroplane, const Part *part);
+/** Adds, where there are several, the row that tells offer `shown` (from 0) from the first; of the first, from the second. */
+void       arrange_rows_add_difference (TrammelGroup *group, const Arranging *arranging, const Arrangements *found, size_t shown, Units units);
 /** Adds the rows of one arrangement: ballast, margin now and then, each part's way, each lead. */
 void       arrange_rows_add   (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, ArrangeStatus status,
                                const Figures *now, const Figures *then, Units units);

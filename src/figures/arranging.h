@@ -76,3 +76,6 @@ char *arranging_text (const Arranging *self, const ArrangingAnswer *answer, Unit
 char *arranging_json (const Arranging *self, const ArrangingAnswer *answer);
 /** Where a part stood and where it goes, in words that begin after its name: "19 mm forward, 4 mm up", "stays". A new string. */
 char *arranging_move_text (const Arranging *self, const Arrangement *found, size_t part, Units units);
+/** What tells one arrangement from another of the same question, in words: the part that stands furthest from where the other has it, and
+ *  the leads: "“Battery” 12 mm further forward, leads 40 mm shorter in all". A new string. */
+char *arranging_difference_text (const Arranging *self, const Arrangement *found, const Arrangement *other, Units units);

@@ -101,6 +101,7 @@ START_TEST (the_next_best_is_another_one_and_after_the_last_comes_the_first)
   first = offered ("battery")->x;
   ck_assert (gtk_widget_get_sensitive (find_button ("Next Best")));
   do {
+    gui_await (GTK_WIDGET (hand_window ()), offered ("battery")->x == first ? "Beside offer 2" : "Beside offer 1");
     gui_click (find_button ("Next Best"));
     gui_settle ();
     steps++;
