@@ -1,6 +1,7 @@
 #include "plan/trace-run.h"
 #include "plan/cornered.h"
 #include "plan/line-beside.h"
+#include "plan/line-kept.h"
 #include "plan/sharpen.h"
 
 #include <math.h>
@@ -19,8 +20,9 @@ typedef struct {
 /* How far the whole is, from how far one look at a part is, which leads from one share of it to another. */
 typedef struct { const TraceRequest *request; size_t part, count; double from, to; } Share;
 
-/* Of a part: what is done when its line was followed by the clicks; the rest is the line beside it. */
-static const double BY_CLICKS = 0.8;
+/* Of a part: what is done when its line was followed by the clicks, and when the line beside it was looked for; the rest is whether it keeps
+ * to its line. */
+static const double BY_CLICKS = 0.7, BESIDE = 0.85;
 
 static bool
 goes_on (double done, void *data)
@@ -164,10 +166,14 @@ follow_part (const Ink *ink, const Point clicks[], const FollowOptions *options,
 
   share->from = 0;
   share->to = BY_CLICKS;
-  const CoreStatus status = follow_cornered (ink, clicks + part->from, count, options, &part->line);
+  CoreStatus status = follow_cornered (ink, clicks + part->from, count, options, &part->line);
   share->from = BY_CLICKS;
+  share->to = BESIDE;
+  if (!status)
+    status = take_line_beside (ink, clicks + part->from, count, options, &part->line);
+  share->from = BESIDE;
   share->to = 1;
-  return status ? status : take_line_beside (ink, clicks + part->from, count, options, &part->line);
+  return status ? status : take_line_kept (ink, clicks + part->from, count, options, &part->line);
 }
 
 CoreStatus
