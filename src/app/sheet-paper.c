@@ -89,12 +89,22 @@ paper_take (SheetPaper *self, const SheetScene *scene)
   self->bare = scene->print->bare;
 }
 
+/* A node takes time for all of its rectangle, be it empty or not. */
+static graphene_rect_t
+box_in_whole_px (Box box)
+{
+  const double left = floor (box.min.x) - 1, top = floor (box.min.y) - 1;
+
+  return GRAPHENE_RECT_INIT ((float) left, (float) top, (float) (ceil (box.max.x) + 1 - left), (float) (ceil (box.max.y) + 1 - top));
+}
+
 static void
 paper_record (SheetPaper *self, const SheetScene *scene)
 {
   const graphene_rect_t whole = GRAPHENE_RECT_INIT (0, 0, (float) scene->view->width, (float) scene->view->height);
   const Ruler ruler = { .look = scene->look, .units = scene->units, .view = scene->view,
                         .pointer = NAN, .extent_from = NAN, .extent_to = NAN };
+  const graphene_rect_t bar = box_in_whole_px (scale_bar_box (&ruler));
   cairo_t *cr;
 
   sheet_paper_clear (self);
@@ -103,7 +113,7 @@ paper_record (SheetPaper *self, const SheetScene *scene)
   cr = gsk_cairo_node_get_draw_context (self->sheet);
   draw_sheet_at_rest (cr, scene);
   cairo_destroy (cr);
-  self->scale_bar = gsk_cairo_node_new (&whole);
+  self->scale_bar = gsk_cairo_node_new (&bar);
   cr = gsk_cairo_node_get_draw_context (self->scale_bar);
   draw_scale_bar (cr, &ruler);
   cairo_destroy (cr);
@@ -117,6 +127,7 @@ paper_snapshot_overlay (GtkSnapshot *snapshot, const SheetScene *scene)
   cairo_surface_t *rehearsal = cairo_recording_surface_create (CAIRO_CONTENT_COLOR_ALPHA, &whole);
   cairo_t *cr = cairo_create (rehearsal);
   double x, y, width, height;
+  graphene_rect_t bounds;
 
   draw_sheet_overlay (cr, scene);
   cairo_destroy (cr);
@@ -124,9 +135,8 @@ paper_snapshot_overlay (GtkSnapshot *snapshot, const SheetScene *scene)
   cairo_surface_destroy (rehearsal);
   if (!(width > 0) || !(height > 0))
     return;
-  x = floor (x) - 1;
-  y = floor (y) - 1;
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT ((float) x, (float) y, (float) ceil (width) + 3, (float) ceil (height) + 3));
+  bounds = box_in_whole_px ((Box) { { x, y }, { x + width, y + height } });
+  cr = gtk_snapshot_append_cairo (snapshot, &bounds);
   draw_sheet_overlay (cr, scene);
   cairo_destroy (cr);
 }

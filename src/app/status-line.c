@@ -6,7 +6,7 @@
 #include "app/steady-words.h"
 #include "app/tooltip.h"
 
-enum { SPACING = 6 };
+enum { SPACING = 6, ZOOM_MS = 100 };     /* ZOOM_MS: figures that follow one another faster are not read */
 
 /* How wide a label's words are, though they may be cut short: measured again when they or their font change. */
 typedef struct { char *words; guint font; int width; } WordsWidth;
@@ -16,6 +16,8 @@ struct _TrammelStatusLine {
   TrammelSheetCanvas *sheet;
   GtkWidget *hint, *place, *zoom;       /* place: along and across; zoom: the words on its button */
   WordsWidth hint_width;
+  guint rest;                           /* will show the zoom again; 0: it was shown long ago */
+  bool zoomed;                          /* since it was shown */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelStatusLine, trammel_status_line, GTK_TYPE_WIDGET)
@@ -26,6 +28,7 @@ trammel_status_line_dispose (GObject *object)
   TrammelStatusLine *self = TRAMMEL_STATUS_LINE (object);
   GtkWidget *child;
 
+  g_clear_handle_id (&self->rest, g_source_remove);
   g_clear_object (&self->sheet);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
@@ -164,6 +167,31 @@ status_line_show_zoom (TrammelStatusLine *self)
   g_autofree char *text = units_percent (percent);
 
   trammel_steady_words_set (TRAMMEL_STEADY_WORDS (self->zoom), 0, text);
+  self->zoomed = false;
+}
+
+static gboolean
+status_line_zoom_rested (gpointer data)
+{
+  TrammelStatusLine *self = data;
+
+  if (self->zoomed) {
+    status_line_show_zoom (self);
+    return G_SOURCE_CONTINUE;
+  }
+  self->rest = 0;
+  return G_SOURCE_REMOVE;
+}
+
+/* At once, and while the zoom goes on now and then: every figure shown is told to screen readers and takes its part of a frame. */
+static void
+status_line_follow_zoom (TrammelStatusLine *self)
+{
+  self->zoomed = true;
+  if (self->rest != 0)
+    return;
+  status_line_show_zoom (self);
+  self->rest = g_timeout_add (ZOOM_MS, status_line_zoom_rested, self);
 }
 
 static GtkWidget *
@@ -253,7 +281,7 @@ trammel_status_line_new (TrammelSheetCanvas *sheet)
   g_signal_connect_object (sheet, "hint-changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "offer-changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (trammel_plan_work_of (sheet), "changed", G_CALLBACK (status_line_show_hint), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (sheet, "view-changed", G_CALLBACK (status_line_show_zoom), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sheet, "view-changed", G_CALLBACK (status_line_follow_zoom), self, G_CONNECT_SWAPPED);
   status_line_show_hint (self);
   return GTK_WIDGET (self);
 }

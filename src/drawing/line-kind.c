@@ -81,6 +81,52 @@ crisp (cairo_t *cr, bool across, double place, double width)
 double line_crisp_x (cairo_t *cr, double x, double width) { return crisp (cr, true, x, width); }
 double line_crisp_y (cairo_t *cr, double y, double width) { return crisp (cr, false, y, width); }
 
+/* How long the dashes are until they begin anew; 0: the line has none. */
+static double
+dash_period (cairo_t *cr)
+{
+  double lengths[6], period = 0;
+  const int count = cairo_get_dash_count (cr);
+
+  if (count == 0 || count > 6)
+    return 0;
+  cairo_get_dash (cr, lengths, NULL);
+  for (int i = 0; i < count; i++)
+    period += lengths[i];
+  return count % 2 == 0 ? period : 2 * period;
+}
+
+/* The part from `*first` to `*last` of a line, in parts of it, that runs between two places; empty: where first is beyond last. */
+static void
+keep_between (double from, double to, double low, double high, double *first, double *last)
+{
+  const double a = (low - from) / (to - from), b = (high - from) / (to - from);
+
+  if (from == to)
+    return;
+  *first = fmax (*first, fmin (a, b));
+  *last = fmin (*last, fmax (a, b));
+}
+
+/* Enlarged, a line runs on far beyond what is seen, and each of its dashes would be laid. Those that are seen stay where they are. */
+static void
+keep_dashes_in_sight (cairo_t *cr, Point *from, Point *to)
+{
+  const double length = point_distance (*from, *to), period = dash_period (cr);
+  const Point a = *from, b = *to;
+  double left, top, right, bottom, first = 0, last = 1;
+
+  if (!(period > 0) || !(length > 100 * period))
+    return;
+  cairo_clip_extents (cr, &left, &top, &right, &bottom);
+  keep_between (a.x, b.x, left - period, right + period, &first, &last);
+  keep_between (a.y, b.y, top - period, bottom + period, &first, &last);
+  if (first > last)
+    return;
+  *from = point_mix (a, b, floor (first * length / period) * period / length);
+  *to = point_mix (a, b, last);
+}
+
 void
 line_stroke (cairo_t *cr, Point from, Point to)
 {
@@ -90,6 +136,7 @@ line_stroke (cairo_t *cr, Point from, Point to)
     from.x = to.x = line_crisp_x (cr, from.x, width);
   if (fabs (from.y - to.y) < 1e-9)
     from.y = to.y = line_crisp_y (cr, from.y, width);
+  keep_dashes_in_sight (cr, &from, &to);
   cairo_move_to (cr, from.x, from.y);
   cairo_line_to (cr, to.x, to.y);
   cairo_stroke (cr);

@@ -1,5 +1,6 @@
 #include "drawing/outline-path.h"
 #include <math.h>
+#include "drawing/path-in-sight.h"
 #include "geometry/stretch.h"
 
 /* From millimetres, x aft and y to starboard, to the drawing. */
@@ -14,23 +15,20 @@ view_matrix (const SheetView *view, OutlineHalf half)
 
 /* A Segment's arc goes the shorter way round; half-way exactly, by the side of greater y. */
 static void
-add_arc (cairo_t *cr, Point from, const Segment *arc)
+add_arc (cairo_t *cr, Point from, const Segment *arc, const Box *sight)
 {
   const double begin = atan2 ((from.y - arc->centre.y) / arc->ry, (from.x - arc->centre.x) / arc->rx);
   const double end = atan2 ((arc->to.y - arc->centre.y) / arc->ry, (arc->to.x - arc->centre.x) / arc->rx);
   const Point middle = segment_at (from, arc, 0.5);
   const double by = atan2 ((middle.y - arc->centre.y) / arc->ry, (middle.x - arc->centre.x) / arc->rx);
+  const double turn = remainder (end - begin, 2 * M_PI);
   const bool rising = remainder (by - begin, 2 * M_PI) > 0;
 
-  cairo_save (cr);
-  cairo_translate (cr, arc->centre.x, arc->centre.y);
-  cairo_scale (cr, arc->rx, arc->ry);
-  (rising ? cairo_arc : cairo_arc_negative) (cr, 0, 0, 1, begin, end);
-  cairo_restore (cr);
+  arc_in_sight (cr, &(PathArc) { arc->centre, arc->rx, arc->ry, begin, begin + copysign (turn, rising ? 1 : -1) }, sight);
 }
 
 static void
-add_segment (cairo_t *cr, Point from, const Segment *segment)
+add_segment (cairo_t *cr, Point from, const Segment *segment, const Box *sight)
 {
   switch (segment->kind)
     {
@@ -38,11 +36,10 @@ add_segment (cairo_t *cr, Point from, const Segment *segment)
       cairo_line_to (cr, segment->to.x, segment->to.y);
       break;
     case SEGMENT_CURVE:
-      cairo_curve_to (cr, segment->control1.x, segment->control1.y, segment->control2.x, segment->control2.y,
-                      segment->to.x, segment->to.y);
+      curve_in_sight (cr, (Point[]) { from, segment->control1, segment->control2, segment->to }, sight);
       break;
     case SEGMENT_ARC:
-      add_arc (cr, from, segment);
+      add_arc (cr, from, segment, sight);
       break;
     }
 }
@@ -50,18 +47,22 @@ add_segment (cairo_t *cr, Point from, const Segment *segment)
 static void
 add_forward (cairo_t *cr, const Outline *outline)
 {
+  const Box sight = sight_of (cr);
+
   for (size_t i = 0; i < outline_segment_count (outline); i++)
-    add_segment (cr, outline_node (outline, i), outline_segment (outline, i));
+    add_segment (cr, outline_node (outline, i), outline_segment (outline, i), &sight);
 }
 
 static void
 add_backward (cairo_t *cr, const Outline *outline)
 {
+  const Box sight = sight_of (cr);
+
   for (size_t i = outline_segment_count (outline); i-- > 0;)
     {
       const Segment back = segment_reversed (outline_node (outline, i), outline_segment (outline, i));
 
-      add_segment (cr, outline_node (outline, i + 1), &back);
+      add_segment (cr, outline_node (outline, i + 1), &back, &sight);
     }
 }
 
@@ -89,11 +90,13 @@ void
 outline_path_segment (cairo_t *cr, const SheetView *view, const Outline *outline, size_t segment, OutlineHalf half)
 {
   const cairo_matrix_t matrix = view_matrix (view, half);
+  Box sight;
 
   cairo_save (cr);
   cairo_transform (cr, &matrix);
+  sight = sight_of (cr);
   move_to_node (cr, outline, segment);
-  add_segment (cr, outline_node (outline, segment), outline_segment (outline, segment));
+  add_segment (cr, outline_node (outline, segment), outline_segment (outline, segment), &sight);
   cairo_restore (cr);
 }
 

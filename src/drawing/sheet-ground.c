@@ -73,6 +73,8 @@ draw_grid (cairo_t *cr, const SheetScene *scene, GridExtent extent)
     {
       look_set_source (cr, i == 0 ? scene->look->grid_fine : scene->look->grid_coarse);
       add_levels (cr, &both[i]);
+      cairo_stroke (cr);
+      /* By themselves: where lines cross in one path each crossing is worked out, which takes longer than all the rest. */
       if (extent == GRID_WHOLE)
         add_uprights (cr, &both[i]);
       cairo_stroke (cr);

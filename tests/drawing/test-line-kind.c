@@ -96,6 +96,36 @@ START_TEST (a_kind_of_line_is_known_by_its_dashes)
 }
 END_TEST
 
+/* Shifted by a third of a dash the two would differ by all of black along every edge of a dash. */
+START_TEST (much_enlarged_the_dashes_in_sight_stand_where_they_would_with_all_the_others)
+{
+  const Look look = look_for_screen (LOOK_LIGHT, 1);
+  const Point from = { -21000, -9150 + 37 * _i }, to = { 34000, 15000 };
+  Canvas seen = canvas_new (200, 200, 1, white), whole = canvas_new (200, 200, 1, white);
+  double worst = 0;
+
+  for (int i = 0; i < 2; i++)
+    {
+      cairo_t *cr = i == 0 ? seen.cr : whole.cr;
+
+      look_set_source (cr, black);
+      line_kind_set (cr, &look, LINE_CENTRE);
+      cairo_set_line_width (cr, 3);
+    }
+  line_stroke (seen.cr, from, to);
+  cairo_move_to (whole.cr, from.x, from.y);
+  cairo_line_to (whole.cr, to.x, to.y);
+  cairo_stroke (whole.cr);
+  for (int y = 0; y < 200; y++)
+    for (int x = 0; x < 200; x++)
+      worst = fmax (worst, colour_distance (canvas_at (&seen, x + 0.5, y + 0.5), canvas_at (&whole, x + 0.5, y + 0.5)));
+  ck_assert_double_le (worst, 0.1);
+  ck_assert_double_gt (canvas_share (&seen, (Box) { { 0, 0 }, { 200, 200 } }, black), 0.003);
+  canvas_clear (&seen);
+  canvas_clear (&whole);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -106,5 +136,6 @@ main (void)
   tcase_add_test (tests, a_box_keeps_crisp_edges_on_all_sides);
   tcase_add_test (tests, on_paper_of_lines_nothing_is_moved);
   tcase_add_loop_test (tests, a_kind_of_line_is_known_by_its_dashes, 0, sizeof kinds / sizeof kinds[0]);
+  tcase_add_loop_test (tests, much_enlarged_the_dashes_in_sight_stand_where_they_would_with_all_the_others, 0, 4);
   return run_suite (suite_create ("drawing line-kind"), tests);
 }

@@ -141,6 +141,68 @@ START_TEST (a_side_outline_has_a_foot_and_a_top)
 }
 END_TEST
 
+/* The same path made where everything is in sight, so that nothing is left out. */
+static void
+draw_all_of_it (cairo_t *cr, const SheetView *from, const Outline *outline)
+{
+  cairo_surface_t *endless = cairo_recording_surface_create (CAIRO_CONTENT_ALPHA, NULL);
+  cairo_t *maker = cairo_create (endless);
+  cairo_path_t *path;
+
+  outline_path_whole (maker, from, outline);
+  path = cairo_copy_path (maker);
+  cairo_append_path (cr, path);
+  cairo_path_destroy (path);
+  cairo_destroy (maker);
+  cairo_surface_destroy (endless);
+}
+
+static void
+paint (cairo_t *cr)
+{
+  cairo_set_source_rgb (cr, 0.8, 0.9, 1);
+  cairo_fill_preserve (cr);
+  cairo_set_source_rgb (cr, 0, 0, 0);
+  cairo_set_line_width (cr, 6);
+  cairo_stroke (cr);
+}
+
+static double
+worst_pixel (const Canvas *a, const Canvas *b)
+{
+  double worst = 0;
+
+  for (int y = 0; y < 400; y++)
+    for (int x = 0; x < 731; x++)
+      worst = fmax (worst, colour_distance (canvas_at (a, x + 0.5, y + 0.5), canvas_at (b, x + 0.5, y + 0.5)));
+  return worst;
+}
+
+/* Looked at along its edge at the sheet's greatest zoom and at a tenth of that; a quarter of a level of black is cairo's tolerance. */
+static const struct { double x, y, scale; } looked_at[] = {
+  { 112, 0, 80 }, { 130, 250, 80 }, { 157, 320, 80 }, { 200, 262, 8 }, { 241, 10, 8 }, { 150, -100, 8 }, { 157, -319, 80 } };
+
+START_TEST (much_enlarged_an_outline_looks_as_if_nothing_of_it_were_left_out)
+{
+  const double scale = looked_at[_i].scale;
+  const SheetView near = { .scale = scale, .origin_x = 365 - looked_at[_i].y * scale, .origin_y = 200 - looked_at[_i].x * scale,
+                           .width = 731, .height = 400 };
+  Canvas whole = canvas_new (731, 400, 1, (Colour) { 1, 1, 1, 1 });
+  Outline *shapes[] = { ellipse_from (root, semispan, ahead, behind), mixed_wing () };
+
+  for (int i = 0; i < 2; i++)
+    {
+      outline_path_whole (canvas.cr, &near, shapes[i]);
+      paint (canvas.cr);
+      draw_all_of_it (whole.cr, &near, shapes[i]);
+      paint (whole.cr);
+      ck_assert_double_le (worst_pixel (&canvas, &whole), 0.25);
+      outline_unref (shapes[i]);
+    }
+  canvas_clear (&whole);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -155,5 +217,6 @@ main (void)
   tcase_add_test (tests, the_reach_of_an_ellipse_follows_its_equation);
   tcase_add_test (tests, a_bulging_curves_tip_is_found_between_its_nodes);
   tcase_add_test (tests, a_side_outline_has_a_foot_and_a_top);
+  tcase_add_loop_test (tests, much_enlarged_an_outline_looks_as_if_nothing_of_it_were_left_out, 0, sizeof looked_at / sizeof looked_at[0]);
   return run_suite (suite_create ("drawing outline-path"), tests);
 }
