@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "drawing/wall-sheet-pen.h"
+#include "figures/ballast-told.h"
 
 static const double same_place = 0.5;      /* mm: what rounding to whole millimetres does not tell apart */
 
@@ -51,14 +52,16 @@ moved_note (const WallSheet *sheet, const Part *battery, const Solution *solutio
 static char *
 ballast_note (const WallSheet *sheet, const Solution *solution)
 {
-  g_autofree char *mass = NULL, *place = NULL;
+  const BallastTold told = ballast_told_of (sheet->figures, solution);
+  g_autofree char *mass = NULL, *where = NULL, *place = NULL;
 
-  if (!(solution->ballast_g > 0) || !isfinite (solution->ballast_x_mm))
+  if (!(told.mass_g > 0) || !isfinite (told.x_mm))
     return g_strdup (_("The battery's rail does not reach far enough for the mark."));
-  mass = units_mass (sheet->units, solution->ballast_g);
-  place = place_words (sheet->units, solution->ballast_x_mm);
-  /* Translators: a mass, and a place such as "12 mm aft of datum" */
-  return g_strdup_printf (_("The battery's rail does not reach far enough for the mark: %s of ballast %s as well."), mass, place);
+  mass = units_mass (sheet->units, told.mass_g);
+  where = ballast_told_phrase (&told);
+  place = place_words (sheet->units, told.x_mm);
+  /* Translators: a mass, where it goes ("at the fore end of “nose”"), and a place such as "12 mm aft of datum" */
+  return g_strdup_printf (_("The battery's rail does not reach far enough for the mark: %s of ballast %s, %s, as well."), mass, where, place);
 }
 
 BatteryWords

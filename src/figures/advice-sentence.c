@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/ballast-told.h"
 #include "figures/names.h"
 #include "figures/no-neutral-point.h"
 #include "figures/place-notes.h"
@@ -23,71 +24,78 @@ length_phrase (const AdviceMeans *means, Units units)
   return g_strdup_printf (C_("length", "about %s"), length);
 }
 
-/* At least what a kitchen's scale shows, a gram. */
+/* How much and where, "36 g in front of the firewall": at least what a kitchen's scale shows, a gram. Where none is needed or none would
+ * do, NULL: to look for its place takes a while. */
 static char *
-ballast_phrase (const AdviceMeans *means, Units units)
+ballast_phrase (const Figures *figures, const AdviceMeans *means, Units units)
 {
-  return units_mass (units, fmax (means->ballast_g, 1));
+  if (means->reaches_band || isnan (means->ballast_g))
+    return NULL;
+  const BallastTold told = ballast_told_of (figures, means->solution);
+  g_autofree char *mass = units_mass (units, fmax (told.mass_g, 1)), *place = ballast_told_phrase (&told);
+
+  /* TRANSLATORS: a mass, and where it goes: "26 g at the fore end of “nose”" */
+  return g_strdup_printf (_("%s %s"), mass, place);
 }
 
 static char *
-sentence_tail_heavy (const AdviceMeans *means, Units units)
+sentence_tail_heavy (const Figures *figures, const AdviceMeans *means, Units units)
 {
   const Part *part = means->solution ? means->solution->part : NULL;
   g_autofree char *length = length_phrase (means, units);
-  g_autofree char *ballast = ballast_phrase (means, units);
+  g_autofree char *ballast = ballast_phrase (figures, means, units);
 
   if (!part && isnan (means->ballast_g))
     return g_strdup (_("Tail-heavy: do not fly. Move weight forward."));
   if (!part)
-    return g_strdup_printf (_("Tail-heavy: do not fly. Put %s at the nose."), ballast);
+    return g_strdup_printf (_("Tail-heavy: do not fly. Put %s."), ballast);
   if (means->reaches_band && part_is_battery (part))
     return g_strdup_printf (_("Tail-heavy: do not fly. Move the battery %s forward."), length);
   if (means->reaches_band)
     return g_strdup_printf (_("Tail-heavy: do not fly. Move “%s” %s forward."), piece_name (&part->piece), length);
   if (isnan (means->ballast_g))
     return g_strdup (_("Tail-heavy: do not fly. The rail is too short; lengthen it forward."));
-  return g_strdup_printf (_("Tail-heavy: do not fly. The rail is too short: %s at the nose as well."), ballast);
+  return g_strdup_printf (_("Tail-heavy: do not fly. The rail is too short: %s as well."), ballast);
 }
 
 static char *
-sentence_little_margin (const AdviceMeans *means, Units units)
+sentence_little_margin (const Figures *figures, const AdviceMeans *means, Units units)
 {
   const Part *part = means->solution ? means->solution->part : NULL;
   g_autofree char *length = length_phrase (means, units);
-  g_autofree char *ballast = ballast_phrase (means, units);
+  g_autofree char *ballast = ballast_phrase (figures, means, units);
 
   if (!part && isnan (means->ballast_g))
     return g_strdup (_("Tail-heavy. Move weight forward."));
   if (!part)
-    return g_strdup_printf (_("Tail-heavy. Put %s at the nose."), ballast);
+    return g_strdup_printf (_("Tail-heavy. Put %s."), ballast);
   if (means->reaches_band && part_is_battery (part))
     return g_strdup_printf (_("Tail-heavy. Move the battery %s forward."), length);
   if (means->reaches_band)
     return g_strdup_printf (_("Tail-heavy. Move “%s” %s forward."), piece_name (&part->piece), length);
   if (isnan (means->ballast_g))
     return g_strdup (_("Tail-heavy, and the rail is too short: lengthen it forward."));
-  return g_strdup_printf (_("Tail-heavy, and the rail is too short: %s at the nose as well."), ballast);
+  return g_strdup_printf (_("Tail-heavy, and the rail is too short: %s as well."), ballast);
 }
 
 static char *
-sentence_nose_heavy (const AdviceMeans *means, Units units)
+sentence_nose_heavy (const Figures *figures, const AdviceMeans *means, Units units)
 {
   const Part *part = means->solution ? means->solution->part : NULL;
   g_autofree char *length = length_phrase (means, units);
-  g_autofree char *ballast = ballast_phrase (means, units);
+  g_autofree char *ballast = ballast_phrase (figures, means, units);
 
   if (!part && isnan (means->ballast_g))
     return g_strdup (_("Nose-heavy, safe but dull. Weight may go aft."));
   if (!part)
-    return g_strdup_printf (_("Nose-heavy, safe but dull. Take weight from the nose, or put %s at the tail."), ballast);
+    return g_strdup_printf (_("Nose-heavy, safe but dull. Take weight from the nose, or put %s."), ballast);
   if (means->reaches_band && part_is_battery (part))
     return g_strdup_printf (_("Nose-heavy, safe but dull. The battery may go %s aft."), length);
   if (means->reaches_band)
     return g_strdup_printf (_("Nose-heavy, safe but dull. “%s” may go %s aft."), piece_name (&part->piece), length);
   if (isnan (means->ballast_g))
     return g_strdup (_("Nose-heavy, and the rail is too short: lengthen it aft."));
-  return g_strdup_printf (_("Nose-heavy, and the rail is too short: %s at the tail as well."), ballast);
+  return g_strdup_printf (_("Nose-heavy, and the rail is too short: %s as well."), ballast);
 }
 
 static char *
@@ -177,12 +185,12 @@ advice_sentence (const Figures *figures, const AdviceMeans *means, AdviceState s
     case STATE_WING_ALONE:            return g_strdup (_("No tailplane yet: the neutral point is the wing's alone."));
     case STATE_NO_MASSES:             return g_strdup (_("No masses yet: add the battery, the motor and the structure."));
     case STATE_NO_PLACE:              return g_strdup (_("A mass has no place yet: draw what it is of."));
-    case STATE_TAIL_HEAVY:            return sentence_tail_heavy (means, units);
+    case STATE_TAIL_HEAVY:            return sentence_tail_heavy (figures, means, units);
     case STATE_NO_AIRFRAME:           return g_strdup (_("The airframe has no mass yet: type what wing, tail and body weigh."));
     case STATE_UNWEIGHED:             return advice_unweighed_sentence (figures->aeroplane);
     case STATE_WEIGHTLESS:            return advice_weightless_sentence (weightless_slider (figures));
-    case STATE_LITTLE_MARGIN:         return sentence_little_margin (means, units);
-    case STATE_NOSE_HEAVY:            return sentence_nose_heavy (means, units);
+    case STATE_LITTLE_MARGIN:         return sentence_little_margin (figures, means, units);
+    case STATE_NOSE_HEAVY:            return sentence_nose_heavy (figures, means, units);
     case STATE_ESTIMATES:             return sentence_estimates (figures);
     case STATE_PLACE_GUESSED:         return sentence_place (figures);
     case STATE_METHODS_DIFFER:        return sentence_methods (figures, units);

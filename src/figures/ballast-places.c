@@ -30,6 +30,8 @@ typedef struct {
 typedef struct {
   const Aeroplane *aeroplane;
   BallastNeed need;
+  const Part *moved;            /* aboard, and its middle at moved_x; may be NULL */
+  double moved_x;
   double moment;                /* what ballast has to make up for, g mm, > 0 */
   int aft;                      /* 1 when the nose is heavy: ballast goes aft; else −1 */
   size_t blocked_count, body_count;
@@ -56,10 +58,10 @@ block_all (Looking *self)
   for (size_t i = 0; i < aeroplane_count (self->aeroplane, PIECE_PART); i++)
     {
       const Part *part = aeroplane_part (self->aeroplane, i);
-      const double half = part_extent (part).x / 2;
+      const double half = part_extent (part).x / 2, x = part == self->moved ? self->moved_x : part->x;
 
-      if (part->aboard && part_stands_clear (part))
-        block (self, part, part->x - half, part->x + half, CLEAR);
+      if ((part->aboard || part == self->moved) && part_stands_clear (part))
+        block (self, part, x - half, x + half, CLEAR);
     }
   for (size_t i = 0; i < self->nose_count; i++)
     {
@@ -89,6 +91,17 @@ section_of_cowl (const Part *cowl)
   return (Section) { cowl->y - y, cowl->y + y, cowl->z - z, cowl->z + z };
 }
 
+/* One within another takes nothing more away, and time grows with the cube of how many there are. */
+static size_t
+add_blocked (Section blocked[], size_t count, const Section *one)
+{
+  for (size_t i = 0; i < count; i++)
+    if (blocked[i].y_from <= one->y_from && blocked[i].y_to >= one->y_to && blocked[i].z_from <= one->z_from && blocked[i].z_to >= one->z_to)
+      return count;
+  blocked[count] = *one;
+  return count + 1;
+}
+
 static Section
 free_between (const Looking *self, const Stretch *stretch, double from, double to)
 {
@@ -98,7 +111,7 @@ free_between (const Looking *self, const Stretch *stretch, double from, double t
 
   for (size_t i = 0; i < self->blocked_count; i++)
     if (self->blocked[i].from < to && self->blocked[i].to > from)
-      blocked[count++] = self->blocked[i].section;
+      count = add_blocked (blocked, count, &self->blocked[i].section);
   return section_largest_free (whole, blocked, count);
 }
 
@@ -130,8 +143,10 @@ try_from (const Looking *self, const Stretch *stretch, double begin, double step
       const double lever = self->aft * ((from + to) / 2 - self->need.target_x_mm);
       const Section room = free_between (self, stretch, from, to);
       const double most = LEAD * section_area (room) * thick;
+      /* A longer one is no wider and no higher, and lies nearer. */
+      const double never_more = LEAD * section_area (room) * (length - begin);
 
-      if (!(lever > 0) || !(most > 0))
+      if (!(lever > 0) || !(most > 0) || (never_more * lever < self->moment && never_more <= place->holds_g))
         return;
       if (most * lever >= self->moment)
         {
@@ -252,9 +267,9 @@ least_first (gconstpointer a, gconstpointer b)
 }
 
 GArray *
-ballast_places (const Aeroplane *aeroplane, BallastNeed need)
+ballast_places_beside (const Aeroplane *aeroplane, BallastNeed need, const Part *moved, double moved_x_mm)
 {
-  Looking self = { .aeroplane = aeroplane, .need = need, .moment = need.mass_g * fabs (need.x_mm - need.target_x_mm),
+  Looking self = { .aeroplane = aeroplane, .need = need, .moved = moved, .moved_x = moved_x_mm, .moment = need.mass_g * fabs (need.x_mm - need.target_x_mm),
                    .aft = need.x_mm > need.target_x_mm ? -1 : 1, .body_count = aeroplane_count (aeroplane, PIECE_BODY),
                    .places = g_array_new (FALSE, FALSE, sizeof (BallastPlace)) };
 
@@ -273,4 +288,10 @@ ballast_places (const Aeroplane *aeroplane, BallastNeed need)
     body_profile_free (self.profiles[b]);
   g_free (self.profiles);
   return self.places;
+}
+
+GArray *
+ballast_places (const Aeroplane *aeroplane, BallastNeed need)
+{
+  return ballast_places_beside (aeroplane, need, NULL, NAN);
 }

@@ -33,6 +33,8 @@ typedef struct { double mass_g, x_mm, target_x_mm; } BallastNeed;
  *  source   FAA-H-8083-1, Weight and Balance Handbook, chapter on adding or removing weight; density: CRC Handbook of Chemistry and
  *           Physics */
 GArray *ballast_places (const Aeroplane *aeroplane, BallastNeed need);
+/** The same with one of the parts aboard and elsewhere: its middle at that x. Of NULL the same. */
+GArray *ballast_places_beside (const Aeroplane *aeroplane, BallastNeed need, const Part *moved, double moved_x_mm);
 
 /** What the place is called in a list, "Fore end of nose", and in a sentence, "at the fore end of “nose”". New strings. */
 char *ballast_place_name   (const BallastPlace *place);

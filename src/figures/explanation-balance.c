@@ -5,7 +5,7 @@
 #include <math.h>
 #include <stdlib.h>
 #include "figures/advice-state.h"
-#include "figures/ballast-deviation.h"
+#include "figures/ballast-told.h"
 #include "figures/contribution.h"
 #include "figures/names.h"
 
@@ -141,18 +141,15 @@ reckon_ballast_alone (Reckoning *self)
 
   if (means.solution || !(means.ballast_g > 0))
     return false;
-  const double aim = figures->balance.advised_x_mm, place = figures->mass.x_mm > aim ? figures->nose_x_mm : figures->tail_x_mm;
-  const BallastCase wanted = { .loads = figures->loads, .count = figures->load_count, .target_x_mm = aim, .ballast_x_mm = place,
-                               .ballast_g = means.ballast_g, .target_owed = &figures->neutral_point.owed };
-  const Contributions owed = ballast_owed (&wanted);
+  const BallastTold told = ballast_told_of (figures, NULL);
   reckoning_about (self, _("the whole aeroplane"));
   reckoning_by (self, _("all-up mass × (balance point − aim) / (aim − place of the ballast)"));
   reckoning_mass (self, _("All-up mass"), figures->mass.total_g);
   reckoning_length (self, _("Balance point, aft of datum"), figures->mass.x_mm);
   add_aim (self);
-  reckoning_length (self, _("Place of the ballast, aft of datum"), place);
-  reckoning_gives_mass (self, means.ballast_g, contribution_sigma (&owed));
-  reckoning_owes (self, &owed, NULL);
+  reckoning_length (self, _("Place of the ballast, aft of datum"), told.x_mm);
+  reckoning_gives_mass (self, told.mass_g, told.sigma_g);
+  reckoning_owes (self, &told.owed, NULL);
   return true;
 }
 
@@ -167,6 +164,7 @@ reckon_ballast (Reckoning *self)
   if (!solution || !(solution->ballast_g > 0))
     return false;
   const Part *part = solution->part;
+  const BallastTold told = ballast_told_of (figures, solution);
   reckoning_about (self, piece_name (&part->piece));
   if (!part->aboard)
     reckoning_by (self, _("(mass aboard × (balance point − aim) + mass of the part × (end of the rail − aim)) / (aim − place of the "
@@ -178,8 +176,8 @@ reckon_ballast (Reckoning *self)
   if (part->aboard)
     reckoning_length (self, _("Place of the part, aft of datum"), part->x);
   reckoning_length (self, _("Nearer end of the rail"), solution->x_mm < part->rail_from ? part->rail_from : part->rail_to);
-  reckoning_length (self, _("Place of the ballast, aft of datum"), solution->ballast_x_mm);
-  reckoning_gives_mass (self, solution->ballast_g, solution->ballast_sigma_g);
-  reckoning_owes (self, &solution->ballast_owed, NULL);
+  reckoning_length (self, _("Place of the ballast, aft of datum"), told.x_mm);
+  reckoning_gives_mass (self, told.mass_g, told.sigma_g);
+  reckoning_owes (self, &told.owed, NULL);
   return true;
 }

@@ -65,18 +65,18 @@ pair_text (const MoverPair *pair, Units units)
 char *
 movers_text (const Movers *movers, Units units)
 {
-  g_autofree char *mass = NULL, *some = NULL, *way = NULL;
+  g_autofree char *mass = NULL, *place = NULL, *some = NULL, *way = NULL;
 
   if (movers->has_pair)
     return pair_text (&movers->pair, units);
-  if (!(movers->ballast_g >= LEAST_G) || (movers->count && movers->of[0].balances))
+  if (!(movers->told.mass_g >= LEAST_G) || (movers->count && movers->of[0].balances))
     return NULL;
-  mass = units_mass (units, movers->ballast_g);
+  mass = units_mass (units, movers->told.mass_g);
+  place = ballast_told_phrase (&movers->told);
   some = units_mass (units, MOVERS_SOME_G);
-  way = units_length (units, fabs (movers->some_mm));
-  if (movers->off_mm > 0)
-    return g_strdup_printf (_("%s are missing at the nose; %s there move the balance point %s."), mass, some, way);
-  return g_strdup_printf (_("%s are missing at the tail; %s there move the balance point %s."), mass, some, way);
+  way = units_length (units, fabs (movers->told_some_mm));
+  /* TRANSLATORS: a mass, where it goes ("at the fore end of “nose”"), a mass, a length */
+  return g_strdup_printf (_("%s are missing %s; %s there move the balance point %s."), mass, place, some, way);
 }
 
 char *

@@ -141,6 +141,16 @@ find_ballast (Movers *self, const Figures *figures)
     }
 }
 
+/* What people are told of where no moving does it. */
+static void
+find_told (Movers *self, const Figures *figures)
+{
+  if (!(self->ballast_g > 0) || self->has_pair || (self->count && self->of[0].balances))
+    return;
+  self->told = ballast_told_of (figures, NULL);
+  self->told_some_mm = movers_added_mm (figures, MOVERS_SOME_G, self->told.x_mm);
+}
+
 Movers
 movers_of_remembered (const Figures *figures, PlacesMemo *memo)
 {
@@ -163,6 +173,7 @@ movers_of_remembered (const Figures *figures, PlacesMemo *memo)
   find_ballast (&self, figures);
   if (self.count && !self.of[0].balances)
     find_pair (&self, figures, memo);
+  find_told (&self, figures);
   return self;
 }
 

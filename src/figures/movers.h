@@ -1,5 +1,6 @@
 #pragma once
 #include "document/units.h"
+#include "figures/ballast-told.h"
 #include "figures/figures.h"
 #include "figures/places-memo.h"
 
@@ -26,6 +27,8 @@ typedef struct {
   double ballast_g, ballast_x_mm;     /* what is missing, and the best place for it: the end furthest from the place advised */
   double gram_mm;               /* how far a gram there takes the balance point: forward is negative */
   double some_mm;               /* the same of MOVERS_SOME_G */
+  BallastTold told;             /* where no part and no two do it: what is missing as people are told of it; else all 0 */
+  double told_some_mm;          /* some_mm of that place */
   bool has_pair;  MoverPair pair;     /* where no part does it alone and two of them do */
 } Movers;
 

@@ -63,8 +63,8 @@ static const ReckoningWords words[EXPLAIN_COUNT] = {
     N_("Ballast beside “%s”"),
     N_("(all-up mass × (balance point − aim) + mass of the part × (end of the rail − its place)) / (aim − place of the ballast)"),
     weighing,
-    N_("The part stands at the nearer end of its rail and nothing else moves. Ballast goes to the end of what is drawn; nearer in it "
-       "must be more.") },
+    N_("The part stands at the nearer end of its rail and nothing else moves. Ballast goes where least of it is needed and it has "
+       "room; nearer to the aim it must be more.") },
   [EXPLAIN_NEUTRAL_POINT] = {
     N_("Neutral point, aft of datum"), N_("vortex lattice + shift by the body"),
     N_("Katz and Plotkin, Low-Speed Aerodynamics, 2nd ed., chapter 12; Multhopp, NACA TM 1036 (1942). Parts of the deviation are common "

@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/ballast-told.h"
 #include "figures/loads.h"
 #include "figures/lead-words.h"
 #include "figures/names.h"
@@ -205,17 +206,18 @@ report_parts (const Figures *figures, Units units)
 }
 
 static char *
-reach_text (const Solution *solution, Units units)
+reach_text (const Figures *figures, const Solution *solution, Units units)
 {
   if (isnan (solution->x_mm))
     return NULL;
   if (solution->reachable)
     return g_strdup (_("reached"));
-  const bool nose = solution->ballast_x_mm < solution->part->rail_from;
-  g_autofree char *ballast = mass_with_deviation (solution->ballast_g, solution->ballast_sigma_g, units);
-  if (isnan (solution->ballast_g))
+  const BallastTold told = ballast_told_of (figures, solution);
+  g_autofree char *ballast = mass_with_deviation (told.mass_g, told.sigma_g, units), *place = ballast_told_phrase (&told);
+  if (isnan (told.mass_g))
     return g_strdup (_("beyond the rail"));
-  return g_strdup_printf (nose ? _("beyond; %s at the nose") : _("beyond; %s at the tail"), ballast);
+  /* TRANSLATORS: how much ballast and where it goes: "beyond; 26 g ± 3 at the fore end of “nose”" */
+  return g_strdup_printf (_("beyond; %s %s"), ballast, place);
 }
 
 /* "103 ± 41 mm" */
@@ -269,7 +271,7 @@ report_solutions (const Figures *figures, Units units)
       text_table_cell (&table, place_text (solution, units));
       text_table_cell (&table, band_text (solution, units));
       text_table_cell (&table, range_text (solution->part->rail_from, solution->part->rail_to, units));
-      text_table_cell (&table, reach_text (solution, units));
+      text_table_cell (&table, reach_text (figures, solution, units));
     }
   return table;
 }

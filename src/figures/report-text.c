@@ -129,7 +129,7 @@ report_text (const Figures *figures, Units units)
   append_section (text, _("Parts that slide"), report_solutions (figures, units));
   append_section (text, _("Hatch to cut"), report_hatch (figures, units));
   append_section (text, _("What moves the balance"), report_movers (figures, units));
-  append_section (text, _("Ballast at each place"), report_ballast (figures, units));
+  append_section (text, _("Ballast at each place, all else as it stands"), report_ballast (figures, units));
   append_section (text, _("Flight"), report_flight (figures, units));
   append_section (text, _("Lift and damping"), report_motion (figures, units));
   append_notes (text, figures->notes, units);

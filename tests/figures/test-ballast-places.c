@@ -114,6 +114,20 @@ START_TEST (a_full_nose_is_passed_over_for_the_next_place_with_room)
 }
 END_TEST
 
+/* Left out and far aft it is nobody's concern; thought aboard and in the nose it fills that. */
+START_TEST (a_part_thought_elsewhere_stands_in_the_way_there)
+{
+  Part *pack = box_part ("tank", "other", 350, 90, 56, 36);
+  pack->aboard = false;
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), pack);
+  const BallastNeed need = { 4000, 270, 250 };
+  g_autoptr (GArray) now = ballast_places (aeroplane, need), then = ballast_places_beside (aeroplane, need, pack, 45);
+
+  ck_assert_int_eq (nth (now, 0)->kind, BALLAST_NOSE_END);
+  ck_assert_int_eq (nth (then, 0)->kind, BALLAST_BAY_FORE);
+}
+END_TEST
+
 static Part *
 part_from (const BallastPlace *at)
 {
@@ -233,6 +247,7 @@ main (void)
   tcase_add_loop_test (tests, each_place_has_the_grams_that_bring_the_balance_back, 0, 4);
   tcase_add_test (tests, a_heavy_tail_has_it_at_fore_ends_and_a_heavy_nose_at_aft_ends);
   tcase_add_test (tests, a_full_nose_is_passed_over_for_the_next_place_with_room);
+  tcase_add_test (tests, a_part_thought_elsewhere_stands_in_the_way_there);
   tcase_add_loop_test (tests, the_block_stands_in_nobodys_way_and_within_the_body, 0, 8);
   tcase_add_test (tests, before_the_firewall_it_goes_beside_the_motor_and_its_shaft);
   tcase_add_test (tests, where_nothing_is_off_or_known_there_is_no_place);

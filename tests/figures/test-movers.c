@@ -138,7 +138,7 @@ START_TEST (where_nothing_does_it_the_ballast_and_the_worth_of_a_gram_are_told)
 
   ck_assert_double_gt (movers.ballast_g, 0);
   ck_assert_double_lt (movers.gram_mm, 0);
-  ck_assert_ptr_nonnull (strstr (text, "missing at the nose; 10"));
+  ck_assert_ptr_nonnull (strstr (text, "missing in the nose end of the body; 10"));
   g_autofree char *inches = movers_text (&movers, (Units) { LENGTH_INCH, MASS_OZ });
   ck_assert_ptr_nonnull (strstr (inches, "oz there move the balance point"));
   ck_assert_ptr_null (strstr (inches, "mm"));
