@@ -88,11 +88,12 @@ focus_scroller_snapshot_seen (GtkWidget *content, GtkSnapshot *snapshot)
   }
 }
 
-/* What was out of sight has not been painted. */
+/* What was out of sight has not been painted, be it by the content or by one that it holds. */
 static void
 scroller_scrolled (GtkAdjustment *adjustment, GtkWidget *content)
 {
-  gtk_widget_queue_draw (content);
+  for (GtkWidget *child = gtk_widget_get_first_child (content); child != NULL; child = gtk_widget_get_next_sibling (child))
+    gtk_widget_queue_draw (child);
 }
 
 GtkWidget *

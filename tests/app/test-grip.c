@@ -166,12 +166,12 @@ row_at (const Aeroplane *aeroplane, const char *id, bool side, Point to, const c
   return value;
 }
 
-/* The racer's body is 52 mm wide at 138 and 27 at 20; two millimetres on each side are its walls. */
+/* The racer's body is 52 mm wide at 138 and 27 at 20; one and a half on each side is its skin. */
 START_TEST (a_part_held_where_the_body_is_too_narrow_is_told_how_wide_it_is_there)
 {
   g_autoptr (Aeroplane) racer = example ("saltmarsh-racer");
 
-  ck_assert_double_eq_tol (row_at (racer, "receiver", false, (Point) { 138, 22 }, "Wide here"), 48, 0.5);
+  ck_assert_double_eq_tol (row_at (racer, "receiver", false, (Point) { 138, 22 }, "Wide here"), 49, 0.5);
   ck_assert_double_eq (row_at (racer, "receiver", false, (Point) { 138, 0 }, "Wide here"), -1);
   ck_assert_double_gt (row_at (racer, "receiver", false, (Point) { 138, 0 }, "Balance"), 0);
 }

@@ -478,18 +478,35 @@ START_TEST (the_answer_takes_the_keyboard_even_from_a_folded_panel)
 }
 END_TEST
 
+typedef struct { GtkInscription *zoom; const char *text; } ZoomTold;
+
+static bool
+zoom_is_told (gpointer data)
+{
+  const ZoomTold *told = data;
+
+  return g_str_equal (gtk_inscription_get_text (told->zoom), told->text);
+}
+
+static bool
+zoom_is_not_told (gpointer data)
+{
+  return !zoom_is_told (data);
+}
+
 START_TEST (zoom_follows_its_keys_from_anywhere)
 {
   TrammelWindow *window = racer ();
-  GtkWidget *zoom = gui_find_type (find (window, "Zoom"), GTK_TYPE_INSCRIPTION);
-  g_autofree char *before = g_strdup (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)));
+  GtkInscription *zoom = GTK_INSCRIPTION (gui_find_type (find (window, "Zoom"), GTK_TYPE_INSCRIPTION));
+  g_autofree char *before = g_strdup (gtk_inscription_get_text (zoom));
+  ZoomTold as_before = { zoom, before }, true_size = { zoom, "100\u00a0%" };
 
   gui_key ("<Control>plus");
-  ck_assert_str_ne (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)), before);
+  ck_assert (gui_wait (zoom_is_not_told, &as_before));
   gui_key ("<Control>minus");
-  ck_assert_str_eq (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)), before);
+  ck_assert (gui_wait (zoom_is_told, &as_before));
   gui_key ("<Control>0");
-  ck_assert_str_eq (gtk_inscription_get_text (GTK_INSCRIPTION (zoom)), "100\u00a0%");
+  ck_assert (gui_wait (zoom_is_told, &true_size));
 }
 END_TEST
 
