@@ -74,6 +74,12 @@ passing_words (Units units, const TraceGround *ground, const PassedClick *passed
   g_autofree char *off = trace_words_fine (units, passed->by);
   g_autofree char *at = place_words (units, ground->shows, point_add (passed->at, (Point) { ground->placing.x, 0 }));
 
+  if (passed->aside && ground->shows == VIEW_FIN)
+    return g_strdup_printf (_("The outline goes aside at height %s by %s over bare paper: if it took another line, trace it again with a click "
+                              "there."), at, off);
+  if (passed->aside)
+    return g_strdup_printf (_("The outline goes aside at station %s by %s over bare paper: if it took another line, trace it again with a click "
+                              "there."), at, off);
   /* Translators, of all three: where a click is, and a length. */
   if (shows_body (ground->shows))
     return g_strdup_printf (_("The outline passes your click %s aft of the datum by %s: if it took another line, zoom in and trace it again."),

@@ -152,6 +152,18 @@ trace_goes_on (double done, void *data)
   return !g_cancellable_is_cancelled (data);
 }
 
+/* The worse of what it passes and how far it goes aside; a body's formers and fairings do that too. */
+static PassedClick
+to_look_at (const TraceOrder *order, const Trace *trace)
+{
+  const double passed = trace_astray (trace->astray, order->click_sigma * trace->mm_per_px);
+  const bool body = order->ground->shows == VIEW_BODY_TOP || order->ground->shows == VIEW_BODY_SIDE;
+
+  if (!body && trace->aside > passed)
+    return (PassedClick) { trace->aside, trace->aside_at, true };
+  return (PassedClick) { passed, trace->astray_at, false };
+}
+
 static void
 trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 {
@@ -170,7 +182,7 @@ trace_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *canc
     work->result.outline = outline_ref (trace.outline);
     work->result.sigma = trace.sigma;
     work->result.lost = trace.lost;
-    work->result.passed = (PassedClick) { trace_astray (trace.astray, order->click_sigma * trace.mm_per_px), trace.astray_at };
+    work->result.passed = to_look_at (order, &trace);
     if (work->other != NULL)
       halves_mean (work->result.outline, work->other, isnan (work->tolerance) ? trace_usual_tolerance (trace.mm_per_px) : work->tolerance,
                    &work->result.mean, &work->result.difference);

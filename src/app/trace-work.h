@@ -38,7 +38,7 @@ typedef struct {
   Outline *mean;             /* halfway to the other half, where there was one to be averaged with; NULL */
   HalvesDifference difference;
   double sigma, lost;        /* as Trace */
-  PassedClick passed;        /* by that outline */
+  PassedClick passed;        /* by that outline; or where it goes aside */
   GArray *unseen;            /* where no line is to be seen, as trace_unseen; NULL where that is not worth a word */
 } TraceResult;
 /** The share of an outline along which there may be no line before that is worth a word. */

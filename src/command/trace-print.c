@@ -76,19 +76,31 @@ print_passed (const Traced *traced, GString *text)
                                   "plan there, and name more places along its line.\n"), x, y, off);
 }
 
+static void
+print_aside (const Traced *traced, GString *text)
+{
+  const Trace *trace = traced->trace;
+  g_autofree char *x = fixed (trace->aside_at.x, 1), *y = fixed (trace->aside_at.y, 1), *off = fixed (trace->aside, 1);
+
+  g_string_append_printf (text, _("  The outline goes aside at x %s mm, y %s mm by %s mm over bare paper: it may have taken another line. Look "
+                                  "at the plan there, and name more places along its line.\n"), x, y, off);
+}
+
 /* What stands before all figures: they may be of something else. */
 static void
 print_doubts (const Traced *traced, GString *text)
 {
   const bool lost = traced->trace->lost > LOST_SAID_FIRST;
 
-  if (!lost && !(traced->passed > 0))
+  if (!lost && !(traced->passed > 0) && !(traced->trace->aside > 0))
     return;
   g_string_append_printf (text, "%s\n", _("Look at this first"));
   if (lost)
     print_lost (traced, text);
   if (traced->passed > 0)
     print_passed (traced, text);
+  if (traced->trace->aside > 0)
+    print_aside (traced, text);
   g_string_append_c (text, '\n');
 }
 
@@ -246,6 +258,9 @@ write_figures (JsonText *json, const Traced *traced)
   json_text_number (json, "passed_mm", traced->passed);
   if (traced->passed > 0)
     json_text_pair (json, "passed_at_mm", traced->trace->astray_at.x, traced->trace->astray_at.y);
+  json_text_number (json, "aside_mm", traced->trace->aside);
+  if (traced->trace->aside > 0)
+    json_text_pair (json, "aside_at_mm", traced->trace->aside_at.x, traced->trace->aside_at.y);
   if (missing_because (traced))
     json_text_string (json, "missing_because", missing_because (traced));
   json_text_number (json, "reduced", traced->reduced);

@@ -62,6 +62,7 @@ static const Attribute of_surface[] = {
   { .name = "provisional", .kind = VALUE_FLAG, .offset = offsetof (Surface, provisional), .words = yes_words },
   { .name = "traced", .kind = VALUE_ID, .offset = offsetof (Surface, traced) },
   PASSED_CLICK ("", Surface, passed),
+  { .name = "passed-aside", .kind = VALUE_FLAG, .offset = offsetof (Surface, passed.aside), .words = yes_words },
   { .name = NULL }
 };
 

@@ -58,8 +58,9 @@ typedef struct {
 } Control;
 
 /** A click that a traced outline passes further off than a hand misses, so that it may have taken another line: by how much, and where the
- *  click was, in the outline's own places. mm; `by` 0: it passes none, or it was looked at and accepted. */
-typedef struct { double by; Point at; } PassedClick;
+ *  click was, in the outline's own places. mm; `by` 0: it passes none, or it was looked at and accepted. `aside`: it is no click, but where
+ *  the outline goes aside by so much over bare paper, to another line maybe. */
+typedef struct { double by; Point at; bool aside; } PassedClick;
 
 typedef struct {
   Piece piece;

@@ -26,6 +26,18 @@ passed_clicks (const Piece *piece)
   return body ? (PassedClicks) { { if_any (&body->passed), if_any (&body->side_passed) } } : (PassedClicks) { { NULL } };
 }
 
+static char *
+stepping_words (const Surface *surface, const char *at, const char *off)
+{
+  const char *name = piece_name (&surface->piece);
+
+  if (!surface_is_horizontal (surface))
+    return g_strdup_printf (_("“%s” goes aside at height %s by %s over bare paper, to another line maybe: hold V over its print and look, then "
+                              "trace it again with more clicks there, or accept it."), name, at, off);
+  return g_strdup_printf (_("“%s” goes aside at station %s by %s over bare paper, to another line maybe: hold V over its print and look, then "
+                            "trace it again with more clicks there, or accept it."), name, at, off);
+}
+
 /* A height where it is of a fin, and where it is of a surface a station: both without a sign. */
 char *
 passed_click_words (const Piece *piece, const PassedClick *passed, Units units)
@@ -41,6 +53,8 @@ passed_click_words (const Piece *piece, const PassedClick *passed, Units units)
   if (body)
     return g_strdup_printf (_("“%s” from above passes your click %s aft of the datum by %s: hold V over its print and look, then trace "
                               "it again with more clicks there, or accept it."), name, at, off);
+  if (passed->aside)
+    return stepping_words ((const Surface *) piece, at, off);
   if (!surface_is_horizontal ((const Surface *) piece))
     return g_strdup_printf (_("“%s” passes your click at height %s by %s: hold V over its print and look, then trace it again with more "
                               "clicks there, or accept it."), name, at, off);

@@ -2,9 +2,10 @@
 #include "document/units.h"
 #include "figures/figures.h"
 
-/** An outline that was traced past a click may have taken another line, and all figures with it: said until somebody looks. */
+/** An outline that was traced past a click or goes aside over bare paper, may have taken another line, and all figures with it:
+ *  said until somebody looks. */
 
-/** One sentence, translated: what passes the click, where, by how much, and what to do. A new string.
+/** One sentence, translated: what passes the click or goes aside, where, by how much, and what to do. A new string.
  *  passed  of the piece, its own: `by` > 0 */
 char *passed_click_words (const Piece *piece, const PassedClick *passed, Units units);
 /** All that is to be said so of a surface or body, a line each; NULL: nothing. A new string. */

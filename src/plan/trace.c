@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
+#include "plan/trace-aside.h"
 #include "plan/trace-ends.h"
 #include "plan/trace-fit.h"
 #include "plan/trace-round.h"
@@ -246,6 +247,8 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
     return CORE_OUT_OF_RANGE;
   CoreStatus status = request->goes_round && request->click_count > 3 ? follow_round (ink, request, trace.mm_per_px, &line)
                                                                       : trace_run (ink, request, trace.mm_per_px, &line);
+  if (!status)
+    status = trace_look_aside (request, &line, &trace);
   if (!status)
     status = measure (&line, request, &measured);
   const DrawnRun run = { .places = measured.places, .weights = measured.weights, .along = measured.along, .count = measured.count };

@@ -31,6 +31,8 @@ typedef struct {
   double sigma;              /* mm: one standard deviation of the line's places about the outline, where there is a line */
   double astray;             /* mm: how far it passes a click at most that a followed stretch belongs to, */
   Point astray_at;           /* mm: and that click; far off, it took another line */
+  double aside;              /* mm: how far its line goes aside over bare paper, to go on beside its way: to another line; 0: nowhere, */
+  Point aside_at;            /* mm: and where */
 } Trace;
 
 /** How near an outline keeps to its line when nobody says otherwise, mm: 0.07 mm or half of the file's pixel, whichever is more. */

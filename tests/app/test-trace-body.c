@@ -174,7 +174,7 @@ START_TEST (a_body_that_may_be_another_line_is_not_said_to_keep_to_its_own)
   trace_in (VIEW_BODY_TOP);
   keeps = keeps_to_its_line ();
   doubtful = (Body *) piece_dup (&aeroplane_body (hand_aeroplane (), 0)->piece);
-  doubtful->passed = (PassedClick) { 3, { 130, 8 } };
+  doubtful->passed = (PassedClick) { 3, { 130, 8 }, false };
   trammel_session_do (hand_session (), aeroplane_with_replaced (hand_aeroplane (), &aeroplane_body (hand_aeroplane (), 0)->piece,
                                                                 &doubtful->piece), "Doubt");
   gui_settle ();
@@ -191,7 +191,7 @@ static const struct { ViewShows shows; const char *says; } passed[] = {
 START_TEST (a_click_that_is_passed_is_told_by_where_it_is_on_what_is_traced)
 {
   const TraceGround ground = { .shows = passed[_i].shows, .placing = { .x = 100 } };
-  const TraceResult result = { .passed = { 3, { 30, 8 } } };
+  const TraceResult result = { .passed = { 3, { 30, 8 }, false } };
   g_autofree char *says = trace_words_done (millimetres, &ground, &result);
 
   g_auto (GStrv) words = g_strsplit (says, "\u00a0", -1);

@@ -135,7 +135,7 @@ START_TEST (the_click_that_is_passed_lands_with_the_outline_and_stands_where_it_
     g_autoptr (Aeroplane) empty = aeroplane_new (), made = NULL;
     g_autofree char *id = NULL;
 
-    made = trace_landed (empty, &ground, &(LandingOutline) { outline, { 4, { 10, 20 } } }, NULL, &id);
+    made = trace_landed (empty, &ground, &(LandingOutline) { outline, { 4, { 10, 20 }, false } }, NULL, &id);
     ck_assert_double_eq (trace_landing_passed (made, id, shows[i])->by, 4);
     ck_assert_double_eq (trace_landing_passed (made, id, shows[i])->at.x, 60);
     ck_assert_double_eq (trace_landing_passed (made, id, shows[i])->at.y, shows[i] == VIEW_BODY_SIDE ? 28 : 20);

@@ -86,11 +86,11 @@ START_TEST (the_question_about_a_root_goes_with_the_wing_that_it_is_of)
 }
 END_TEST
 
-/* What else is told of an outline: passing a click far off, and made of two halves. */
+/* What else is told of an outline: passing a click far off, going aside, and made of two halves. */
 static const TraceResult told[] = {
-  { .passed = { 3, { 5, 60 } } }, { .difference = { .most = 2, .at = { 5, 40 } } },
+  { .passed = { 3, { 5, 60 }, false } }, { .passed = { 3, { 5, 60 }, true } }, { .difference = { .most = 2, .at = { 5, 40 } } },
 };
-static const bool of_halves[] = { false, true };
+static const bool of_halves[] = { false, false, true };
 
 START_TEST (what_is_told_of_an_outline_goes_with_it_when_it_is_undone)
 {

@@ -130,6 +130,16 @@ def a_place_that_is_passed_by_far_is_said_before_all_else():
     near(wing['passed_at_mm'][1], 10, 0.2, 'at which station')
     right = traced('--mm-per-pixel=0.25', CENTRE_LINE, *WING)
     check(right['passed_mm'] == 0 and 'passed_at_mm' not in right, 'no place is passed')
+    check(right['aside_mm'] == 0 and 'aside_at_mm' not in right, 'nor does it go aside')
+
+
+def a_line_that_goes_aside_over_bare_paper_is_said_before_all_else():
+    drawn_plan.write(plan, drawn_plan.BROKEN_BAR)
+    words = ['--mm-per-pixel=0.25', '--through', '20,40', '219,53']
+    text, bar = trace(*words, LC_ALL='C.UTF-8'), traced(*words)
+    check(text.startswith('Look at this first') and 'goes aside at x ' in text and 'mm by 3.' in text, f'aside: {text}')
+    near(bar['aside_mm'], 3.25, 0.2, 'by how much')
+    near(bar['aside_at_mm'][1], 23.75, 2, 'at which station')
 
 
 with tempfile.TemporaryDirectory() as folder:
@@ -145,6 +155,7 @@ with tempfile.TemporaryDirectory() as folder:
     the_text_tells_what_disagrees_with_a_point_for_its_decimals()
     a_line_with_large_gaps_is_said_to_have_them_before_all_else()
     a_place_that_is_passed_by_far_is_said_before_all_else()
+    a_line_that_goes_aside_over_bare_paper_is_said_before_all_else()
 for complaint in complaints[:30]:
     print(complaint)
 print(f'{100 * (checks - len(complaints)) // checks}%: Checks: {checks}, Failures: {len(complaints)}, Errors: 0')

@@ -6,6 +6,7 @@ import zlib
 WIDTH, HEIGHT = 240, 160
 BAR = [(20, 40), (220, 40)]
 UPRIGHT = [(20, 40), (20, 100)]
+BROKEN_BAR = [[(20, 40), (110, 40)], [(120, 53), (220, 53)]]
 HALF_WING = [(20, 80), (180, 80), (180, 110), (20, 120)]
 
 
@@ -15,8 +16,8 @@ def distance(x, y, a, b):
     return math.hypot(x - a[0] - t * dx, y - a[1] - t * dy)
 
 
-def write(path):
-    lines = [*zip(BAR, BAR[1:]), *zip(HALF_WING, HALF_WING[1:])]
+def write(path, runs=(BAR, HALF_WING)):
+    lines = [ends for run in runs for ends in zip(run, run[1:])]
     rows = b''
     for y in range(HEIGHT):
         rows += b'\0' + bytes(round(40 + 200 * max(0, min(1, min(distance(x + 0.5, y + 0.5, a, b) for a, b in lines) - 0.7)))

@@ -36,7 +36,7 @@ any_surface (void)
   made->pressure_ratio = 0.87;
   made->pressure_ratio_sigma = 0.017;
   made->traced = g_strdup ("wing-view");
-  made->passed = (PassedClick) { 4.3, { 119.7, 211.3 } };
+  made->passed = (PassedClick) { 4.3, { 119.7, 211.3 }, true };
   made->ribs = g_new0 (NamedPlace, 2);
   made->rib_count = 2;
   made->ribs[0] = (NamedPlace) { g_strdup ("R1"), 26.3 };
@@ -58,8 +58,8 @@ any_body (void)
 
   made->outline = any_outline (1.1);
   made->side_outline = any_outline (2.3);
-  made->passed = (PassedClick) { 2.7, { 121.9, 31.1 } };
-  made->side_passed = (PassedClick) { 3.9, { 167.3, -17.9 } };
+  made->passed = (PassedClick) { 2.7, { 121.9, 31.1 }, false };
+  made->side_passed = (PassedClick) { 3.9, { 167.3, -17.9 }, false };
   made->formers = g_new0 (NamedPlace, 1);
   made->former_count = 1;
   made->formers[0] = (NamedPlace) { g_strdup ("F1"), 61.7 };

@@ -242,7 +242,7 @@ END_TEST
 static Aeroplane *
 with_passed (const Aeroplane *self)
 {
-  return change_surface_traced (self, "wing", any_outline (1.7), "wing-view", &(PassedClick) { 4, { 120, 200 } });
+  return change_surface_traced (self, "wing", any_outline (1.7), "wing-view", &(PassedClick) { 4, { 120, 200 }, false });
 }
 
 START_TEST (the_click_that_a_trace_passes_goes_where_its_outline_is_moved_stretched_or_carried)
@@ -285,8 +285,8 @@ END_TEST
 START_TEST (a_body_has_such_a_click_in_each_of_its_views)
 {
   g_autoptr (Aeroplane) self = read_elements (drawn);
-  g_autoptr (Aeroplane) top = change_body_traced (self, "body", any_outline (1.7), "top-view", &(PassedClick) { 4, { 120, 20 } });
-  g_autoptr (Aeroplane) both = change_body_side_traced (top, "body", any_outline (1.9), "side-view", &(PassedClick) { 3, { 150, 8 } });
+  g_autoptr (Aeroplane) top = change_body_traced (self, "body", any_outline (1.7), "top-view", &(PassedClick) { 4, { 120, 20 }, false });
+  g_autoptr (Aeroplane) both = change_body_side_traced (top, "body", any_outline (1.9), "side-view", &(PassedClick) { 3, { 150, 8 }, false });
   g_autoptr (Aeroplane) one = change_body_outline (both, "body", any_outline (3.1)), neither = change_outline_accepted (both, "body");
 
   ck_assert_double_eq (aeroplane_body (both, 0)->passed.by, 4);

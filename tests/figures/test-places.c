@@ -135,10 +135,10 @@ passing (const char *id, PassedClick from_above, PassedClick from_the_side)
 }
 
 static const struct { const char *id; PassedClick above, side; const char *says; } passed[] = {
-  { "wing", { 4.2, { 120, 312 } }, { 0, { 0, 0 } }, "“wing” passes your click at station 312\u00a0mm by 4.2\u00a0mm: " },
-  { "fin", { 3, { 420, 60 } }, { 0, { 0, 0 } }, "“fin” passes your click at height 60\u00a0mm by 3\u00a0mm: " },
-  { "body", { 3, { 250, 20 } }, { 0, { 0, 0 } }, "“body” from above passes your click 250\u00a0mm aft of the datum by 3\u00a0mm: " },
-  { "body", { 0, { 0, 0 } }, { 3, { 250, 20 } }, "“body” from the side passes your click 250\u00a0mm aft of the datum by 3\u00a0mm: " },
+  { "wing", { 4.2, { 120, 312 }, false }, { 0, { 0, 0 }, false }, "“wing” passes your click at station 312\u00a0mm by 4.2\u00a0mm: " },
+  { "fin", { 3, { 420, 60 }, false }, { 0, { 0, 0 }, false }, "“fin” passes your click at height 60\u00a0mm by 3\u00a0mm: " },
+  { "body", { 3, { 250, 20 }, false }, { 0, { 0, 0 }, false }, "“body” from above passes your click 250\u00a0mm aft of the datum by 3\u00a0mm: " },
+  { "body", { 0, { 0, 0 }, false }, { 3, { 250, 20 }, false }, "“body” from the side passes your click 250\u00a0mm aft of the datum by 3\u00a0mm: " },
 };
 
 START_TEST (an_outline_that_passes_a_click_is_found_with_its_place_and_what_to_do)
@@ -158,9 +158,28 @@ START_TEST (an_outline_that_passes_a_click_is_found_with_its_place_and_what_to_d
 }
 END_TEST
 
+static const struct { const char *id, *says; } aside[] = {
+  { "wing", "“wing” goes aside at station 312\u00a0mm by 4.2\u00a0mm over bare paper, " },
+  { "fin", "“fin” goes aside at height 312\u00a0mm by 4.2\u00a0mm over bare paper, " },
+};
+
+START_TEST (an_outline_that_goes_aside_over_bare_paper_is_found_until_it_is_accepted)
+{
+  g_autoptr (Aeroplane) aeroplane = passing (aside[_i].id, (PassedClick) { 4.2, { 120, 312 }, true }, (PassedClick) { .by = 0 });
+  g_autoptr (Aeroplane) accepted = change_outline_accepted (aeroplane, aside[_i].id);
+  g_autoptr (Figures) figures = figures_once (aeroplane), none = figures_once (accepted);
+  const Note *note = note_with (figures, "goes aside");
+
+  ck_assert_ptr_nonnull (note);
+  ck_assert_int_eq (note->severity, NOTE_LOOK);
+  ck_assert_msg (g_str_has_prefix (note->text, aside[_i].says), "%s", note->text);
+  ck_assert_ptr_null (note_with (none, "goes aside"));
+}
+END_TEST
+
 START_TEST (a_passed_click_is_told_in_the_reader_s_units)
 {
-  g_autoptr (Aeroplane) aeroplane = passing ("wing", (PassedClick) { 6.35, { 120, 254 } }, (PassedClick) { .by = 0 });
+  g_autoptr (Aeroplane) aeroplane = passing ("wing", (PassedClick) { 6.35, { 120, 254 }, false }, (PassedClick) { .by = 0 });
   g_autoptr (Figures) figures = figures_once (aeroplane);
   g_autofree char *words = note_words (note_with (figures, "passes your click"), inches), *report = report_text (figures, inches);
   g_autofree char *all = passed_clicks_of (aeroplane_find (aeroplane, "wing"), millimetres);
@@ -182,6 +201,7 @@ main (void)
   tcase_add_loop_test (tests, the_answer_says_so_wherever_there_is_a_mark_whatever_else_it_has_to_say, 0, G_N_ELEMENTS (margins));
   tcase_add_test (tests, a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_not_follow_it);
   tcase_add_loop_test (tests, an_outline_that_passes_a_click_is_found_with_its_place_and_what_to_do, 0, G_N_ELEMENTS (passed));
+  tcase_add_loop_test (tests, an_outline_that_goes_aside_over_bare_paper_is_found_until_it_is_accepted, 0, G_N_ELEMENTS (aside));
   tcase_add_test (tests, a_passed_click_is_told_in_the_reader_s_units);
   return run_suite (suite_create ("places"), tests);
 }

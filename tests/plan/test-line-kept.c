@@ -1,6 +1,7 @@
 /* A leading edge is printed as two lines, and lettering stands in the outer one: a trace by few rough clicks keeps to its line. The truth is
  * what the test draws; no published source for the bound, half a per cent of the area, of which rough clicks at square corners take most. */
 #include <math.h>
+#include <stdbool.h>
 #include "plan/trace.h"
 #include "support/drawn-ink.h"
 #include "support/run-suite.h"
@@ -113,6 +114,39 @@ START_TEST (of_two_lines_as_dark_the_outer_one_is_kept_to)
 }
 END_TEST
 
+/* The leading edge goes on 3.3 mm aft of itself, from station 70 on; `way_over` leads there, or nothing does. */
+static Ink *
+wing_with_a_step (bool way_over)
+{
+  Sheet sheet = { .count = 0 };
+
+  draw (&sheet, 2, 3, (Point[]) { { 2, 0 }, { 2, 66 }, way_over ? (Point) { 2 + DOUBLE, 70 } : (Point) { 2, 66 } });
+  draw (&sheet, 2, 3, (Point[]) { { 2 + DOUBLE, 70 }, { 2 + DOUBLE, SPAN }, { 89, SPAN } });
+  draw (&sheet, 2, 2, (Point[]) { { 89, SPAN }, { 89, 0 } });
+  return ink_of_lines (WIDTH, HEIGHT, sheet.lines, sheet.count);
+}
+
+static const struct { bool way_over; double aside; } steps[] = { { false, DOUBLE }, { true, 0 } };
+
+START_TEST (a_way_aside_over_bare_paper_is_told_and_a_step_that_is_printed_and_clicked_is_none)
+{
+  Ink *ink = wing_with_a_step (steps[_i].way_over);
+  const Point all[] = { px (2, 0), px (2, 66), px (2 + DOUBLE, 70), px (2 + DOUBLE, SPAN), px (89, SPAN), px (89, 0) };
+  const Point few[] = { all[0], all[3], all[4], all[5] };
+  const TraceRequest request = { .mapping = &paper, .frame = { .fore = { AXIS.x / SCALE, AXIS.y / SCALE }, .along = { 0, 1 }, .side = 1 },
+                                 .clicks = steps[_i].way_over ? all : few, .click_count = steps[_i].way_over ? 6 : 4,
+                                 .click_sigma = 2, .ends_on_axis = true, .tolerance = NAN };
+  Trace trace;
+
+  ck_assert_int_eq (trace_outline (ink, &request, &trace), CORE_OK);
+  ck_assert_double_eq_tol (trace.aside, steps[_i].aside, 0.2);
+  if (steps[_i].aside > 0)
+    ck_assert_double_eq_tol (trace.aside_at.y, 68, 3);
+  trace_clear (&trace);
+  ink_unref (ink);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -121,5 +155,6 @@ main (void)
 
   tcase_add_loop_test (tests, four_rough_clicks_keep_to_the_outer_line_through_the_lettering_in_it, 0, LEADING);
   tcase_add_loop_test (tests, of_two_lines_as_dark_the_outer_one_is_kept_to, 0, HANDS);
+  tcase_add_loop_test (tests, a_way_aside_over_bare_paper_is_told_and_a_step_that_is_printed_and_clicked_is_none, 0, sizeof steps / sizeof *steps);
   return run_suite (suite, tests);
 }
