@@ -100,6 +100,8 @@ page_show_limits (TrammelArrangePage *self)
 
   if (answer->status != CORE_OK)
     g_string_append (text, arranging_fault_text (answer->status));
+  else if (answer->found.status == ARRANGE_NOT_FOUND && answer->limit_count > 0)
+    g_string_append (text, _("No arrangement was found whose leads reach."));
   else if (answer->found.status == ARRANGE_NOT_FOUND)
     g_string_append (text, _("No arrangement was found in the time. Let fewer parts move."));
   else

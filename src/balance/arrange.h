@@ -112,7 +112,9 @@ typedef enum {
   ARRANGE_LEAD_TOO_SHORT,         /* the lead has `had` m and needs `needed` m at least, then with its ends at `nearest` */
   ARRANGE_TOO_FULL,               /* these parts do not go in `room` together; in a row they need `needed` m of its `had` m, or NAN */
   ARRANGE_BAND,                   /* the balance point reaches `needed` m at best, the limit is at `had` m, and no ballast helps */
-  ARRANGE_TIED                    /* these parts move as one, and no place has each of them in a range of its own */
+  ARRANGE_TIED,                   /* these parts move as one, and no place has each of them in a range of its own */
+  ARRANGE_LEAD_WAY                /* never told here, where ways are given: by the way it takes then the lead does not reach in anything that
+                                     was tried; it has `had` m and needs `needed` m where least is missing */
 } ArrangeLimitKind;
 
 enum { ARRANGE_LIMIT_PARTS = 16, ARRANGE_NONE = -1 };

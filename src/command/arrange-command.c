@@ -53,6 +53,14 @@ write_arranged (const Arranging *arranging, const Arrangement *best, const char 
   return fault (output, error->message);
 }
 
+static const char *
+none_text (const ArrangingAnswer *answer)
+{
+  if (answer->found.status != ARRANGE_NOT_FOUND)
+    return _("There is no arrangement that does.");
+  return answer->limit_count ? _("No arrangement was found whose leads reach.") : _("No arrangement was found in the time.");
+}
+
 static CommandStatus
 tell (const Arranging *arranging, const ArrangingAnswer *answer, const char *file, const ArrangeOptions *options, Units units)
 {
@@ -62,7 +70,7 @@ tell (const Arranging *arranging, const ArrangingAnswer *answer, const char *fil
     fputs (text, stdout);
   if (answer->found.count)
     return options->output ? write_arranged (arranging, &answer->found.found[0], options->output) : COMMAND_DONE;
-  fault (file, answer->found.status == ARRANGE_NOT_FOUND ? _("No arrangement was found in the time.") : _("There is no arrangement that does."));
+  fault (file, none_text (answer));
   for (size_t i = 0; i < answer->limit_count; i++)
     {
       g_autofree char *limit = arranging_limit_text (arranging, &answer->limits[i], units);

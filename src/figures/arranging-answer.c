@@ -258,6 +258,21 @@ text_band (const ArrangeLimit *limit, Units units)
 }
 
 static char *
+text_way (const Arranging *self, const ArrangeLimit *limit, Units units)
+{
+  g_autofree char *title = NULL, *had = NULL, *needed = NULL;
+
+  if (limit->lead == (size_t) ARRANGE_NONE)
+    return g_strdup (_("In all that was tried a lead whose ends stay does not reach any more, for its joint goes along with the parts: lengthen "
+                       "it, or set its joint by hand."));
+  title = arranging_lead_title (self, limit->lead);
+  had = units_length (units, arranging_lead_length (self, limit->lead));
+  needed = units_length (units, needed_for (self, limit->lead, limit->needed));
+  return g_strdup_printf (_("%s: by the way it takes it is too short in all that was tried. It is %s long; where it came nearest it needs %s."),
+                          title, had, needed);
+}
+
+static char *
 text_tied (const Arranging *self, const ArrangeLimit *limit)
 {
   g_autofree char *names = names_of (self, limit);
@@ -276,6 +291,7 @@ arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units un
     case ARRANGE_TOO_FULL:       return text_too_full (self, limit, units);
     case ARRANGE_BAND:           return text_band (limit, units);
     case ARRANGE_TIED:           return text_tied (self, limit);
+    case ARRANGE_LEAD_WAY:       return text_way (self, limit, units);
     }
   return NULL;
 }

@@ -10,8 +10,13 @@
  * as long as now. */
 typedef struct { const Lead *lead; LeadLeg leg; double beyond_mm; } AskedLeg;
 
+/* Of all arrangements that were dropped because leads did not reach by the ways they have then the one where least is missing: the lead that
+ * is short by most there, ARRANGE_NONE where the question has it not, and its way, m, as `needed` of an Arrangement. */
+typedef struct { bool met; size_t lead; double missing_mm, way; } NearestWay;
+
 struct Arranging {
   Aeroplane *aeroplane;
+  NearestWay *nearest;                    /* while it is asked: lent */
   const Aeroplane *routed;                /* the same with its parts where ways of leads are taken; lent */
   ArrangeCase wanted;
   GPtrArray *parts, *rooms;               /* of const Part, of const Piece (a bay or a surface); lent by the aeroplane */
@@ -36,7 +41,8 @@ Aeroplane *arranging_applied_bare (const Arranging *self, const Arrangement *fou
 void arranging_place_ballast (const Arranging *self, Arrangements *found);
 /* The best place for it; false where none has room. */
 bool arranging_ballast_place (const Arranging *self, const Arrangement *found, BallastPlace *place);
-/* The best `most` arrangements whose leads reach by the ways they have when it is used; each told with what its leads need then. */
-CoreStatus arranging_find_routed (const Arranging *self, size_t most, Arrangements *found);
+/* The best `most` arrangements whose leads reach by the ways they have when it is used; each told with what its leads need then. `nearest` is
+ * always set. */
+CoreStatus arranging_find_routed (const Arranging *self, size_t most, Arrangements *found, NearestWay *nearest);
 /* Asks every leg of a lead that reaches for a part which may move. */
 void arranging_ask_leads (Arranging *self);

@@ -13,13 +13,26 @@
 /* mm: nobody moves anything by less. */
 static const double STAYS = 0.5;
 
+static ArrangeLimit
+limit_of_way (const Arranging *self, const NearestWay *nearest)
+{
+  const bool asked = nearest->lead != (size_t) ARRANGE_NONE;
+
+  return (ArrangeLimit) { .kind = ARRANGE_LEAD_WAY, .lead = nearest->lead, .room = (size_t) ARRANGE_NONE, .needed = nearest->way,
+                          .had = asked ? arranging_lead_length (self, nearest->lead) * ARRANGING_METRE : NAN };
+}
+
 void
 arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer)
 {
+  NearestWay nearest;
+
   *answer = (ArrangingAnswer) { .limit_count = 0 };
-  answer->status = arranging_find_routed (self, most, &answer->found);
+  answer->status = arranging_find_routed (self, most, &answer->found, &nearest);
   if (answer->status == CORE_OK && answer->found.status == ARRANGE_IMPOSSIBLE)
     answer->status = arrange_limits (&self->wanted, answer->limits, ARRANGING_MOST_LIMITS, &answer->limit_count);
+  else if (answer->status == CORE_OK && !answer->found.count && nearest.met)
+    answer->limits[answer->limit_count++] = limit_of_way (self, &nearest);
   else if (answer->status == CORE_OK)
     arranging_place_ballast (self, &answer->found);
 }
@@ -88,7 +101,7 @@ status_text (const ArrangingAnswer *answer, Units units)
     case ARRANGE_IMPOSSIBLE:
       return g_strdup (_("There is no such arrangement."));
     case ARRANGE_NOT_FOUND:
-      return g_strdup (_("None was found in the time."));
+      return g_strdup (answer->limit_count ? _("None was found whose leads reach.") : _("None was found in the time."));
     }
   return NULL;
 }
@@ -197,7 +210,10 @@ arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units unit
 static const char *
 status_word (ArrangeStatus status)
 {
-  return status == ARRANGE_PROVED ? "proved" : status == ARRANGE_IMPOSSIBLE ? "impossible" : "best_found";
+  static const char *const words[] = { [ARRANGE_PROVED] = "proved", [ARRANGE_BEST_FOUND] = "best_found", [ARRANGE_IMPOSSIBLE] = "impossible",
+                                       [ARRANGE_NOT_FOUND] = "not_found" };
+
+  return words[status];
 }
 
 /* All parts aboard: those that were not asked stand where they stood. */

@@ -7,7 +7,7 @@
 /* mm: what a lead is short by less nobody is told of. */
 static const double REACHES = 0.5;
 /* How many steps are taken, and into how many shares the time is parted. */
-enum { STEPS = 24, SHARES = 8 };
+enum { STEPS = 24, SHARES = 8, BEGINNINGS = 3 };
 /* kg, m: what differs by less is the same. */
 static const double SAME_BALLAST = 1e-6, SAME_PLACE = 1e-6;
 
@@ -90,21 +90,21 @@ hold_near (Arranging *again, const Arranging *self, double reach)
 /* Of any length, or shorter by what the way may grow by while parts stay so near: a place on it goes up to twice as far as they do, where
  * a wing's root chord is twice that at the part. */
 static void
-allow_for_moving (Arranging *again, const Arranging *self, double reach)
+allow_for_moving (Arranging *again, const Arranging *self, double reach, bool lax)
 {
   for (guint i = 0; i < again->legs->len; i++)
     if (way_moves (self, &g_array_index (again->legs, AskedLeg, i)))
       {
         ArrangeLead *lead = &g_array_index (again->asked_leads, ArrangeLead, i);
 
-        lead->length = reach < INFINITY ? fmax (lead->length - 2 * reach, 0) : NAN;
+        lead->length = lax ? NAN : fmax (lead->length - 2 * reach, 0);
       }
 }
 
-/* The question by the ways of another aeroplane, from which parts that move ways stay within `reach`, m; INFINITY: they go anywhere, and
- * their leads are of any length. */
+/* The question by the ways of another aeroplane, from which parts that move ways stay within `reach`, m; `lax`: their leads are
+ * of any length. */
 static CoreStatus
-search (const Arranging *self, const Aeroplane *routed, double reach, size_t most, Arrangements *found)
+search (const Arranging *self, const Aeroplane *routed, double reach, bool lax, size_t most, Arrangements *found)
 {
   Arranging again = *self;
   CoreStatus status;
@@ -117,7 +117,7 @@ search (const Arranging *self, const Aeroplane *routed, double reach, size_t mos
   again.ranges = g_array_new (FALSE, FALSE, sizeof (ArrangeRange));
   hold_near (&again, self, reach);
   arranging_ask_leads (&again);
-  allow_for_moving (&again, self, reach);
+  allow_for_moving (&again, self, reach, lax);
   again.wanted.leads = (const ArrangeLead *) (void *) again.asked_leads->data;
   again.wanted.lead_count = again.asked_leads->len;
   again.wanted.seconds = self->wanted.seconds / SHARES;
@@ -130,20 +130,30 @@ search (const Arranging *self, const Aeroplane *routed, double reach, size_t mos
   return status;
 }
 
-/* Whether a leg that nobody asked about, for no part that moves is at its end, is short by more than it was. */
-static bool
+/* By how much a leg that nobody asked about, for no part that moves is at its end, is short by more than it was; 0: none is. */
+static double
 falls_short (const Arranging *self, const Aeroplane *then)
 {
+  double most = 0;
+
   for (size_t i = 0; i < aeroplane_count (then, PIECE_LEAD); i++)
     for (int leg = 0; leg < lead_leg_count (aeroplane_lead (then, i)); leg++)
       {
         const Lead *lead = aeroplane_lead (then, i);
-        const double was = lead_need_of (self->aeroplane, lead, leg).missing;
+        const double was = lead_need_of (self->aeroplane, lead, leg).missing, is = lead_need_of (then, lead, leg).missing;
 
-        if (lead_need_of (then, lead, leg).missing > fmax (REACHES, was + REACHES))
-          return true;
+        if (is > fmax (REACHES, was + REACHES))
+          most = fmax (most, is);
       }
-  return false;
+  return most;
+}
+
+/* What is told where nothing reaches: the lead that is short by the most, where that is least. */
+static void
+take_nearest (NearestWay *nearest, size_t lead, double missing_mm, double way)
+{
+  if (!nearest->met || missing_mm < nearest->missing_mm)
+    *nearest = (NearestWay) { true, lead, missing_mm, way };
 }
 
 /* What its leads need then, in the question's terms; whether all reach. */
@@ -151,7 +161,8 @@ static bool
 take_ways (const Arranging *self, Arrangement *found)
 {
   g_autoptr (Aeroplane) then = arranging_applied_bare (self, found);
-  bool reaches = !falls_short (self, then);
+  double worst = falls_short (self, then);
+  size_t lead = (size_t) ARRANGE_NONE;
 
   for (guint i = 0; i < self->legs->len; i++)
     {
@@ -159,9 +170,15 @@ take_ways (const Arranging *self, Arrangement *found)
       const LeadNeed need = lead_need_of (then, asked->lead, asked->leg);
 
       found->needed[i] = (need.route + asked->beyond_mm) * ARRANGING_METRE;
-      reaches = reaches && !(need.missing > REACHES);
+      if (need.missing > fmax (REACHES, worst))
+        {
+          worst = need.missing;
+          lead = i;
+        }
     }
-  return reaches;
+  if (worst > 0)
+    take_nearest (self->nearest, lead, worst, lead < self->legs->len ? found->needed[lead] : NAN);
+  return !(worst > 0);
 }
 
 static void
@@ -242,12 +259,12 @@ begin (const Arranging *self, size_t most, Arrangements *best)
 {
   CoreStatus status = CORE_OK;
 
-  for (int end = 0; end < 3 && !best->count && status == CORE_OK; end++)
+  for (int end = 0; end < BEGINNINGS && !best->count && status == CORE_OK; end++)
     {
       g_autoptr (Aeroplane) routed = begun_at (self, end);
       Arrangements found = { .count = 0 };
 
-      status = search (self, routed, 0, most, &found);
+      status = search (self, routed, 0, false, most, &found);
       keep_those_that_reach (self, &found);
       take_better (self, &found, best);
     }
@@ -267,7 +284,7 @@ search_in_steps (const Arranging *self, size_t most, Arrangements *best)
       g_autoptr (Aeroplane) routed = arranging_applied_bare (self, &best->found[0]);
       Arrangements found = { .count = 0 };
 
-      status = search (self, routed, reach, most, &found);
+      status = search (self, routed, reach, false, most, &found);
       keep_those_that_reach (self, &found);
       if (!take_better (self, &found, best))
         reach /= 2;
@@ -280,7 +297,7 @@ static CoreStatus
 search_lax (const Arranging *self, size_t most, double *least, Arrangements *best)
 {
   Arrangements found = { .count = 0 };
-  const CoreStatus status = search (self, self->aeroplane, INFINITY, most, &found);
+  const CoreStatus status = search (self, self->aeroplane, INFINITY, true, most, &found);
 
   *least = status == CORE_OK && found.count && found.status == ARRANGE_PROVED ? found.found[0].ballast : -1;
   keep_those_that_reach (self, &found);
@@ -288,9 +305,27 @@ search_lax (const Arranging *self, size_t most, double *least, Arrangements *bes
   return status;
 }
 
+/* How little a lead is short by at each of the beginnings, where none reaches. */
+static CoreStatus
+come_nearer (const Arranging *self)
+{
+  CoreStatus status = CORE_OK;
+
+  for (int end = 0; end < BEGINNINGS && status == CORE_OK; end++)
+    {
+      g_autoptr (Aeroplane) routed = begun_at (self, end);
+      Arrangements found = { .count = 0 };
+
+      status = search (self, routed, 0, true, 1, &found);
+      keep_those_that_reach (self, &found);
+      arrangements_clear (&found);
+    }
+  return status;
+}
+
 /* Where ways move what is found by those of now comes first; it is proved where no ways at all do with less ballast. */
-CoreStatus
-arranging_find_routed (const Arranging *self, size_t most, Arrangements *found)
+static CoreStatus
+find_routed (const Arranging *self, size_t most, Arrangements *found)
 {
   CoreStatus status = arrange (&self->wanted, most, found);
   double least = -1;
@@ -310,5 +345,23 @@ arranging_find_routed (const Arranging *self, size_t most, Arrangements *found)
     }
   if (status)
     arrangements_clear (found);
+  return status;
+}
+
+CoreStatus
+arranging_find_routed (const Arranging *self, size_t most, Arrangements *found, NearestWay *nearest)
+{
+  Arranging asked = *self;
+  CoreStatus status;
+
+  *nearest = (NearestWay) { .lead = (size_t) ARRANGE_NONE, .way = NAN };
+  asked.nearest = nearest;
+  status = find_routed (&asked, most, found);
+  /* By the ways of now nothing may do; by those of then something else would, but for a lead: that is no proof. */
+  if (status == CORE_OK && !found->count && nearest->met)
+    {
+      found->status = ARRANGE_NOT_FOUND;
+      status = come_nearer (&asked);
+    }
   return status;
 }

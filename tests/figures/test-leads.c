@@ -11,6 +11,8 @@
 #include "support/figures-once.h"
 #include "support/run-suite.h"
 
+static const Units metric = { LENGTH_MM, MASS_G };
+
 /* A wing of 100 mm chord at the root from 100 on, 50 at the tip from 125 on: half-way out, 40 % of the chord is at 142.5, at the root 140. */
 static const char before[] =
   "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\"><surface id=\"wing\" role=\"wing\"><outline><start x=\"100\" y=\"0\"/>"
@@ -299,6 +301,32 @@ START_TEST (an_offer_tells_the_lengths_that_the_leads_have_once_it_is_used_and_t
 }
 END_TEST
 
+/* Foremost, at 130, the servos stand (130 − 112.5) / 75 along the chord half-way out, so the joint stands at 100 + 100 × 17.5 / 75 = 123.3;
+ * the receiver reaches to 90: 1.12 × 33.3 + 10 + 40 = 87.3. That is no proof, but it is why. */
+START_TEST (where_no_way_lets_a_lead_reach_it_is_named_with_what_it_needs_where_it_came_nearest)
+{
+  g_autoptr (Aeroplane) aeroplane = with_sliding_servos (124, 80 + 5 * _i);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autoptr (Arranging) arranging = NULL;
+  ArrangingAnswer answer;
+
+  ck_assert_int_eq (arranging_new (figures, NULL, &arranging), ARRANGING_CAN);
+  arranging_find (arranging, 3, &answer);
+  if (_i < 2)
+    {
+      g_autofree char *all = arranging_text (arranging, &answer, metric), *had = units_length (metric, 80 + 5 * _i);
+      g_autofree char *told = g_strdup_printf ("It is %s long; where it came nearest it needs 87", had);
+
+      ck_assert_int_eq (answer.found.status, ARRANGE_NOT_FOUND);
+      ck_assert_uint_eq (answer.limit_count, 1);
+      ck_assert_msg (strstr (all, "None was found whose leads reach.") && strstr (all, told), "%s", all);
+    }
+  else
+    ck_assert_uint_ge (answer.found.count, 1);
+  arranging_answer_clear (&answer);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -317,5 +345,6 @@ main (void)
   tcase_add_test (tests, the_leg_that_does_not_reach_is_named_with_what_helps);
   tcase_add_test (tests, arranging_counts_the_leg_that_reaches_for_a_part_that_moves);
   tcase_add_loop_test (tests, an_offer_tells_the_lengths_that_the_leads_have_once_it_is_used_and_they_reach, 0, (int) G_N_ELEMENTS (pulls));
+  tcase_add_loop_test (tests, where_no_way_lets_a_lead_reach_it_is_named_with_what_it_needs_where_it_came_nearest, 0, 3);
   return run_suite (suite_create ("figures leads"), tests);
 }
