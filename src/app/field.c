@@ -249,7 +249,7 @@ field_hint (const FieldSpec *spec)
     return _(spec->hint);
   return spec->change_known == NULL ? NULL
          : _("A deviation may be typed with it: 24.6 ± 0.5, or 24.6 +- 0.5. Without one the deviation that it had goes on counting, "
-             "at first what is usual for its class.");
+             "at first what is usual.");
 }
 
 static GtkWidget *

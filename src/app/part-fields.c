@@ -48,30 +48,63 @@ with_part_known (TrammelSession *session, const FieldSpec *spec, double value, d
   return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
 }
 
-/* The deviation that the catalogue has for parts of that kind; NAN without one. Remembered for the kind asked about last: a file is read. */
-static double
-kind_sigma (const char *kind)
+/* g: a kitchen scale's. Common practice, no source. */
+static const double SCALE_SIGMA = 0.5;
+
+/* What is typed alone comes from a scale: it is known to half a gram, or as well as it was where that is better. Of nothing there is
+ * nothing to know. */
+static Aeroplane *
+with_part_mass (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Part *part = trammel_session_selected_part (session);
+  Part *weighed;
+
+  if (part == NULL)
+    return NULL;
+  weighed = (Part *) piece_dup (&part->piece);
+  weighed->mass = value;
+  const double known = part_mass_deviation (weighed);
+  piece_unref (&weighed->piece);
+  return value > 0 ? with_part_known (session, spec, value, known > 0 ? fmin (known, SCALE_SIGMA) : SCALE_SIGMA)
+                   : piece_field_change (session, spec, value);
+}
+
+typedef struct { double mass, sigma; } KindMass;      /* g; NAN without */
+
+/* What the catalogue has for parts of that kind. Remembered for the kind asked about last: a file is read. */
+static KindMass
+mass_of_kind (const char *kind)
 {
   static char *known;
-  static double sigma = NAN;
+  static KindMass mass;
 
-  if (kind == NULL || g_strcmp0 (known, kind) == 0)
-    return kind != NULL ? sigma : NAN;
+  if (kind == NULL)
+    return (KindMass) { NAN, NAN };
+  if (g_strcmp0 (known, kind) == 0)
+    return mass;
   g_autoptr (Catalogue) catalogue = catalogue_load (NULL);
   const CatalogueEntry *entry = catalogue_find (catalogue, kind);
   g_free (known);
   known = g_strdup (kind);
-  return sigma = entry != NULL ? entry->mass_sigma : NAN;
+  return mass = entry != NULL ? (KindMass) { entry->mass, entry->mass_sigma } : (KindMass) { NAN, NAN };
 }
 
-/* One that still has its kind's deviation has not been on a scale. */
+/* One that still has its kind's mass and deviation has not been on a scale. */
+static bool
+part_is_unweighed (const Part *part)
+{
+  const KindMass usual = mass_of_kind (part->kind);
+
+  return isnan (part->mass_sigma) || (part->mass_sigma == usual.sigma && part->mass == usual.mass);
+}
+
 static char *
 part_mass_remark (TrammelSession *session, const FieldSpec *spec)
 {
   const Part *part = trammel_session_selected_part (session);
   g_autofree char *sigma = NULL;
 
-  if (part == NULL || (!isnan (part->mass_sigma) && part->mass_sigma != kind_sigma (part->kind)))
+  if (part == NULL || !part_is_unweighed (part))
     return NULL;
   sigma = units_mass_deviation_figure (trammel_session_units (session), part_mass_deviation (part));
   /* Translators: one standard deviation of a mass that nobody has weighed */
@@ -83,7 +116,8 @@ part_fields (void)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Name"), .kind = FIELD_TEXT, .text = part_name, .change_text = with_part_name, .step = N_("Change Name") },
-    { .label = N_("Mass"), .kind = FIELD_MASS, .value = piece_field_value, .change = piece_field_change, .step = N_("Change Mass"),
+    { .label = N_("Mass"), .kind = FIELD_MASS, .value = piece_field_value, .change = with_part_mass, .step = N_("Change Mass"),
+      .hint = N_("What the scale says: 24.6, which counts as known to 0.5 g, or with its deviation, 24.6 ± 0.5 or 24.6 +- 0.5."),
       .at = offsetof (Part, mass), .least = 0, .most = 100000, .remark = part_mass_remark,
       .change_known = with_part_known, .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Known to ±"), .kind = FIELD_DEVIATION, .value = piece_field_value, .change = piece_field_change,

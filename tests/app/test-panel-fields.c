@@ -256,8 +256,13 @@ START_TEST (what_is_not_weighed_shows_its_deviation_as_all_deviations_are_shown)
   g_autofree char *figure = units_mass_deviation_figure ((Units) { LENGTH_MM, MASS_G }, part_class_mass_sigma ("receiver", 0.02));
   g_autofree char *remark = g_strdup_printf ("± %s, not weighed", figure);
 
+  const Part *receiver = aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "receiver");
+  Part *light = (Part *) piece_dup (&receiver->piece);
+
+  light->mass = 0.02;
+  light->mass_sigma = NAN;
+  trammel_session_do (stage.session, aeroplane_with_replaced (trammel_session_aeroplane (stage.session), &receiver->piece, &light->piece), "Lighten");
   choose ("receiver");
-  retype ("Mass, g", "0.02");
   find (remark);
   ck_assert (strstr (remark, "± 0,") == NULL && strstr (remark, "± 0.0") == NULL);
 }
@@ -316,6 +321,54 @@ START_TEST (a_mass_is_typed_with_its_deviation_in_one_go)
   ck_assert_double_eq (battery ()->mass, 24.6);
   ck_assert_double_eq (battery ()->mass_sigma, 0.5);
   ck_assert_str_eq (trammel_session_undo_label (stage.session), "Change Mass");
+}
+END_TEST
+
+/* Half a gram is a kitchen scale's deviation: common practice, no source. */
+START_TEST (a_mass_typed_alone_is_a_scale_s_and_is_undone_with_its_deviation)
+{
+  const double mass = battery ()->mass, sigma = battery ()->mass_sigma;
+
+  choose ("battery");
+  retype ("Mass, g", "24 +- 3");
+  retype ("Mass, g", "24.6");
+  ck_assert_double_eq (battery ()->mass, 24.6);
+  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
+  trammel_session_undo (stage.session);
+  ck_assert_double_eq (battery ()->mass_sigma, 3);
+  trammel_session_undo (stage.session);
+  ck_assert_double_eq (battery ()->mass, mass);
+  ck_assert (battery ()->mass_sigma == sigma || (isnan (sigma) && isnan (battery ()->mass_sigma)));
+}
+END_TEST
+
+START_TEST (a_mass_typed_alone_is_known_no_worse_than_it_was)
+{
+  choose ("battery");
+  retype ("Mass, g", "24 +- 0.05");
+  retype ("Mass, g", "24.6");
+  ck_assert_double_eq (battery ()->mass_sigma, 0.05);
+  retype ("Mass, g", "0");
+  retype ("Mass, g", "24 +- 0");
+  retype ("Mass, g", "25");
+  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
+}
+END_TEST
+
+/* The catalogue's stiff 5 × 3 is 2.5 ± 0.5 g: that deviation is a scale's too. */
+START_TEST (what_was_typed_is_not_called_unweighed_even_where_the_kind_has_a_scale_s_deviation)
+{
+  Part *propeller = (Part *) piece_dup (&battery ()->piece);
+
+  propeller->kind = g_strdup ("propeller-5x3");
+  propeller->mass = 2.5;
+  propeller->mass_sigma = 0.5;
+  trammel_session_do (stage.session, aeroplane_with_replaced (trammel_session_aeroplane (stage.session), &battery ()->piece, &propeller->piece), "Put");
+  choose ("battery");
+  find ("± 0.5, not weighed");
+  retype ("Mass, g", "2.9");
+  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "± 0.5, not weighed"));
 }
 END_TEST
 
@@ -416,6 +469,9 @@ main (void)
   tcase_add_test (with, only_the_first_wing_is_asked_for_its_greatest_lift);
   tcase_add_test (with, a_point_that_is_no_more_does_not_stay_selected);
   tcase_add_test (with, a_mass_is_typed_with_its_deviation_in_one_go);
+  tcase_add_test (with, a_mass_typed_alone_is_a_scale_s_and_is_undone_with_its_deviation);
+  tcase_add_test (with, a_mass_typed_alone_is_known_no_worse_than_it_was);
+  tcase_add_test (with, what_was_typed_is_not_called_unweighed_even_where_the_kind_has_a_scale_s_deviation);
   tcase_add_test (with, what_is_selected_elsewhere_comes_before_the_findings);
   tcase_add_test (with, a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet);
   tcase_add_test (with, what_is_scrolled_into_sight_is_painted);
