@@ -153,7 +153,7 @@ budget_fields (TrammelSession *session)
                  "and servos. Type 82 ± 0.5, or 82 +- 0.5; without a deviation 0.5 g are taken."),
       .at = offsetof (Budget, airframe_g), .remark = airframe_remark,
       .refused = N_("A mass lies between 0 and 100 kg.") },
-    { .label = N_("Balances at"), .kind = FIELD_LENGTH, .value = budget_value, .change = with_balance, .optional = true,
+    { .label = N_("Balances at"), .explained = EXPLAIN_AIRFRAME_PLACE, .remark_below = true, .kind = FIELD_LENGTH, .value = budget_value, .change = with_balance, .optional = true,
       .change_known = with_balance_known, .step = N_("Balance Airframe"),
       .hint = N_("Where the airframe balances as it was weighed, wing and tail taped on: aft of the datum, the dotted line across the "
                  "sheet at 0. Without a deviation 2 mm are taken."), .at = offsetof (Budget, airframe_x_mm), .remark = balance_remark,

@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/contribution.h"
+#include "figures/budget.h"
 #include "figures/loads.h"
 #include "figures/lead-words.h"
 #include "figures/names.h"
@@ -60,25 +61,60 @@ add_place (Reckoning *self, const char *label, const Row *row)
     reckoning_pair (self, label, g_strdup_printf (_("%s at %s"), mass, at), row->amount, place);
 }
 
-/* Each mass at its place along one axis, which `offset` names within LoadFigures. */
-static bool
-reckon_centre (Reckoning *self, size_t offset, double centre, double sigma)
+/* Each mass at its place along one axis, which `offset` names within LoadFigures; of the bare airframe, or of all aboard. */
+static void
+add_places (Reckoning *self, size_t offset, bool airframe)
 {
   const Figures *figures = self->figures;
   g_autoptr (GArray) rows = g_array_new (FALSE, FALSE, sizeof (Row));
 
-  if (!isfinite (centre))
-    return false;
   for (size_t i = 0; i < figures->load_count; i++)
     {
       const LoadFigures *load = &figures->loads[i];
       const double place = *(const double *) ((const char *) load + offset);
       const Row row = { load->piece, load->mass_g, load->mass_g, load->mass_g * place };
 
-      g_array_append_val (rows, row);
+      if (!airframe || budget_counts_as_airframe (load->piece, true))
+        g_array_append_val (rows, row);
     }
   add_rows (self, rows, add_place);
+}
+
+static bool
+reckon_centre (Reckoning *self, size_t offset, double centre, double sigma)
+{
+  if (!isfinite (centre))
+    return false;
+  add_places (self, offset, false);
   reckoning_gives_length (self, centre, sigma);
+  return true;
+}
+
+/* Found by lifting it; once it was on the scale, masses have given in and no longer make what was reckoned of it before. */
+bool
+reckon_airframe_place (Reckoning *self)
+{
+  const AirframeFigures *airframe = &self->figures->airframe;
+  const AeroplaneTraits traits = aeroplane_traits (self->figures->aeroplane);
+  const bool found = traits.airframe > 0 && traits.airframe_balanced;
+  const double sigma = found ? airframe_place_sigma (&traits) : airframe->reckoned_x_sigma_mm;
+  Budget budget;
+
+  if (!budget_of (self->figures, &budget) || !isfinite (budget.airframe_x_mm))
+    return false;
+  if (found)
+    {
+      reckoning_by (self, _("as found"));
+      reckoning_length_known (self, _("Where it was found to balance"), traits.airframe_x, sigma);
+    }
+  if (found || airframe->weighed)
+    reckoning_length_known (self, _("The same by its structures and parts"), airframe->reckoned_x_mm, airframe->reckoned_x_sigma_mm);
+  else
+    add_places (self, offsetof (LoadFigures, x_mm), true);
+  reckoning_gives_length (self, budget.airframe_x_mm, sigma);
+  reckoning_owes_words (self, found ? _("It is the hand's that lifted it: as typed, or two millimetres.")
+                              : _("It is made of the deviations of the airframe's masses and places: find where it balances and type that, "
+                                  "and it shrinks."));
   return true;
 }
 

@@ -45,6 +45,7 @@ static const struct { ExplanationAbout about; Reckon reckon; } themes[EXPLAIN_CO
   [EXPLAIN_FIRST_STALL]     = { ABOUT_AEROPLANE, reckon_first_stall },
   [EXPLAIN_WANTED_MASS]     = { ABOUT_AEROPLANE, reckon_wanted_mass },
   [EXPLAIN_AIRFRAME]        = { ABOUT_AEROPLANE, reckon_airframe },
+  [EXPLAIN_AIRFRAME_PLACE]  = { ABOUT_AEROPLANE, reckon_airframe_place },
   [EXPLAIN_LEFT_FOR_GEAR]   = { ABOUT_AEROPLANE, reckon_left_for_gear },
   [EXPLAIN_GEAR]            = { ABOUT_AEROPLANE, reckon_gear },
   [EXPLAIN_REVOLUTIONS]     = { ABOUT_AEROPLANE, reckon_revolutions },

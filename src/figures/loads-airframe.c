@@ -44,13 +44,19 @@ reckon (Loads *self, const bool on_scale[])
                                        .reckoned_x_sigma_mm = 1e3 * sqrt (of_moment) / mass };
 }
 
+double
+airframe_place_sigma (const AeroplaneTraits *traits)
+{
+  return traits->airframe_x_sigma > 0 ? traits->airframe_x_sigma : FINGERS_SIGMA;
+}
+
 static Weighed
 on_the_scale (const AeroplaneTraits *traits)
 {
   return (Weighed) {
     .mass = 1e-3 * traits->airframe, .mass_sigma = 1e-3 * (traits->airframe_sigma > 0 ? traits->airframe_sigma : SCALE_SIGMA),
     .x = traits->airframe_balanced ? 1e-3 * traits->airframe_x : NAN,
-    .x_sigma = 1e-3 * (traits->airframe_x_sigma > 0 ? traits->airframe_x_sigma : FINGERS_SIGMA),
+    .x_sigma = 1e-3 * airframe_place_sigma (traits),
   };
 }
 

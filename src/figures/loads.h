@@ -30,6 +30,9 @@ bool load_is_of_airframe (const Piece *piece);
  *  were on no scale. Fills self->airframe; does nothing more where nobody has weighed it. Deviations nobody typed: 0.5 g, 2 mm (common practice,
  *  no source). */
 void loads_weigh_airframe (Loads *self);
+/** One standard deviation, mm, of where the bare airframe was found to balance: as typed, else as fingers tell it, 2 mm (common practice, no
+ *  source). */
+double airframe_place_sigma (const AeroplaneTraits *traits);
 
 /** Frees what it holds, not itself; made anew by the next update. */
 void loads_clear  (Loads *self);

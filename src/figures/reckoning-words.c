@@ -174,6 +174,10 @@ static const ReckoningWords words[EXPLAIN_COUNT] = {
     N_("Bare airframe"), N_("Σ m of structures, cowl, canopy, pilot, wheels and undercarriage"), no_source,
     N_("What the scale says counts before what is reckoned. On it belongs all that is fixed to the aeroplane when it is bare, "
        "and no gear.") },
+  [EXPLAIN_AIRFRAME_PLACE] = {
+    N_("Where the bare airframe balances"), N_("Σ m x / Σ m of structures, cowl, canopy, pilot, wheels and undercarriage"), weighing,
+    N_("What was found by lifting it counts before what is reckoned. It is the airframe's alone, without gear: where the whole "
+       "aeroplane balances is another place.") },
   [EXPLAIN_LEFT_FOR_GEAR] = {
     N_("Left for gear"), N_("wanted all-up mass − bare airframe"), no_source,
     N_("It is for motor, battery, controller, receiver, servos, linkages and ballast together.") },

@@ -102,6 +102,7 @@ bool reckon_first_stall     (Reckoning *self);    /* the station, mm, of the fir
 
 bool reckon_wanted_mass   (Reckoning *self);      /* grams */
 bool reckon_airframe      (Reckoning *self);      /* grams */
+bool reckon_airframe_place (Reckoning *self);     /* mm aft of datum, of the bare airframe */
 bool reckon_left_for_gear (Reckoning *self);      /* grams, negative when the airframe alone is too heavy */
 bool reckon_gear          (Reckoning *self);      /* grams */
 

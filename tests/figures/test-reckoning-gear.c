@@ -88,6 +88,48 @@ START_TEST (a_weighed_airframe_is_explained_by_the_scale_and_one_of_nothing_by_t
 }
 END_TEST
 
+/* A centre of mass is Σ m x / Σ m: statics, FAA-H-8083-1. */
+START_TEST (where_the_airframe_balances_is_the_centre_of_what_is_named)
+{
+  g_autoptr (Figures) figures = figures_taking (example_racer ());
+  g_autoptr (Explanation) place = of (figures, EXPLAIN_AIRFRAME_PLACE);
+  double mass = 0, moment = 0;
+  Budget budget;
+
+  ck_assert (budget_of (figures, &budget));
+  for (size_t i = 0; i < place->input_count; i++)
+    {
+      mass += place->inputs[i].value;
+      moment += place->inputs[i].value * place->inputs[i].second;
+    }
+  assert_close (moment / mass, place->value);
+  assert_close (place->value, budget.airframe_x_mm);
+  ck_assert_ptr_nonnull (strstr (place->owed, "shrinks"));
+}
+END_TEST
+
+/* Two millimetres are what fingers beneath a wing tell: common practice, no source. */
+START_TEST (where_the_airframe_was_found_to_balance_is_explained_by_the_hand_that_lifted_it)
+{
+  g_autoptr (Aeroplane) weighed = with_airframe (80);
+  AeroplaneTraits traits = aeroplane_traits (weighed);
+
+  g_autoptr (Figures) unfound = figures_taking (aeroplane_ref (weighed));
+  g_autoptr (Explanation) before = of (unfound, EXPLAIN_AIRFRAME_PLACE);
+  traits.airframe_balanced = true;
+  traits.airframe_x = 204;
+  g_autoptr (Figures) found = figures_taking (aeroplane_with_traits (weighed, traits));
+  g_autoptr (Explanation) place = of (found, EXPLAIN_AIRFRAME_PLACE);
+
+  assert_close (before->value, unfound->airframe.reckoned_x_mm);
+  assert_close (number (before, "The same by its structures and parts"), before->value);
+  ck_assert_str_eq (place->result, "204 ± 2\u00a0mm");
+  assert_close (number (place, "Where it was found to balance"), 204);
+  assert_close (number (place, "The same by its structures and parts"), before->value);
+  ck_assert_ptr_nonnull (strstr (place->owed, "two millimetres"));
+}
+END_TEST
+
 /* By a meter, by the volts, by the motor's class. */
 static Aeroplane *
 driven (PowerBy by)
@@ -182,6 +224,8 @@ main (void)
 
   tcase_add_test (tests, what_is_left_for_gear_is_wanted_less_airframe);
   tcase_add_test (tests, airframe_and_gear_are_the_sums_of_what_is_named);
+  tcase_add_test (tests, where_the_airframe_balances_is_the_centre_of_what_is_named);
+  tcase_add_test (tests, where_the_airframe_was_found_to_balance_is_explained_by_the_hand_that_lifted_it);
   tcase_add_test (tests, a_weighed_airframe_is_explained_by_the_scale_and_one_of_nothing_by_the_usual_share);
   tcase_add_loop_test (tests, revolutions_and_input_are_what_their_inputs_make, POWER_MEASURED, POWER_USUAL + 1);
   tcase_add_test (tests, thrust_pitch_speed_current_and_time_are_what_their_inputs_make);
