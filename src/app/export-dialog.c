@@ -6,6 +6,7 @@
 #include "app/export-preview.h"
 #include "app/file-chooser.h"
 #include "app/row-names.h"
+#include "drawing/paper.h"
 
 #define TRAMMEL_TYPE_EXPORT_DIALOG (trammel_export_dialog_get_type ())
 G_DECLARE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, TRAMMEL, EXPORT_DIALOG, AdwWindow)
@@ -31,8 +32,6 @@ static const struct { ExportFormat format; const char *ending, *kind; } formats[
   { EXPORT_JSON, ".json", N_("JSON figures") },
 };
 static const char document_ending[] = ".trammel";
-static const char *const papers[] = { "a4", "a3", "a2", "a1", "letter", "tabloid" };
-enum { LETTER = 4 };
 
 static ExportOptions
 dialog_options (TrammelExportDialog *self)
@@ -40,7 +39,7 @@ dialog_options (TrammelExportDialog *self)
   ExportOptions options = export_default_options ("");
 
   options.format = formats[adw_combo_row_get_selected (self->format)].format;
-  g_strlcpy (options.paper, papers[adw_combo_row_get_selected (self->paper)], sizeof options.paper);
+  g_strlcpy (options.paper, paper_nth (adw_combo_row_get_selected (self->paper))->word, sizeof options.paper);
   options.list = adw_combo_row_get_selected (self->list);
   options.portrait = adw_combo_row_get_selected (self->orientation) == 1;
   options.dpi = gtk_spin_button_get_value_as_int (self->resolution);
@@ -146,7 +145,12 @@ trammel_export_dialog_class_init (TrammelExportDialogClass *klass)
 static void
 trammel_export_dialog_init (TrammelExportDialog *self)
 {
+  g_autoptr (GtkStringList) papers = gtk_string_list_new (NULL);
+
   gtk_widget_init_template (GTK_WIDGET (self));
+  for (size_t i = 0; paper_nth (i) != NULL; i++)
+    gtk_string_list_append (papers, _(paper_nth (i)->title));
+  adw_combo_row_set_model (self->paper, G_LIST_MODEL (papers));
 }
 
 static bool
@@ -171,7 +175,7 @@ usual_options (TrammelWindow *window)
 {
   ExportOptions options = export_default_options ("");
 
-  g_strlcpy (options.paper, papers[paper_here_is_letter () ? LETTER : 0], sizeof options.paper);
+  g_strlcpy (options.paper, paper_here_is_letter () ? "letter" : "a4", sizeof options.paper);
   options.units = trammel_session_units (trammel_window_session (window));
   return options;
 }
@@ -183,8 +187,8 @@ dialog_choose (TrammelExportDialog *self, const ExportOptions *options)
     if (formats[i].format == options->format)
       adw_combo_row_set_selected (self->format, i);
   adw_combo_row_set_selected (self->list, options->list);
-  for (guint i = 0; i < G_N_ELEMENTS (papers); i++)
-    if (g_str_equal (papers[i], options->paper))
+  for (guint i = 0; paper_nth (i) != NULL; i++)
+    if (g_str_equal (paper_nth (i)->word, options->paper))
       adw_combo_row_set_selected (self->paper, i);
   adw_combo_row_set_selected (self->orientation, options->portrait ? 1 : 0);
   gtk_spin_button_set_value (self->resolution, options->dpi);

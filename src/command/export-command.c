@@ -6,6 +6,7 @@
 #include "command/problems.h"
 #include "command/usage.h"
 #include "drawing/export.h"
+#include "drawing/paper.h"
 
 typedef struct { char *output, *sheet, *list, *paper, *units, *mass_units; int dpi; } Wanted;
 
@@ -14,6 +15,7 @@ enum { LEAST_DPI = 30, MOST_DPI = 1200, NOT_GIVEN = G_MININT };
 static bool
 parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *status)
 {
+  g_autofree char *papers = paper_words ("|");
   const GOptionEntry entries[] = {
     { .long_name = "output", .short_name = 'o', .arg = G_OPTION_ARG_FILENAME, .arg_data = &wanted->output,
       .description = N_("the file to write; its ending says what: png, pdf, svg, csv, json"), .arg_description = "OUT" },
@@ -22,7 +24,7 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
     { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
       .description = N_("which list a CSV holds (parts)"), .arg_description = "parts|groups|moments|movers|coverings" },
     { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
-      .description = N_("its paper (a4)"), .arg_description = "a4|a3|a2|a1|letter|tabloid" },
+      .description = N_("its paper (a4)"), .arg_description = papers },
     { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
       .description = N_("dots an inch of a PNG, 30 to 1200 (150)"), .arg_description = "N" },
     { .long_name = "units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->units,
@@ -43,6 +45,15 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
   return usage_parse (&usage, argc, argv, file, status);
 }
 
+static CommandStatus
+paper_error (const char *paper)
+{
+  g_autofree char *known = paper_words (", ");
+
+  /* Translators: the list is of words that stay as they are, "a4, a3, letter" */
+  return usage_error ("export", _("--paper is one of %s, not “%s”."), known, paper);
+}
+
 /* What is asked for, made of the words; false, and status set, when one is wrong. */
 static bool
 understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
@@ -60,7 +71,7 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   else if (wanted->list && options->format != EXPORT_CSV)
     *status = usage_error ("export", "%s", _("--list goes into a .csv file."));
   else if (wanted->paper && !export_paper_size (wanted->paper, &width, &height))
-    *status = usage_error ("export", _("--paper is a4, a3, a2, a1, letter or tabloid, not “%s”."), wanted->paper);
+    *status = paper_error (wanted->paper);
   else if (wanted->dpi != NOT_GIVEN && (wanted->dpi < LEAST_DPI || wanted->dpi > MOST_DPI))
     *status = usage_error ("export", _("--dpi is from %d to %d, not %d."), LEAST_DPI, MOST_DPI, wanted->dpi);
   else if (usage_units ("export", wanted->units, wanted->mass_units, &options->units, status))

@@ -75,8 +75,10 @@ sheet_bytes (const Figures *figures, const ExportOptions *options, GError **erro
 
   if (sheet.paper == NULL)
     {
-      g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_PAPER, _("No paper is called “%s”. Known are a4, a3, a2, a1, a0, letter, tabloid, ansi-c and ansi-d."),
-                   options->paper);
+      g_autofree char *known = paper_words (", ");
+
+      /* Translators: behind the colon a list of words that stay as they are, "a4, a3, letter" */
+      g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_PAPER, _("No paper is called “%s”. Known are: %s."), options->paper, known);
       return NULL;
     }
   if (options->format == EXPORT_PNG && (options->dpi < least_dpi || options->dpi > greatest_dpi))

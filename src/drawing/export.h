@@ -8,7 +8,7 @@ typedef enum { EXPORT_PNG, EXPORT_PDF, EXPORT_SVG, EXPORT_CSV, EXPORT_JSON } Exp
 typedef struct {
   ExportFormat format;
   Units units;
-  char paper[16];          /* "a4", "a3", "a2", "a1", "letter", "tabloid"; see paper.h */
+  char paper[16];          /* its word: "a4", "letter"; see paper.h */
   bool portrait;
   int dpi;                 /* PNG: 30..1200 */
   ReportList list;         /* CSV: which one */

@@ -296,6 +296,21 @@ START_TEST (the_preview_is_the_page_and_turns_with_the_orientation)
 }
 END_TEST
 
+/* ANSI/ASME Y14.1 (from memory): D is 34 × 22 in, as it lies. */
+START_TEST (every_paper_that_is_known_is_offered)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
+
+  choose (dialog, "Paper", "A0");
+  ck_assert (gui_wait (preview_is_settled, preview));
+  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 1189.0 / 841, 0.005);
+  choose (dialog, "Paper", "ANSI D");
+  ck_assert (gui_wait (preview_is_settled, preview));
+  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 34.0 / 22, 0.005);
+}
+END_TEST
+
 START_TEST (a_list_has_neither_paper_nor_dots)
 {
   GtkWindow *dialog = export_dialog (racer ());
@@ -569,6 +584,7 @@ case_of_choices (void)
   tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
   tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
   tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
+  tcase_add_test (tests, every_paper_that_is_known_is_offered);
   tcase_add_test (tests, a_list_has_neither_paper_nor_dots);
   tcase_add_test (tests, units_chosen_in_preferences_are_the_windows_at_once);
   tcase_add_test (tests, each_switch_of_the_sheet_is_kept);

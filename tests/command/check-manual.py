@@ -59,6 +59,10 @@ check(cautions and cautions in ' '.join(manual.split()), 'the manual has other c
 check('help' in completed('trammel', '') and completed('trammel', 'help', '') == subcommands, 'help on a subcommand is not completed')
 check('trammel help' in manual, 'the manual lacks help')
 check(completed('trammel', 'report', 'x', '--units', '') == {'metric', 'inch'}, 'values after a blank')
+papers = re.search(r'--paper=(\S+)', help_of('export'))[1].split('|')
+check(len(papers) > 1 and completed('trammel', 'export', 'x', '--paper', '') == set(papers), 'other papers are completed than the help names')
+told = re.search(r'--paper = .*\n.*\n(.*)\n', manual)[1]
+check(re.findall(r'[a-z][a-z0-9-]+', told.replace('.BR', '').replace(' or ', ' ')) == papers, 'the manual names other papers than the help')
 check(completed('trammel', 'report', 'x', '--units', '=', 'i') == {'inch'}, 'values after an equals sign')
 
 for complaint in complaints:

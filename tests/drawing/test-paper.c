@@ -64,6 +64,8 @@ START_TEST (all_papers_are_offered_lying_landscape)
       ck_assert_double_gt (paper_nth (count)->width, paper_nth (count)->height);
     }
   ck_assert_uint_eq (count, 9);
+  g_autofree char *words = paper_words (", ");
+  ck_assert_str_eq (words, "a4, a3, a2, a1, a0, letter, tabloid, ansi-c, ansi-d");
 }
 END_TEST
 
