@@ -34,7 +34,7 @@ ruled_table_add (RuledTable *self, char *const takes[])
   char **cells = g_new0 (char *, TABLE_COLUMNS);
 
   for (unsigned i = 0; i < self->columns; i++)
-    cells[i] = takes[i];
+    cells[i] = takes[i] ? takes[i] : g_strdup ("");
   g_ptr_array_add (self->rows, cells);
   return cells;
 }

@@ -1,7 +1,7 @@
 #pragma once
 #include "drawing/wall-sheet-pen.h"
 
-enum { TABLE_COLUMNS = 4 };
+enum { TABLE_COLUMNS = 6 };
 
 /** A small table as on a drawing: a title, firm lines above and below, a thin one under each row. Columns are as wide as their words. */
 typedef struct {
@@ -16,7 +16,7 @@ typedef struct {
 
 RuledTable ruled_table_new   (const char *title, unsigned columns);      /* without heads and rows; the title is lent */
 void       ruled_table_clear (RuledTable *self);                         /* frees the rows, not itself */
-/** Adds a row; the strings are taken. Returns its cells. */
+/** Adds a row; the strings are taken, NULL is an empty cell. Returns its cells. */
 char     **ruled_table_add   (RuledTable *self, char *const takes[]);
 /** Draws it in `parts` tables side by side, each with its heads; its upper left corner at `at`. */
 void       ruled_table_draw  (const SheetPen *pen, const RuledTable *self, Point at, unsigned parts);

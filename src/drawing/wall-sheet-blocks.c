@@ -84,10 +84,13 @@ is_table (BlockKind kind)
 }
 
 void
-sheet_blocks_init (SheetBlocks both[2], const WallSheet *sheet, const Look *look)
+sheet_blocks_init (SheetBlocks both[2], const WallSheet *sheet, const Look *look, bool trays)
 {
   for (int small = 0; small < 2; small++)
-    both[small] = (SheetBlocks) { .parts = part_list_of (sheet->figures), .notes = wall_notes_of (sheet), .caps = small ? caps_small : caps_text };
+    {
+      both[small] = (SheetBlocks) { .parts = part_list_of (sheet->figures), .notes = wall_notes_of (sheet), .caps = small ? caps_small : caps_text };
+      both[small].parts.has_stands &= trays;
+    }
   for (int kind = 0; kind < BLOCK_COUNT; kind++)
     for (int form = 0; form < BLOCK_FORMS; form++)
       if (form_exists (&both[0], sheet, kind, form))

@@ -14,8 +14,8 @@ typedef struct {
   Point size[BLOCK_COUNT][BLOCK_FORMS];      /* mm; 0 wide: no such form */
 } SheetBlocks;
 
-/** Measures all forms: both[0] with tables in text size, both[1] in small print. */
-void        sheet_blocks_init  (SheetBlocks both[2], const WallSheet *sheet, const Look *look);
+/** Measures all forms: both[0] with tables in text size, both[1] in small print; the parts list with where trays go, or without. */
+void        sheet_blocks_init  (SheetBlocks both[2], const WallSheet *sheet, const Look *look, bool trays);
 void        sheet_blocks_clear (SheetBlocks both[2]);      /* frees what both hold, not themselves */
 /** Draws one block in a form that has a size, its upper left corner at `at`, mm. */
 void        sheet_block_draw   (const SheetPen *pen, const SheetBlocks *self, BlockKind kind, int form, Point at);

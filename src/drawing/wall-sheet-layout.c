@@ -328,3 +328,44 @@ layout_search (const WallSheet *sheet, const Look *look, const SheetBlocks block
   *found = search.best;
   return search.found;
 }
+
+/* Whether nothing on the sheet has given way. */
+static bool
+is_as_good (const SheetArrangement *one, const SheetArrangement *other)
+{
+  const BlockPlace *a = one->blocks, *b = other->blocks;
+
+  return one->scale >= other->scale && one->small <= other->small && a[BLOCK_SECTION].form <= b[BLOCK_SECTION].form
+         && a[BLOCK_CONTROL_LINES].form <= b[BLOCK_CONTROL_LINES].form
+         && (a[BLOCK_PARTS].form < PARTS_FORM_SHORT || a[BLOCK_PARTS].form <= b[BLOCK_PARTS].form);
+}
+
+bool
+layout_arrange (const WallSheet *sheet, const Look *look, SheetBlocks blocks[2], SheetArrangement *found)
+{
+  SheetBlocks trays[2] = { 0 };
+  SheetArrangement with = { 0 };
+
+  sheet_blocks_init (blocks, sheet, look, false);
+  if (!layout_search (sheet, look, blocks, found))
+    return false;
+  sheet_blocks_init (trays, sheet, look, true);
+  if (trays[0].parts.has_stands && layout_search (sheet, look, trays, &with) && is_as_good (&with, found))
+    for (int small = 0; small < 2; small++)
+      {
+        const SheetBlocks plain = blocks[small];
+
+        blocks[small] = trays[small];
+        trays[small] = plain;
+      }
+  else
+    {
+      plan_notes_clear (&with.notes);
+      with = *found;
+      found->notes = (PlanNotes) { 0 };
+    }
+  plan_notes_clear (&found->notes);
+  *found = with;
+  sheet_blocks_clear (trays);
+  return true;
+}

@@ -21,5 +21,9 @@ typedef struct {
  *  blocks  measured in text size and in small print */
 bool layout_search (const WallSheet *sheet, const Look *look, const SheetBlocks blocks[2], SheetArrangement *found);
 
+/** The same, its blocks made here: with where trays go in the parts list when that costs neither scale nor print, nor a form of section,
+ *  control lines or list. The blocks are the caller's whether it is found or not. */
+bool layout_arrange (const WallSheet *sheet, const Look *look, SheetBlocks blocks[2], SheetArrangement *found);
+
 /** Both views with their words and numbers; on an empty sheet, that it is empty. */
 void views_draw (const SheetPen *pen, const SheetArrangement *arrangement);

@@ -102,6 +102,17 @@ line_of_structure (const Figures *figures, double moment_of_leads, PartLine *lin
   return mass > 0;
 }
 
+/* Where trays go, as a rule on the body tells it. */
+static void
+add_stands (const Aeroplane *aeroplane, PartList *list)
+{
+  g_autoptr (PartRule) rule = part_rule_new (aeroplane);
+
+  for (size_t i = 0; i < list->count; i++)
+    if (list->lines[i].part && part_stand_of (rule, list->lines[i].part, &list->lines[i].stand))
+      list->has_stands = true;
+}
+
 PartList
 part_list_of (const Figures *figures)
 {
@@ -118,6 +129,7 @@ part_list_of (const Figures *figures)
       if (part->aboard && (partner == NULL || part_stands_before (aeroplane, part, partner)))
         list.lines[list.count++] = line_of_part (part, partner, ++number);
     }
+  add_stands (aeroplane, &list);
   leads = add_leads (aeroplane, &list);
   if (line_of_structure (figures, leads, &list.lines[list.count]))
     list.count++;
@@ -135,9 +147,12 @@ part_list_clear (PartList *self)
 static void
 table_add_line (RuledTable *table, Units units, const PartLine *line)
 {
-  char *const cells[] = {
+  const bool stands = table->columns > 4 && line->stand.former;
+  char *const cells[TABLE_COLUMNS] = {
     line->number > 0 ? g_strdup_printf ("%d", line->number) : g_strdup (""), g_strdup (line->name),
-    units_mass_figure (units, line->mass), paper_length_figure (units, line->x) };
+    units_mass_figure (units, line->mass), paper_length_figure (units, line->x),
+    stands ? part_stand_text (&line->stand, line->stand.front_mm, units) : NULL,
+    stands ? part_stand_height_text (&line->stand, units) : NULL };
 
   ruled_table_add (table, cells);
 }
@@ -148,7 +163,7 @@ table_add_rest (RuledTable *table, size_t count)
   /* Translators: at the end of a list that is cut short */
   g_autofree char *words = g_strdup_printf (ngettext ("and %d more, in the parts list", "and %d more, in the parts list", count), (int) count);
 
-  ruled_table_add (table, (char *const[]) { g_strdup (""), g_steal_pointer (&words), g_strdup (""), g_strdup ("") });
+  ruled_table_add (table, (char *const[TABLE_COLUMNS]) { NULL, g_steal_pointer (&words) });
 }
 
 void
@@ -156,7 +171,7 @@ part_table_draw (const SheetPen *pen, const PartList *list, Point at, PartTableS
 {
   const MassFigures *mass = &pen->sheet->figures->mass;
   const Units units = pen->sheet->units;
-  RuledTable table = ruled_table_new (_("Parts"), 4);
+  RuledTable table = ruled_table_new (_("Parts"), list->has_stands ? 6 : 4);
   const PartLine whole = { .name = (char *) _("all-up, balance point"), .mass = mass->total_g, .x = mass->x_mm };
 
   table.caps = style.caps;
@@ -164,6 +179,8 @@ part_table_draw (const SheetPen *pen, const PartList *list, Point at, PartTableS
   table.heads[1] = _("part");
   table.heads[2] = units_mass_name (units);
   table.heads[3] = _("aft of datum");
+  table.heads[4] = _("front edge");
+  table.heads[5] = _("above the bottom");
   table.to_right[2] = table.to_right[3] = true;
   for (size_t i = 0; i < MIN (list->count, style.most); i++)
     table_add_line (&table, units, &list->lines[i]);

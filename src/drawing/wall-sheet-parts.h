@@ -1,5 +1,6 @@
 #pragma once
 #include "drawing/wall-sheet-pen.h"
+#include "figures/part-stand.h"
 
 /** A line of the parts list: one part, or two alike that mirror one another. */
 typedef struct {
@@ -7,9 +8,10 @@ typedef struct {
   char *name;
   double mass, x;          /* g, of all of them; mm aft of datum */
   const Part *part;        /* to starboard where there are two; NULL for structure */
+  PartStand stand;         /* where its tray goes; without a former for what no rule on the body tells */
 } PartLine;
 
-typedef struct { PartLine *lines; size_t count; } PartList;
+typedef struct { PartLine *lines; size_t count; bool has_stands; } PartList;
 
 /** Parts aboard in the order of the document, then what is built, as one line. */
 PartList part_list_of    (const Figures *figures);
@@ -17,5 +19,6 @@ void     part_list_clear (PartList *self);      /* frees the lines and their nam
 
 /** Height of capitals, mm; how many tables side by side; beyond `most` lines it says how many more there are. */
 typedef struct { double caps; unsigned side_by_side, most; } PartTableStyle;
-/** The table, its upper left corner at `at`, mm: number, part, mass, place, and the sum. */
+/** The table, its upper left corner at `at`, mm: number, part, mass, place, where any has one its tray's (front edge from a former, underside above the
+ *  bottom), and the sum. */
 void     part_table_draw (const SheetPen *pen, const PartList *list, Point at, PartTableStyle style);

@@ -38,8 +38,7 @@ wall_sheet_layout_new (const WallSheet *sheet)
   self->sheet.figures = figures_ref (sheet->figures);
   self->sheet.date = g_strdup (sheet->date);
   self->look = look_for_paper ();
-  sheet_blocks_init (self->blocks, &self->sheet, &self->look);
-  if (layout_search (&self->sheet, &self->look, self->blocks, &self->arrangement))
+  if (layout_arrange (&self->sheet, &self->look, self->blocks, &self->arrangement))
     return self;
   wall_sheet_layout_free (self);
   return NULL;

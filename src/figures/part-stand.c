@@ -116,6 +116,17 @@ part_stand_text (const PartStand *stand, double edge_mm, Units units)
   return g_strdup_printf (edge_mm > 0 ? _("%s behind %s") : _("%s ahead of %s"), length, stand->former->name);
 }
 
+char *
+part_stand_height_text (const PartStand *stand, Units units)
+{
+  g_autofree char *front = units_length_figure (units, stand->front_height_mm), *rear = units_length (units, stand->rear_height_mm);
+  g_autofree char *rear_figure = units_length_figure (units, stand->rear_height_mm);
+
+  if (isnan (stand->front_height_mm) || isnan (stand->rear_height_mm))
+    return g_strdup ("–");
+  return g_str_equal (front, rear_figure) ? g_steal_pointer (&rear) : g_strdup_printf (_("%s to %s"), front, rear);
+}
+
 void
 part_stand_write (JsonText *json, const PartRule *rule, const Part *part)
 {

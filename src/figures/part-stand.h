@@ -27,6 +27,8 @@ bool part_stand_of (const PartRule *self, const Part *part, PartStand *stand);
 
 /** "18 mm behind F3", "4 mm ahead of F1", "at F3". A new string. */
 char *part_stand_text (const PartStand *stand, double edge_mm, Units units);
+/** Its underside above the bottom: "12 mm", "12 to 14 mm" where it rises from front to rear, "–" where that cannot be had. A new string. */
+char *part_stand_height_text (const PartStand *stand, Units units);
 
 /** Adds to an open object former, front_behind_former_mm, rear_behind_former_mm, front_above_bottom_mm, rear_above_bottom_mm; null what
  *  cannot be had. */

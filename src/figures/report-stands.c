@@ -2,21 +2,8 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
-#include <math.h>
 #include "figures/names.h"
 #include "figures/part-stand.h"
-
-/* "12 mm", or "12 to 14 mm" where it rises from front to rear. */
-static char *
-height_text (const PartStand *stand, Units units)
-{
-  g_autofree char *front = units_length_figure (units, stand->front_height_mm), *rear = units_length (units, stand->rear_height_mm);
-  g_autofree char *rear_figure = units_length_figure (units, stand->rear_height_mm);
-
-  if (isnan (stand->front_height_mm) || isnan (stand->rear_height_mm))
-    return g_strdup ("–");
-  return g_str_equal (front, rear_figure) ? g_steal_pointer (&rear) : g_strdup_printf (_("%s to %s"), front, rear);
-}
 
 static void
 add_row (TextTable *table, const Part *part, const PartStand *stand, Units units)
@@ -24,7 +11,7 @@ add_row (TextTable *table, const Part *part, const PartStand *stand, Units units
   text_table_cell (table, g_strdup (piece_name (&part->piece)));
   text_table_cell (table, part_stand_text (stand, stand->front_mm, units));
   text_table_cell (table, part_stand_text (stand, stand->rear_mm, units));
-  text_table_cell (table, height_text (stand, units));
+  text_table_cell (table, part_stand_height_text (stand, units));
 }
 
 TextTable

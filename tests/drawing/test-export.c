@@ -156,6 +156,22 @@ START_TEST (the_words_of_a_pdf_can_be_searched)
 }
 END_TEST
 
+/* The same words as in the report, where the paper has room for them beside the drawing; what has no former has no such columns. */
+START_TEST (where_trays_go_stands_in_the_parts_table)
+{
+  const ExportOptions options = options_of (EXPORT_PDF, _i ? "ansi-d" : "a2");
+  g_autoptr (GBytes) bytes = exported (example_racer (), &options), other = exported (wing_only (), &options);
+  PopplerDocument *document = pdf_of (bytes), *without = pdf_of (other);
+  g_autofree char *words = pdf_words (document), *none = pdf_words (without);
+
+  ck_assert_msg (strstr (words, "front edge") && strstr (words, "above the bottom"), "%s", words);
+  ck_assert_msg (strstr (words, "19 mm behind F3") && strstr (words, "15 to 18 mm"), "%s", words);
+  ck_assert_ptr_null (strstr (none, "front edge"));
+  g_object_unref (document);
+  g_object_unref (without);
+}
+END_TEST
+
 START_TEST (inches_and_ounces_stand_on_the_sheet_of_who_wants_them)
 {
   ExportOptions options = options_of (EXPORT_PDF, "tabloid");
@@ -543,6 +559,7 @@ main (void)
   tcase_add_loop_test (tests, a_png_records_the_resolution_at_which_it_is_true_to_size, 0, 2);
   tcase_add_loop_test (tests, a_pdf_is_one_page_of_the_papers_exact_size, 0, G_N_ELEMENTS (pages));
   tcase_add_test (tests, the_words_of_a_pdf_can_be_searched);
+  tcase_add_loop_test (tests, where_trays_go_stands_in_the_parts_table, 0, 2);
   tcase_add_test (tests, inches_and_ounces_stand_on_the_sheet_of_who_wants_them);
   tcase_add_test (tests, a_pdf_carries_its_title_and_no_date_but_the_documents);
   tcase_add_test (tests, only_the_drawings_own_lettering_is_used_and_travels_with_it);

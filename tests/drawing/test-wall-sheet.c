@@ -28,8 +28,7 @@ laid_new (Aeroplane *takes, const char *paper, bool portrait, LengthUnit length)
     .portrait = portrait, .date = "" };
   aeroplane_unref (takes);
   self->look = look_for_paper ();
-  sheet_blocks_init (self->blocks, &self->sheet, &self->look);
-  ck_assert (layout_search (&self->sheet, &self->look, self->blocks, &self->arrangement));
+  ck_assert (layout_arrange (&self->sheet, &self->look, self->blocks, &self->arrangement));
   return self;
 }
 
