@@ -22,7 +22,7 @@ length_sentence (PlanTool *self)
   if (self->click_count == 0 && plan->length_count > 1)
     return _("Click both ends of another length you know, or go on with Square Up.");
   if (self->click_count == 0 && plan->length_count == 1)
-    return _("Click another length across the first, to see how the paper has stretched, or go on with Square Up.");
+    return _("Click another length across the first: paper often stretches by half a per cent. Or go on with Square Up.");
   if (self->click_count == 0 && is_true_page (self))
     return _("Click a length you know to check the page, or go on with View.");
   if (self->click_count == 0)

@@ -157,6 +157,13 @@ print_length (const Traced *traced, size_t index, GString *text)
                             _("They do not explain it: the figure or an end is wrong, or the paper has stretched unevenly."));
 }
 
+/* Whether lengths that run one way alone made the scale: of the other way nothing is known then. */
+static bool
+is_known_one_way (const MappingMisfit *misfit)
+{
+  return misfit->maker == MADE_BY_LENGTHS && (misfit->length_count == 1 || misfit->badly_conditioned);
+}
+
 static void
 print_scales (const MappingMisfit *misfit, GString *text)
 {
@@ -164,6 +171,10 @@ print_scales (const MappingMisfit *misfit, GString *text)
 
   if (misfit->badly_conditioned)
     g_string_append_printf (text, "  %s\n", _("The known lengths cannot tell two scales apart: one is used both ways."));
+  else if (is_known_one_way (misfit))
+    /* TRANSLATORS: half a per cent is what paper and scanners usually differ by from one direction to the other */
+    g_string_append_printf (text, "  %s\n", _("The scale is known one way only: paper and scanners stretch unevenly, so across that length "
+                                              "figures may be half a per cent off. Add a known length at right angles."));
   else if (isfinite (misfit->difference_percent) && misfit->each_way)
     g_string_append_printf (text, _("  The known lengths give a scale each way; they differ by %s %%.\n"), difference);
 }
@@ -271,6 +282,7 @@ write_misfits (JsonText *json, const MappingMisfit *misfit)
 {
   json_text_number (json, "scales_differ_percent", misfit->difference_percent);
   json_text_bool (json, "scale_each_way", misfit->each_way);
+  json_text_bool (json, "scale_known_one_way", is_known_one_way (misfit));
   json_text_open_array (json, "misfits");
   for (size_t i = 0; i < misfit->length_count; i++)
     {

@@ -13,7 +13,7 @@ START_TEST (two_clicks_and_a_figure_make_a_known_length)
   assert_px (length ()->a, level_from, 0.5);
   assert_px (length ()->b, level_to, 0.5);
   gui_await (strip (), "By that length the whole picture is 120 × 90\u00a0mm, margins and all.");
-  gui_await (strip (), "Click another length across the first, to see how the paper has stretched, or go on with Square Up.");
+  gui_await (strip (), "Click another length across the first: paper often stretches by half a per cent. Or go on with Square Up.");
   /* What the picture measures checks that figure, and tells nothing of a level line. */
   step ("Square Up");
   ck_assert_ptr_null (gui_find (strip (), "By that length the whole picture is 120 × 90\u00a0mm, margins and all."));

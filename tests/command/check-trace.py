@@ -52,6 +52,16 @@ def a_length_gives_the_scale_and_x_runs_down_from_the_first_place():
     check(bar['area_mm2'] is None and '--centre-line' in bar['missing_because'], 'no area without a centre line, and why')
 
 
+def a_scale_that_is_known_one_way_only_says_so():
+    one, across = '--known=20,40,220,40=50', '--known=20,40,20,100=15'
+    text = trace(one, *BAR, LC_ALL='C.UTF-8')
+    check('one way only' in text and 'half a per cent' in text, f'one length: {text}')
+    check(traced(one, *BAR)['scale_known_one_way'], 'one length')
+    check(not traced(one, across, *BAR)['scale_known_one_way'], 'two lengths across each other')
+    check('one way only' not in trace(one, across, *BAR, LC_ALL='C.UTF-8'), 'two lengths: no word of it')
+    check(not traced('--mm-per-pixel=0.25', *BAR)['scale_known_one_way'], 'a scale that was typed')
+
+
 def two_lengths_give_a_scale_each_way():
     bar = traced('--known=20,40,220,40=50', '--known=20,40,20,100=30', *BAR)
     near(bar['mm_per_px_x'], 0.25, 1e-9, 'a pixel across')
@@ -146,6 +156,7 @@ with tempfile.TemporaryDirectory() as folder:
     plan = str(pathlib.Path(folder, 'plan.png'))
     drawn_plan.write(plan)
     a_length_gives_the_scale_and_x_runs_down_from_the_first_place()
+    a_scale_that_is_known_one_way_only_says_so()
     two_lengths_give_a_scale_each_way()
     corners_give_the_mapping_in_either_sense()
     a_half_wing_comes_out_about_its_centre_line()
