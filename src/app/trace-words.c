@@ -74,6 +74,9 @@ passing_words (Units units, const TraceGround *ground, const PassedClick *passed
   g_autofree char *off = trace_words_fine (units, passed->by);
   g_autofree char *at = place_words (units, ground->shows, point_add (passed->at, (Point) { ground->placing.x, 0 }));
 
+  if (passed->aside && shows_body (ground->shows))
+    return g_strdup_printf (_("The outline runs out and back %s aft of the datum, by %s: if that is a fin, trace it again and click both ends of "
+                              "its root."), at, off);
   if (passed->aside && ground->shows == VIEW_FIN)
     return g_strdup_printf (_("The outline goes aside at height %s by %s over bare paper: if it took another line, trace it again with a click "
                               "there."), at, off);

@@ -152,13 +152,15 @@ trace_goes_on (double done, void *data)
   return !g_cancellable_is_cancelled (data);
 }
 
-/* The worse of what it passes and how far it goes aside; a body's formers and fairings do that too. */
+/* The worse of what it passes and how far it goes aside. A body's fairings do that too: from the side it is a fin that is told. */
 static PassedClick
 to_look_at (const TraceOrder *order, const Trace *trace)
 {
   const double passed = trace_astray (trace->astray, order->click_sigma * trace->mm_per_px);
   const bool body = order->ground->shows == VIEW_BODY_TOP || order->ground->shows == VIEW_BODY_SIDE;
 
+  if (order->ground->shows == VIEW_BODY_SIDE && trace->spur > passed)
+    return (PassedClick) { trace->spur, trace->spur_at, true };
   if (!body && trace->aside > passed)
     return (PassedClick) { trace->aside, trace->aside_at, true };
   return (PassedClick) { passed, trace->astray_at, false };

@@ -72,6 +72,7 @@ static const Attribute of_body[] = {
   { .name = "side-traced", .kind = VALUE_ID, .offset = offsetof (Body, side_traced) },
   PASSED_CLICK ("", Body, passed),
   PASSED_CLICK ("side-", Body, side_passed),
+  { .name = "side-passed-aside", .kind = VALUE_FLAG, .offset = offsetof (Body, side_passed.aside), .words = yes_words },
   { .name = "skin", .offset = offsetof (Body, skin), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
   { .name = "former-thickness", .offset = offsetof (Body, former_thickness), .most = DOCUMENT_REACH, .fallback = NAN, .unit = "mm" },
   { .name = NULL }

@@ -59,7 +59,7 @@ typedef struct {
 
 /** A click that a traced outline passes further off than a hand misses, so that it may have taken another line: by how much, and where the
  *  click was, in the outline's own places. mm; `by` 0: it passes none, or it was looked at and accepted. `aside`: it is no click, but where
- *  the outline goes aside by so much over bare paper, to another line maybe. */
+ *  the outline goes aside by so much over bare paper, to another line maybe; of a body from the side, where it runs out and comes back. */
 typedef struct { double by; Point at; bool aside; } PassedClick;
 
 typedef struct {

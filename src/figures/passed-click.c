@@ -47,6 +47,9 @@ passed_click_words (const Piece *piece, const PassedClick *passed, Units units)
   g_autofree char *at = units_length (units, body ? passed->at.x : fabs (passed->at.y));
   const char *name = piece_name (piece);
 
+  if (body && passed->aside)
+    return g_strdup_printf (_("“%s” from the side runs out and back %s aft of the datum, by %s: if that is a fin, trace it again with clicks at "
+                              "both ends of its root, else accept it."), name, at, off);
   if (body && passed == &((const Body *) piece)->side_passed)
     return g_strdup_printf (_("“%s” from the side passes your click %s aft of the datum by %s: hold V over its print and look, then trace "
                               "it again with more clicks there, or accept it."), name, at, off);

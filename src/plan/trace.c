@@ -8,6 +8,7 @@
 #include "plan/trace-fit.h"
 #include "plan/trace-round.h"
 #include "plan/trace-run.h"
+#include "plan/trace-spur.h"
 #include "plan/wiggles.h"
 
 /* mm, and of a click's deviation: an outline that passes a click by more than both took another line. */
@@ -259,6 +260,8 @@ trace_outline (const Ink *ink, const TraceRequest *request, Trace *made)
     status = add_cut (&trace.outline, request->root);
   if (!status)
     status = draw_polyline (request, &trace);
+  if (!status && request->goes_round)
+    status = trace_look_for_spur (&trace);
   if (!status)
     {
       look_back (&run, &trace);

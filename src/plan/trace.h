@@ -33,6 +33,8 @@ typedef struct {
   Point astray_at;           /* mm: and that click; far off, it took another line */
   double aside;              /* mm: how far its line goes aside over bare paper, to go on beside its way: to another line; 0: nowhere, */
   Point aside_at;            /* mm: and where */
+  double spur;               /* mm: how far one that goes round runs out and comes back, as round a fin on a body's back; 0: nowhere, */
+  Point spur_at;             /* mm: and where its foot is */
 } Trace;
 
 /** How near an outline keeps to its line when nobody says otherwise, mm: 0.07 mm or half of the file's pixel, whichever is more. */

@@ -201,6 +201,24 @@ START_TEST (a_click_that_is_passed_is_told_by_where_it_is_on_what_is_traced)
 }
 END_TEST
 
+static const struct { ViewShows shows; const char *says; } aside[] = {
+  { VIEW_WING, "The outline goes aside at station 8 mm by 3.0 mm over bare paper" },
+  { VIEW_FIN, "The outline goes aside at height 8 mm by 3.0 mm over bare paper" },
+  { VIEW_BODY_SIDE, "The outline runs out and back 130 mm aft of the datum, by 3.0 mm: if that is a fin" },
+};
+
+START_TEST (what_goes_aside_or_runs_up_a_fin_is_told_by_where_it_is_on_what_is_traced)
+{
+  const TraceGround ground = { .shows = aside[_i].shows, .placing = { .x = 100 } };
+  const TraceResult result = { .passed = { 3, { 30, 8 }, true } };
+  g_autofree char *says = trace_words_done (millimetres, &ground, &result);
+  g_auto (GStrv) words = g_strsplit (says, "\u00a0", -1);
+  g_autofree char *plain = g_strjoinv (" ", words);
+
+  ck_assert_msg (g_str_has_prefix (plain, aside[_i].says), "%s", plain);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -213,5 +231,6 @@ main (void)
   tcase_add_loop_test (tcase, the_panel_says_how_a_body_keeps_to_its_line_and_traces_it_again, 0, G_N_ELEMENTS (views));
   tcase_add_test (tcase, a_body_that_may_be_another_line_is_not_said_to_keep_to_its_own);
   tcase_add_loop_test (tcase, a_click_that_is_passed_is_told_by_where_it_is_on_what_is_traced, 0, G_N_ELEMENTS (passed));
+  tcase_add_loop_test (tcase, what_goes_aside_or_runs_up_a_fin_is_told_by_where_it_is_on_what_is_traced, 0, G_N_ELEMENTS (aside));
   return hand_run ("app trace-body", &tcase, 1);
 }

@@ -59,7 +59,7 @@ any_body (void)
   made->outline = any_outline (1.1);
   made->side_outline = any_outline (2.3);
   made->passed = (PassedClick) { 2.7, { 121.9, 31.1 }, false };
-  made->side_passed = (PassedClick) { 3.9, { 167.3, -17.9 }, false };
+  made->side_passed = (PassedClick) { 3.9, { 167.3, -17.9 }, true };
   made->formers = g_new0 (NamedPlace, 1);
   made->former_count = 1;
   made->formers[0] = (NamedPlace) { g_strdup ("F1"), 61.7 };

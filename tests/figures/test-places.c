@@ -177,6 +177,20 @@ START_TEST (an_outline_that_goes_aside_over_bare_paper_is_found_until_it_is_acce
 }
 END_TEST
 
+START_TEST (a_body_that_runs_up_a_fin_and_back_is_found_until_it_is_accepted)
+{
+  g_autoptr (Aeroplane) aeroplane = passing ("body", (PassedClick) { .by = 0 }, (PassedClick) { 35, { 585, 40 }, true });
+  g_autoptr (Aeroplane) accepted = change_outline_accepted (aeroplane, "body");
+  g_autoptr (Figures) figures = figures_once (aeroplane), none = figures_once (accepted);
+  const Note *note = note_with (figures, "runs out and back");
+
+  ck_assert_ptr_nonnull (note);
+  ck_assert_msg (g_str_has_prefix (note->text, "“body” from the side runs out and back 585\u00a0mm aft of the datum, by 35\u00a0mm: "), "%s",
+                 note->text);
+  ck_assert_ptr_null (note_with (none, "runs out and back"));
+}
+END_TEST
+
 START_TEST (a_passed_click_is_told_in_the_reader_s_units)
 {
   g_autoptr (Aeroplane) aeroplane = passing ("wing", (PassedClick) { 6.35, { 120, 254 }, false }, (PassedClick) { .by = 0 });
@@ -202,6 +216,7 @@ main (void)
   tcase_add_test (tests, a_fin_s_guessed_place_is_said_without_the_balance_mark_which_does_not_follow_it);
   tcase_add_loop_test (tests, an_outline_that_passes_a_click_is_found_with_its_place_and_what_to_do, 0, G_N_ELEMENTS (passed));
   tcase_add_loop_test (tests, an_outline_that_goes_aside_over_bare_paper_is_found_until_it_is_accepted, 0, G_N_ELEMENTS (aside));
+  tcase_add_test (tests, a_body_that_runs_up_a_fin_and_back_is_found_until_it_is_accepted);
   tcase_add_test (tests, a_passed_click_is_told_in_the_reader_s_units);
   return run_suite (suite_create ("places"), tests);
 }

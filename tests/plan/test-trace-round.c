@@ -156,6 +156,7 @@ expect_body (const Trace *trace, const char *because)
       const double off = outline_nearest (trace->outline, *corners[i], &segment, &t);
       ck_assert_msg (off <= 0.5, "%s: %.2f mm off the corner at %.0f, %.0f", because, off, corners[i]->x, corners[i]->y);
     }
+  ck_assert_msg (trace->spur == 0, "%s: a spur at %.0f", because, trace->spur_at.x);
   const double area = 100 * (enclosed (trace->polyline, trace->count) / enclosed (truth, ROUND - 1) - 1);
   ck_assert_msg (fabs (area) <= 0.5, "%s: area %+.2f %%", because, area);
 }
@@ -197,6 +198,21 @@ START_TEST (a_body_begins_at_its_nose_and_runs_over_its_top_first)
 }
 END_TEST
 
+/* The fin's root is from upper (0.85) to the stern post; its top is 45 mm above the post's. */
+START_TEST (an_outline_that_runs_up_a_fin_and_back_is_said_to)
+{
+  const Hand hand = { "over the fin", { point_mix (nose_top, nose_foot, 0.45), upper (0.4), upper (0.82), { 180, 51 }, { 193, 51 },
+                                        point_mix (tail_top, tail_foot, 0.5), lower (0.5) }, 7 };
+  Ink *ink = sheet_with (FIN);
+  Trace trace = traced (ink, &hand, _i);
+
+  ck_assert_double_eq_tol (trace.spur, 51 - upper (0.85).y, 8);
+  ck_assert_double_eq_tol (trace.spur_at.x, 0.5 * (upper (0.85).x + tail_top.x), 10);
+  trace_clear (&trace);
+  ink_unref (ink);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -204,6 +220,7 @@ main (void)
   TCase *tests = tcase_create ("bodies from the side");
 
   tcase_add_loop_test (tests, a_body_traced_with_few_clicks_keeps_its_blunt_ends_wherever_it_was_begun, NOTHING, FIN + 1);
+  tcase_add_loop_test (tests, an_outline_that_runs_up_a_fin_and_back_is_said_to, false, true + 1);
   tcase_add_test (tests, a_body_begins_at_its_nose_and_runs_over_its_top_first);
   return run_suite (suite, tests);
 }
