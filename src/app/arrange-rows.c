@@ -2,6 +2,7 @@
 #include "app/arrange-rows.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/ballast-worst.h"
 #include "figures/movers.h"
 #include "figures/names.h"
 #include "figures/report-ballast.h"
@@ -172,5 +173,9 @@ arrange_rows_add_movers (TrammelGroup *group, const Figures *figures, Units unit
   movers_clear (&movers);
   g_autoptr (GArray) places = ballast_places (figures->aeroplane, ballast_need_of (figures));
   add_ballast_places (group, places, units);
-  return added + places->len;
+  const BallastWorst worst = ballast_worst_of (figures);
+  g_autofree char *nose = ballast_worst_text (&worst, units);
+  if (nose != NULL)
+    add_row (group, nose, NULL);
+  return added + places->len + (nose != NULL);
 }

@@ -36,19 +36,13 @@ take_place (BallastTold *self, const Figures *figures, BallastNeed need, const P
 }
 
 BallastTold
-ballast_told_of (const Figures *figures, const Solution *solution)
+ballast_told_for (const Figures *figures, const Part *part, double part_x, double off_mm)
 {
-  const Part *part = solution ? solution->part : NULL;
-  const double part_x = !part ? NAN : solution->x_mm < part->rail_from ? part->rail_from : part->rail_to;
-  const BallastNeed need = need_of (figures, part, part_x);
+  BallastNeed need = need_of (figures, part, part_x);
+  need.x_mm += off_mm;
   const SlideCase ends = { .target_x = need.target_x_mm, .nose_x = figures->nose_x_mm, .tail_x = figures->tail_x_mm };
   BallastTold self = { .mass_g = NAN, .x_mm = NAN, .sigma_g = NAN, .aft = need.x_mm < need.target_x_mm };
 
-  if (solution && solution->reachable)
-    {
-      self.mass_g = self.sigma_g = 0;
-      return self;
-    }
   if (ballast_solve (&ends, need.mass_g, need.x_mm, &self.mass_g, &self.x_mm) != CORE_OK)
     return self;
   take_place (&self, figures, need, part, part_x);
@@ -58,6 +52,16 @@ ballast_told_of (const Figures *figures, const Solution *solution)
   self.owed = ballast_owed (&wanted);
   self.sigma_g = contribution_sigma (&self.owed);
   return self;
+}
+
+BallastTold
+ballast_told_of (const Figures *figures, const Solution *solution)
+{
+  const Part *part = solution ? solution->part : NULL;
+
+  if (solution && solution->reachable)
+    return (BallastTold) { .mass_g = 0, .x_mm = NAN, .sigma_g = 0 };
+  return ballast_told_for (figures, part, !part ? NAN : solution->x_mm < part->rail_from ? part->rail_from : part->rail_to, 0);
 }
 
 char *

@@ -17,5 +17,7 @@ typedef struct {
 /** With the solution's part at the nearer end of its rail; NULL: with everything as it stands.
  *  cost     as ballast_places: not for each frame of a drag in which nobody reads it */
 BallastTold ballast_told_of (const Figures *figures, const Solution *solution);
+/** With the part's middle at part_x_mm, and the balance point off_mm further aft than it is then. The part may be NULL. */
+BallastTold ballast_told_for (const Figures *figures, const Part *part, double part_x_mm, double off_mm);
 /** "in front of the firewall"; "at the nose" or "at the tail" where no place has room. A new string. */
 char *ballast_told_phrase (const BallastTold *self);

@@ -1,6 +1,7 @@
 #include "figures/report-ballast.h"
 
 #include <math.h>
+#include "figures/ballast-worst.h"
 
 /* mm: what the balance point is off by so little nobody is told. */
 static const double NOTHING = 0.5;
@@ -70,10 +71,31 @@ report_write_ballast_places (JsonText *json, const GArray *places)
   json_text_close_array (json);
 }
 
+static void
+write_worst (JsonText *json, const Figures *figures)
+{
+  const BallastWorst worst = ballast_worst_of (figures);
+
+  if (!isfinite (worst.further_mm))
+    {
+      json_text_null (json, "nose_weight_worst");
+      return;
+    }
+  json_text_open_object (json, "nose_weight_worst");
+  json_text_number (json, "further_mm", worst.further_mm);
+  json_text_bool (json, "possible", isfinite (worst.told.mass_g));      /* false: the aim lies ahead of the nose */
+  if (isfinite (worst.told.mass_g))
+    json_text_number (json, "mass_g", worst.told.mass_g);
+  if (worst.told.mass_g > 0)
+    json_text_number (json, "x_mm", worst.told.x_mm);
+  json_text_close_object (json);
+}
+
 void
 report_write_ballast (JsonText *json, const Figures *figures)
 {
   g_autoptr (GArray) places = ballast_places (figures->aeroplane, ballast_need_of (figures));
 
   report_write_ballast_places (json, places);
+  write_worst (json, figures);
 }

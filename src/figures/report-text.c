@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/advice.h"
+#include "figures/ballast-worst.h"
 #include "figures/cautions.h"
 #include "figures/notes.h"
 #include "figures/report-ballast.h"
@@ -104,6 +105,20 @@ append_coverings (GString *text, const Figures *figures, Units units)
   text_wrap (text, beneath, 2, LINE_WIDTH);
 }
 
+static void
+append_ballast (GString *text, const Figures *figures, Units units)
+{
+  const BallastWorst worst = ballast_worst_of (figures);
+  g_autofree char *beneath = ballast_worst_text (&worst, units);
+
+  append_section (text, _("Ballast at each place, all else as it stands"), report_ballast (figures, units));
+  if (!beneath)
+    return;
+  append_heading (text, _("Nose weight in the worst case"));
+  g_string_append (text, "  ");
+  text_wrap (text, beneath, 2, LINE_WIDTH);
+}
+
 char *
 report_text (const Figures *figures, Units units)
 {
@@ -129,7 +144,7 @@ report_text (const Figures *figures, Units units)
   append_section (text, _("Parts that slide"), report_solutions (figures, units));
   append_section (text, _("Hatch to cut"), report_hatch (figures, units));
   append_section (text, _("What moves the balance"), report_movers (figures, units));
-  append_section (text, _("Ballast at each place, all else as it stands"), report_ballast (figures, units));
+  append_ballast (text, figures, units);
   append_section (text, _("Flight"), report_flight (figures, units));
   append_section (text, _("Lift and damping"), report_motion (figures, units));
   append_notes (text, figures->notes, units);

@@ -4,6 +4,7 @@
 #include "document/changes.h"
 #include "figures/advice.h"
 #include "figures/ballast-told.h"
+#include "figures/ballast-worst.h"
 #include "figures/report.h"
 #include "figures/report-ballast.h"
 #include "support/aeroplanes.h"
@@ -108,6 +109,52 @@ START_TEST (what_has_no_room_anywhere_is_told_of_at_the_nose)
 }
 END_TEST
 
+/* With the battery foremost and such a lump in place the balance point lies ahead of the place advised by what two deviations of all without
+ * the lump take from it: x_t − 2σ W / (W + n). A normal law has 97.7 % below two deviations. */
+START_TEST (nose_weight_in_the_worst_case_makes_up_for_two_deviations)
+{
+  g_autoptr (Aeroplane) aeroplane = heavy_tail (20.0 * _i);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const BallastWorst worst = ballast_worst_of (figures);
+  const double sigma = figures->balance.static_margin_sigma_percent / 100 * figures->reference->planform.mac;
+  g_autoptr (Aeroplane) leaded = told_added (aeroplane, &worst.told, figures_solution (figures, "battery")->part->rail_from);
+  g_autoptr (Figures) after = figures_once (leaded);
+  g_autofree char *text = ballast_worst_text (&worst, metric), *mass = units_mass (metric, worst.told.mass_g);
+
+  ck_assert_double_eq_tol (worst.further_mm, 2 * sigma, 1e-9);
+  ck_assert (worst.told.has_place && worst.told.mass_g > 0);
+  ck_assert_double_eq_tol (after->mass.x_mm, figures->balance.advised_x_mm - 2 * sigma * figures->mass.total_g / after->mass.total_g, 1e-6);
+  ck_assert_ptr_nonnull (strstr (text, mass));
+  ck_assert_ptr_nonnull (strstr (text, "foremost on its rail"));
+}
+END_TEST
+
+START_TEST (a_heavy_nose_needs_no_weight_there_in_the_worst_case)
+{
+  Part *lump = part_new ("lump", "other");
+
+  lump->mass = 60;
+  lump->x = 20;
+  g_autoptr (Aeroplane) aeroplane = with_piece (racer (), lump);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const BallastWorst worst = ballast_worst_of (figures);
+  g_autofree char *text = ballast_worst_text (&worst, metric);
+
+  ck_assert_double_eq (worst.told.mass_g, 0);
+  ck_assert_ptr_nonnull (strstr (text, "no nose weight is needed"));
+}
+END_TEST
+
+START_TEST (without_a_balance_point_no_worst_case_is_told)
+{
+  g_autoptr (Aeroplane) aeroplane = with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 600, 100));
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  const BallastWorst worst = ballast_worst_of (figures);
+
+  ck_assert_ptr_null (ballast_worst_text (&worst, metric));
+}
+END_TEST
+
 int
 main (void)
 {
@@ -118,5 +165,8 @@ main (void)
   tcase_add_test (tests, headline_and_table_of_what_slides_tell_the_same_grams_at_the_same_place);
   tcase_add_test (tests, where_the_rail_reaches_none_is_told);
   tcase_add_test (tests, what_has_no_room_anywhere_is_told_of_at_the_nose);
+  tcase_add_loop_test (tests, nose_weight_in_the_worst_case_makes_up_for_two_deviations, 0, 3);
+  tcase_add_test (tests, a_heavy_nose_needs_no_weight_there_in_the_worst_case);
+  tcase_add_test (tests, without_a_balance_point_no_worst_case_is_told);
   return run_suite (suite_create ("ballast told"), tests);
 }

@@ -110,6 +110,7 @@ static const Reasons reasons[] = {
   { "controls.area_mm2", { FAULTS, { "of “%s” begins and ends at one station" } } },
   { "controls.area_share_percent", { FAULTS, { "of “%s” begins and ends at one station" } } },
   { "missing", { NO_POINT, NO_MASS, { ALONE } } },
+  { "nose_weight_worst", { NO_POINT, NO_MASS, { ALONE } } },
   { "structures.items.mass_g", { { "weighs nothing until" } } },
   { "coverings.kinds.balance_x_mm", { NO_MASS } },
   { "coverings.kinds.balance_way_mm", { NO_MASS } },
