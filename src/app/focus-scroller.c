@@ -73,40 +73,14 @@ scroller_unrealized (GtkWidget *scroller)
   g_signal_handlers_disconnect_by_func (gtk_widget_get_root (scroller), scroller_follow, scroller);
 }
 
-void
-focus_scroller_snapshot_seen (GtkWidget *content, GtkSnapshot *snapshot)
-{
-  GtkWidget *scroller = gtk_widget_get_ancestor (content, GTK_TYPE_SCROLLED_WINDOW);
-  const double height = scroller != NULL ? gtk_widget_get_height (scroller) : 0;
-
-  for (GtkWidget *child = gtk_widget_get_first_child (content); child != NULL; child = gtk_widget_get_next_sibling (child)) {
-    graphene_rect_t place;
-
-    if (scroller == NULL || !gtk_widget_compute_bounds (child, scroller, &place)
-        || (place.origin.y < height && place.origin.y + place.size.height > 0))
-      gtk_widget_snapshot_child (content, child, snapshot);
-  }
-}
-
-/* What was out of sight has not been painted, be it by the content or by one that it holds. */
-static void
-scroller_scrolled (GtkAdjustment *adjustment, GtkWidget *content)
-{
-  for (GtkWidget *child = gtk_widget_get_first_child (content); child != NULL; child = gtk_widget_get_next_sibling (child))
-    gtk_widget_queue_draw (child);
-}
-
 GtkWidget *
 focus_scroller_new (GtkWidget *takes, const char *name)
 {
   GtkWidget *scroller = gtk_scrolled_window_new (), *viewport = gtk_viewport_new (NULL, NULL);
-  GtkAdjustment *adjustment = gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (scroller));
 
   gtk_viewport_set_scroll_to_focus (GTK_VIEWPORT (viewport), FALSE);
   gtk_viewport_set_child (GTK_VIEWPORT (viewport), takes);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), viewport);
-  g_signal_connect_object (adjustment, "value-changed", G_CALLBACK (scroller_scrolled), takes, 0);
-  g_signal_connect_object (adjustment, "changed", G_CALLBACK (scroller_scrolled), takes, 0);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_widget_set_name (scroller, "panel-scroller");

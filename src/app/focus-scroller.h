@@ -6,9 +6,6 @@ G_BEGIN_DECLS
 /** `takes`, scrolling up and down, in an area that `name` names for a screen reader. What the keyboard reaches is scrolled into sight;
  *  not so what a list has that opens over it: its rows would leave the hand that presses on them. Named "panel-scroller". */
 GtkWidget *focus_scroller_new (GtkWidget *takes, const char *name);
-/** How a content paints itself that has many children: those alone that are in sight, since all that is painted takes time in every frame
- *  of the window, whatever else changed in it. For its class's `snapshot`. */
-void focus_scroller_snapshot_seen (GtkWidget *content, GtkSnapshot *snapshot);
 /** Scrolls a widget of the content into sight as soon as what was changed in it is laid out. Nothing outside such an area. */
 void focus_scroller_show (GtkWidget *widget);
 

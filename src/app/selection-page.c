@@ -370,7 +370,6 @@ static void
 trammel_selection_page_class_init (TrammelSelectionPageClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = trammel_selection_page_dispose;
-  GTK_WIDGET_CLASS (klass)->snapshot = focus_scroller_snapshot_seen;
 }
 
 static void

@@ -1,7 +1,5 @@
 /* The rows of the panel under a real hand: what a click marks, a list chooses and a field takes or refuses. */
 #include <math.h>
-#include <glib/gstdio.h>
-#include "app/selection-page.h"
 #include "document/part-class.h"
 #include "support/panel-stage.h"
 
@@ -73,64 +71,6 @@ START_TEST (a_row_of_a_list_low_in_the_scrolled_panel_is_the_row_that_is_chosen)
   gui_settle ();
   ck_assert_int_eq (wing ()->section, SECTION_FLAT_BOTTOMED);
   ck_assert_double_eq (gtk_adjustment_get_value (panel_scroll ()), before);
-}
-END_TEST
-
-static GBytes *
-panel_photographed (void)
-{
-  char *bytes = NULL, *path = NULL;
-  const int file = g_file_open_tmp ("panel-XXXXXX.png", &path, NULL);
-  gsize size;
-
-  gui_photograph (gui_find_named (GTK_WIDGET (stage.window), "panel-scroller"), path);
-  ck_assert (g_file_get_contents (path, &bytes, &size, NULL));
-  g_close (file, NULL);
-  g_unlink (path);
-  g_free (path);
-  return g_bytes_new_take (bytes, size);
-}
-
-static GBytes *
-panel_painted_anew (void)
-{
-  gtk_widget_queue_draw (gtk_widget_get_ancestor (section_class (), TRAMMEL_TYPE_SELECTION_PAGE));
-  gui_settle ();
-  return panel_photographed ();
-}
-
-/* What is out of sight is not painted: scrolled there it must be as if all had been. */
-START_TEST (what_is_scrolled_into_sight_is_painted)
-{
-  g_autoptr (GBytes) above = NULL, scrolled = NULL, anew = NULL;
-
-  choose (wing ()->piece.id);
-  gtk_adjustment_set_value (panel_scroll (), 0);
-  gui_settle ();
-  above = panel_photographed ();
-  gtk_adjustment_set_value (panel_scroll (), gtk_adjustment_get_upper (panel_scroll ()));
-  gui_settle ();
-  scrolled = panel_photographed ();
-  anew = panel_painted_anew ();
-  ck_assert (!g_bytes_equal (above, scrolled));
-  ck_assert (g_bytes_equal (scrolled, anew));
-}
-END_TEST
-
-START_TEST (what_comes_into_sight_as_the_window_grows_is_painted)
-{
-  g_autoptr (GBytes) grown = NULL, anew = NULL;
-
-  gtk_window_set_default_size (stage.window, 380, 500);
-  choose (wing ()->piece.id);
-  gui_wait_ms (200);
-  gtk_adjustment_set_value (panel_scroll (), 0);
-  gui_settle ();
-  gtk_window_set_default_size (stage.window, 380, 900);
-  gui_wait_ms (200);
-  grown = panel_photographed ();
-  anew = panel_painted_anew ();
-  ck_assert (g_bytes_equal (grown, anew));
 }
 END_TEST
 
@@ -474,8 +414,6 @@ main (void)
   tcase_add_test (with, what_was_typed_is_not_called_unweighed_even_where_the_kind_has_a_scale_s_deviation);
   tcase_add_test (with, what_is_selected_elsewhere_comes_before_the_findings);
   tcase_add_test (with, a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet);
-  tcase_add_test (with, what_is_scrolled_into_sight_is_painted);
-  tcase_add_test (with, what_comes_into_sight_as_the_window_grows_is_painted);
   tcase_add_test (with, the_handbook_speaks_of_a_body_only_where_there_is_one);
   tcase_add_test (with, a_mass_in_ounces_is_edited_as_it_is_read_and_left_as_it_was_it_stays);
   tcase_add_test (with, a_structure_s_mass_without_a_deviation_is_typed_and_nobody_says_that_it_is_not_weighed);
