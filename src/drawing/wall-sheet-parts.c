@@ -83,23 +83,25 @@ add_leads (const Aeroplane *aeroplane, PartList *list)
   return moment;
 }
 
-/* All structures as one line; its place is what the whole's leaves for it. */
+/* All structures as one line: what the scale says of the bare airframe is the structures' for the most part, and the lines are to come to
+ * the whole. Its mass and place are what the whole leaves for it. */
 static bool
-line_of_structure (const Figures *figures, double moment_of_leads, PartLine *line)
+line_of_structure (const Figures *figures, const PartList *list, double moment_of_leads, PartLine *line)
 {
-  double mass = 0, moment = figures->mass.total_g * figures->mass.x_mm - moment_of_leads;
+  double mass = figures->mass.total_g, moment = figures->mass.total_g * figures->mass.x_mm - moment_of_leads;
 
-  for (size_t i = 0; i < figures->structure_count; i++)
-    mass += figures->structures[i].mass_g;
+  for (size_t i = 0; i < list->count; i++)
+    mass -= list->lines[i].mass;
   for (size_t i = 0; i < aeroplane_count (figures->aeroplane, PIECE_PART); i++)
     {
       const Part *part = aeroplane_part (figures->aeroplane, i);
 
       moment -= part->aboard ? part->mass * part->x : 0;
     }
-  if (mass > 0)
-    *line = (PartLine) { .name = g_strdup (_("structure")), .mass = mass, .x = moment / mass };
-  return mass > 0;
+  if (!figures->structure_count || !(mass > 1e-9))
+    return false;
+  *line = (PartLine) { .name = g_strdup (_("structure")), .mass = mass, .x = moment / mass };
+  return true;
 }
 
 /* Where trays go, as a rule on the body tells it. */
@@ -131,7 +133,7 @@ part_list_of (const Figures *figures)
     }
   add_stands (aeroplane, &list);
   leads = add_leads (aeroplane, &list);
-  if (line_of_structure (figures, leads, &list.lines[list.count]))
+  if (line_of_structure (figures, &list, leads, &list.lines[list.count]))
     list.count++;
   return list;
 }

@@ -95,31 +95,36 @@ add_load (Weight *sum, const Scale *scale, double mass_g, double x_mm)
   sum->moment += mass_g * (x_mm - scale->about_x);
 }
 
-/* As the figures have it. */
 static void
-add_present (Weight *sum, const Scale *scale, const Structure *structure)
+add_reckoned (Weight *sum, const Scale *scale, const Coverable *on, const StructureFigures *weighed)
 {
+  const SurfaceFigures *reference = scale->figures->reference;
+  MassItem item;
+
+  if (load_of_structure (weighed, &on->spread, reference ? reference->planform.mac : NAN, &item) == CORE_OK)
+    add_load (sum, scale, item.mass * 1e3, item.x * 1e3);
+  sum->covering += structure_covering_g (weighed);
+}
+
+/* As reckoned, like what it is compared with: a bare airframe on the scale says nothing of the difference. */
+static void
+add_present (Weight *sum, const Scale *scale, const Coverable *on)
+{
+  const Structure *structure = aeroplane_structure_of (scale->figures->aeroplane, on->piece->id);
   const StructureFigures *weighed = structure ? figures_of_structure (scale->figures, structure) : NULL;
 
-  for (size_t i = 0; weighed && i < scale->figures->load_count; i++)
-    if (scale->figures->loads[i].piece == &structure->piece)
-      add_load (sum, scale, scale->figures->loads[i].mass_g, scale->figures->loads[i].x_mm);
   if (weighed)
-    sum->covering += structure_covering_g (weighed);
+    add_reckoned (sum, scale, on, weighed);
 }
 
 static void
 add_covered (Weight *sum, const Scale *scale, const Coverable *on, const MaterialClass *covering)
 {
-  const SurfaceFigures *reference = scale->figures->reference;
   const Structure *old = aeroplane_structure_of (scale->figures->aeroplane, on->piece->id);
   Structure *next = structure_covered (old, on->piece, &on->spread, covering);
   StructureFigures weighed = structure_figures_of (next, &on->spread);
-  MassItem item;
 
-  if (load_of_structure (&weighed, &on->spread, reference ? reference->planform.mac : NAN, &item) == CORE_OK)
-    add_load (sum, scale, item.mass * 1e3, item.x * 1e3);
-  sum->covering += structure_covering_g (&weighed);
+  add_reckoned (sum, scale, on, &weighed);
   g_clear_pointer (&weighed.items_g, g_array_unref);
   piece_unref (&next->piece);
 }
@@ -237,7 +242,7 @@ coverings_of (const Figures *figures, CoveringWhere where)
   Weight now = { 0 };
 
   for (guint i = 0; i < pieces->len; i++)
-    add_present (&now, &scale, structure_on (figures->aeroplane, pieces, i));
+    add_present (&now, &scale, &g_array_index (pieces, Coverable, i));
   self.present_g = now.covering;
   self.bare = !(now.covering > 0);
   for (const MaterialClass *class = material_classes (); pieces->len && class->word; class++)

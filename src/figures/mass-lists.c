@@ -61,24 +61,42 @@ add_to (MassGroupSum *sum, double mass, double sigma)
   sum->count++;
 }
 
+/* As the figures have it, which a bare airframe on the scale corrects; what has no place yet is in no load. */
+static const LoadFigures *
+load_of (const Figures *figures, const Piece *piece)
+{
+  for (size_t i = 0; i < figures->load_count; i++)
+    if (figures->loads[i].piece == piece)
+      return &figures->loads[i];
+  return NULL;
+}
+
+static void
+add_piece (MassGroupSum groups[], const Figures *figures, const Piece *piece)
+{
+  const LoadFigures *load = load_of (figures, piece);
+  Part *part = piece_as_part (figures->aeroplane, piece);
+
+  if (load)
+    add_to (&groups[mass_group_of (piece)], load->mass_g, load->mass_sigma_g);
+  else if (part && part->aboard)
+    add_to (&groups[mass_group_of (piece)], part->mass, part_mass_deviation (part));
+  else if (piece->kind == PIECE_STRUCTURE)
+    {
+      const StructureFigures *structure = figures_of_structure (figures, (const Structure *) piece);
+
+      add_to (&groups[MASS_STRUCTURE], structure->mass_g, structure->mass_sigma_g);
+    }
+  piece_unref (part ? &part->piece : NULL);
+}
+
 void
 mass_groups_of (const Figures *figures, MassGroupSum groups[MASS_GROUP_COUNT])
 {
-  const Aeroplane *aeroplane = figures->aeroplane;
-
   for (size_t i = 0; i < MASS_GROUP_COUNT; i++)
     groups[i] = (MassGroupSum) { 0 };
-  for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
-    {
-      const Piece *piece = aeroplane_piece (aeroplane, i);
-      Part *part = piece_as_part (aeroplane, piece);
-
-      if (part && part->aboard)
-        add_to (&groups[mass_group_of (piece)], part->mass, part_mass_deviation (part));
-      piece_unref (part ? &part->piece : NULL);
-    }
-  for (size_t i = 0; i < figures->structure_count; i++)
-    add_to (&groups[MASS_STRUCTURE], figures->structures[i].mass_g, figures->structures[i].mass_sigma_g);
+  for (size_t i = 0; i < aeroplane_piece_count (figures->aeroplane); i++)
+    add_piece (groups, figures, aeroplane_piece (figures->aeroplane, i));
 }
 
 /* What differs by less than the first is equal, and stands in the document's order: processors differ in the last bits. */

@@ -125,6 +125,24 @@ START_TEST (what_is_there_now_changes_nothing_and_is_the_one_that_is_present)
 }
 END_TEST
 
+/* 10 g less on the scale than reckoned: that is the airframe's, not the difference of two films. */
+START_TEST (a_bare_airframe_on_the_scale_changes_nothing_of_what_another_covering_weighs_more)
+{
+  g_autoptr (Aeroplane) aeroplane = racer_of_lines (), weighed = NULL;
+  g_autoptr (Figures) figures = figures_once (aeroplane), on_scale = NULL;
+  AeroplaneTraits traits = aeroplane_traits (aeroplane);
+
+  traits.airframe = figures->airframe.reckoned_g - 10;
+  weighed = aeroplane_with_traits (aeroplane, traits);
+  on_scale = figures_once (weighed);
+  ck_assert_double_eq_tol (on_scale->mass.total_g, figures->mass.total_g - 10, 0.5);
+  const Coverings before = coverings_of (figures, everywhere), after = coverings_of (on_scale, everywhere);
+
+  for (size_t i = 0; i < before.count; i++)
+    ck_assert_double_eq_tol (after.of[i].change_g, before.of[i].change_g, 1e-9);
+}
+END_TEST
+
 START_TEST (the_tail_alone_is_covered_alone_and_says_what_the_lightest_spares_at_the_nose)
 {
   g_autoptr (Aeroplane) aeroplane = racer_of_lines ();
@@ -218,6 +236,7 @@ main (void)
   tcase_add_test (tests, a_covering_weighs_by_the_area_that_it_covers);
   tcase_add_test (tests, the_battery_moved_as_told_and_what_is_told_for_the_nose_both_make_up_for_it);
   tcase_add_test (tests, what_is_there_now_changes_nothing_and_is_the_one_that_is_present);
+  tcase_add_test (tests, a_bare_airframe_on_the_scale_changes_nothing_of_what_another_covering_weighs_more);
   tcase_add_test (tests, the_tail_alone_is_covered_alone_and_says_what_the_lightest_spares_at_the_nose);
   tcase_add_test (tests, a_typed_mass_without_lines_is_a_bare_frame_and_the_covering_comes_on_top);
   tcase_add_test (tests, a_typed_mass_with_lines_changes_by_what_its_covering_does);

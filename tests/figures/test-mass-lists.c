@@ -40,6 +40,25 @@ START_TEST (groups_hold_all_that_is_aboard_once)
 }
 END_TEST
 
+START_TEST (groups_come_to_the_whole_with_the_bare_airframe_on_the_scale_too)
+{
+  g_autoptr (Aeroplane) aeroplane = racer (), weighed = NULL;
+  g_autoptr (Figures) reckoned = figures_once (aeroplane), figures = NULL;
+  AeroplaneTraits traits = aeroplane_traits (aeroplane);
+  MassGroupSum groups[MASS_GROUP_COUNT];
+  double mass = 0;
+
+  traits.airframe = reckoned->airframe.reckoned_g - 8;
+  weighed = aeroplane_with_traits (aeroplane, traits);
+  figures = figures_once (weighed);
+  ck_assert_double_lt (figures->mass.total_g, reckoned->mass.total_g - 7);
+  mass_groups_of (figures, groups);
+  for (int i = 0; i < MASS_GROUP_COUNT; i++)
+    mass += groups[i].mass_g;
+  ck_assert_double_eq_tol (mass, figures->mass.total_g, 1e-9);
+}
+END_TEST
+
 /* The racer with both aileron servos on one lead that weighs something itself. */
 static Aeroplane *
 racer_with_joined_lead (void)
@@ -144,6 +163,7 @@ main (void)
   TCase *tests = tcase_create ("mass lists");
 
   tcase_add_test (tests, groups_hold_all_that_is_aboard_once);
+  tcase_add_test (tests, groups_come_to_the_whole_with_the_bare_airframe_on_the_scale_too);
   tcase_add_test (tests, a_lead_that_weighs_something_is_in_its_group_once_and_among_the_moments);
   tcase_add_test (tests, a_part_belongs_where_its_class_does_and_else_its_kind);
   tcase_add_test (tests, moments_about_the_balance_point_are_nought_together);
