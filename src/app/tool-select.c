@@ -158,6 +158,17 @@ select_narrow (SelectTool *self)
   return true;
 }
 
+/* What has been clicked; of a part of a group all of it, and how that part alone is had. */
+static void
+select_take (SelectTool *self)
+{
+  TrammelSession *session = select_session (&self->tool);
+
+  trammel_session_select (session, select_only (&self->hit, trammel_session_aeroplane (session)));
+  if (self->hit.kind == HIT_PART && selection_single (trammel_session_selection (session)) == NULL)
+    trammel_sheet_canvas_set_hint (self->tool.sheet, _("These parts move as one. Click again for this part alone."));
+}
+
 /* Two quick clicks on a lead's line bend it there; two slow ones mean what lies beneath. */
 static bool
 select_bends (SelectTool *self, const ToolEvent *event)
@@ -190,7 +201,7 @@ select_click (Tool *tool, const ToolEvent *event)
   else if (self->shift && select_hit_selects (&self->hit))
     select_toggle (self);
   else if (select_hit_selects (&self->hit))
-    trammel_session_select (select_session (tool), select_only (&self->hit, trammel_session_aeroplane (select_session (tool))));
+    select_take (self);
   else if ((self->hit.kind == HIT_NOTHING || self->hit.kind == HIT_DATUM) && !self->shift)
     trammel_session_select (select_session (tool), selection_none ());
   select_keep_spot (self);

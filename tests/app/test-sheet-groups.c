@@ -46,6 +46,7 @@ START_TEST (a_click_takes_the_group_a_second_the_part_a_third_what_lies_beneath)
   hand_click ((Point) { 160, 0 });
   ck_assert (selection_has (selection (), "receiver"));
   ck_assert (selection_has (selection (), "servo-elevator"));
+  ck_assert_str_eq (trammel_sheet_canvas_hint (hand_sheet ()), "These parts move as one. Click again for this part alone.");
   hand_click ((Point) { 160, 0 });
   ck_assert_str_eq (hand_selected (), "receiver");
   hand_click ((Point) { 160, 0 });
