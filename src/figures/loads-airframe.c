@@ -91,6 +91,10 @@ loads_weigh_airframe (Loads *self)
   for (size_t i = 0; i < self->count; i++)
     on_scale[i] = was_on_scale (self->pieces[i]);
   reckon (self, on_scale);
+  if (self->traits.airframe > 0 && self->status == CORE_OK && !(self->airframe.reckoned_g > 0))
+    notes_add (self->notes, NOTE_LOOK, NULL, _("The bare airframe's weighing does not count for the balance yet: it is shared out among "
+                                               "structures, and there are none. Choose wing, tail and body in turn and take their usual "
+                                               "lines."));
   if (!(self->traits.airframe > 0) || self->status != CORE_OK
       || weighed_correct (self->items, on_scale, self->count, &weighed) != CORE_OK)
     return;

@@ -110,6 +110,17 @@ START_TEST (a_weighing_that_structures_cannot_explain_is_told)
 }
 END_TEST
 
+START_TEST (a_weighing_without_any_structure_to_share_it_says_so)
+{
+  g_autoptr (Aeroplane) made = on_scale (with_part (with_surface (aeroplane_new (), "wing", ROLE_WING, rectangle (100, 600, 100)), "pack", 30, 50),
+                                         66, 0.5, 190, 1);
+  g_autoptr (Figures) figures = figures_once (made);
+
+  ck_assert (!figures->airframe.weighed);
+  ck_assert_ptr_nonnull (note_with (figures, "does not count for the balance yet"));
+}
+END_TEST
+
 START_TEST (undoing_the_weighing_brings_back_what_was_reckoned)
 {
   g_autoptr (Aeroplane) reckoned = built (), weighed = on_scale (built (), 66, 0.5, 190, 1);
@@ -145,6 +156,7 @@ main (void)
   tcase_add_test (tests, the_balance_point_is_known_better_then);
   tcase_add_test (tests, what_is_still_to_come_was_on_no_scale);
   tcase_add_test (tests, a_weighing_that_structures_cannot_explain_is_told);
+  tcase_add_test (tests, a_weighing_without_any_structure_to_share_it_says_so);
   tcase_add_test (tests, undoing_the_weighing_brings_back_what_was_reckoned);
   tcase_add_test (tests, report_and_file_keep_where_it_balances);
   return run_suite (suite_create ("airframe"), tests);
