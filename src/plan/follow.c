@@ -109,8 +109,7 @@ follow_once (const Work *work, const Pass *pass, const Corridor *corridor, Follo
   if (!status)
     {
       const double reach = pass == PASSES && work->options->stands_alone ? reach_of (corridor, near, strength) : near;
-      /* Clicks that are few say little of where the line runs, and what was seen by them may be no line's width: about the path found it is. */
-      if (isnan (made->half_width) || pass == PASSES + 1)
+      if (isnan (made->half_width))
         made->half_width = line_sigma (corridor, reach);
       near = reach;
       status = isnan (made->half_width) ? CORE_NO_MEMORY : line_strength (corridor, made->half_width, strength);
