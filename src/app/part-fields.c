@@ -48,9 +48,6 @@ with_part_known (TrammelSession *session, const FieldSpec *spec, double value, d
   return aeroplane_with_replaced (trammel_session_aeroplane (session), &part->piece, &next->piece);
 }
 
-/* g: a kitchen scale's. Common practice, no source. */
-static const double SCALE_SIGMA = 0.5;
-
 /* What is typed alone comes from a scale: it is known to half a gram, or as well as it was where that is better. Of nothing there is
  * nothing to know. */
 static Aeroplane *
@@ -65,7 +62,7 @@ with_part_mass (TrammelSession *session, const FieldSpec *spec, double value)
   weighed->mass = value;
   const double known = part_mass_deviation (weighed);
   piece_unref (&weighed->piece);
-  return value > 0 ? with_part_known (session, spec, value, known > 0 ? fmin (known, SCALE_SIGMA) : SCALE_SIGMA)
+  return value > 0 ? with_part_known (session, spec, value, known > 0 ? fmin (known, SCALE_SIGMA_G) : SCALE_SIGMA_G)
                    : piece_field_change (session, spec, value);
 }
 

@@ -54,27 +54,6 @@ common_group (const Aeroplane *aeroplane, const Selection *selection)
   return group;
 }
 
-static bool
-group_is_used (const Aeroplane *aeroplane, const char *name)
-{
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
-    if (g_strcmp0 (aeroplane_part (aeroplane, i)->group, name) == 0)
-      return true;
-  return false;
-}
-
-static char *
-free_group (const Aeroplane *aeroplane)
-{
-  char *name = g_strdup ("group");
-
-  for (int number = 2; group_is_used (aeroplane, name); number++) {
-    g_free (name);
-    name = g_strdup_printf ("group-%d", number);
-  }
-  return name;
-}
-
 bool
 part_group_is_one (const Aeroplane *aeroplane, const Selection *selection)
 {
@@ -90,7 +69,7 @@ part_group_label (const Aeroplane *aeroplane, const Selection *selection)
 Aeroplane *
 part_group_toggled (const Aeroplane *aeroplane, const Selection *selection)
 {
-  g_autofree char *name = common_group (aeroplane, selection) == NULL ? free_group (aeroplane) : NULL;
+  g_autofree char *name = common_group (aeroplane, selection) == NULL ? aeroplane_free_group (aeroplane, "group") : NULL;
   Aeroplane *next;
 
   if (!part_group_is_parts (aeroplane, selection) || selection->ids[1] == NULL)

@@ -116,3 +116,25 @@ aeroplane_free_id (const Aeroplane *self, const char *stem)
     }
   return id;
 }
+
+static bool
+group_is_used (const Aeroplane *self, const char *name)
+{
+  for (size_t i = 0; i < aeroplane_count (self, PIECE_PART); i++)
+    if (g_strcmp0 (aeroplane_part (self, i)->group, name) == 0)
+      return true;
+  return false;
+}
+
+char *
+aeroplane_free_group (const Aeroplane *self, const char *stem)
+{
+  char *name = g_strdup (stem);
+
+  for (unsigned number = 2; group_is_used (self, name); number++)
+    {
+      g_free (name);
+      name = g_strdup_printf ("%s-%u", stem, number);
+    }
+  return name;
+}

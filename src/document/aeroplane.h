@@ -114,6 +114,9 @@ const Surface   *aeroplane_reference_wing (const Aeroplane *self);
 /** An id not yet used that begins with `stem`: "part", "part-2", … A new string. */
 char            *aeroplane_free_id  (const Aeroplane *self, const char *stem);
 
+/** A name for a group that no part is in yet, begun with `stem` likewise. A new string. */
+char            *aeroplane_free_group (const Aeroplane *self, const char *stem);
+
 /* Changes. Each returns a new aeroplane, one reference, the caller's; pieces handed in are taken, texts are copied. */
 Aeroplane *aeroplane_with_traits   (const Aeroplane *self, AeroplaneTraits traits);           /* name, target in % of MAC, tailless */
 Aeroplane *aeroplane_with_foreign_attributes (const Aeroplane *self, const char *text);       /* of the root; NULL or "" none */

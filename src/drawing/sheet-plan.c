@@ -73,27 +73,11 @@ copy_holds (const SheetPlanCopy *copy, const SheetView *view, const SheetPlan *p
 static void
 copy_take (SheetPlanCopy *copy, const SheetView *view, const SheetPlan *plan, cairo_surface_t *surface)
 {
-  cairo_surface_t *spare = copy->surface;
-
-  copy->surface = NULL;
   sheet_plan_copy_clear (copy);
-  *copy = (SheetPlanCopy) { .surface = cairo_surface_reference (surface), .spare = spare, .placing = plan->placing, .view = *view,
-                            .device_scale = plan->device_scale };
+  *copy = (SheetPlanCopy) {
+    .surface = cairo_surface_reference (surface), .placing = plan->placing, .view = *view, .device_scale = plan->device_scale };
   for (int i = 0; i < 3; i++)
     copy->shown[i] = shown_of (plan, i) ? ink_levels_ref (shown_of (plan, i)) : NULL;
-}
-
-/* A new surface is filled with nothing, and one that is given up while a drawing made with it still stands is copied first: so the one
- * before the last is taken again where it fits. */
-static cairo_surface_t *
-surface_to_show (const SheetPlanCopy *copy, cairo_format_t format, int width, int height)
-{
-  cairo_surface_t *spare = copy ? copy->spare : NULL;
-
-  if (spare && cairo_image_surface_get_format (spare) == format && cairo_image_surface_get_width (spare) == width
-      && cairo_image_surface_get_height (spare) == height)
-    return cairo_surface_reference (spare);
-  return cairo_image_surface_create (format, width, height);
 }
 
 static cairo_surface_t *
@@ -101,8 +85,9 @@ show (const SheetView *view, const SheetPlan *plan)
 {
   const Window seen = { .plan = plan, .view = view };
   const InkWindow window = { .to_file = to_file, .data = &seen };
-  cairo_surface_t *surface = surface_to_show (plan->copy, is_scanned (plan) ? CAIRO_FORMAT_ARGB32 : CAIRO_FORMAT_A8,
-                                              (int) ceil (view->width * plan->device_scale), (int) ceil (view->height * plan->device_scale));
+  cairo_surface_t *surface = cairo_image_surface_create (is_scanned (plan) ? CAIRO_FORMAT_ARGB32 : CAIRO_FORMAT_A8,
+                                                         (int) ceil (view->width * plan->device_scale),
+                                                         (int) ceil (view->height * plan->device_scale));
 
   if (cairo_surface_status (surface) == CAIRO_STATUS_SUCCESS)
     {
@@ -141,8 +126,8 @@ sheet_plan_draw (cairo_t *cr, const Look *look, const SheetView *view, const She
 void
 sheet_plan_copy_clear (SheetPlanCopy *self)
 {
-  cairo_surface_destroy (self->surface);
-  cairo_surface_destroy (self->spare);
+  if (self->surface)
+    cairo_surface_destroy (self->surface);
   for (int i = 0; i < 3; i++)
     ink_levels_unref (self->shown[i]);
   *self = (SheetPlanCopy) { 0 };

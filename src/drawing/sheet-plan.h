@@ -9,7 +9,6 @@
  *  is given back by sheet_plan_copy_clear. It holds on to what it shows, lest something else come to stand at the same address. */
 typedef struct {
   cairo_surface_t *surface;
-  cairo_surface_t *spare;        /* the one before: what was drawn with it is seen no more when the next is needed */
   InkLevels *shown[3];
   Placing placing;
   SheetView view;

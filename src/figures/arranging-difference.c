@@ -50,9 +50,6 @@ part_stays (const Arranging *self, const Arrangement *found, size_t part)
 static void
 add_part (GString *text, const Arranging *self, const Arrangement *found, Apart apart, Units units)
 {
-  static const char *const ways[3][2] = { { N_("“%s” %s further forward"), N_("“%s” %s further aft") },
-                                          { N_("“%s” %s further to port"), N_("“%s” %s further to starboard") },
-                                          { N_("“%s” %s lower"), N_("“%s” %s higher") } };
   const char *name = piece_name (&arranging_parts (self)[apart.part]->piece);
   const double way = apart.way[apart.axis];
   g_autofree char *length = units_length (units, fabs (way));
@@ -61,8 +58,12 @@ add_part (GString *text, const Arranging *self, const Arrangement *found, Apart 
     return;
   if (part_stays (self, found, apart.part))
     g_string_append_printf (text, _("“%s” stays"), name);
+  else if (apart.axis == 0)
+    g_string_append_printf (text, way > 0 ? _("“%s” %s further aft") : _("“%s” %s further forward"), name, length);
+  else if (apart.axis == 1)
+    g_string_append_printf (text, way > 0 ? _("“%s” %s further to starboard") : _("“%s” %s further to port"), name, length);
   else
-    g_string_append_printf (text, _(ways[apart.axis][way > 0]), name, length);
+    g_string_append_printf (text, way > 0 ? _("“%s” %s higher") : _("“%s” %s lower"), name, length);
 }
 
 static void

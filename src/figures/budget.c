@@ -4,9 +4,6 @@
 #include "figures/loads.h"
 #include "figures/usual-fit.h"
 
-/* Common practice, no source. */
-static const double SCALE_SIGMA = 0.5;
-
 /* What is not in hand yet was not weighed with it. */
 bool
 budget_counts_as_airframe (const Piece *piece, bool weighed)
@@ -51,7 +48,7 @@ set_airframe (Budget *self, const AeroplaneTraits *traits, bool built, double re
   if (self->airframe_by == AIRFRAME_WEIGHED)
     {
       self->airframe_g = traits->airframe;
-      self->airframe_sigma_g = traits->airframe_sigma > 0 ? traits->airframe_sigma : SCALE_SIGMA;
+      self->airframe_sigma_g = traits->airframe_sigma > 0 ? traits->airframe_sigma : SCALE_SIGMA_G;
     }
   else if (self->airframe_by == AIRFRAME_RECKONED)
     {

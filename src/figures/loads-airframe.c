@@ -6,8 +6,8 @@
 #include "balance/weighed.h"
 #include "figures/notes.h"
 
-/* g, mm; a kitchen scale, and fingers beneath a wing. Common practice, no source. */
-static const double SCALE_SIGMA = 0.5, FINGERS_SIGMA = 2;
+/* mm: fingers beneath a wing. Common practice, no source. */
+static const double FINGERS_SIGMA = 2;
 
 bool
 load_is_of_airframe (const Piece *piece)
@@ -54,7 +54,7 @@ static Weighed
 on_the_scale (const AeroplaneTraits *traits)
 {
   return (Weighed) {
-    .mass = 1e-3 * traits->airframe, .mass_sigma = 1e-3 * (traits->airframe_sigma > 0 ? traits->airframe_sigma : SCALE_SIGMA),
+    .mass = 1e-3 * traits->airframe, .mass_sigma = 1e-3 * (traits->airframe_sigma > 0 ? traits->airframe_sigma : SCALE_SIGMA_G),
     .x = traits->airframe_balanced ? 1e-3 * traits->airframe_x : NAN,
     .x_sigma = 1e-3 * airframe_place_sigma (traits),
   };

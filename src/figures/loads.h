@@ -22,6 +22,9 @@ typedef struct {
   GPtrArray *notes;
 } Loads;
 
+/** g: one standard deviation of what a kitchen scale says, where nobody typed another. Common practice, no source. */
+#define SCALE_SIGMA_G 0.5
+
 /** Makes it new unless the pieces are those it was made from. */
 void loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane);
 /** Whether the piece is on the bare airframe before any gear goes in: a structure, a cowl, canopy, pilot, wheels, undercarriage. */

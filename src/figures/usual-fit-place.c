@@ -158,27 +158,13 @@ fit_rail (FitGround *self, const char *id)
   self->made = made;
 }
 
-static bool
-group_is_used (const Aeroplane *aeroplane, const char *name)
-{
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
-    if (g_strcmp0 (aeroplane_part (aeroplane, i)->group, name) == 0)
-      return true;
-  return false;
-}
-
 void
 fit_group (FitGround *self, const char *part, const char *fastening)
 {
   const char *ids[] = { part, fastening };
-  g_autofree char *name = g_strdup (part), *kept = g_strdup (fastening);
+  g_autofree char *name = aeroplane_free_group (self->made, part), *kept = g_strdup (fastening);
 
   ids[1] = kept;
-  for (int number = 2; group_is_used (self->made, name); number++)
-    {
-      g_free (name);
-      name = g_strdup_printf ("%s-%d", part, number);
-    }
   for (size_t i = 0; i < G_N_ELEMENTS (ids); i++)
     {
       const Part *old = aeroplane_part_by_id (self->made, ids[i]);
