@@ -7,13 +7,14 @@
 #include "app/theme.h"
 #include "app/tooltip.h"
 #include "drawing/chord-figure.h"
+#include "figures/usual-whole.h"
 
 struct _TrammelAnswer {
   GtkWidget parent;
   TrammelSession *session;
   GtkWidget *column;
   GtkWidget *mark_figure, *mark_unit, *mark_place, *margin_figure, *margin_sigma, *band_words;
-  GtkWidget *station_button, *band_button, *chord, *headline, *type_mass, *second, *second_line;
+  GtkWidget *station_button, *band_button, *chord, *headline, *type_mass, *move, *second, *second_line;
   GPtrArray *fields;      /* of TrammelField in the two popovers, lent */
 };
 
@@ -65,6 +66,7 @@ answer_refresh (TrammelAnswer *self)
     gtk_widget_add_css_class (self->margin_figure, "answer-words");
   gtk_label_set_text (GTK_LABEL (self->headline), advice->headline);
   gtk_widget_set_visible (self->type_mass, advice->unweighed != NULL);
+  gtk_widget_set_visible (self->move, advice->to_move != NULL);
   gtk_label_set_text (GTK_LABEL (self->second), advice->second);
   tooltip_set (self->headline, gtk_widget_get_visible (self->second) ? NULL : advice->second);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->chord), GTK_ACCESSIBLE_PROPERTY_LABEL, advice->chord_text, -1);
@@ -254,6 +256,26 @@ answer_mass_button (TrammelAnswer *self)
   return button;
 }
 
+/* What the headline asks for, in one step. */
+static void
+answer_move (TrammelAnswer *self)
+{
+  trammel_session_do (self->session, part_at_advice (trammel_session_figures (self->session), trammel_session_advice (self->session)->to_move),
+                      _("Move to Aim"));
+}
+
+static GtkWidget *
+answer_move_button (TrammelAnswer *self)
+{
+  GtkWidget *button = gtk_button_new_with_label (_("Move to Aim"));
+
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_widget_set_focus_on_click (button, FALSE);
+  gtk_widget_set_tooltip_text (button, _("What the sentence above asks for, as far as the rail goes"));
+  g_signal_connect_swapped (button, "clicked", G_CALLBACK (answer_move), self);
+  return button;
+}
+
 static void
 answer_fill (TrammelAnswer *self)
 {
@@ -283,6 +305,7 @@ answer_fill (TrammelAnswer *self)
   gtk_box_append (GTK_BOX (self->column), self->chord);
   gtk_box_append (GTK_BOX (self->column), self->headline);
   gtk_box_append (GTK_BOX (self->column), self->type_mass = answer_mass_button (self));
+  gtk_box_append (GTK_BOX (self->column), self->move = answer_move_button (self));
   gtk_box_append (GTK_BOX (self->column), self->second_line);
   gtk_widget_set_parent (self->column, GTK_WIDGET (self));
 }

@@ -2,6 +2,7 @@
 #include "app/piece-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/piece-controls.h"
 #include "figures/report-hatch.h"
 
 /* The spec's `at` is the figure's place in HatchFigures. */
@@ -59,4 +60,18 @@ part_hatch_fields (TrammelSession *session)
                        && g_strcmp0 (part->class_name, "battery") == 0;
 
   return (FieldList) { specs, is_pack ? G_N_ELEMENTS (specs) : 0 };
+}
+
+static void
+hatch_show (GtkWidget *control, TrammelSession *session)
+{
+  g_autofree char *text = hatch_length_text (trammel_session_figures (session), trammel_session_units (session));
+
+  gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (control)), text != NULL ? text : "");
+}
+
+GtkWidget *
+part_hatch_control (TrammelSession *session)
+{
+  return piece_words_control (session, hatch_show);
 }

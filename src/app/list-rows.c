@@ -3,6 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include <string.h>
+#include "figures/lead-lists.h"
+#include "figures/lead-words.h"
 #include "figures/mass-lists.h"
 #include "figures/movers.h"
 #include "figures/names.h"
@@ -205,16 +207,54 @@ fill_movers (ListRows *self, const Figures *figures, PlacesMemo *memo)
   /* Translators: heading of a column: how far forward or aft a part alone would have to be moved */
   set_way_column (self, 1, _("Move"));
   /* Translators: heading of a column: how far the balance point is still off after that, as far as the part may go */
-  set_column (self, 2, _("Short"), units_length_name (self->in));
+  set_column (self, 2, _("Short by"), units_length_name (self->in));
   /* Translators: heading of a column: what a part would have to weigh in its place instead */
   set_column (self, 3, _("or weigh"), units_mass_name (self->in));
-  set_shares (self, 14, 10, 12);
+  set_shares (self, 12, 13, 11);
   for (size_t i = 0; i < movers.count; i++)
     add_mover (self, &movers, &movers.of[i]);
   self->beneath = movers_beneath (&movers, figures, self->in);
   self->empty = isfinite (movers.off_mm) ? _("No part aboard weighs anything yet: add parts with their masses.")
                                          : _("Where it must balance is not known yet: the findings say what is missing.");
   movers_clear (&movers);
+}
+
+static void
+add_leg (ListRows *self, const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg)
+{
+  const Units units = self->in;
+  const LeadNeed need = lead_need_of (aeroplane, lead, leg);
+  const double length = lead_leg_length (lead, leg);
+
+  add_row (self, (ListRow) {
+    .ids = ids_of (&lead->piece),
+    .cells = { lead_leg_title (aeroplane, lead, leg), units_length_figure (units, length), units_length_figure (units, need.needed),
+               lead_extension_figure (&need, units) },
+    /* More than one makes up for is the longest of all. */
+    .keys = { NAN, length, need.needed, need.missing > 0 && isnan (need.extension) ? INFINITY : need.extension } });
+}
+
+static void
+fill_leads (ListRows *self, const Figures *figures)
+{
+  const Aeroplane *aeroplane = figures->aeroplane;
+  const char *unit = units_length_name (self->in);
+
+  set_column (self, 0, _("Lead"), "");
+  /* Translators: heading of a column: how long a lead is */
+  set_column (self, 1, _("Length"), unit);
+  /* Translators: heading of a column: how long a lead must be */
+  set_column (self, 2, _("Needs"), unit);
+  /* Translators: heading of a column: how long an extension lead is to be bought */
+  set_column (self, 3, _("Extension"), unit);
+  set_shares (self, 11, 11, 14);
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
+    for (int leg = 0; leg < lead_leg_count (aeroplane_lead (aeroplane, i)); leg++)
+      add_leg (self, aeroplane, aeroplane_lead (aeroplane, i), leg);
+  self->beneath = leads_to_buy (aeroplane, self->in);
+  if (self->beneath == NULL)
+    self->beneath = g_strdup (_("No extension is needed. A lead whose length is not given is not looked at."));
+  self->empty = _("There is no lead yet: lay each with the Lead tool from part to part.");
 }
 
 ListRows *
@@ -228,6 +268,8 @@ list_rows_new (const Figures *figures, Units units, ReportList list, PlacesMemo 
     fill_groups (self, figures);
   else if (list == REPORT_LIST_MOMENTS)
     fill_moments (self, figures);
+  else if (list == REPORT_LIST_LEADS)
+    fill_leads (self, figures);
   else
     fill_movers (self, figures, memo);
   if (self->rows->len > 0)

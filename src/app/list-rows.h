@@ -25,7 +25,7 @@ typedef struct {
   const char *empty;                      /* a sentence in place of rows; NULL: there are some */
 } ListRows;
 
-/** What the list says of these figures: REPORT_LIST_GROUPS, _MOMENTS or _MOVERS. A new one.
+/** What the list says of these figures: REPORT_LIST_GROUPS, _MOMENTS, _MOVERS or _LEADS. A new one.
  *  memo    kept by who asks at each frame; NULL: none */
 ListRows *list_rows_new  (const Figures *figures, Units units, ReportList list, PlacesMemo *memo);
 void      list_rows_free (ListRows *self);

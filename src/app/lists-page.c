@@ -11,5 +11,6 @@ lists_page_new (TrammelSession *session)
   gtk_box_append (GTK_BOX (page), trammel_figure_list_new (session, REPORT_LIST_MOVERS, _("What Moves the Balance")));
   gtk_box_append (GTK_BOX (page), trammel_figure_list_new (session, REPORT_LIST_GROUPS, _("Mass by Group")));
   gtk_box_append (GTK_BOX (page), trammel_figure_list_new (session, REPORT_LIST_MOMENTS, _("Moments")));
+  gtk_box_append (GTK_BOX (page), trammel_figure_list_new (session, REPORT_LIST_LEADS, _("Leads")));
   return page;
 }

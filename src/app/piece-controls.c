@@ -6,7 +6,7 @@
 #include "app/rail-picture.h"
 #include "document/changes.h"
 #include "document/part-class.h"
-#include "figures/advice-state.h"
+#include "figures/usual-whole.h"
 
 /* Each control carries the session and its own way to show the value; setting it to show must not count as a choice. */
 typedef struct {
@@ -248,12 +248,7 @@ rail_move_to_aim (TrammelSession *session)
   const Part *part = trammel_session_selected_part (session);
   const Solution *solution = part != NULL ? figures_solution (trammel_session_figures (session), part->piece.id) : NULL;
 
-  if (solution == NULL || isnan (solution->x_mm))
-    return;
-  trammel_session_do (session,
-                      change_part_place (trammel_session_aeroplane (session), part->piece.id,
-                                         advice_place_x_mm (solution), part->y, part->z),
-                      _("Move to Aim"));
+  trammel_session_do (session, part_at_advice (trammel_session_figures (session), solution), _("Move to Aim"));
 }
 
 static void

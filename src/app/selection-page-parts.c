@@ -38,7 +38,8 @@ selection_page_build_part (TrammelSelectionPage *self, const Part *part)
                                 trammel_explain_button_new (self->session, EXPLAIN_SOLUTION, _("Aim on the rail"), NULL));
   selection_page_add_wide (self, group, part_rail_control (self->session));
   if (part_hatch_fields (self->session).count > 0)
-    selection_page_add_group (self, _("Hatch to Cut"), _("aft of the datum"), part_hatch_fields (self->session));
+    selection_page_add_wide (self, selection_page_add_group (self, _("Hatch to Cut"), _("aft of the datum"), part_hatch_fields (self->session)),
+                             part_hatch_control (self->session));
   selection_page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
 }
 

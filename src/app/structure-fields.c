@@ -2,6 +2,7 @@
 #include "app/structure-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/loads.h"
 
 const Structure *
 structure_selected (TrammelSession *session)
@@ -103,6 +104,19 @@ with_structure_known (TrammelSession *session, const FieldSpec *spec, double val
   return aeroplane_with_added (trammel_session_aeroplane (session), &next->piece);
 }
 
+/* What is typed alone comes from a scale, whatever was reckoned before: it is known to half a gram, or as well as was said of it where that
+ * is better. Of nothing there is nothing to know, and emptied its lines tell both again. */
+static Aeroplane *
+with_structure_mass (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const Structure *old = structure_selected (session);
+  const double known = old != NULL && old->mass > 0 && old->mass_sigma > 0 ? old->mass_sigma : SCALE_SIGMA_G;
+
+  if (isnan (value) && (old == NULL || old->item_count == 0))
+    return with_structure_value (session, spec, value);
+  return with_structure_known (session, spec, value, value > 0 ? fmin (known, SCALE_SIGMA_G) : NAN);
+}
+
 /* What the whole airframe on the scale makes of it; NULL while nobody has weighed that. */
 static char *
 structure_counts_as (TrammelSession *session, const Structure *structure)
@@ -140,7 +154,7 @@ FieldList
 structure_fields (void)
 {
   static const FieldSpec specs[] = {
-    { .label = N_("Mass"), .kind = FIELD_MASS, .value = structure_mass, .change = with_structure_value, .optional = true,
+    { .label = N_("Mass"), .kind = FIELD_MASS, .value = structure_mass, .change = with_structure_mass, .optional = true,
       .step = N_("Change Mass"), .at = offsetof (Structure, mass), .least = 0, .most = 100000, .remark = structure_remark,
       .change_known = with_structure_known, .refused = N_("A mass lies between 0 and 100 kg.") },
     { .label = N_("Known to ±"), .kind = FIELD_DEVIATION, .value = structure_value, .change = with_structure_sigma, .why = why_no_sigma,

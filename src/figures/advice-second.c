@@ -35,10 +35,29 @@ rail_line (const Solution *solution, Units units, const Limits *limits)
                           missing, limits->forward, limits->aft, limits->now);
 }
 
+/* The forward limit is beyond the rail, though not the band. */
+static char *
+short_line (double short_mm, Units units, const Limits *limits)
+{
+  g_autofree char *missing = units_length (units, short_mm);
+
+  return g_strdup_printf (_("For the forward limit the rail ends %s too far aft. Limits %s and %s; now it balances at %s."),
+                          missing, limits->forward, limits->aft, limits->now);
+}
+
 static bool
 is_out_of_band (AdviceState state)
 {
   return state == STATE_TAIL_HEAVY || state == STATE_LITTLE_MARGIN || state == STATE_NOSE_HEAVY;
+}
+
+/* Whether the place that the sentence wants lies beyond the rail. */
+static bool
+ends_short (const Figures *figures, const AdviceMeans *means, AdviceState state)
+{
+  if (state == STATE_MOVE_FOR_FIRST_FLIGHT)
+    return advice_rail_short_mm (figures, means->solution, figures->balance.advised_x_mm) > 0;
+  return is_out_of_band (state) && !means->solution->reachable;
 }
 
 static char *
@@ -53,8 +72,13 @@ limits_of (const Figures *figures, const AdviceMeans *means, AdviceState state, 
   g_autofree char *now = units_length (units, fabs (figures->mass.x_mm - mark->leading_edge_x_mm));
   const Limits limits = { forward, aft, now };
 
-  if (is_out_of_band (state) && means->solution && !means->reaches_band && figures->mass.x_mm >= mark->leading_edge_x_mm)
+  if (!means->solution || !(figures->mass.x_mm >= mark->leading_edge_x_mm))
+    return limits_line (figures, &limits);
+  if (ends_short (figures, means, state))
     return rail_line (means->solution, units, &limits);
+  const double missing = advice_rail_short_mm (figures, means->solution, figures->balance.forward_limit_x_mm);
+  if (state == STATE_IN_BAND && missing > 0)
+    return short_line (missing, units, &limits);
   return limits_line (figures, &limits);
 }
 

@@ -147,22 +147,53 @@ sentence_place (const Figures *figures)
                           piece_name (place_guessed_of_mark (figures->aeroplane)));
 }
 
+/* As far as the rail lets it go, which is not as far as is wanted; what is left stands in the smaller line. */
 static char *
-sentence_first_flight (const AdviceMeans *means, Units units)
+sentence_to_the_end (const Part *part, const char *length)
+{
+  if (part_is_battery (part))
+    return g_strdup_printf (_("In the band. For a first flight move the battery %s forward, to the rail's end."), length);
+  return g_strdup_printf (_("In the band. For a first flight move “%s” %s forward, to the rail's end."), piece_name (&part->piece), length);
+}
+
+static char *
+sentence_at_the_end (const Part *part)
+{
+  if (part_is_battery (part))
+    return g_strdup (_("In the band, and the battery is as far forward as its rail goes."));
+  return g_strdup_printf (_("In the band, and “%s” is as far forward as its rail goes."), piece_name (&part->piece));
+}
+
+static char *
+sentence_first_flight (const Figures *figures, const AdviceMeans *means, Units units)
 {
   const Part *part = means->solution->part;
   g_autofree char *length = length_phrase (means, units);
 
+  if (advice_rail_short_mm (figures, means->solution, figures->balance.advised_x_mm) > 0)
+    return sentence_to_the_end (part, length);
   if (part_is_battery (part))
     return g_strdup_printf (_("In the band. For a first flight move the battery %s forward."), length);
   return g_strdup_printf (_("In the band. For a first flight move “%s” %s forward."), piece_name (&part->piece), length);
 }
 
+/* The forward limit is beyond what the rail allows: as far as that goes. */
 static char *
-sentence_in_band (const Figures *figures, Units units)
+sentence_short_of_limit (const Part *part, Units units)
+{
+  const double way = part->x - part->rail_from;
+  g_autofree char *length = units_length (units, way);
+
+  return way < 0.5 ? sentence_at_the_end (part) : sentence_to_the_end (part, length);
+}
+
+static char *
+sentence_in_band (const Figures *figures, const AdviceMeans *means, Units units)
 {
   const MarkFigures *mark = figures->balance.mark_count ? &figures->balance.marks[0] : NULL;
 
+  if (means->solution && advice_rail_short_mm (figures, means->solution, figures->balance.forward_limit_x_mm) > 0)
+    return sentence_short_of_limit (means->solution->part, units);
   if (!mark || isnan (mark->forward_mm))
     return g_strdup (_("In the band: for the first flight balance at the forward limit."));
   g_autofree char *forward = units_length (units, mark->forward_mm);
@@ -195,8 +226,8 @@ advice_sentence (const Figures *figures, const AdviceMeans *means, AdviceState s
     case STATE_PLACE_GUESSED:         return sentence_place (figures);
     case STATE_METHODS_DIFFER:        return sentence_methods (figures, units);
     case STATE_SMALL_TAIL:            return sentence_small_tail (figures);
-    case STATE_MOVE_FOR_FIRST_FLIGHT: return sentence_first_flight (means, units);
-    case STATE_IN_BAND:               return sentence_in_band (figures, units);
+    case STATE_MOVE_FOR_FIRST_FLIGHT: return sentence_first_flight (figures, means, units);
+    case STATE_IN_BAND:               return sentence_in_band (figures, means, units);
     }
   g_return_val_if_reached (g_strdup (""));
 }

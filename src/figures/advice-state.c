@@ -41,6 +41,15 @@ advice_place_x_mm (const Solution *solution)
   return CLAMP (solution->x_mm, solution->part->rail_from, solution->part->rail_to);
 }
 
+double
+advice_rail_short_mm (const Figures *figures, const Solution *solution, double balance_x_mm)
+{
+  const double way = (balance_x_mm - figures->balance.advised_x_mm) * figures->mass.total_g / solution->part->mass;
+  const double missing = solution->part->rail_from - (solution->x_mm + way);
+
+  return missing >= no_shift ? missing : 0;
+}
+
 /* What lead would do for all that balances at x, at the end of the body or of the outlines. */
 static double
 ballast_for (const Figures *figures, double x)

@@ -44,6 +44,10 @@ AdviceState advice_state_of (const Figures *figures, const AdviceMeans *means, c
 /** What can be done, by the part that does it best or by lead alone. Without a target or a balance point only the part is named, and the
  *  rest is false or NAN. */
 AdviceMeans advice_means_of (const Figures *figures);
+/** How far ahead of its rail's forward end the solution's part would have to be for all to balance at a place, mm; 0 where the rail goes so
+ *  far, to within half a millimetre, or no such place is known.
+ *  balance_x_mm  aft of the datum */
+double advice_rail_short_mm (const Figures *figures, const Solution *solution, double balance_x_mm);
 /** Where the advice wants the solution's part: at its place, or at the nearest to it that
  *  its rail has in the band, or has at all; mm aft of the datum, NAN without a place. */
 double advice_place_x_mm (const Solution *solution);

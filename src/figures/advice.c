@@ -30,6 +30,13 @@ percent_of_mac (const Figures *figures, double x)
   return 100 * (x - wing->mac_leading_edge_x) / wing->mac;
 }
 
+/* Parts alone balance far ahead of what they are built into: a margin of theirs would be believed. */
+static bool
+is_without_airframe (const Figures *figures)
+{
+  return isfinite (figures->balance.static_margin_percent) && !figures->neutral_point.wing_alone && !airframe_is_weighed (figures->aeroplane);
+}
+
 /* In place of a figure. */
 static char *
 none_yet (const Figures *figures)
@@ -61,8 +68,11 @@ fill_margin (Advice *advice, const Figures *figures)
 {
   const BalanceFigures *balance = &figures->balance;
 
-  advice->has_margin = isfinite (balance->static_margin_percent) && !figures->neutral_point.wing_alone;
-  if (!advice->has_margin)
+  advice->has_margin = isfinite (balance->static_margin_percent) && !figures->neutral_point.wing_alone && !is_without_airframe (figures);
+  if (is_without_airframe (figures))
+    /* Translators: in place of the static margin, while nothing but parts weighs anything; beneath it stands what is missing */
+    advice->margin_figure = g_strdup (_("parts alone"));
+  else if (!advice->has_margin)
     advice->margin_figure = none_yet (figures);
   else
     advice->margin_figure = units_percent (balance->static_margin_percent);
@@ -127,6 +137,17 @@ asked_for (const Figures *figures, AdviceState state)
   return first;
 }
 
+/* What stands in the band is moved by those who know why; what stands out of it is moved at once. */
+static const Solution *
+to_move (const Figures *figures, const AdviceMeans *means, AdviceState state)
+{
+  const bool out = state == STATE_TAIL_HEAVY || state == STATE_LITTLE_MARGIN || state == STATE_NOSE_HEAVY;
+
+  if (!out || !means->solution || !airframe_is_weighed (figures->aeroplane))
+    return NULL;
+  return fabs (means->move_mm) >= 0.5 ? means->solution : NULL;
+}
+
 Advice *
 advice_new (const Figures *figures, Units units)
 {
@@ -137,6 +158,7 @@ advice_new (const Figures *figures, Units units)
 
   advice->headline = with_guess (advice_sentence (figures, &means, state, surface, units), figures, state);
   advice->unweighed = asked_for (figures, state);
+  advice->to_move = to_move (figures, &means, state);
   advice->second = advice_second (figures, &means, state, units);
   advice->chord_text = chord_text (figures);
   fill_mark (advice, figures, units);

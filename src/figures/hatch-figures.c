@@ -100,17 +100,41 @@ static HatchFigures
 figures_from (const Figures *figures, const Part *aboard, size_t packs, const Hatch *hatch)
 {
   HatchFigures made = { .part = aboard, .packs = packs, .from_mm = hatch->from / metre, .to_mm = hatch->to / metre,
-                        .width_mm = hatch->width / metre, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre };
+                        .width_mm = hatch->width / metre, .pack_mm = NAN, .places_mm = NAN, .spread_mm = NAN,
+                        .rail_ahead_mm = NAN, .rail_behind_mm = NAN, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre };
 
   made.former_from = former_outward (figures->aeroplane, made.from_mm, false);
   made.former_to = former_outward (figures->aeroplane, made.to_mm, true);
   return made;
 }
 
+/* Where the part would have to be for all to balance at x, rail or no rail, mm. */
+static double
+place_for (const Figures *figures, const Solution *aboard, double x)
+{
+  return aboard->x_mm + (x - figures->balance.advised_x_mm) * figures->mass.total_g / aboard->part->mass;
+}
+
+static void
+fill_length (HatchFigures *made, const Figures *figures, const Solution *aboard, const HatchPack *pack)
+{
+  const double spread = isfinite (aboard->x_sigma_mm) ? 2 * aboard->x_sigma_mm : 0;
+
+  if (made->packs != 1)
+    return;
+  made->pack_mm = pack->length / metre;
+  made->places_mm = (pack->band_to - pack->band_from) / metre;
+  made->spread_mm = (pack->spread_from + pack->spread_to) / metre;
+  if (isnan (aboard->band_from_mm))
+    return;
+  made->rail_ahead_mm = place_for (figures, aboard, figures->balance.forward_limit_x_mm) - spread - aboard->part->rail_from;
+  made->rail_behind_mm = aboard->part->rail_to - place_for (figures, aboard, figures->balance.aft_limit_x_mm) - spread;
+}
+
 HatchFigures
 hatch_figures_of (const Figures *figures)
 {
-  const HatchFigures none = { NULL, 0, NAN, NAN, NAN, NAN, NAN, NULL, NULL };
+  const HatchFigures none = { NULL, 0, NAN, NAN, NAN, NAN, NAN, NULL, NULL, NAN, NAN, NAN, NAN, NAN };
   const Solution *aboard = solution_aboard (figures);
   g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (HatchPack));
   Hatch hatch;
@@ -129,5 +153,7 @@ hatch_figures_of (const Figures *figures)
     }
   if (hatch_opening ((const HatchPack *) (void *) packs->data, packs->len, &hatch) != CORE_OK)
     return none;
-  return figures_from (figures, aboard->part, packs->len, &hatch);
+  HatchFigures made = figures_from (figures, aboard->part, packs->len, &hatch);
+  fill_length (&made, figures, aboard, &g_array_index (packs, HatchPack, 0));
+  return made;
 }

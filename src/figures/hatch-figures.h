@@ -8,6 +8,12 @@ typedef struct {
   double from_mm, to_mm, width_mm;
   double floor_from_mm, floor_to_mm;            /* the floor to be left for the packs */
   const NamedPlace *former_from, *former_to;    /* where its edges go when they are moved outward to a former; NULL where there is none */
+  /* What the length is made of where it serves one pack alone; NAN for several. */
+  double pack_mm;               /* the pack's box, along */
+  double places_mm;             /* between the foremost and the aftmost place that keep the margin */
+  double spread_mm;             /* what those two may be out by, together, as far as the rail goes */
+  double rail_ahead_mm, rail_behind_mm;         /* how much further the rail goes, forward and aft, than all of that: less than nought where it
+                                                   ends before. NAN where no place keeps the margin */
 } HatchFigures;
 
 struct Figures;

@@ -65,6 +65,12 @@ lead_extension_for (double missing)
   return NAN;
 }
 
+double
+lead_extension_longest (void)
+{
+  return EXTENSIONS[G_N_ELEMENTS (EXTENSIONS) - 1];
+}
+
 LeadNeed
 lead_need_along (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double route)
 {

@@ -32,3 +32,5 @@ double   lead_allowance (const Lead *lead);                                   /*
 bool     lead_unplugs   (const Aeroplane *aeroplane, const Lead *lead);       /* with the wing; likewise */
 /** The shortest extension sold that makes up for what is missing, mm: 0 when nothing is, NAN when one is not enough. */
 double   lead_extension_for (double missing);
+/** The longest extension sold, mm. */
+double   lead_extension_longest (void);

@@ -3,11 +3,12 @@
 #include <math.h>
 #include "figures/coverings.h"
 #include "figures/csv-text.h"
+#include "figures/lead-lists.h"
 #include "figures/mass-lists.h"
 #include "figures/movers.h"
 #include "figures/names.h"
 
-static const char *const words[REPORT_LIST_COUNT] = { "parts", "groups", "moments", "movers", "coverings" };
+static const char *const words[REPORT_LIST_COUNT] = { "parts", "groups", "moments", "movers", "coverings", "leads" };
 
 bool
 report_list_from_word (const char *word, ReportList *list)
@@ -148,7 +149,9 @@ report_list_csv (const Figures *figures, ReportList list)
     add_moments (text, figures);
   else if (list == REPORT_LIST_MOVERS)
     add_movers (text, figures);
-  else
+  else if (list == REPORT_LIST_COVERINGS)
     add_coverings (text, figures);
+  else
+    csv_leads (text, figures->aeroplane);
   return g_string_free (text, FALSE);
 }

@@ -2,6 +2,7 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <string.h>
 #include "document/material-class.h"
 #include "document/part-class.h"
 
@@ -25,12 +26,29 @@ lead_name (const Lead *lead)
   return lead_is_joined (lead) ? _("Two-into-one lead") : _("Lead");
 }
 
+/* "Wing structure", of what is called "wing". Kept for good: there are no more of them than of things that were drawn. */
+static const char *
+structure_of_name (const char *of)
+{
+  g_autofree char *first = g_utf8_substring (of, 0, 1), *capital = g_utf8_strup (first, -1);
+  g_autofree char *name = g_strconcat (capital, of + strlen (first), NULL);
+  /* Translators: %s is what a surface or a body is called: "Wing structure" */
+  g_autofree char *whole = g_strdup_printf (_("%s structure"), name);
+
+  return g_intern_string (whole);
+}
+
+/* An id that says no more than what it is the structure of is no name; any other is what somebody calls it. */
 static const char *
 structure_name (const Structure *structure)
 {
-  if (structure->piece.id)
-    return structure->piece.id;
-  return structure->of ? structure->of : _("structure");
+  const char *id = structure->piece.id;
+
+  if (structure->of && *structure->of && (!id || strstr (id, "-structure")))
+    return structure_of_name (structure->of);
+  if (id && g_str_equal (id, "finish"))
+    return _("Finish");
+  return id ? id : _("structure");
 }
 
 const char *

@@ -6,5 +6,7 @@
 /** Where an edge at x, mm aft of the datum, lies from the nearest former with a name: "8 mm aft of F2". A new string, translated; NULL without
  *  a former. */
 char *hatch_edge_text (const Aeroplane *aeroplane, double x, Units units);
+/** What its length is made of, and what the rail has to do with it, in sentences. A new string, translated; NULL without a hatch. */
+char *hatch_length_text (const Figures *figures, Units units);
 /** Writes the member "hatch", nothing without a hatch; in it no former where there is none. */
 void  report_write_hatch (JsonText *json, const Figures *figures);

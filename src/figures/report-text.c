@@ -6,9 +6,11 @@
 #include "figures/advice.h"
 #include "figures/ballast-worst.h"
 #include "figures/cautions.h"
+#include "figures/lead-lists.h"
 #include "figures/notes.h"
 #include "figures/report-ballast.h"
 #include "figures/report-coverings.h"
+#include "figures/report-hatch.h"
 #include "figures/passed-click.h"
 #include "figures/report-sections.h"
 #include "figures/text-table.h"
@@ -94,15 +96,39 @@ append_section (GString *text, const char *heading, TextTable table)
 }
 
 static void
+append_beneath (GString *text, const char *sentences)
+{
+  if (!sentences)
+    return;
+  g_string_append (text, "  ");
+  text_wrap (text, sentences, 2, LINE_WIDTH);
+}
+
+static void
 append_coverings (GString *text, const Figures *figures, Units units)
 {
   g_autofree char *beneath = NULL;
 
   append_section (text, _("Coverings compared"), report_coverings (figures, units, &beneath));
-  if (!beneath)
-    return;
-  g_string_append (text, "  ");
-  text_wrap (text, beneath, 2, LINE_WIDTH);
+  append_beneath (text, beneath);
+}
+
+static void
+append_hatch (GString *text, const Figures *figures, Units units)
+{
+  g_autofree char *beneath = hatch_length_text (figures, units);
+
+  append_section (text, _("Hatch to cut"), report_hatch (figures, units));
+  append_beneath (text, beneath);
+}
+
+static void
+append_leads (GString *text, const Figures *figures, Units units)
+{
+  g_autofree char *beneath = leads_to_buy (figures->aeroplane, units);
+
+  append_section (text, _("Leads"), report_leads (figures, units));
+  append_beneath (text, beneath);
 }
 
 static void
@@ -135,14 +161,14 @@ report_text (const Figures *figures, Units units)
   append_section (text, _("Trays, measured from a former"), report_stands (figures, units));
   append_section (text, _("Propeller and cowl"), report_nose (figures, units));
   append_section (text, _("Power"), report_power (figures, units));
-  append_section (text, _("Leads"), report_leads (figures, units));
+  append_leads (text, figures, units);
   append_section (text, _("What is left for the gear"), report_budget (figures, units));
   append_section (text, _("Structure from materials"), report_materials (figures, units));
   append_coverings (text, figures, units);
   append_section (text, _("Mass by group"), report_groups (figures, units));
   append_section (text, _("Moments"), report_moments (figures, units));
   append_section (text, _("Parts that slide"), report_solutions (figures, units));
-  append_section (text, _("Hatch to cut"), report_hatch (figures, units));
+  append_hatch (text, figures, units);
   append_section (text, _("What moves the balance"), report_movers (figures, units));
   append_ballast (text, figures, units);
   append_section (text, _("Flight"), report_flight (figures, units));

@@ -19,11 +19,13 @@ typedef enum {
   REPORT_LIST_MOMENTS,          /* of each thing aboard, about the balance point and the datum */
   REPORT_LIST_MOVERS,           /* what each part can do for the balance: movers.h */
   REPORT_LIST_COVERINGS,        /* what other coverings would do: coverings.h */
+  REPORT_LIST_LEADS,            /* how long each lead is and must be, and the extension to buy: lead-lists.h */
   REPORT_LIST_COUNT
 } ReportList;
 char       *report_list_csv       (const Figures *figures, ReportList list);      /* a new string */
 const char *report_list_word      (ReportList list);                              /* "moments" */
 bool        report_list_from_word (const char *word, ReportList *list);           /* false for none of these */
 
-/** The parts list as comma-separated values (RFC 4180), C locale, a heading row. A new string. */
+/** The parts list as comma-separated values (RFC 4180), C locale, a heading row; leads that are no part
+ *  of their own follow as rows of the class "lead". A new string. */
 char *report_parts_csv (const Figures *figures);

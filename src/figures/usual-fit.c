@@ -34,6 +34,12 @@ usual_fit_name (UsualFit choice)
   return _(choices[choice].name);
 }
 
+bool
+usual_fit_lacks_fin (const Aeroplane *aeroplane, UsualFit choice)
+{
+  return choices[choice].rudder && !fit_rudder_surface (aeroplane);
+}
+
 /* A part of that entry with that name and the stem of its id; NULL when the catalogue has no such entry. */
 static Part *
 part_called (const CatalogueEntry *entry, const char *stem, const char *name)

@@ -10,6 +10,9 @@ typedef enum {
   FIT_GLIDER_RUDDER_ELEVATOR, FIT_GLIDER_ELEVATOR_AILERONS, FIT_GLIDER_ALL, USUAL_FIT_COUNT
 } UsualFit;
 
+/** Whether the choice asks for a rudder where no fin is drawn to put it on: its servo is left out. */
+bool usual_fit_lacks_fin (const Aeroplane *aeroplane, UsualFit choice);
+
 /** For people, translated: "Motor, rudder and elevator". */
 const char *usual_fit_name (UsualFit choice);
 
@@ -27,6 +30,9 @@ double usual_all_up (const Aeroplane *aeroplane);
 
 /** The wing loading that is usual for a span, mm: g/dm². Common practice, no source. */
 double usual_loading (double span_mm);
+
+/** Mass of all structures, as typed or by their lines, g. */
+double structures_mass (const Aeroplane *aeroplane);
 
 /** Mass of all parts aboard, g. */
 double parts_mass (const Aeroplane *aeroplane);

@@ -51,7 +51,7 @@ structure_mass (const Aeroplane *aeroplane, const Structure *structure)
   return figures.mass_g > 0 ? figures.mass_g : 0;
 }
 
-static double
+double
 structures_mass (const Aeroplane *aeroplane)
 {
   double sum = 0;

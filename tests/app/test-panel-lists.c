@@ -7,6 +7,7 @@
 #include "support/sheet-hand.h"
 
 static const Units metric = { LENGTH_MM, MASS_G };
+static const ReportList lists[] = { REPORT_LIST_GROUPS, REPORT_LIST_MOMENTS, REPORT_LIST_MOVERS, REPORT_LIST_LEADS };
 
 static void
 open_lists (void)
@@ -172,8 +173,8 @@ END_TEST
 
 START_TEST (each_list_shares_out_the_whole_width)
 {
-  for (ReportList list = REPORT_LIST_GROUPS; list <= REPORT_LIST_MOVERS; list++) {
-    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list, NULL);
+  for (size_t i = 0; i < G_N_ELEMENTS (lists); i++) {
+    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, lists[i], NULL);
     ck_assert_int_eq (rows->shares[1] + rows->shares[2] + rows->shares[3], LIST_SHARES);
   }
 }
@@ -198,11 +199,28 @@ START_TEST (a_heading_stands_over_its_column)
 }
 END_TEST
 
+/* The example's aileron lead runs into the body: what it needs and what is bought for it is a row like any other. */
+START_TEST (a_lead_is_told_with_its_length_what_it_needs_and_the_extension_to_buy)
+{
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_LEADS, NULL);
+  const ListRow *row = g_ptr_array_index (rows->rows, 0);
+
+  open_lists ();
+  ck_assert_ptr_nonnull (strstr (row->words, ": Length "));
+  ck_assert_ptr_nonnull (strstr (row->words, ", Needs "));
+  ck_assert_ptr_nonnull (strstr (row->words, ", Extension "));
+  gui_click (gui_await (GTK_WIDGET (hand_window ()), row->words));
+  gui_settle ();
+  ck_assert_str_eq (hand_selected (), row->ids[0]);
+  ck_assert_int_eq (aeroplane_find (hand_aeroplane (), row->ids[0])->kind, PIECE_LEAD);
+}
+END_TEST
+
 START_TEST (an_empty_sheet_is_told_what_is_missing)
 {
   hand_begin_empty ();
-  for (ReportList list = REPORT_LIST_GROUPS; list <= REPORT_LIST_MOVERS; list++) {
-    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, list, NULL);
+  for (size_t i = 0; i < G_N_ELEMENTS (lists); i++) {
+    g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, lists[i], NULL);
     ck_assert_ptr_nonnull (rows->empty);
     ck_assert_ptr_null (rows->beneath);
   }
@@ -223,6 +241,7 @@ main (void)
   tcase_add_test (tests, a_way_is_told_with_its_side_and_copied_with_a_sign);
   tcase_add_test (tests, each_list_shares_out_the_whole_width);
   tcase_add_test (tests, a_heading_stands_over_its_column);
+  tcase_add_test (tests, a_lead_is_told_with_its_length_what_it_needs_and_the_extension_to_buy);
   tcase_add_test (tests, an_empty_sheet_is_told_what_is_missing);
   return hand_run ("app panel lists", &tests, 1);
 }

@@ -205,6 +205,24 @@ is_in_sight (GtkWidget *widget)
          && place.origin.y + place.size.height <= gtk_widget_get_height (viewport);
 }
 
+/* A kitchen scale's half gram: common practice, no source. What was reckoned or guessed before it has no say in that. */
+START_TEST (a_mass_typed_alone_is_a_scale_s)
+{
+  lay_down ("wing");
+  choose ("wing");
+  retype ("Mass, g", "22.5");
+  ck_assert_double_eq (structure_of ("wing")->mass_sigma, 0.5);
+  retype ("Mass, g", "22.5 +- 4");
+  retype ("Mass, g", "23");
+  ck_assert_double_eq (structure_of ("wing")->mass_sigma, 0.5);
+  retype ("Mass, g", "23 +- 0.1");
+  retype ("Mass, g", "22");
+  ck_assert_double_eq (structure_of ("wing")->mass_sigma, 0.1);
+  retype ("Mass, g", "0");
+  ck_assert_double_nan (structure_of ("wing")->mass_sigma);
+}
+END_TEST
+
 START_TEST (the_sentence_that_asks_for_a_mass_leads_to_the_field_for_it)
 {
   const Structure *weighed = structure_of ("wing");
@@ -301,6 +319,7 @@ main (void)
   tcase_add_test (with, a_line_is_added_by_its_material_opens_and_can_be_removed);
   tcase_add_test (with, the_excess_is_seen_and_can_be_left_out);
   tcase_add_test (with, the_mass_of_the_whole_wins_and_emptied_leaves_the_word_to_the_lines);
+  tcase_add_test (with, a_mass_typed_alone_is_a_scale_s);
   tcase_add_test (with, the_sentence_that_asks_for_a_mass_leads_to_the_field_for_it);
   tcase_add_test (with, what_is_half_typed_in_a_line_does_not_land_in_another_structure);
   tcase_add_test (with, another_covering_is_compared_and_put_on_in_one_step);

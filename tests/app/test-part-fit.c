@@ -1,7 +1,10 @@
 /* The usual fit and the kind of a part in the real window: each one step, and what it does to the balance is said before. */
 #include <math.h>
 #include "document/catalogue.h"
-#include "figures/usual-fit.h"
+#include "document/changes.h"
+#include "figures/advice-state.h"
+#include "figures/unweighed.h"
+#include "figures/usual-whole.h"
 #include "support/sheet-hand.h"
 
 static GtkWidget *
@@ -100,6 +103,69 @@ START_TEST (each_choice_says_what_it_adds)
 }
 END_TEST
 
+/* Nothing drawn weighs anything: the airframe comes first, and what then stands balances as far as the rail lets it. */
+START_TEST (with_the_usual_airframe_the_fit_is_one_step_and_balances)
+{
+  g_autofree char *before = NULL;
+  const Solution *solution;
+
+  begin_bare (false);
+  before = hand_text ();
+  g_action_activate (fit_action (), NULL);
+  gui_await (window (), "Motor, rudder, elevator and ailerons");
+  gui_click (gui_await (window (), "Motor, elevator and ailerons by two servos"));
+  ck_assert_uint_eq (unweighed_pieces (hand_aeroplane (), NULL, 0), 0);
+  ck_assert (trammel_session_advice (hand_session ())->has_margin);
+  solution = figures_solution (trammel_session_figures (hand_session ()), "battery");
+  ck_assert_double_eq_tol (hand_part ("battery")->x, CLAMP (solution->x_mm, solution->part->rail_from, solution->part->rail_to), 0.5);
+  hand_undoes ("Usual Fit", before);
+}
+END_TEST
+
+START_TEST (without_the_airframe_the_answer_names_no_margin_and_says_what_is_missing)
+{
+  begin_bare (false);
+  g_autoptr (Aeroplane) built = usual_airframe (hand_aeroplane ());
+  g_autofree char *mass = units_mass (trammel_session_units (hand_session ()), structures_mass (built));
+  g_autofree char *check = g_strdup_printf ("With the usual airframe, about %s", mass);
+  g_action_activate (fit_action (), NULL);
+  gui_click (gui_await (window (), check));
+  gui_settle ();
+  gui_click (gui_await (window (), "Motor, elevator and ailerons by two servos"));
+  ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_STRUCTURE), 0);
+  ck_assert (!trammel_session_advice (hand_session ())->has_margin);
+  gui_await (window (), "parts alone");
+}
+END_TEST
+
+START_TEST (a_rudder_without_a_fin_is_said_to_be_left_out)
+{
+  begin_bare (false);
+  trammel_session_do (hand_session (), aeroplane_without_dependents (hand_aeroplane (), aeroplane_find (hand_aeroplane (), "fin")), "Delete");
+  g_action_activate (fit_action (), NULL);
+  gui_await (window (), "No fin is drawn: the rudder's servo is left out.");
+  gui_key ("Escape");
+}
+END_TEST
+
+/* Out of the band the answer itself does what it asks for. */
+START_TEST (what_stands_out_of_the_band_is_moved_by_the_answer_in_one_step)
+{
+  g_autofree char *before = NULL;
+  const Part *battery = hand_part ("battery");
+
+  show_panel ();
+  trammel_session_do (hand_session (), change_part_place (hand_aeroplane (), "battery", battery->rail_to + 60, battery->y, battery->z), "Move");
+  gui_settle ();
+  before = hand_text ();
+  ck_assert_ptr_nonnull (trammel_session_advice (hand_session ())->to_move);
+  gui_click (gui_await (window (), "Move to Aim"));
+  ck_assert_ptr_null (trammel_session_advice (hand_session ())->to_move);
+  ck_assert_double_eq_tol (hand_part ("battery")->x, advice_place_x_mm (figures_solution (trammel_session_figures (hand_session ()), "battery")), 0.1);
+  hand_undoes ("Move to Aim", before);
+}
+END_TEST
+
 START_TEST (another_kind_changes_mass_size_and_name_and_keeps_the_place)
 {
   g_autofree char *before = hand_text ();
@@ -162,6 +228,10 @@ main (void)
   tcase_add_test (tests, the_usual_fit_is_offered_while_there_are_no_parts);
   tcase_add_test (tests, a_choice_puts_all_parts_in_one_step);
   tcase_add_test (tests, each_choice_says_what_it_adds);
+  tcase_add_test (tests, with_the_usual_airframe_the_fit_is_one_step_and_balances);
+  tcase_add_test (tests, without_the_airframe_the_answer_names_no_margin_and_says_what_is_missing);
+  tcase_add_test (tests, a_rudder_without_a_fin_is_said_to_be_left_out);
+  tcase_add_test (tests, what_stands_out_of_the_band_is_moved_by_the_answer_in_one_step);
   tcase_add_test (tests, another_kind_changes_mass_size_and_name_and_keeps_the_place);
   tcase_add_test (tests, a_kind_says_where_the_battery_then_belongs);
   tcase_add_test (tests, an_all_up_mass_typed_becomes_structures_in_one_step);

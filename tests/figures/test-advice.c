@@ -19,7 +19,7 @@ static const Units metric = { LENGTH_MM, MASS_G }, inch = { LENGTH_INCH, MASS_OZ
 typedef struct {
   const char *because;
   double margin, balance_x, handbook_x, margin_sigma, x_sigma, tail_volume;
-  double place, ballast, band_from, band_to;       /* of the battery, or of what stands for it */
+  double place, ballast, band_from, band_to, rail_from;       /* of the battery, or of what stands for it */
   bool beyond_rail, no_rail, another_part;
   const char *headline, *headline_in_inches, *second;
 } Case;
@@ -38,6 +38,19 @@ static const Case cases[] = {
   { .because = "in the band, at the aim", .place = 123.5, .margin = 12, .balance_x = 148.9,
     .headline = "In the band: for the first flight balance at the forward limit, 33" NB "mm.",
     .headline_in_inches = "In the band: for the first flight balance at the forward limit, 1" TS "5/16" NB "in." },
+  { .because = "the aim is 2 mm beyond the rail, which begins at 82", .place = 80, .band_from = 82, .beyond_rail = true,
+    .headline = "In the band. For a first flight move the battery 42" NB "mm forward, to the rail's end.",
+    .headline_in_inches = "In the band. For a first flight move the battery 1" TS "21/32" NB "in forward, to the rail's end.",
+    .second = "The rail ends 2" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 40" NB "mm." },
+  { .because = "at the aim, and the forward limit, at 123.5 − 3.4 × 150.5 / 27, is 1.5 mm beyond the rail", .place = 123.5, .margin = 12,
+    .balance_x = 148.9, .rail_from = 106,
+    .headline = "In the band. For a first flight move the battery 18" NB "mm forward, to the rail's end.",
+    .headline_in_inches = "In the band. For a first flight move the battery 23/32" NB "in forward, to the rail's end.",
+    .second = "For the forward limit the rail ends 1" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 37" NB "mm." },
+  { .because = "at the rail's end already", .place = 123.5, .margin = 12, .balance_x = 148.9, .rail_from = 123.8,
+    .headline = "In the band, and the battery is as far forward as its rail goes.",
+    .headline_in_inches = "In the band, and the battery is as far forward as its rail goes.",
+    .second = "For the forward limit the rail ends 19" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 37" NB "mm." },
   { .because = "in the band, nothing to move", .no_rail = true,
     .headline = "In the band: for the first flight balance at the forward limit, 33" NB "mm.",
     .headline_in_inches = "In the band: for the first flight balance at the forward limit, 1" TS "5/16" NB "in." },
@@ -62,7 +75,8 @@ static const Case cases[] = {
   { .because = "less, and only the rail's end reaches the band", .margin = 3, .balance_x = 158.7, .place = 76, .beyond_rail = true,
     .band_from = 82, .band_to = 84, .ballast = 3,
     .headline = "Tail-heavy. Move the battery 42" NB "mm forward.",
-    .headline_in_inches = "Tail-heavy. Move the battery 1" TS "21/32" NB "in forward." },
+    .headline_in_inches = "Tail-heavy. Move the battery 1" TS "21/32" NB "in forward.",
+    .second = "The rail ends 6" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 46" NB "mm." },
   { .because = "less, and the rail is too short: 150.5 (158.7 − 27 × 42 / 150.5 − 148.8) / (148.8 − 11.85) g", .margin = 3, .balance_x = 158.7, .place = 76, .beyond_rail = true, .ballast = 6.2,
     .headline = "Tail-heavy, and the rail is too short: 2.6" NB "g in the nose end of the body as well.",
     .headline_in_inches = "Tail-heavy, and the rail is too short: 0.09" NB "oz in the nose end of the body as well.",
@@ -126,6 +140,12 @@ static const Case cases[] = {
     .headline_in_inches = "The tailplane lies ahead of the wing's quarter chord. Move it aft." },
 };
 
+static double
+or_usual (double given, double usual)
+{
+  return given != 0 ? given : usual;
+}
+
 /* The racer with the battery at 124 mm, or with a receiver on the rail in its place. */
 static Aeroplane *
 racer_for (const Case *wanted)
@@ -136,18 +156,13 @@ racer_for (const Case *wanted)
 
   part->has_rail = !wanted->no_rail;
   part->mass_sigma = NAN;
+  part->rail_from = or_usual (wanted->rail_from, part->rail_from);
   if (wanted->another_part)
     {
       g_free (part->class_name);
       part->class_name = g_strdup ("receiver");
     }
   return aeroplane_with_replaced (made, old, &part->piece);
-}
-
-static double
-or_usual (double given, double usual)
-{
-  return given != 0 ? given : usual;
 }
 
 static void
@@ -417,6 +432,9 @@ START_TEST (an_airframe_without_mass_is_asked_for_before_any_advice)
   ck_assert_double_gt (figures->balance.static_margin_percent, 0);
   Advice *advice = advice_new (figures, metric);
   ck_assert_str_eq (advice->headline, "The airframe has no mass yet: type what wing, tail and body weigh.");
+  ck_assert (!advice->has_margin);
+  ck_assert_str_eq (advice->margin_figure, "parts alone");
+  ck_assert_str_eq (advice->margin_sigma, "");
   advice_free (advice);
   ck_assert_ptr_nonnull (note_with (figures, "has no mass yet"));
   ck_assert (figures_are_sound (figures));

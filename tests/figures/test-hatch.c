@@ -60,6 +60,34 @@ START_TEST (the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand
 }
 END_TEST
 
+/* The racer's rail begins at 82 and ends at 134; lengthened both ways by 200 mm it goes on for nothing and is said to. */
+START_TEST (what_the_hatch_owes_to_the_rail_is_told)
+{
+  Aeroplane *made = boxed_racer ();
+  Part *longer = (Part *) piece_dup (aeroplane_find (made, "battery"));
+  const Units metric = { LENGTH_MM, MASS_G };
+
+  g_autoptr (Figures) tight = figures_once (made);
+  const HatchFigures *hatch = &tight->hatch;
+  g_autofree char *told = hatch_length_text (tight, metric), *length = units_length (metric, hatch->to_mm - hatch->from_mm);
+  ck_assert_double_eq_tol (hatch->pack_mm + hatch->places_mm + hatch->spread_mm + 25, hatch->to_mm - hatch->from_mm, 1e-6);
+  ck_assert_ptr_nonnull (strstr (told, length));
+  ck_assert_ptr_nonnull (strstr (told, "Forward the rail ends"));
+  ck_assert_ptr_null (strstr (told, "further than the pack needs"));
+  longer->rail_from -= 200;
+  longer->rail_to += 200;
+  made = replaced (made, longer);
+  g_autoptr (Figures) roomy = figures_once (made);
+  g_autofree char *more = hatch_length_text (roomy, metric);
+  ck_assert_double_eq_tol (roomy->hatch.rail_ahead_mm, hatch->rail_ahead_mm + 200, 1e-6);
+  ck_assert_double_eq_tol (roomy->hatch.to_mm - roomy->hatch.from_mm,
+                           hatch->to_mm - hatch->from_mm - fmin (hatch->rail_ahead_mm, 0) - fmin (hatch->rail_behind_mm, 0), 1e-6);
+  ck_assert_ptr_nonnull (strstr (more, "Forward the rail goes"));
+  ck_assert_ptr_nonnull (strstr (more, "Aft the rail goes"));
+  aeroplane_unref (made);
+}
+END_TEST
+
 START_TEST (its_edges_go_outward_to_formers_and_are_told_from_the_nearest)
 {
   g_autoptr (Aeroplane) made = boxed_racer ();
@@ -156,6 +184,7 @@ main (void)
   TCase *tests = tcase_create ("hatch");
 
   tcase_add_test (tests, the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand);
+  tcase_add_test (tests, what_the_hatch_owes_to_the_rail_is_told);
   tcase_add_test (tests, its_edges_go_outward_to_formers_and_are_told_from_the_nearest);
   tcase_add_test (tests, a_pack_left_out_that_has_a_rail_is_flown_instead_of_the_one_aboard);
   tcase_add_test (tests, a_pack_whose_leads_leave_aft_has_the_bend_there);

@@ -1,0 +1,82 @@
+#include "figures/report-hatch.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "balance/hatch.h"
+
+/* Less than this no builder saws. */
+static const double worth_telling = 1;
+
+static char *
+several_text (const HatchFigures *hatch, const char *length, const char *bend, const char *hand, Units units)
+{
+  g_autofree char *floor = units_length (units, hatch->floor_to_mm - hatch->floor_from_mm);
+
+  return g_strdup_printf (_("The hatch is %s long: %s from the foremost end of a pack to the aftmost, each where it keeps the margin, with "
+                            "what that may be out by; %s for the bend of the leads and %s for a hand."), length, floor, bend, hand);
+}
+
+static char *
+made_of (const HatchFigures *hatch, Units units)
+{
+  g_autofree char *length = units_length (units, hatch->to_mm - hatch->from_mm), *pack = units_length (units, hatch->pack_mm);
+  g_autofree char *places = units_length (units, hatch->places_mm), *spread = units_length (units, hatch->spread_mm);
+  g_autofree char *bend = units_length (units, 1e3 * HATCH_BEND), *hand = units_length (units, 1e3 * HATCH_HAND);
+
+  if (hatch->packs > 1)
+    return several_text (hatch, length, bend, hand, units);
+  if (isnan (hatch->rail_ahead_mm))
+    return g_strdup_printf (_("No place on the rail keeps the margin: the hatch, %s long, is for the end that comes nearest, %s of it for the "
+                              "pack."), length, pack);
+  return g_strdup_printf (_("The hatch is %s long: %s for the pack, %s between the places that keep the margin, %s for what those may be "
+                            "out by, %s for the bend of the leads and %s for a hand."), length, pack, places, spread, bend, hand);
+}
+
+/* The rail ends before what would be wanted, or goes on for nothing. */
+static char *
+rail_ahead_text (double more, Units units)
+{
+  g_autofree char *length = units_length (units, fabs (more));
+
+  if (!(fabs (more) >= worth_telling))
+    return NULL;
+  if (more > 0)
+    return g_strdup_printf (_("Forward the rail goes %s further than the pack needs; that does not lengthen the hatch."), length);
+  return g_strdup_printf (_("Forward the rail ends %s short of the furthest place that may be wanted; a longer rail makes a longer hatch."), length);
+}
+
+static char *
+rail_behind_text (double more, Units units)
+{
+  g_autofree char *length = units_length (units, fabs (more));
+
+  if (!(fabs (more) >= worth_telling))
+    return NULL;
+  if (more > 0)
+    return g_strdup_printf (_("Aft the rail goes %s further than the pack needs; that does not lengthen the hatch."), length);
+  return g_strdup_printf (_("Aft the rail ends %s short of the furthest place that may be wanted; a longer rail makes a longer hatch."), length);
+}
+
+/* Takes the sentence; NULL adds nothing. */
+static void
+add_sentence (GString *text, char *takes)
+{
+  if (takes)
+    g_string_append_printf (text, "%s%s", text->len ? " " : "", takes);
+  g_free (takes);
+}
+
+char *
+hatch_length_text (const Figures *figures, Units units)
+{
+  const HatchFigures *hatch = &figures->hatch;
+
+  if (!hatch->part)
+    return NULL;
+  GString *text = g_string_new (NULL);
+  add_sentence (text, made_of (hatch, units));
+  add_sentence (text, rail_ahead_text (hatch->rail_ahead_mm, units));
+  add_sentence (text, rail_behind_text (hatch->rail_behind_mm, units));
+  return g_string_free (text, FALSE);
+}
