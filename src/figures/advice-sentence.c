@@ -152,8 +152,8 @@ static char *
 sentence_to_the_end (const Part *part, const char *length)
 {
   if (part_is_battery (part))
-    return g_strdup_printf (_("In the band. For a first flight move the battery %s forward, to the rail's end."), length);
-  return g_strdup_printf (_("In the band. For a first flight move “%s” %s forward, to the rail's end."), piece_name (&part->piece), length);
+    return g_strdup_printf (_("In the band. First flight: battery %s forward, to the rail's end."), length);
+  return g_strdup_printf (_("In the band. First flight: “%s” %s forward, to the rail's end."), piece_name (&part->piece), length);
 }
 
 static char *

@@ -33,29 +33,34 @@ made_of (const HatchFigures *hatch, Units units)
                             "out by, %s for the bend of the leads and %s for a hand."), length, pack, places, spread, bend, hand);
 }
 
-/* The rail ends before what would be wanted, or goes on for nothing. */
+/* The rail ends before all that may be wanted: then it is what sets the hatch's ends. */
 static char *
-rail_ahead_text (double more, Units units)
+rail_short_text (double ahead, double behind, Units units)
 {
-  g_autofree char *length = units_length (units, fabs (more));
+  g_autofree char *forward = units_length (units, -ahead), *aft = units_length (units, -behind);
 
-  if (!(fabs (more) >= worth_telling))
-    return NULL;
-  if (more > 0)
-    return g_strdup_printf (_("Forward the rail goes %s further than the pack needs; that does not lengthen the hatch."), length);
-  return g_strdup_printf (_("Forward the rail ends %s short of the furthest place that may be wanted; a longer rail makes a longer hatch."), length);
+  if (ahead <= -worth_telling && behind <= -worth_telling)
+    return g_strdup_printf (_("The rail sets both its ends: the pack may be wanted %s further forward and %s further aft."), forward, aft);
+  if (ahead <= -worth_telling)
+    return g_strdup_printf (_("The rail sets its forward end: the pack may be wanted %s further forward."), forward);
+  if (behind <= -worth_telling)
+    return g_strdup_printf (_("The rail sets its after end: the pack may be wanted %s further aft."), aft);
+  return NULL;
 }
 
+/* It goes on for nothing. */
 static char *
-rail_behind_text (double more, Units units)
+rail_long_text (double ahead, double behind, Units units)
 {
-  g_autofree char *length = units_length (units, fabs (more));
+  g_autofree char *forward = units_length (units, ahead), *aft = units_length (units, behind);
 
-  if (!(fabs (more) >= worth_telling))
-    return NULL;
-  if (more > 0)
-    return g_strdup_printf (_("Aft the rail goes %s further than the pack needs; that does not lengthen the hatch."), length);
-  return g_strdup_printf (_("Aft the rail ends %s short of the furthest place that may be wanted; a longer rail makes a longer hatch."), length);
+  if (ahead >= worth_telling && behind >= worth_telling)
+    return g_strdup_printf (_("The rail is longer than needed, %s forward and %s aft, which does not lengthen the hatch."), forward, aft);
+  if (ahead >= worth_telling)
+    return g_strdup_printf (_("The rail goes %s further forward than needed, which does not lengthen the hatch."), forward);
+  if (behind >= worth_telling)
+    return g_strdup_printf (_("The rail goes %s further aft than needed, which does not lengthen the hatch."), aft);
+  return NULL;
 }
 
 /* Takes the sentence; NULL adds nothing. */
@@ -76,7 +81,7 @@ hatch_length_text (const Figures *figures, Units units)
     return NULL;
   GString *text = g_string_new (NULL);
   add_sentence (text, made_of (hatch, units));
-  add_sentence (text, rail_ahead_text (hatch->rail_ahead_mm, units));
-  add_sentence (text, rail_behind_text (hatch->rail_behind_mm, units));
+  add_sentence (text, rail_short_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
+  add_sentence (text, rail_long_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
   return g_string_free (text, FALSE);
 }
