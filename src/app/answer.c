@@ -7,6 +7,7 @@
 #include "app/theme.h"
 #include "app/tooltip.h"
 #include "drawing/chord-figure.h"
+#include "figures/unweighed.h"
 #include "figures/usual-whole.h"
 
 struct _TrammelAnswer {
@@ -14,7 +15,7 @@ struct _TrammelAnswer {
   TrammelSession *session;
   GtkWidget *column;
   GtkWidget *mark_figure, *mark_unit, *mark_place, *margin_figure, *margin_sigma, *band_words;
-  GtkWidget *station_button, *band_button, *chord, *headline, *type_mass, *move, *second, *second_line;
+  GtkWidget *station_button, *band_button, *chord, *headline, *type_mass, *airframe, *mass_buttons, *move, *second, *second_line;
   GPtrArray *fields;      /* of TrammelField in the two popovers, lent */
 };
 
@@ -44,6 +45,15 @@ answer_show_band (TrammelAnswer *self)
   gtk_label_set_text (GTK_LABEL (self->band_words), words);
 }
 
+/* While nothing but parts weighs anything. */
+static bool
+answer_offers_airframe (TrammelAnswer *self)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
+
+  return !airframe_is_weighed (aeroplane) && !(aeroplane_traits (aeroplane).airframe > 0);
+}
+
 static void
 answer_refresh (TrammelAnswer *self)
 {
@@ -65,7 +75,8 @@ answer_refresh (TrammelAnswer *self)
   else
     gtk_widget_add_css_class (self->margin_figure, "answer-words");
   gtk_label_set_text (GTK_LABEL (self->headline), advice->headline);
-  gtk_widget_set_visible (self->type_mass, advice->unweighed != NULL);
+  gtk_widget_set_visible (self->mass_buttons, advice->unweighed != NULL);
+  gtk_widget_set_visible (self->airframe, answer_offers_airframe (self));
   gtk_widget_set_visible (self->move, advice->to_move != NULL);
   gtk_label_set_text (GTK_LABEL (self->second), advice->second);
   tooltip_set (self->headline, gtk_widget_get_visible (self->second) ? NULL : advice->second);
@@ -245,15 +256,36 @@ answer_want_mass (TrammelAnswer *self)
   g_signal_emit (self, mass_wanted_signal, 0);
 }
 
-static GtkWidget *
-answer_mass_button (TrammelAnswer *self)
+static void
+answer_lay_airframe (TrammelAnswer *self)
 {
-  GtkWidget *button = gtk_button_new_with_label (_("Type the Mass"));
+  trammel_session_do (self->session, usual_airframe_beneath (trammel_session_aeroplane (self->session)), _("Usual Airframe"));
+}
+
+/* Beneath the headline: it does, or leads to, what that asks for. */
+static GtkWidget *
+answer_action (TrammelAnswer *self, const char *words, const char *tooltip, GCallback clicked)
+{
+  GtkWidget *button = gtk_button_new_with_label (words);
 
   gtk_widget_set_halign (button, GTK_ALIGN_START);
   gtk_widget_set_focus_on_click (button, FALSE);
-  g_signal_connect_swapped (button, "clicked", G_CALLBACK (answer_want_mass), self);
+  gtk_widget_set_tooltip_text (button, tooltip);
+  g_signal_connect_swapped (button, "clicked", clicked, self);
   return button;
+}
+
+static GtkWidget *
+answer_mass_buttons (TrammelAnswer *self)
+{
+  GtkWidget *buttons = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+
+  self->type_mass = answer_action (self, _("Type the Mass"), NULL, G_CALLBACK (answer_want_mass));
+  self->airframe = answer_action (self, _("Usual Airframe"), _("Wing, tail and body get the usual lines of wood and covering, and the battery "
+                                                               "goes to where it then balances"), G_CALLBACK (answer_lay_airframe));
+  gtk_box_append (GTK_BOX (buttons), self->type_mass);
+  gtk_box_append (GTK_BOX (buttons), self->airframe);
+  return buttons;
 }
 
 /* What the headline asks for, in one step. */
@@ -262,18 +294,6 @@ answer_move (TrammelAnswer *self)
 {
   trammel_session_do (self->session, part_at_advice (trammel_session_figures (self->session), trammel_session_advice (self->session)->to_move),
                       _("Move to Aim"));
-}
-
-static GtkWidget *
-answer_move_button (TrammelAnswer *self)
-{
-  GtkWidget *button = gtk_button_new_with_label (_("Move to Aim"));
-
-  gtk_widget_set_halign (button, GTK_ALIGN_START);
-  gtk_widget_set_focus_on_click (button, FALSE);
-  gtk_widget_set_tooltip_text (button, _("What the sentence above asks for, as far as the rail goes"));
-  g_signal_connect_swapped (button, "clicked", G_CALLBACK (answer_move), self);
-  return button;
 }
 
 static void
@@ -304,8 +324,9 @@ answer_fill (TrammelAnswer *self)
   gtk_box_append (GTK_BOX (self->column), figures);
   gtk_box_append (GTK_BOX (self->column), self->chord);
   gtk_box_append (GTK_BOX (self->column), self->headline);
-  gtk_box_append (GTK_BOX (self->column), self->type_mass = answer_mass_button (self));
-  gtk_box_append (GTK_BOX (self->column), self->move = answer_move_button (self));
+  gtk_box_append (GTK_BOX (self->column), self->mass_buttons = answer_mass_buttons (self));
+  gtk_box_append (GTK_BOX (self->column), self->move = answer_action (self, _("Move to Aim"),
+                  _("What the sentence above asks for, as far as the rail goes"), G_CALLBACK (answer_move)));
   gtk_box_append (GTK_BOX (self->column), self->second_line);
   gtk_widget_set_parent (self->column, GTK_WIDGET (self));
 }

@@ -132,6 +132,14 @@ balanced (Aeroplane *takes)
 }
 
 Aeroplane *
+usual_airframe_beneath (const Aeroplane *aeroplane)
+{
+  Aeroplane *built = usual_airframe (aeroplane);
+
+  return built ? balanced (built) : NULL;
+}
+
+Aeroplane *
 usual_fit_whole (const Aeroplane *aeroplane, const Catalogue *catalogue, UsualFit choice, bool airframe)
 {
   g_autoptr (Aeroplane) built = airframe ? usual_airframe (aeroplane) : NULL;

@@ -12,6 +12,10 @@ Aeroplane *usual_airframe (const Aeroplane *aeroplane);
  *  returns  one reference, the caller's; NULL where its place is not known */
 Aeroplane *part_at_advice (const Figures *figures, const Solution *solution);
 
+/** The usual airframe beneath parts that are there already, and the battery where the advice then wants it, as far as its rail goes.
+ *  returns  one reference, the caller's; NULL where usual_airframe gives none */
+Aeroplane *usual_airframe_beneath (const Aeroplane *aeroplane);
+
 /** The usual fit, upon the usual airframe first where `airframe` says so and one can be laid down. Where anything but parts weighs something
  *  the battery then stands where the advice wants it, as far as its rail goes.
  *  returns  one reference, the caller's */

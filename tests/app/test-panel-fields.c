@@ -380,9 +380,14 @@ END_TEST
 START_TEST (a_structure_s_mass_without_a_deviation_is_typed_and_nobody_says_that_it_is_not_weighed)
 {
   choose ("fin");
-  retype ("Mass, g", "4");
   find ("typed");
   retype ("Known to ±, g", "0.2");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "typed"));
+  trammel_session_undo (stage.session);
+  gui_settle ();
+  find ("typed");
+  retype ("Mass, g", "4");
+  ck_assert_double_eq (structure_of ("fin")->mass_sigma, 0.5);
   ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "typed"));
 }
 END_TEST

@@ -122,7 +122,7 @@ START_TEST (with_the_usual_airframe_the_fit_is_one_step_and_balances)
 }
 END_TEST
 
-START_TEST (without_the_airframe_the_answer_names_no_margin_and_says_what_is_missing)
+START_TEST (without_the_airframe_the_answer_names_no_margin_and_offers_what_is_missing)
 {
   begin_bare (false);
   g_autoptr (Aeroplane) built = usual_airframe (hand_aeroplane ());
@@ -135,6 +135,12 @@ START_TEST (without_the_airframe_the_answer_names_no_margin_and_says_what_is_mis
   ck_assert_uint_eq (aeroplane_count (hand_aeroplane (), PIECE_STRUCTURE), 0);
   ck_assert (!trammel_session_advice (hand_session ())->has_margin);
   gui_await (window (), "parts alone");
+  g_autofree char *before = hand_text ();
+  gui_click (gui_await (window (), "Usual Airframe"));
+  ck_assert_uint_eq (unweighed_pieces (hand_aeroplane (), NULL, 0), 0);
+  ck_assert (trammel_session_advice (hand_session ())->has_margin);
+  ck_assert_double_eq_tol (hand_part ("battery")->x, advice_place_x_mm (figures_solution (trammel_session_figures (hand_session ()), "battery")), 0.5);
+  hand_undoes ("Usual Airframe", before);
 }
 END_TEST
 
@@ -229,7 +235,7 @@ main (void)
   tcase_add_test (tests, a_choice_puts_all_parts_in_one_step);
   tcase_add_test (tests, each_choice_says_what_it_adds);
   tcase_add_test (tests, with_the_usual_airframe_the_fit_is_one_step_and_balances);
-  tcase_add_test (tests, without_the_airframe_the_answer_names_no_margin_and_says_what_is_missing);
+  tcase_add_test (tests, without_the_airframe_the_answer_names_no_margin_and_offers_what_is_missing);
   tcase_add_test (tests, a_rudder_without_a_fin_is_said_to_be_left_out);
   tcase_add_test (tests, what_stands_out_of_the_band_is_moved_by_the_answer_in_one_step);
   tcase_add_test (tests, another_kind_changes_mass_size_and_name_and_keeps_the_place);
