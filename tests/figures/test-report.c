@@ -177,8 +177,9 @@ START_TEST (the_parts_list_quotes_what_would_mislead)
   g_autoptr (Figures) figures = figures_once (aeroplane);
   g_autofree char *csv = report_parts_csv (figures);
   ck_assert_str_eq (csv, "id,name,class,mass_g,x_mm,y_mm,z_mm,length_mm,width_mm,height_mm,rail_from_mm,rail_to_mm,aboard,"
-                         "former,front_behind_former_mm,rear_behind_former_mm,front_above_bottom_mm,rear_above_bottom_mm\r\n"
-                         "odd,\"Lead, \"\"long\"\"\",,2.5,101.25,0,0,0,0,0,,,yes,,,,,\r\n");
+                         "former,front_behind_former_mm,rear_behind_former_mm,front_above_bottom_mm,rear_above_bottom_mm,"
+                         "lead_from,lead_to,lead_length_mm,lead_needed_mm,lead_missing_mm,extension_mm\r\n"
+                         "odd,\"Lead, \"\"long\"\"\",,2.5,101.25,0,0,0,0,0,,,yes,,,,,,,,,,,\r\n");
 }
 END_TEST
 

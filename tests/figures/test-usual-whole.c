@@ -5,6 +5,7 @@
 #include "document/reader.h"
 #include "figures/advice-state.h"
 #include "figures/lead-need.h"
+#include "figures/names.h"
 #include "figures/unweighed.h"
 #include "figures/usual-whole.h"
 #include "support/aeroplanes.h"
@@ -103,6 +104,19 @@ START_TEST (what_weighs_something_already_keeps_its_mass)
 }
 END_TEST
 
+/* An id is no name. What somebody called a structure stays. */
+START_TEST (a_structure_is_called_after_what_it_is_of)
+{
+  g_autoptr (Aeroplane) drawn = with_structure (drawn_of ("saltmarsh-racer.trammel"), "skid and tailpost", "body", 3);
+  g_autoptr (Aeroplane) built = usual_airframe (drawn);
+
+  ck_assert_str_eq (aeroplane_structure_of (built, "wing")->piece.id, "wing-structure");
+  ck_assert_str_eq (piece_name (&aeroplane_structure_of (built, "wing")->piece), "Wing structure");
+  ck_assert_str_eq (piece_name (&aeroplane_structure_of (built, "tail")->piece), "Tail structure");
+  ck_assert_str_eq (piece_name (aeroplane_find (built, "skid and tailpost")), "skid and tailpost");
+}
+END_TEST
+
 START_TEST (a_rudder_without_a_fin_is_known_to_be_left_out)
 {
   g_autoptr (Aeroplane) drawn = drawn_of ("saltmarsh-racer.trammel");
@@ -123,6 +137,7 @@ main (void)
   tcase_add_test (tests, what_holds_the_battery_goes_along);
   tcase_add_test (tests, without_the_airframe_nothing_is_moved_and_nothing_laid_down);
   tcase_add_test (tests, what_weighs_something_already_keeps_its_mass);
+  tcase_add_test (tests, a_structure_is_called_after_what_it_is_of);
   tcase_add_test (tests, a_rudder_without_a_fin_is_known_to_be_left_out);
   return run_suite (suite_create ("figures usual whole"), tests);
 }
