@@ -19,8 +19,8 @@ enum { PASS_COUNT = sizeof PASSES / sizeof *PASSES, LEAST_STRIDE = 4, MOST_STRID
 static const double NEAR = 0.7, CLICKS_OFF = 1.5, SMOOTHING = 1.5;
 /* How much more a turn costs where the present line is to be kept to. */
 static const double HOLDING = 3;
-/* Of the strength of what is seen further off: what is less is no line. */
-static const double HARDLY = 0.1;
+/* Of the strength of what is seen further off: what is less is no line, and what tells nothing of a line's width. */
+static const double HARDLY = 0.1, LITTLE = 0.5;
 /* mm: over five of these a line is as faint or as fresh as it is. */
 static const double STRETCH = 4;
 
@@ -94,6 +94,21 @@ reach_of (const Corridor *corridor, double near, float *room)
   return line_usual_strength (corridor, room, near) < HARDLY * line_usual_strength (corridor, room, far) ? far : near;
 }
 
+/* Half the line's width, px, as it is seen near the run; where little is to be seen there, since few clicks on a bent line leave it far
+ * off, as it is seen in the whole corridor: what is left near the run is a shade, or nothing. */
+static double
+width_of_line (const Corridor *corridor, double near, float *room)
+{
+  const double far = corridor->half * corridor->pitch, narrow = line_sigma (corridor, near), wide = line_sigma (corridor, far);
+
+  if (isnan (narrow) || isnan (wide))
+    return NAN;
+  line_strength (corridor, narrow, room);
+  const double seen = line_usual_strength (corridor, room, near);
+  line_strength (corridor, wide, room);
+  return seen < LITTLE * line_usual_strength (corridor, room, far) ? wide : narrow;
+}
+
 /* One corridor along the run; the run becomes what was found in it, made->count places. */
 static CoreStatus
 follow_once (const Work *work, const Pass *pass, const Corridor *corridor, FollowedLine *made)
@@ -110,7 +125,7 @@ follow_once (const Work *work, const Pass *pass, const Corridor *corridor, Follo
     {
       const double reach = pass == PASSES && work->options->stands_alone ? reach_of (corridor, near, strength) : near;
       if (isnan (made->half_width))
-        made->half_width = line_sigma (corridor, reach);
+        made->half_width = width_of_line (corridor, reach, strength);
       near = reach;
       status = isnan (made->half_width) ? CORE_NO_MEMORY : line_strength (corridor, made->half_width, strength);
     }

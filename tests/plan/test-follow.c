@@ -1,4 +1,5 @@
 #include <check.h>
+#include <math.h>
 #include "drawn-raster.h"
 #include "plan/follow.h"
 #include "support/run-suite.h"
@@ -60,6 +61,27 @@ START_TEST (a_line_is_followed_to_a_tenth_of_a_pixel_from_clicks_beside_it)
   for (size_t i = 1; i < line.count; i++)
     ck_assert_double_lt (point_distance (line.places[i], line.places[i - 1]), 1.6);
   followed_line_clear (&line);
+}
+END_TEST
+
+/* Between few clicks the line lies far from the straight way, where a broad shade does: what is seen there is no line's width. */
+START_TEST (a_bent_line_between_two_clicks_is_as_wide_as_it_is_and_trusted)
+{
+  enum { PIECES = 50 };
+  const FollowOptions options = { .px_per_mm = PX_PER_MM, .click_sigma = 2 };
+  DrawnLine lines[PIECES + 1] = { { { 30, 160 }, { 530, 160 }, 24, 0.2 } };
+  FollowedLine line;
+  Ink *ink;
+
+  for (int i = 0; i < PIECES; i++)
+    lines[i + 1] = (DrawnLine) { { 30 + 10 * i, 160 - 40 * sin (M_PI * i / PIECES) }, { 40 + 10 * i, 160 - 40 * sin (M_PI * (i + 1) / PIECES) },
+                                 LINE_WIDTH, 1 };
+  ink = drawn_ink (lines, PIECES + 1, WIDTH, HEIGHT);
+  ck_assert_int_eq (follow_line (ink, (Point[]) { { 31, 160 }, { 529, 160 } }, 2, &options, &line), CORE_OK);
+  ck_assert_double_eq_tol (line.half_width, LINE_WIDTH / 2, 0.8);
+  ck_assert_double_gt (trust_between (&line, 150, 410), 0.9);
+  followed_line_clear (&line);
+  ink_unref (ink);
 }
 END_TEST
 
@@ -219,6 +241,7 @@ main (void)
   TCase *tests = tcase_create ("a printed line");
 
   tcase_add_test (tests, a_line_is_followed_to_a_tenth_of_a_pixel_from_clicks_beside_it);
+  tcase_add_test (tests, a_bent_line_between_two_clicks_is_as_wide_as_it_is_and_trusted);
   tcase_add_test (tests, a_gap_is_bridged_and_not_trusted);
   tcase_add_test (tests, ribs_that_cross_do_not_lead_away);
   tcase_add_test (tests, the_line_beside_is_not_taken_even_at_a_gap);
