@@ -235,34 +235,3 @@ motion_fields (void)
 
   return (FieldList) { specs, G_N_ELEMENTS (specs) };
 }
-
-static double
-body_length (TrammelSession *session, const FieldSpec *spec)
-{
-  const Body *body = trammel_session_selected_body (session);
-  Box box;
-
-  if (body == NULL || body->outline == NULL)
-    return NAN;
-  box = outline_bounds (body->outline);
-  return box.max.x - box.min.x;
-}
-
-static double
-body_width (TrammelSession *session, const FieldSpec *spec)
-{
-  const Body *body = trammel_session_selected_body (session);
-
-  return body != NULL && body->outline != NULL ? 2 * outline_bounds (body->outline).max.y : NAN;
-}
-
-FieldList
-body_fields (void)
-{
-  static const FieldSpec specs[] = {
-    { .label = N_("Length"), .kind = FIELD_LENGTH, .value = body_length },
-    { .label = N_("Greatest width"), .kind = FIELD_LENGTH, .value = body_width },
-  };
-
-  return (FieldList) { specs, G_N_ELEMENTS (specs) };
-}

@@ -8,6 +8,7 @@ typedef struct {
   TrammelSheetCanvas *sheet;      /* it owns this */
   char *id, *sentence, *view;
   bool from_the_side;             /* of a body's two outlines the one */
+  bool passes;                    /* it was said to pass a click: that is true until it is accepted */
   Outline *outline;               /* as it was traced, and stood in the document */
   Point *places;                  /* mm on the sheet */
   SheetDoubt shown;
@@ -49,10 +50,23 @@ window_of (TrammelSheetCanvas *sheet)
   return TRAMMEL_IS_WINDOW (root) ? TRAMMEL_WINDOW (root) : NULL;
 }
 
+/* Whether the document holds that the outline passes a click. */
+static bool
+doubt_passes (Doubt *self)
+{
+  const Aeroplane *aeroplane = trammel_session_aeroplane (trammel_sheet_canvas_session (self->sheet));
+  const Surface *surface = self->id != NULL ? aeroplane_surface_by_id (aeroplane, self->id) : NULL;
+  const Body *body = self->id != NULL ? aeroplane_body_by_id (aeroplane, self->id) : NULL;
+
+  if (surface != NULL)
+    return surface->passed.by > 0;
+  return body != NULL && (self->from_the_side ? body->side_passed : body->passed).by > 0;
+}
+
 static bool
 doubt_stands (Doubt *self)
 {
-  return self->outline != NULL && outline_equal (doubt_outline (self), self->outline);
+  return self->outline != NULL && outline_equal (doubt_outline (self), self->outline) && (!self->passes || doubt_passes (self));
 }
 
 /* Over the print that it is of: with its own view in hand, and where that is no view from above only while the plan is worked on. */
@@ -124,6 +138,7 @@ doubt_show (TrammelSheetCanvas *sheet, const TraceOrder *order, const GArray *un
   self->from_the_side = order->ground->shows == VIEW_BODY_SIDE;
   self->view = g_strdup (order->ground->view);
   self->outline = doubt_outline (self) != NULL ? outline_ref ((Outline *) doubt_outline (self)) : NULL;
+  self->passes = doubt_passes (self);
   self->sentence = g_strdup (sentence);
   if (unseen != NULL) {
     self->places = places_on_sheet (order, unseen);

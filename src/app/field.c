@@ -237,7 +237,10 @@ field_key (TrammelField *self, guint key, guint code, GdkModifierType state)
     return FALSE;
   self->typing = false;
   trammel_field_refresh (self);
-  entry_select_all (self->entry);
+  /* One Esc leaves a field of the panel, whether something was typed or not; in a popover the next closes that. */
+  if (gtk_widget_get_ancestor (GTK_WIDGET (self), GTK_TYPE_POPOVER) != NULL
+      || !gtk_widget_activate_action (GTK_WIDGET (self), "win.focus-sheet", NULL))
+    entry_select_all (self->entry);
   return TRUE;
 }
 
@@ -402,6 +405,13 @@ trammel_field_edit (TrammelField *self, const char *text)
     return;
   gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
   gtk_editable_set_position (GTK_EDITABLE (self->entry), -1);
+}
+
+void
+trammel_field_add_button (TrammelField *self, GtkWidget *button)
+{
+  gtk_widget_set_valign (button, GTK_ALIGN_CENTER);
+  gtk_box_append (GTK_BOX (gtk_widget_get_parent (self->unit)), button);
 }
 
 FieldKind

@@ -46,6 +46,8 @@ void       trammel_field_refresh (TrammelField *self);
 void       trammel_field_edit    (TrammelField *self, const char *text);
 bool       trammel_field_can_edit (TrammelField *self);
 FieldKind  trammel_field_kind    (TrammelField *self);
+/** Puts a button at the end of the row. */
+void       trammel_field_add_button (TrammelField *self, GtkWidget *button);
 /** Forgets what is half typed: the row is about to go, and its text must not land on what is selected next. */
 void       trammel_field_discard  (TrammelField *self);
 

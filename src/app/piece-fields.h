@@ -35,5 +35,8 @@ char      *off_centre_remark  (TrammelSession *session, const FieldSpec *spec);
 /** The one selected piece, NULL without. */
 const Piece *piece_field_selected (TrammelSession *session);
 
-/** A row for each balance mark there is: its station, and beside it where the mark stands. */
-FieldList mark_fields (TrammelSession *session);
+/** The row of the balance mark of that number, from 0: its station, and beneath it where the mark stands and between what limits. */
+const FieldSpec *mark_field (size_t mark, bool numbered);
+/** The aeroplane with one mark more, where most of the wing's half is without one; where no mark is stated yet the usual one is, too. NULL
+ *  without a wing. */
+Aeroplane       *mark_added (TrammelSession *session);

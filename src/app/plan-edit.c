@@ -70,7 +70,7 @@ edit_made (TrammelSheetCanvas *sheet, Plan *takes)
   }
   is_paper = plan_mapping (takes, takes->dpi > 0, &mapping, NULL, NULL) == CORE_OK;
   made = plan_corrected (trammel_session_settled (trammel_sheet_canvas_session (sheet)), plan_edit_plan (sheet)->piece.id, takes);
-  trammel_plan_work_set_note (trammel_plan_work_of (sheet), made != NULL ? NULL : edit_refusal (is_paper));
+  trammel_plan_work_set_note (trammel_plan_work_of (sheet), plan_edit_plan (sheet), made != NULL ? NULL : edit_refusal (is_paper));
   return made;
 }
 

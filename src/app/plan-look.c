@@ -105,7 +105,8 @@ look_end (PlanLook *self)
   if (!stopped && !stale)
     self->done (self->sheet, &self->looked, self->data);
   else if (!stopped)
-    trammel_plan_work_set_note (trammel_plan_work_of (self->sheet), _("The plan was changed meanwhile, and that was dropped: do it again."));
+    trammel_plan_work_set_note (trammel_plan_work_of (self->sheet), plan_edit_plan (self->sheet),
+                                _("The plan was changed meanwhile, and that was dropped: do it again."));
 }
 
 static void

@@ -186,6 +186,7 @@ static bool
 view_add (TrammelSheetCanvas *sheet, PlanView view)
 {
   TrammelPlanWork *work = trammel_plan_work_of (sheet);
+  g_autofree char *came_from = g_strdup (trammel_plan_work_came_from (work));
   const PlanSight sight = plan_sight_of (sheet);
   const Plan *now;
   Box axis;
@@ -196,6 +197,7 @@ view_add (TrammelSheetCanvas *sheet, PlanView view)
   if (!plan_edit_do (sheet, plan_with_view (plan_edit_plan (sheet), view), _("Add View")))
     return false;
   now = plan_edit_plan (sheet);
+  trammel_plan_work_set_added (work, now->views[now->view_count - 1].id, came_from);
   trammel_plan_work_end_view (work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), now->piece.id, now->views[now->view_count - 1].id);
   plan_sight_keep (sheet, &sight);
@@ -217,9 +219,9 @@ view_along (TrammelSheetCanvas *sheet, const PlanLooked *looked, gconstpointer n
   if (plan_axis_settle (sheet, looked->found ? &looked->line : NULL, &view.fore, &view.aft, &off)) {
     words = plan_axis_words (&off);
     if (view_add (sheet, view) && words != NULL)
-      trammel_plan_work_set_note (trammel_plan_work_of (sheet), words);
+      trammel_plan_work_set_note (trammel_plan_work_of (sheet), plan_edit_plan (sheet), words);
   } else
-    trammel_plan_work_set_note (trammel_plan_work_of (sheet),
+    trammel_plan_work_set_note (trammel_plan_work_of (sheet), plan_edit_plan (sheet),
                                 _("So short an axis does not tell its direction: click its two ends further apart, or zoom in."));
 }
 
@@ -246,6 +248,30 @@ plan_making_no_view (TrammelSheetCanvas *sheet)
   trammel_plan_work_end_view (work);
   trammel_plan_store_choose (trammel_sheet_canvas_plan_store (sheet), plan_edit_plan (sheet) != NULL ? plan_edit_plan (sheet)->piece.id : NULL,
                              came_from);
+  plan_sight_keep (sheet, &sight);
+}
+
+void
+plan_making_follow (TrammelSheetCanvas *sheet, const Placing *seen)
+{
+  TrammelPlanStore *plans = trammel_sheet_canvas_plan_store (sheet);
+  TrammelPlanWork *work = trammel_plan_work_of (sheet);
+  const SheetView *view = trammel_sheet_canvas_view (sheet);
+  const PlanSight sight = { .placing = *seen, .px = placing_px (seen, view_from_screen (view, view->width / 2, view->height / 2)) };
+  const Plan *plan = plan_edit_plan (sheet);
+  const char *added = trammel_plan_work_added (work);
+  const bool there = plan != NULL && added != NULL && plan_view_by_id (plan, added) != NULL;
+
+  if (plan == NULL || added == NULL || plan->view_count == 0)
+    return;
+  if (!there && g_strcmp0 (trammel_plan_store_chosen (plans), added) == 0) {
+    trammel_plan_store_choose (plans, plan->piece.id, NULL);
+    trammel_plan_work_begin_again (work);
+  } else if (there && trammel_plan_work_begins_again (work)) {
+    trammel_plan_work_end_view (work);
+    trammel_plan_store_choose (plans, plan->piece.id, added);
+  } else
+    return;
   plan_sight_keep (sheet, &sight);
 }
 

@@ -17,6 +17,10 @@ void plan_making_straight   (TrammelSheetCanvas *sheet, const Point places[], si
 void plan_making_view       (TrammelSheetCanvas *sheet, Point fore, Point aft, bool loose);
 /** None comes: the view that was in hand before comes back. */
 void plan_making_no_view    (TrammelSheetCanvas *sheet);
+/** The plan has changed: where that undid the view that was added last, and it was in hand, its axis is asked for again; where it did that
+ *  again, it is in hand again. What of the picture was seen stays there.
+ *  seen  how the picture lay before */
+void plan_making_follow     (TrammelSheetCanvas *sheet, const Placing *seen);
 /** Takes the side view in hand, so that the place of the one in hand can be clicked in it; false without a side view, or in it. */
 bool plan_making_begin_place (TrammelSheetCanvas *sheet);
 /** The surface that was traced in the view of that id, whose root's leading edge then is what is placed; NULL for none. Lent. */

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/plan-edit.h"
+#include "app/plan-making.h"
 #include "app/plan-misfit.h"
 #include "app/plan-view-edit.h"
 #include "app/plan-work.h"
@@ -13,15 +14,30 @@ view_in_hand (TrammelSheetCanvas *sheet)
   return trammel_plan_store_view (trammel_sheet_canvas_plan_store (sheet));
 }
 
+/* Of what was traced the root is told, as the panel tells it: the axis's end, clicked somewhere ahead of it, would be a second figure. */
+static char *
+root_words (double x, Units units)
+{
+  g_autofree char *place = units_length (units, fabs (x));
+
+  if (x < 0)
+    /* Translators: %s is a length with its unit. */
+    return g_strdup_printf (_("The root's leading edge stands %s ahead of the datum, a guess: step View takes it to its own place."), place);
+  return g_strdup_printf (_("The root's leading edge stands %s aft of the datum, a guess: step View takes it to its own place."), place);
+}
+
 /* The view in hand stands where such a thing usually does, and nobody has put it there yet; NULL where it was put. */
 static char *
 place_words (TrammelSheetCanvas *sheet, Units units)
 {
   const PlanView *view = view_in_hand (sheet);
+  const Surface *traced = view != NULL ? plan_making_traced (sheet, view->id) : NULL;
   g_autofree char *place = NULL;
 
   if (view == NULL || !view->for_now)
     return NULL;
+  if (traced != NULL)
+    return root_words (outline_node (traced->outline, 0).x, units);
   place = units_length (units, fabs (view->x));
   if (view->x < 0)
     /* Translators: %s is a length with its unit. */
@@ -137,8 +153,8 @@ plan_remark (TrammelSheetCanvas *sheet, bool side_is_seen)
 
   if (plan == NULL)
     return NULL;
-  if (trammel_plan_work_note (work) != NULL)
-    return g_strdup (trammel_plan_work_note (work));
+  if (trammel_plan_work_note (work, plan) != NULL)
+    return g_strdup (trammel_plan_work_note (work, plan));
   if (step == PLAN_STEP_TRACE)
     return trace_words (sheet, side_is_seen, units);
   if (trammel_session_is_previewing (session) || !trammel_plan_store_mapping (trammel_sheet_canvas_plan_store (sheet), NULL, &misfit, &is_true))

@@ -250,6 +250,12 @@ trammel_plan_store_choose (TrammelPlanStore *self, const char *plan_id, const ch
   store_refresh (self);
 }
 
+const char *
+trammel_plan_store_chosen (TrammelPlanStore *self)
+{
+  return self->view_id;
+}
+
 const InkLevels *
 trammel_plan_store_ink (TrammelPlanStore *self)
 {

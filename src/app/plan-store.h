@@ -20,6 +20,8 @@ const Plan     *trammel_plan_store_plan   (TrammelPlanStore *self);
 const PlanView *trammel_plan_store_view   (TrammelPlanStore *self);
 /** Takes that plan and view in hand. A NULL plan: what comes first; a NULL view: the whole sheet, upright. */
 void            trammel_plan_store_choose (TrammelPlanStore *self, const char *plan_id, const char *view_id);
+/** The id of the view that was chosen last, be it gone since by undo; NULL: the whole sheet, or nothing was chosen. Lent. */
+const char     *trammel_plan_store_chosen (TrammelPlanStore *self);
 
 /** The ink of the plan in hand; NULL while it comes, or when it cannot be had. Lent, until the next "changed". */
 const InkLevels *trammel_plan_store_ink      (TrammelPlanStore *self);

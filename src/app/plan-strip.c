@@ -324,3 +324,11 @@ trammel_plan_strip_set_side (TrammelPlanStrip *self, GtkWidget *side)
   self->side = side;
   g_signal_connect_object (side, "notify::visible", G_CALLBACK (strip_refresh), self, G_CONNECT_SWAPPED);
 }
+
+bool
+trammel_plan_strip_focus (TrammelPlanStrip *self)
+{
+  if (!strip_is_open (self))
+    return false;
+  return gtk_widget_grab_focus (self->steps[trammel_plan_work_step (self->work)]) || gtk_widget_grab_focus (self->open);
+}

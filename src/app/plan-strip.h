@@ -11,5 +11,7 @@ G_DECLARE_FINAL_TYPE (TrammelPlanStrip, trammel_plan_strip, TRAMMEL, PLAN_STRIP,
 GtkWidget *trammel_plan_strip_new (TrammelSheetCanvas *sheet);
 /** Where fins and bodies from the side are seen, lent as long as both live in one window: while it is not there, the strip says so. */
 void trammel_plan_strip_set_side (TrammelPlanStrip *self, GtkWidget *side);
+/** Puts the keyboard on the step in hand; false while the strip is not shown. */
+bool trammel_plan_strip_focus (TrammelPlanStrip *self);
 
 G_END_DECLS

@@ -5,8 +5,10 @@ struct _TrammelPlanWork {
   PlanStep step;
   PlanSquare way;
   PlanView next;
-  bool adds_view, told;
+  bool adds_view, again, told;
+  char *added, *added_from;     /* ids of the view that was added last, and of that before it; NULL */
   char *came_from, *places, *note;
+  const Plan *noted;            /* one reference; NULL without a note */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelPlanWork, trammel_plan_work, G_TYPE_OBJECT)
@@ -15,11 +17,23 @@ static guint changed_signal;
 static const char key[] = "trammel-plan-work";
 
 static void
+work_unnote (TrammelPlanWork *self)
+{
+  Piece *noted = (Piece *) g_steal_pointer (&self->noted);
+
+  g_clear_pointer (&self->note, g_free);
+  if (noted != NULL)
+    piece_unref (noted);
+}
+
+static void
 trammel_plan_work_finalize (GObject *object)
 {
   g_free (TRAMMEL_PLAN_WORK (object)->places);
-  g_free (TRAMMEL_PLAN_WORK (object)->note);
+  work_unnote (TRAMMEL_PLAN_WORK (object));
   g_free (TRAMMEL_PLAN_WORK (object)->came_from);
+  g_free (TRAMMEL_PLAN_WORK (object)->added);
+  g_free (TRAMMEL_PLAN_WORK (object)->added_from);
   G_OBJECT_CLASS (trammel_plan_work_parent_class)->finalize (object);
 }
 
@@ -50,7 +64,7 @@ trammel_plan_work_of (TrammelSheetCanvas *sheet)
 static void
 work_changed (TrammelPlanWork *self)
 {
-  g_clear_pointer (&self->note, g_free);
+  work_unnote (self);
   g_signal_emit (self, changed_signal, 0);
 }
 
@@ -66,7 +80,7 @@ trammel_plan_work_set_step (TrammelPlanWork *self, PlanStep step)
   if (self->step == step)
     return;
   self->step = step;
-  self->adds_view = false;
+  self->adds_view = self->again = false;
   g_clear_pointer (&self->came_from, g_free);
   g_clear_pointer (&self->places, g_free);
   work_changed (self);
@@ -114,6 +128,7 @@ trammel_plan_work_begin_view (TrammelPlanWork *self, const char *came_from)
   g_free (self->came_from);
   self->came_from = id;
   self->adds_view = true;
+  self->again = false;
   work_changed (self);
 }
 
@@ -122,7 +137,7 @@ trammel_plan_work_end_view (TrammelPlanWork *self)
 {
   if (!self->adds_view)
     return;
-  self->adds_view = false;
+  self->adds_view = self->again = false;
   g_clear_pointer (&self->came_from, g_free);
   work_changed (self);
 }
@@ -131,6 +146,38 @@ const char *
 trammel_plan_work_came_from (TrammelPlanWork *self)
 {
   return self->came_from;
+}
+
+void
+trammel_plan_work_set_added (TrammelPlanWork *self, const char *view_id, const char *came_from)
+{
+  char *id = g_strdup (view_id), *from = g_strdup (came_from);
+
+  g_free (self->added);
+  g_free (self->added_from);
+  self->added = id;
+  self->added_from = from;
+}
+
+const char *
+trammel_plan_work_added (TrammelPlanWork *self)
+{
+  return self->added;
+}
+
+void
+trammel_plan_work_begin_again (TrammelPlanWork *self)
+{
+  g_free (self->came_from);
+  self->came_from = g_strdup (self->added_from);
+  self->adds_view = self->again = true;
+  work_changed (self);
+}
+
+bool
+trammel_plan_work_begins_again (TrammelPlanWork *self)
+{
+  return self->adds_view && self->again;
 }
 
 const char *
@@ -154,18 +201,19 @@ trammel_plan_work_set_places (TrammelPlanWork *self, const char *view_id)
 }
 
 const char *
-trammel_plan_work_note (TrammelPlanWork *self)
+trammel_plan_work_note (TrammelPlanWork *self, const Plan *plan)
 {
-  return self->note;
+  return plan == self->noted ? self->note : NULL;
 }
 
 void
-trammel_plan_work_set_note (TrammelPlanWork *self, const char *sentence)
+trammel_plan_work_set_note (TrammelPlanWork *self, const Plan *plan, const char *sentence)
 {
-  if (g_strcmp0 (self->note, sentence) == 0)
+  if (g_strcmp0 (self->note, sentence) == 0 && (sentence == NULL || plan == self->noted))
     return;
-  g_free (self->note);
+  work_unnote (self);
   self->note = g_strdup (sentence);
+  self->noted = sentence != NULL && plan != NULL ? (const Plan *) piece_ref (&plan->piece) : NULL;
   g_signal_emit (self, changed_signal, 0);
 }
 

@@ -32,14 +32,21 @@ void        trammel_plan_work_begin_view    (TrammelPlanWork *self, const char *
 void        trammel_plan_work_end_view      (TrammelPlanWork *self);
 /** Lent, until it ends. */
 const char *trammel_plan_work_came_from     (TrammelPlanWork *self);
+/** The view of that id was added, coming from the view of the other (NULL none): with undo its axis is asked for again. */
+void        trammel_plan_work_set_added     (TrammelPlanWork *self, const char *view_id, const char *came_from);
+const char *trammel_plan_work_added         (TrammelPlanWork *self);      /* its id, lent; NULL none */
+/** It was undone: begins that view again. And whether that is so, until it ends. */
+void        trammel_plan_work_begin_again   (TrammelPlanWork *self);
+bool        trammel_plan_work_begins_again  (TrammelPlanWork *self);
 /** The id of the view whose place is clicked next, in the side view; NULL none. */
 const char *trammel_plan_work_places     (TrammelPlanWork *self);
 void        trammel_plan_work_set_places (TrammelPlanWork *self, const char *view_id);
 /** Whether the strip is open: it says what to do then, and the status line need not. */
 bool        trammel_plan_work_is_told  (TrammelPlanWork *self);
 void        trammel_plan_work_set_told (TrammelPlanWork *self, bool told);
-/** A sentence about what was just tried; NULL none. It goes with the next step or edit. */
-const char *trammel_plan_work_note     (TrammelPlanWork *self);
-void        trammel_plan_work_set_note (TrammelPlanWork *self, const char *sentence);
+/** A sentence about what was just tried; NULL none. It goes with the next step or edit, and holds of the plan alone that it was said of:
+ *  with undo it is not said any more. `plan` is the one in hand. */
+const char *trammel_plan_work_note     (TrammelPlanWork *self, const Plan *plan);
+void        trammel_plan_work_set_note (TrammelPlanWork *self, const Plan *plan, const char *sentence);
 
 G_END_DECLS

@@ -32,7 +32,8 @@ thing_key (TrammelSession *session, bool has_plan)
   if (selection->point != SHEET_POINT_NONE)
     return g_strdup_printf ("point %d", selection->point);
   if (selection_is_empty (selection) || selection->ids == NULL)
-    return g_strdup_printf ("aeroplane %zu %d %d %zu %zu", figures->balance.mark_count, has_plan, aeroplane_takes_total (session),
+    return g_strdup_printf ("aeroplane %zu %zu %d %d %zu %zu", figures->balance.mark_count,
+                            aeroplane_count (trammel_session_aeroplane (session), PIECE_MARK), has_plan, aeroplane_takes_total (session),
                             budget_fields (session).count, power_fields (session).count);
   if (aeroplane_plan_by_id (trammel_session_aeroplane (session), selection_single (selection)) != NULL)
     return g_strdup_printf ("plan %d", has_plan);

@@ -22,6 +22,8 @@ void selection_page_add_rows    (TrammelSelectionPage *self, GtkWidget *group, F
 void selection_page_add_control (TrammelSelectionPage *self, GtkWidget *group, const char *label, GtkWidget *control);
 void selection_page_add_wide    (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control);
 
+/** A row for each balance mark, with buttons that add one and take one out; nothing without a wing. */
+void selection_page_build_marks (TrammelSelectionPage *self);
 /** The rows of a part, of a lead. */
 void selection_page_build_part (TrammelSelectionPage *self, const Part *part);
 void selection_page_build_lead (TrammelSelectionPage *self, const Lead *lead);

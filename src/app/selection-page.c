@@ -98,12 +98,10 @@ page_build_plan (TrammelSelectionPage *self)
 static void
 page_build_aeroplane (TrammelSelectionPage *self)
 {
-  const Figures *figures = trammel_session_figures (self->session);
   GtkWidget *more;
 
   selection_page_add_group (self, _("Aeroplane"), NULL, aeroplane_fields (self->session));
-  if (figures->balance.mark_count > 0)
-    selection_page_add_group (self, _("Balance Mark"), _("aft of the leading edge"), mark_fields (self->session));
+  selection_page_build_marks (self);
   if (budget_fields (self->session).count > 0)
     selection_page_add_wide (self, selection_page_add_group (self, _("Budget of Mass"), _("for the gear"), budget_fields (self->session)),
                    budget_control (self->session));

@@ -17,7 +17,7 @@ struct _TrammelSheetArea {
   GtkWidget parent;
   TrammelSession *session;
   TrammelSheetCanvas *sheet;
-  GtkWidget *row, *tools, *overlay, *grid, *unit;
+  GtkWidget *row, *tools, *overlay, *grid, *unit, *plan;
   GtkWidget *side_heading, *side_rule, *side;
   GtkWidget *plate, *field;
   GActionGroup *actions;
@@ -189,7 +189,7 @@ static void
 sheet_area_lay_grid (TrammelSheetArea *self)
 {
   GtkGrid *grid = GTK_GRID (self->grid = gtk_grid_new ());
-  GtkWidget *status = trammel_status_line_new (self->sheet), *plan = trammel_plan_strip_new (self->sheet);
+  GtkWidget *status = trammel_status_line_new (self->sheet);
 
   gtk_widget_set_direction (self->grid, GTK_TEXT_DIR_LTR);
   self->unit = sheet_area_heading (NULL);
@@ -200,8 +200,9 @@ sheet_area_lay_grid (TrammelSheetArea *self)
   gtk_grid_attach (grid, trammel_ruler_widget_new (self->sheet, GTK_ORIENTATION_HORIZONTAL), 1, 0, 1, 1);
   gtk_grid_attach (grid, self->side_rule, 2, 2, 1, 1);
   gtk_grid_attach (grid, self->side_heading, 3, 0, 1, 1);
-  trammel_plan_strip_set_side (TRAMMEL_PLAN_STRIP (plan), self->side);
-  gtk_grid_attach (grid, plan, 0, 1, 4, 1);
+  self->plan = trammel_plan_strip_new (self->sheet);
+  trammel_plan_strip_set_side (TRAMMEL_PLAN_STRIP (self->plan), self->side);
+  gtk_grid_attach (grid, self->plan, 0, 1, 4, 1);
   gtk_grid_attach (grid, trammel_ruler_widget_new (self->sheet, GTK_ORIENTATION_VERTICAL), 0, 2, 1, 1);
   gtk_grid_attach (grid, GTK_WIDGET (self->sheet), 1, 2, 1, 1);
   gtk_grid_attach (grid, self->side, 3, 2, 1, 1);
@@ -344,13 +345,31 @@ trammel_sheet_area_focus_tools (TrammelSheetArea *self)
   return trammel_tools_column_focus (TRAMMEL_TOOLS_COLUMN (self->tools));
 }
 
-bool
-trammel_sheet_area_tools_have_focus (TrammelSheetArea *self)
+static bool
+sheet_area_focus_is_in (TrammelSheetArea *self, GtkWidget *widget)
 {
   GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
   GtkWidget *focus = root != NULL ? gtk_root_get_focus (root) : NULL;
 
-  return focus != NULL && gtk_widget_is_ancestor (focus, self->tools);
+  return focus != NULL && gtk_widget_is_ancestor (focus, widget);
+}
+
+bool
+trammel_sheet_area_tools_have_focus (TrammelSheetArea *self)
+{
+  return sheet_area_focus_is_in (self, self->tools);
+}
+
+bool
+trammel_sheet_area_focus_plan (TrammelSheetArea *self)
+{
+  return trammel_plan_strip_focus (TRAMMEL_PLAN_STRIP (self->plan));
+}
+
+bool
+trammel_sheet_area_plan_has_focus (TrammelSheetArea *self)
+{
+  return sheet_area_focus_is_in (self, self->plan);
 }
 
 Point

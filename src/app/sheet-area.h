@@ -33,6 +33,9 @@ void        trammel_sheet_area_focus    (TrammelSheetArea *self);
 /** Puts the keyboard on the tool in hand; false when it cannot be. And whether it is there. */
 bool        trammel_sheet_area_focus_tools      (TrammelSheetArea *self);
 bool        trammel_sheet_area_tools_have_focus (TrammelSheetArea *self);
+/** The same of the plan's strip: false, too, while it is not shown. */
+bool        trammel_sheet_area_focus_plan       (TrammelSheetArea *self);
+bool        trammel_sheet_area_plan_has_focus   (TrammelSheetArea *self);
 /** Where a pasted thing goes when nothing better is known: the middle of what is seen, mm. */
 Point       trammel_sheet_area_middle   (TrammelSheetArea *self);
 /** Takes back the last click of what the tool in hand has begun; false when nothing of it is unfinished. */

@@ -360,6 +360,17 @@ plan_step_changed (PlanTool *self)
   plan_tool_show (self);
 }
 
+/* How the picture lay when it was last shown is not how it lies now. */
+static void
+plan_picture_changed (PlanTool *self)
+{
+  const Placing seen = self->placing;
+
+  if (trammel_plan_work_step (self->work) == PLAN_STEP_VIEW)
+    plan_making_follow (self->tool.sheet, &seen);
+  plan_tool_show (self);
+}
+
 static void
 plan_begin (Tool *tool)
 {
@@ -368,7 +379,7 @@ plan_begin (Tool *tool)
 
   self->work = trammel_plan_work_of (tool->sheet);
   self->work_changed = g_signal_connect_swapped (self->work, "changed", G_CALLBACK (plan_step_changed), self);
-  self->plans_changed = g_signal_connect_swapped (plan_tool_plans (self), "changed", G_CALLBACK (plan_tool_show), self);
+  self->plans_changed = g_signal_connect_swapped (plan_tool_plans (self), "changed", G_CALLBACK (plan_picture_changed), self);
   trammel_plan_work_end_view (self->work);
   trammel_plan_work_set_places (self->work, NULL);
   /* Another document's plan, or one that was just opened, begins at the beginning. */

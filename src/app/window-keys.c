@@ -33,9 +33,23 @@ window_types_elsewhere (TrammelWindow *self)
          || (focus != NULL && (GTK_IS_EDITABLE (focus) || GTK_IS_TEXT_VIEW (focus) || gtk_widget_get_ancestor (focus, GTK_TYPE_POPOVER) != NULL));
 }
 
-static gboolean
-window_letter_pressed (GtkEventControllerKey *controller, guint keyval, guint code, GdkModifierType state, TrammelWindow *self)
+/* Where nothing else has a use for it Esc leaves for the sheet, where it goes on: leaves a tool, selects nothing. */
+static bool
+window_leaves_for_sheet (TrammelWindow *self, guint keyval)
 {
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (self));
+
+  return keyval == GDK_KEY_Escape && focus != NULL && !TRAMMEL_IS_SHEET_CANVAS (focus) && !gtk_widget_get_visible (self->start_page)
+         && gtk_widget_get_ancestor (focus, GTK_TYPE_POPOVER) == NULL;
+}
+
+static gboolean
+window_key_pressed (GtkEventControllerKey *controller, guint keyval, guint code, GdkModifierType state, TrammelWindow *self)
+{
+  if (window_leaves_for_sheet (self, keyval)) {
+    trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (self->area));
+    return TRUE;
+  }
   if ((state & (GDK_CONTROL_MASK | GDK_ALT_MASK | GDK_SUPER_MASK)) || !g_unichar_isalpha (gdk_keyval_to_unicode (keyval))
       || window_types_elsewhere (self))
     return FALSE;
@@ -93,6 +107,6 @@ window_keys_begin (TrammelWindow *self)
 
   g_signal_connect (self, "notify::focus-widget", G_CALLBACK (window_focus_changed), NULL);
   g_signal_connect (self, "notify::is-active", G_CALLBACK (window_focus_changed), NULL);
-  g_signal_connect (controller, "key-pressed", G_CALLBACK (window_letter_pressed), self);
+  g_signal_connect (controller, "key-pressed", G_CALLBACK (window_key_pressed), self);
   gtk_widget_add_controller (GTK_WIDGET (self), controller);
 }

@@ -68,7 +68,7 @@ window_with_panel (TrammelWindow *self, PanelAct act, const char *text)
 
 enum { NARROW = 860 };            /* px wide; below, the panel folds over the sheet */
 enum { LOW = 640 };               /* px high; below, the answer is one sentence */
-enum { TOOLS, SHEET, PANEL, PLACE_COUNT };
+enum { TOOLS, PLAN, SHEET, PANEL, PLACE_COUNT };
 
 static int
 window_focused_place (TrammelWindow *self)
@@ -79,6 +79,8 @@ window_focused_place (TrammelWindow *self)
     return PANEL;
   if (focus == NULL || !gtk_widget_is_ancestor (focus, self->area))
     return PLACE_COUNT;
+  if (trammel_sheet_area_plan_has_focus (TRAMMEL_SHEET_AREA (self->area)))
+    return PLAN;
   return trammel_sheet_area_tools_have_focus (TRAMMEL_SHEET_AREA (self->area)) ? TOOLS : SHEET;
 }
 
@@ -87,6 +89,8 @@ window_focus_place (TrammelWindow *self, int place)
 {
   if (place == TOOLS)
     return trammel_sheet_area_focus_tools (TRAMMEL_SHEET_AREA (self->area));
+  if (place == PLAN)
+    return trammel_sheet_area_focus_plan (TRAMMEL_SHEET_AREA (self->area));
   if (place == PANEL)
     return adw_flap_get_reveal_flap (self->flap) && gtk_widget_child_focus (self->panel, GTK_DIR_TAB_FORWARD);
   trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (self->area));

@@ -212,11 +212,11 @@ START_TEST (an_axis_a_little_off_a_squared_sheet_is_said_to_be_so)
   click_px ((Point) { 600, 600 });
   click_px (askew[_i].to);
   ck_assert_uint_eq (plan ()->view_count, 1);
-  said = trammel_plan_work_note (trammel_plan_work_of (hand_sheet ()));
+  said = trammel_plan_work_note (trammel_plan_work_of (hand_sheet ()), plan ());
   ck_assert_msg (askew[_i].says == NULL ? said == NULL : said != NULL && g_str_has_prefix (said, askew[_i].says), "“%s”", said);
   /* It goes when something else is done. */
   step ("Square Up");
-  ck_assert_ptr_null (trammel_plan_work_note (trammel_plan_work_of (hand_sheet ())));
+  ck_assert_ptr_null (trammel_plan_work_note (trammel_plan_work_of (hand_sheet ()), plan ()));
 }
 END_TEST
 

@@ -467,6 +467,38 @@ START_TEST (f6_goes_from_tools_to_sheet_to_panel_and_back)
 }
 END_TEST
 
+static GtkWidget *
+racers_sheet (TrammelWindow *window)
+{
+  return find (window, "Sheet");
+}
+
+/* What is typed and not yet taken goes back with it. */
+START_TEST (esc_leaves_a_field_of_the_panel_and_esc_again_selects_nothing)
+{
+  TrammelWindow *window = racer ();
+
+  gtk_widget_grab_focus (racers_sheet (window));
+  gui_key ("Tab");
+  gui_settle ();
+  ck_assert (!selection_is_empty (trammel_session_selection (trammel_window_session (window))));
+  for (int typed = 0; typed < 2; typed++) {
+    g_autoptr (Aeroplane) before = aeroplane_ref ((Aeroplane *) stage_aeroplane (window));
+
+    gui_key ("Return");
+    ck_assert (!focus_is_below (window, "Sheet"));
+    if (typed)
+      gui_type ("7");
+    gui_key ("Escape");
+    ck_assert (focus_is_below (window, "Sheet"));
+    ck_assert (aeroplane_equal (stage_aeroplane (window), before));
+    ck_assert (!selection_is_empty (trammel_session_selection (trammel_window_session (window))));
+  }
+  gui_key ("Escape");
+  ck_assert (selection_is_empty (trammel_session_selection (trammel_window_session (window))));
+}
+END_TEST
+
 START_TEST (f9_folds_the_panel_away_and_the_fold_is_remembered)
 {
   TrammelSettings *settings = trammel_application_settings (stage_application ());
@@ -598,6 +630,7 @@ case_of_places (void)
   TCase *tests = tcase_create ("keyboard");
 
   tcase_add_test (tests, f6_goes_from_tools_to_sheet_to_panel_and_back);
+  tcase_add_test (tests, esc_leaves_a_field_of_the_panel_and_esc_again_selects_nothing);
   tcase_add_test (tests, f9_folds_the_panel_away_and_the_fold_is_remembered);
   tcase_add_test (tests, the_answer_takes_the_keyboard_even_from_a_folded_panel);
   tcase_add_test (tests, zoom_follows_its_keys_from_anywhere);
