@@ -191,7 +191,7 @@ START_TEST (an_outline_that_passes_a_click_is_not_said_to_keep_to_its_line_until
   GtkWidget *window = GTK_WIDGET (hand_window ());
   const Units units = { LENGTH_MM, MASS_G };
   bool near = true, passed = true;
-  TrammelStrip *told = NULL;
+  TrammelStrip *bar = NULL;
 
   begin ();
   hand_look ((Point) { 120, 40 }, 8);      /* a hand misses by less there */
@@ -207,11 +207,11 @@ START_TEST (an_outline_that_passes_a_click_is_not_said_to_keep_to_its_line_until
   ck_assert_ptr_nonnull (gui_await (window, says));
   ck_assert_ptr_null (gui_find (window, keeps));
   stage_await_strip (hand_window (), "passes your click");
-  told = TRAMMEL_STRIP (gui_find_type (window, TRAMMEL_TYPE_STRIP));
+  bar = TRAMMEL_STRIP (gui_find_type (window, TRAMMEL_TYPE_STRIP));
   gui_click (gui_await (window, "Accept the Outline"));
   ck_assert_double_eq (wing ()->passed.by, 0);
   gui_settle ();
-  ck_assert_ptr_null (trammel_strip_sentence (told));
+  ck_assert_ptr_null (trammel_strip_sentence (bar));
   ck_assert_ptr_nonnull (gui_find (window, keeps));
   trammel_traced_set_tolerance (trammel_traced_of (hand_session ()), 0.5);
   ck_assert (gui_wait (rests, NULL));
