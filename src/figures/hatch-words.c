@@ -40,11 +40,11 @@ rail_short_text (double ahead, double behind, Units units)
   g_autofree char *forward = units_length (units, -ahead), *aft = units_length (units, -behind);
 
   if (ahead <= -worth_telling && behind <= -worth_telling)
-    return g_strdup_printf (_("The rail sets both its ends: the pack may be wanted %s further forward and %s further aft."), forward, aft);
+    return g_strdup_printf (_("The rail sets both ends of the hatch: the pack may be wanted %s further forward and %s further aft."), forward, aft);
   if (ahead <= -worth_telling)
-    return g_strdup_printf (_("The rail sets its forward end: the pack may be wanted %s further forward."), forward);
+    return g_strdup_printf (_("The rail sets the forward end of the hatch: the pack may be wanted %s further forward."), forward);
   if (behind <= -worth_telling)
-    return g_strdup_printf (_("The rail sets its after end: the pack may be wanted %s further aft."), aft);
+    return g_strdup_printf (_("The rail sets the after end of the hatch: the pack may be wanted %s further aft."), aft);
   return NULL;
 }
 

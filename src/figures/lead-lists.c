@@ -28,7 +28,7 @@ csv_lead (GString *text, const Aeroplane *aeroplane, const Lead *lead, LeadLeg l
 void
 csv_leads (GString *text, const Aeroplane *aeroplane)
 {
-  g_string_append (text, "id,name," CSV_LEAD_HEADING ",way_mm\r\n");
+  g_string_append (text, "id,name," CSV_LEAD_HEADING ",way_mm,mass_g\r\n");
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
     for (int leg = 0; leg < lead_leg_count (aeroplane_lead (aeroplane, i)); leg++)
       {
@@ -39,6 +39,7 @@ csv_leads (GString *text, const Aeroplane *aeroplane)
         csv_field (text, title);
         csv_lead (text, aeroplane, lead, leg);
         csv_number (text, lead_way (aeroplane, lead, leg));
+        csv_number (text, lead->mass > 0 && (!lead_is_joined (lead) || leg == LEG_TO) ? lead->mass : NAN);
         csv_end (text);
       }
 }

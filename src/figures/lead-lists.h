@@ -12,7 +12,7 @@
  *  or one extension is not enough. lead NULL: as many empty fields. */
 void  csv_lead (GString *text, const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
 
-/** All the leads as comma-separated values, a row each leg, with a heading row. */
+/** All the leads as comma-separated values, a row each leg, with a heading row; what a lead weighs itself, g, stands with its last leg. */
 void  csv_leads (GString *text, const Aeroplane *aeroplane);
 
 /** What is to be bought for leads that are too short, in one sentence: "Extensions to buy: 1 of 100 mm, 2 of 150 mm." Where some are too

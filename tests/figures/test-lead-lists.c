@@ -60,7 +60,8 @@ START_TEST (the_parts_list_has_a_row_for_each_leg_with_the_extension_to_buy)
   ck_assert_double_eq_tol (field_of (parts, right, NEEDED), 1.12 * hypot (2.5, 150), 1e-6);
   ck_assert_double_eq_tol (field_of (parts, right, MISSING), 1.12 * hypot (2.5, 150) - 150, 1e-6);
   ck_assert_double_eq (field_of (parts, right, EXTENSION), 100);
-  ck_assert_double_eq_tol (field_of (leads, "y,\"Two-into-one lead, to Right\",right,,150,", 1), hypot (2.5, 150), 1e-6);
+  ck_assert_double_eq_tol (field_of (leads, "y,\"Two-into-one lead, to Right\",right,,150,", 2), hypot (2.5, 150), 1e-6);
+  ck_assert_double_eq (field_of (leads, "y,\"Two-into-one lead, to Receiver\",,receiver,150,", 1), 4.5);
 }
 END_TEST
 

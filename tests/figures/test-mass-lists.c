@@ -133,9 +133,26 @@ START_TEST (moments_about_the_balance_point_are_nought_together)
 }
 END_TEST
 
+/* The racer's parts with a lead each to the receiver. */
+static Aeroplane *
+wired_racer (void)
+{
+  static const char *const ends[] = { "battery", "motor", "controller" };
+  Aeroplane *made = racer ();
+
+  for (size_t i = 0; i < G_N_ELEMENTS (ends); i++)
+    {
+      Lead *lead = lead_new (ends[i], "receiver");
+
+      lead->piece.id = g_strdup_printf ("lead-%zu", i + 1);
+      made = with_piece (made, lead);
+    }
+  return made;
+}
+
 START_TEST (every_list_has_a_heading_row_and_as_many_fields_in_each)
 {
-  g_autoptr (Aeroplane) aeroplane = racer ();
+  g_autoptr (Aeroplane) aeroplane = wired_racer ();
   g_autoptr (Figures) figures = figures_once (aeroplane);
 
   for (ReportList list = 0; list < REPORT_LIST_COUNT; list++)
