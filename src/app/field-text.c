@@ -54,6 +54,7 @@ field_text_exact (FieldKind kind, Units units, double value)
   case FIELD_INCHES: return units_length_exact (in_inches, value);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_mass_exact (units, value);
+  case FIELD_AREA:   return units_area_exact (units, value);
   case FIELD_LOADING: return units_loading_exact (units, value);
   default:           return units_number_exact (value);
   }
@@ -107,6 +108,7 @@ field_text_parse (FieldKind kind, Units units, const char *text, double *value, 
   case FIELD_INCHES: return units_parse_length (in_inches, text, value, error);
   case FIELD_MASS:
   case FIELD_DEVIATION: return units_parse_mass (units, text, value, error);
+  case FIELD_AREA:   return units_parse_area (units, text, value, error);
   case FIELD_LOADING: return units_parse_loading (units, text, value, error);
   default:           return units_parse_number (text, value, error);
   }

@@ -8,8 +8,8 @@ G_BEGIN_DECLS
  *  keeps no fact: `value` reads it from the session, `change` makes the next aeroplane. */
 typedef enum {
   FIELD_LENGTH, FIELD_THIN /* a length in tenths */, FIELD_INCHES /* a length that is told in inches everywhere */,
-  FIELD_MASS, FIELD_DEVIATION /* of a mass */, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER, FIELD_LOADING,   /* can be typed */
-  FIELD_AREA, FIELD_SPEED, FIELD_RATIO,                  /* shown only */
+  FIELD_MASS, FIELD_DEVIATION /* of a mass */, FIELD_ANGLE, FIELD_PERCENT, FIELD_NUMBER, FIELD_LOADING, FIELD_AREA, FIELD_RATIO,   /* can be typed */
+  FIELD_SPEED,                                           /* shown only */
   FIELD_TEXT
 } FieldKind;
 

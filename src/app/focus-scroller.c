@@ -13,17 +13,19 @@ scroller_content (GtkScrolledWindow *scroller)
   return gtk_viewport_get_child (GTK_VIEWPORT (gtk_scrolled_window_get_child (scroller)));
 }
 
-/* Against the viewport: the content has a margin in it. */
+/* Within the content and the margin about it: against the viewport a place is where it was laid out last, and what has been scrolled
+ * since would count twice. */
 static void
 scroller_bring (GtkScrolledWindow *scroller, GtkWidget *widget)
 {
   GtkAdjustment *adjustment = gtk_scrolled_window_get_vadjustment (scroller);
+  GtkWidget *content = scroller_content (scroller);
   graphene_rect_t place;
   double from;
 
-  if (!gtk_widget_compute_bounds (widget, gtk_scrolled_window_get_child (scroller), &place))
+  if (!gtk_widget_compute_bounds (widget, content, &place))
     return;
-  from = gtk_adjustment_get_value (adjustment) + place.origin.y;
+  from = place.origin.y + gtk_widget_get_margin_top (content);
   gtk_adjustment_clamp_page (adjustment, from, from + place.size.height);
 }
 
@@ -58,7 +60,12 @@ scroller_follow (GtkScrolledWindow *scroller, GParamSpec *property, GtkRoot *roo
   if (!scroller_holds (scroller_content (scroller), focus))
     return;
   /* The text of an entry alone would leave the entry's frame cut off. */
-  scroller_bring (scroller, GTK_IS_TEXT (focus) ? gtk_widget_get_parent (focus) : focus);
+  focus = GTK_IS_TEXT (focus) ? gtk_widget_get_parent (focus) : focus;
+  /* One that was made a moment ago seems to stand at the top until it is laid out. */
+  if (gtk_widget_get_width (focus) == 0)
+    focus_scroller_show (focus);
+  else
+    scroller_bring (scroller, focus);
 }
 
 static void

@@ -41,6 +41,19 @@ with_surface_span (TrammelSession *session, const FieldSpec *spec, double value)
   return change_surface_span (trammel_session_aeroplane (session), surface->piece.id, value);
 }
 
+/* Larger or smaller alike both ways, its quarter mean chord staying where it is: so a tail keeps its arm. */
+static Aeroplane *
+with_surface_area (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+  const double scale = figures != NULL ? sqrt (value / figures->area_mm2) : NAN;
+
+  if (!(scale > 0 && scale * figures->planform.span <= LENGTH_LIMIT_MM))
+    return NULL;
+  return change_surface_scaled (trammel_session_aeroplane (session), figures->surface->piece.id, scale,
+                                figures->planform.mac_leading_edge_x + figures->planform.mac / 4);
+}
+
 static double
 surface_root_x (TrammelSession *session, const FieldSpec *spec)
 {
@@ -70,6 +83,16 @@ surface_given_pressure_ratio (TrammelSession *session, const FieldSpec *spec)
 }
 
 static char *
+why_no_area (TrammelSession *session, const FieldSpec *spec, double value)
+{
+  const SurfaceFigures *figures = selected_figures (session);
+
+  if (!(value > 0) || figures == NULL)
+    return g_strdup (_("An area is more than 0."));
+  return length_limit_span (trammel_session_units (session), figures->planform.span * sqrt (value / figures->area_mm2));
+}
+
+static char *
 why_no_span (TrammelSession *session, const FieldSpec *spec, double value)
 {
   return length_limit_span (trammel_session_units (session), value);
@@ -83,7 +106,9 @@ surface_shape_fields (void)
       .why = why_no_span },
     { .label = N_("Root, aft of datum"), .kind = FIELD_LENGTH, .value = surface_root_x, .change = with_surface_root_x,
       .step = N_("Move Surface"), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
-    { .label = N_("Area"), .kind = FIELD_AREA, .value = surface_figure,
+    { .label = N_("Area"), .kind = FIELD_AREA, .value = surface_figure, .change = with_surface_area, .step = N_("Change Area"),
+      .hint = N_("Type another area: all lengths go with it alike, and the quarter of the mean chord stays where it is."),
+      .why = why_no_area,
       .explained = EXPLAIN_AREA, .at = offsetof (SurfaceFigures, area_mm2) },
     { .label = N_("Aspect ratio"), .kind = FIELD_RATIO, .value = surface_figure,
       .explained = EXPLAIN_ASPECT_RATIO, .at = offsetof (SurfaceFigures, planform.aspect_ratio) },

@@ -140,7 +140,37 @@ surface_map_stations (Surface *surface, double scale, double shift)
     }
 }
 
-/* A wing is stretched from the centre line, a fin from its foot, which stays. */
+/* Where a surface grows from across: a wing from the centre line, a fin from its foot, which stays. */
+static double
+surface_foot (const Surface *self)
+{
+  return self->role == ROLE_FIN ? outline_bounds (self->outline).min.y : 0;
+}
+
+Aeroplane *
+change_surface_scaled (const Aeroplane *self, const char *id, double scale, double about_x)
+{
+  const Surface *old = aeroplane_surface_by_id (self, id);
+  const double foot = old ? surface_foot (old) : 0;
+  const Point shift = { about_x - scale * about_x, foot - scale * foot };
+  Surface *next;
+
+  if (!old || !isfinite (scale) || scale <= 0 || !isfinite (about_x))
+    return NULL;
+  if (fabs (scale - 1) < 1e-12)      /* rounding: it is as large already */
+    return aeroplane_ref (self);
+  next = surface_mapped (old, (Point) { scale, scale }, shift);
+  if (!next)
+    return NULL;
+  surface_map_stations (next, scale, shift.y);
+  for (size_t i = 0; i < next->control_count; i++)
+    {
+      next->controls[i].hinge_inner_x = scale * next->controls[i].hinge_inner_x + shift.x;
+      next->controls[i].hinge_outer_x = scale * next->controls[i].hinge_outer_x + shift.x;
+    }
+  return changed_to (self, &old->piece, &next->piece);
+}
+
 Aeroplane *
 change_surface_span (const Aeroplane *self, const char *id, double span)
 {
@@ -152,7 +182,7 @@ change_surface_span (const Aeroplane *self, const char *id, double span)
   if (!old || !isfinite (span))
     return NULL;
   box = outline_bounds (old->outline);
-  foot = old->role == ROLE_FIN ? box.min.y : 0;
+  foot = surface_foot (old);
   height = old->role == ROLE_FIN ? span : span / 2;
   scale = height / (box.max.y - foot);
   if (!isfinite (scale) || scale <= 0)

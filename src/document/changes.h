@@ -12,6 +12,9 @@ Aeroplane *change_body_side       (const Aeroplane *self, const char *id, Outlin
 Aeroplane *change_surface_moved   (const Aeroplane *self, const char *id, double dx, double dz);
 /** Stretches a surface's half-outline to this span > 0, mm (tip to tip; a fin: height), stations with it (ribs, controls, breaks). */
 Aeroplane *change_surface_span    (const Aeroplane *self, const char *id, double span);
+/** Makes a surface larger or smaller alike in length and span: its outline by scale > 0 about the place about_x aft of the datum, mm, and
+ *  the centre line (a fin: its foot), stations and hinge lines with it. Its area goes by the square of that. Parts stay. */
+Aeroplane *change_surface_scaled  (const Aeroplane *self, const char *id, double scale, double about_x);
 /** Puts a part's centre there, mm; its rail does not hold it. */
 Aeroplane *change_part_place      (const Aeroplane *self, const char *id, double x, double y, double z);
 /** Gives a part a rail from and to these x, mm aft of the datum; the ends are put in order. */

@@ -80,15 +80,26 @@ units_mass_exact (Units units, double grams)
   return exact_decimal (&(Quantity) { QUANTITY_MASS, "oz" }, grams);
 }
 
+/* Of a unit that is no whole number of the document's: the last digits are the division's. */
+static char *
+quotient_exact (double value)
+{
+  double rounded = value;
+  char text[NUMBER_ROOM];
+
+  g_ascii_formatd (text, sizeof text, "%.9g", value);
+  number_read (text, strlen (text), &rounded);
+  return units_number_exact (rounded);
+}
+
+char *
+units_area_exact (Units units, double mm2)
+{
+  return quotient_exact (mm2 / units_area_unit (units));
+}
+
 char *
 units_loading_exact (Units units, double g_per_dm2)
 {
-  const double loading = g_per_dm2 / units_loading_unit (units);
-  double rounded = loading;
-  char text[NUMBER_ROOM];
-
-  /* The unit is no whole number of the document's, so the last digits are the division's. */
-  g_ascii_formatd (text, sizeof text, "%.9g", loading);
-  number_read (text, strlen (text), &rounded);
-  return units_number_exact (rounded);
+  return quotient_exact (g_per_dm2 / units_loading_unit (units));
 }

@@ -140,7 +140,7 @@ units_mass (Units units, double grams)
 char *
 units_area_figure (Units units, double mm2)
 {
-  const double area = units.length == LENGTH_INCH ? mm2 / (mm_in_inch * mm_in_inch) : mm2 / 1e4;
+  const double area = mm2 / units_area_unit (units);
 
   return figure_text (area, decimals_for (area));
 }
@@ -254,6 +254,12 @@ units_loading_name (Units units)
   if (units.length == LENGTH_INCH)
     return units.mass == MASS_OZ ? _("oz/ft²") : _("g/ft²");
   return units.mass == MASS_OZ ? _("oz/dm²") : _("g/dm²");
+}
+
+double
+units_area_unit (Units units)
+{
+  return units.length == LENGTH_INCH ? mm_in_inch * mm_in_inch : 1e4;
 }
 
 double

@@ -35,6 +35,7 @@ const char *units_mass_name   (Units units);                    /* "g", "oz" */
 const char *units_moment_name (Units units);                    /* "g·mm", "oz·in" */
 const char *units_area_name   (Units units);                    /* "dm²", "in²" */
 const char *units_loading_name (Units units);                   /* "g/dm²", "oz/ft²" */
+double units_area_unit    (Units units);                        /* one dm² or in², mm² */
 double units_loading_unit (Units units);                        /* one of that unit, grams per dm² */
 const char *units_speed_name  (Units units);                    /* "m/s", "mph" */
 
@@ -42,6 +43,7 @@ const char *units_speed_name  (Units units);                    /* "m/s", "mph" 
  * New strings; "" for what is not finite. */
 char *units_length_exact (Units units, double mm);              /* of mm: "12.7", "5 1/32" */
 char *units_mass_exact   (Units units, double grams);           /* of grams: "7.48", never a fraction */
+char *units_area_exact    (Units units, double mm2);            /* to nine figures that count: "1.22" */
 char *units_loading_exact (Units units, double g_per_dm2);      /* to nine figures that count: "24", "8.25" */
 char *units_number_exact (double value);                        /* no unit: "0.9" */
 
@@ -51,6 +53,7 @@ char *units_number_exact (double value);                        /* no unit: "0.9
  *  error   a sentence for the place under the field, e.g. "1,000: is that one or a thousand? Write 1 or 1000." */
 bool units_parse_length (Units units, const char *text, double *mm, GError **error);
 bool units_parse_mass   (Units units, const char *text, double *grams, GError **error);     /* the same for grams */
+bool units_parse_area    (Units units, const char *text, double *mm2, GError **error);    /* in the user's own unit; none is understood */
 bool units_parse_loading (Units units, const char *text, double *g_per_dm2, GError **error);  /* in the user's own unit; none is understood */
 bool units_parse_number (const char *text, double *value, GError **error);                  /* no unit is understood */
 

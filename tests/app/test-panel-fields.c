@@ -330,6 +330,35 @@ START_TEST (a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet)
 }
 END_TEST
 
+/* As a tail is enlarged at the bench: half as long again in every length has 2.25 times the area. */
+START_TEST (an_area_is_typed_all_lengths_go_with_it_and_the_tail_arm_stays)
+{
+  const SurfaceFigures *tail = figures_of_surface (trammel_session_figures (stage.session), "tail");
+  const double span = tail->planform.span, mac = tail->planform.mac, arm = tail->tail_arm_mm;
+  g_autofree char *larger = g_strdup_printf ("%.6f", 2.25 * tail->area_mm2 / 1e4);
+
+  choose ("tail");
+  retype ("Area, dm²", larger);
+  tail = figures_of_surface (trammel_session_figures (stage.session), "tail");
+  ck_assert_double_eq_tol (tail->planform.span, 1.5 * span, 1e-3);
+  ck_assert_double_eq_tol (tail->planform.mac, 1.5 * mac, 1e-3);
+  ck_assert_double_eq_tol (tail->tail_arm_mm, arm, 1e-6);
+  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Change Area");
+  trammel_session_undo (stage.session);
+  ck_assert_double_eq (figures_of_surface (trammel_session_figures (stage.session), "tail")->planform.span, span);
+}
+END_TEST
+
+START_TEST (an_area_that_no_surface_has_is_refused_in_words)
+{
+  choose ("tail");
+  retype ("Area, dm²", "0");
+  find ("An area is more than 0.");
+  retype ("Area, dm²", "90000");
+  find ("A span is more than 0 and at most 20 m.");
+}
+END_TEST
+
 START_TEST (the_handbook_speaks_of_a_body_only_where_there_is_one)
 {
   trammel_session_select (stage.session, selection_of_point (SHEET_POINT_NEUTRAL));
@@ -418,6 +447,8 @@ main (void)
   tcase_add_test (with, a_mass_typed_alone_is_known_no_worse_than_it_was);
   tcase_add_test (with, what_was_typed_is_not_called_unweighed_even_where_the_kind_has_a_scale_s_deviation);
   tcase_add_test (with, what_is_selected_elsewhere_comes_before_the_findings);
+  tcase_add_test (with, an_area_is_typed_all_lengths_go_with_it_and_the_tail_arm_stays);
+  tcase_add_test (with, an_area_that_no_surface_has_is_refused_in_words);
   tcase_add_test (with, a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet);
   tcase_add_test (with, the_handbook_speaks_of_a_body_only_where_there_is_one);
   tcase_add_test (with, a_mass_in_ounces_is_edited_as_it_is_read_and_left_as_it_was_it_stays);

@@ -195,6 +195,30 @@ START_TEST (the_mass_of_the_whole_wins_and_emptied_leaves_the_word_to_the_lines)
 }
 END_TEST
 
+static GtkAdjustment *
+panel_scroll (void)
+{
+  return gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (gui_find_named (GTK_WIDGET (stage.window), "panel-scroller")));
+}
+
+/* Else a line opens out of sight, and has to be looked for. */
+START_TEST (a_line_opens_where_it_was_pressed)
+{
+  double before;
+
+  lay_down ("wing");
+  gtk_widget_grab_focus (find ("Usual excess, %"));
+  gui_settle ();
+  before = gtk_adjustment_get_value (panel_scroll ());
+  ck_assert_double_gt (before, 0);
+  gui_click (find ("Covering"));
+  gui_settle ();
+  gui_wait_ms (200);          /* the rows are laid out, and would then be scrolled */
+  find ("Goes by");
+  ck_assert_double_eq (gtk_adjustment_get_value (panel_scroll ()), before);
+}
+END_TEST
+
 static bool
 is_in_sight (GtkWidget *widget)
 {
@@ -312,6 +336,7 @@ main (void)
   tcase_set_timeout (with, 60);
   tcase_add_test (with, the_usual_lines_give_a_wing_its_mass_in_one_step);
   tcase_add_test (with, a_tail_is_a_sheet_and_a_body_has_formers);
+  tcase_add_test (with, a_line_opens_where_it_was_pressed);
   tcase_add_test (with, a_line_opens_at_a_click_is_typed_in_and_closes_again);
   tcase_add_test (with, what_the_scale_says_of_a_line_takes_the_place_of_the_reckoning_and_goes_again);
   tcase_add_test (with, a_thickness_is_typed_in_fractions_of_an_inch_and_shown_in_tenths);

@@ -19,6 +19,7 @@ static Aeroplane *set_body    (const Aeroplane *self, const char *id) { return c
 static Aeroplane *set_side    (const Aeroplane *self, const char *id) { return change_body_side (self, id, any_outline (7.3)); }
 static Aeroplane *move        (const Aeroplane *self, const char *id) { return change_surface_moved (self, id, 3.7, -1.3); }
 static Aeroplane *stretch     (const Aeroplane *self, const char *id) { return change_surface_span (self, id, 700.7); }
+static Aeroplane *enlarge     (const Aeroplane *self, const char *id) { return change_surface_scaled (self, id, 1.1, 130); }
 static Aeroplane *place       (const Aeroplane *self, const char *id) { return change_part_place (self, id, 71.3, 4.1, -8.7); }
 static Aeroplane *rail        (const Aeroplane *self, const char *id) { return change_part_rail (self, id, 93.1, 47.7); }
 static Aeroplane *ashore      (const Aeroplane *self, const char *id) { return change_part_aboard (self, id, false); }
@@ -94,6 +95,26 @@ has_grown (const Piece *piece)
   return is_near (box.min.y, 3.5) && is_near (box.max.y, 704.2) && is_near (box.min.x, 384.1);
 }
 
+/* 130 + 1.1 × (117.1 − 130) = 115.81, and so on: what lies at 130 stays, all else goes away from it and from the centre line. */
+static bool
+is_larger (const Piece *piece)
+{
+  const Surface *wing = (const Surface *) piece;
+
+  return is_near (outline_node (wing->outline, 1).x, 115.81) && is_near (outline_node (wing->outline, 1).y, 350.57)
+         && is_near (wing->controls[0].hinge_inner_x, 204.03) && is_near (wing->controls[0].hinge_outer_x, 177.41)
+         && is_near (wing->controls[0].inner, 177.43) && is_near (wing->ribs[1].place, 53.79) && is_near (wing->breaks[0].from, 176.77)
+         && wing->breaks[0].angle == 9.3 && wing->z == -11.7;
+}
+
+static bool
+is_larger_above_its_foot (const Piece *piece)
+{
+  const Box box = outline_bounds (((const Surface *) piece)->outline);
+
+  return is_near (box.min.y, 3.5) && is_near (box.max.y, 80.94) && is_near (box.min.x, 409.51) && is_near (box.max.x, 496.41);
+}
+
 static bool
 has_place (const Piece *piece)
 {
@@ -126,6 +147,8 @@ static const struct {
   { "wing", PIECE_SURFACE, move, has_moved, "battery" },
   { "wing", PIECE_SURFACE, stretch, has_stretched, "battery" },
   { "fin", PIECE_KIND_COUNT + 1, stretch, has_grown, "body" },
+  { "wing", PIECE_SURFACE, enlarge, is_larger, "battery" },
+  { "fin", PIECE_KIND_COUNT + 1, enlarge, is_larger_above_its_foot, "body" },
   { "battery", PIECE_PART, place, has_place, "wing" },
   { "battery", PIECE_PART, rail, has_rail, "wing" },
   { "battery", PIECE_PART, ashore, is_ashore, "wing" },
@@ -153,7 +176,7 @@ START_TEST (the_same_change_again_is_none)
   g_autoptr (Aeroplane) next = changes[_i].change (self, changes[_i].id);
   g_autoptr (Aeroplane) again = NULL;
 
-  if (changes[_i].change != move)      /* which goes on */
+  if (changes[_i].change != move && changes[_i].change != enlarge)      /* which go on */
     {
       again = changes[_i].change (next, changes[_i].id);
       ck_assert_msg (aeroplane_equal (next, again), "change %d", _i);
@@ -207,7 +230,11 @@ START_TEST (a_span_that_geometry_refuses_changes_nothing)
   static const double spans[] = { 0, -640, NAN, INFINITY };
 
   for (size_t i = 0; i < G_N_ELEMENTS (spans); i++)
-    ck_assert_msg (change_surface_span (self, "wing", spans[i]) == NULL, "%g", spans[i]);
+    {
+      ck_assert_msg (change_surface_span (self, "wing", spans[i]) == NULL, "%g", spans[i]);
+      ck_assert_msg (change_surface_scaled (self, "wing", spans[i], 130) == NULL, "%g", spans[i]);
+    }
+  ck_assert_ptr_null (change_surface_scaled (self, "wing", 1.1, NAN));
   ck_assert_ptr_null (change_surface_span (flat, "flat", 640));
 }
 END_TEST

@@ -294,6 +294,21 @@ START_TEST (a_loading_is_typed_and_edited_in_the_reader_s_own_unit)
 }
 END_TEST
 
+START_TEST (an_area_is_typed_and_edited_in_the_reader_s_own_unit)
+{
+  double got = NAN;
+  g_autofree char *square = NULL, *metric_text = units_area_exact (metric, 12200), *none = units_area_exact (imperial, NAN);
+
+  ck_assert (units_parse_area (imperial, "22.7", &got, NULL));
+  ck_assert_double_eq_tol (got, 22.7 * 25.4 * 25.4, 1e-9);
+  square = units_area_exact (imperial, got);
+  ck_assert_str_eq (square, "22.7");
+  ck_assert_str_eq (metric_text, "1.22");
+  ck_assert_str_eq (none, "");
+  ck_assert (!units_parse_area (metric, "1,000", &got, NULL));
+}
+END_TEST
+
 START_TEST (the_inch_and_the_ounce_are_exact)
 {
   double value;
@@ -362,6 +377,7 @@ main (void)
   tcase_add_test (tests, text_for_editing_is_read_back_to_the_last_bit);
   tcase_add_test (tests, text_for_editing_is_what_a_person_would_write);
   tcase_add_test (tests, a_loading_is_typed_and_edited_in_the_reader_s_own_unit);
+  tcase_add_test (tests, an_area_is_typed_and_edited_in_the_reader_s_own_unit);
   tcase_add_test (tests, the_inch_and_the_ounce_are_exact);
   tcase_add_test (tests, where_the_comma_is_the_decimal_sign_it_is_shown_and_read);
   tcase_add_test (tests, where_the_point_is_the_decimal_sign_only_the_comma_is_asked_about);
