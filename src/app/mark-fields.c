@@ -113,7 +113,7 @@ mark_added (TrammelSession *session)
   const Aeroplane *now = trammel_session_settled (session);
   g_autoptr (Aeroplane) stated = NULL;
 
-  if (figures->reference == NULL || figures->balance.mark_count == 0)
+  if (figures->reference == NULL || figures->balance.mark_count == 0 || !isfinite (figures->balance.marks[0].station_mm))
     return NULL;
   stated = aeroplane_count (now, PIECE_MARK) > 0 ? aeroplane_ref (now)
            : aeroplane_with_added (now, &mark_new (figures->balance.marks[0].station_mm)->piece);
