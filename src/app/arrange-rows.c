@@ -78,7 +78,7 @@ add_ballast_places (TrammelGroup *group, const GArray *places, Units units)
 static void
 add_ballast (TrammelGroup *group, const Arranging *arranging, const Arrangement *found, ArrangeStatus status, Units units)
 {
-  g_autofree char *mass = units_mass (units, found->ballast * 1e3), *place = NULL, *ballast = NULL;
+  g_autofree char *mass = units_mass (units, found->ballast * 1e3), *place = NULL, *ballast = NULL, *margin = NULL;
   g_autoptr (GArray) places = NULL;
 
   if (found->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G) {
@@ -89,7 +89,10 @@ add_ballast (TrammelGroup *group, const Arranging *arranging, const Arrangement 
   /* Translators: a mass, and where it goes: "26 g at the fore end of “nose”" */
   ballast = g_strdup_printf (_("%s %s"), mass, place);
   places = arranging_ballast_places (arranging, found);
+  margin = arranging_ballast_sentence (arranging, found, units);
   add_row (group, _("Ballast"), ballast);
+  if (margin != NULL)
+    add_row (group, margin, NULL);
   add_row (group, _("Better balanced by itself"),
            status == ARRANGE_PROVED || found->leads_gap > 0 ? _("not possible, that is proved") : _("perhaps: the time ended"));
   add_ballast_places (group, places, units);

@@ -101,7 +101,8 @@ why_not_balanced (TrammelSession *session, const FieldSpec *spec, double value)
 static char *
 balance_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup (trammel_session_figures (session)->airframe.balanced ? _("aft, as found") : _("aft, reckoned"));
+  return g_strdup (trammel_session_figures (session)->airframe.balanced ? _("aft of the datum, as found")
+                                                                                : _("aft of the datum, reckoned"));
 }
 
 static char *

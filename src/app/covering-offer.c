@@ -162,6 +162,7 @@ offer_new (TrammelSession *session)
   self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
   self->list = gtk_list_box_new ();
   self->worth = dim_label (NULL);
+  gtk_widget_add_css_class (self->worth, "popover-foot");
   return self;
 }
 

@@ -346,6 +346,9 @@ field_fill (TrammelField *self)
   gtk_box_append (GTK_BOX (column), line);
   if (self->spec->remark_below) {
     gtk_widget_set_halign (self->remark, GTK_ALIGN_END);
+    gtk_label_set_wrap (GTK_LABEL (self->remark), TRUE);
+    gtk_label_set_xalign (GTK_LABEL (self->remark), 1);
+    gtk_label_set_justify (GTK_LABEL (self->remark), GTK_JUSTIFY_RIGHT);
     gtk_box_append (GTK_BOX (column), self->remark);
   }
   gtk_box_append (GTK_BOX (column), self->complaint);

@@ -134,6 +134,7 @@ offer_foot (void)
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (label), 40);
+  gtk_widget_add_css_class (label, "popover-foot");
   return label;
 }
 

@@ -170,7 +170,7 @@ static void
 add_mover (ListRows *self, const Movers *movers, const Mover *mover)
 {
   const Units units = self->in;
-  const double way = mover->wanted_x_mm - mover->part->x;
+  const double way = mover->told_x_mm - mover->part->x;
   ListRow row = {
     .ids = ids_of (&mover->part->piece),
     .cells = { g_strdup (piece_name (&mover->part->piece)), way_cell (units, way),
@@ -204,7 +204,7 @@ fill_movers (ListRows *self, const Figures *figures, PlacesMemo *memo)
   Movers movers = memo != NULL ? movers_of_remembered (figures, memo) : movers_of (figures);
 
   set_column (self, 0, _("Part"), "");
-  /* Translators: heading of a column: how far forward or aft a part alone would have to be moved */
+  /* Translators: heading of a column: how far forward or aft a part alone is to be moved, as far as it can */
   set_way_column (self, 1, _("Move"));
   /* Translators: heading of a column: how far the balance point is still off after that, as far as the part may go */
   set_column (self, 2, _("Short by"), units_length_name (self->in));

@@ -4,6 +4,7 @@
 #include "app/piece-controls.h"
 #include "app/piece-edit.h"
 #include "document/changes.h"
+#include "figures/room-refusal.h"
 
 static void
 part_do (TrammelSession *session, Part *takes, const char *step)
@@ -175,6 +176,21 @@ room_ticked (GtkCheckButton *check, GtkWidget *control)
                                                    gtk_check_button_get_active (check)), _("Change Where It May Be"));
 }
 
+/* Under a room's name, and only where it is no room for the part. */
+static GtkWidget *
+room_words_new (void)
+{
+  GtkWidget *words = gtk_label_new (NULL);
+
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_widget_add_css_class (words, "dim-label");
+  gtk_widget_add_css_class (words, "caption");
+  gtk_widget_add_css_class (words, "room-words");
+  gtk_widget_set_visible (words, FALSE);
+  return words;
+}
+
 static void
 rooms_fill (GtkWidget *control, const Aeroplane *aeroplane)
 {
@@ -192,6 +208,7 @@ rooms_fill (GtkWidget *control, const Aeroplane *aeroplane)
     gtk_widget_set_name (check, piece->id);
     g_signal_connect (check, "toggled", G_CALLBACK (room_ticked), control);
     gtk_box_append (GTK_BOX (control), check);
+    gtk_box_append (GTK_BOX (control), room_words_new ());
   }
 }
 
@@ -207,6 +224,39 @@ rooms_key (const Aeroplane *aeroplane)
   return g_string_free (key, FALSE);
 }
 
+/* What is ticked can be unticked, whatever is said of it. */
+static void
+room_tell (GtkWidget *check, const char *refusal)
+{
+  GtkWidget *words = gtk_widget_get_next_sibling (check);
+
+  gtk_widget_set_sensitive (check, refusal == NULL || gtk_check_button_get_active (GTK_CHECK_BUTTON (check)));
+  gtk_label_set_text (GTK_LABEL (words), refusal != NULL ? refusal : "");
+  gtk_widget_set_visible (words, refusal != NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (check), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, refusal != NULL ? refusal : "", -1);
+}
+
+/* Of what is settled: bodies are looked into, which is too much for each frame of a drag. */
+static void
+rooms_tell (GtkWidget *control, TrammelSession *session)
+{
+  const Aeroplane *settled = trammel_session_settled (session);
+  const Part *part = aeroplane_part_by_id (settled, selection_single (trammel_session_selection (session)));
+  const Units units = trammel_session_units (session);
+  g_autofree char *key = g_strdup_printf ("%p %p %d", (const void *) settled, (const void *) part, units.length);
+
+  if (part == NULL || g_strcmp0 (key, g_object_get_data (G_OBJECT (control), "told")) == 0)
+    return;
+  for (GtkWidget *check = gtk_widget_get_first_child (control); check != NULL;
+       check = gtk_widget_get_next_sibling (gtk_widget_get_next_sibling (check))) {
+    g_autofree char *refusal = room_refusal (settled, part, gtk_widget_get_name (check), units);
+
+    room_tell (check, refusal);
+  }
+  g_object_set_data_full (G_OBJECT (control), "told", g_steal_pointer (&key), g_free);
+  g_object_set_data_full (G_OBJECT (control), "told-of", aeroplane_ref (settled), (GDestroyNotify) aeroplane_unref);
+}
+
 static void
 rooms_show (GtkWidget *control, TrammelSession *session)
 {
@@ -217,9 +267,12 @@ rooms_show (GtkWidget *control, TrammelSession *session)
   if (g_strcmp0 (key, g_object_get_data (G_OBJECT (control), "rooms")) != 0) {
     rooms_fill (control, aeroplane);
     g_object_set_data_full (G_OBJECT (control), "rooms", g_steal_pointer (&key), g_free);
+    g_object_set_data (G_OBJECT (control), "told", NULL);
   }
-  for (GtkWidget *check = gtk_widget_get_first_child (control); part != NULL && check != NULL; check = gtk_widget_get_next_sibling (check))
+  for (GtkWidget *check = gtk_widget_get_first_child (control); part != NULL && check != NULL;
+       check = gtk_widget_get_next_sibling (gtk_widget_get_next_sibling (check)))
     gtk_check_button_set_active (GTK_CHECK_BUTTON (check), part_may_be_in (part, gtk_widget_get_name (check)));
+  rooms_tell (control, session);
 }
 
 GtkWidget *

@@ -108,6 +108,22 @@ part_mass_remark (TrammelSession *session, const FieldSpec *spec)
   return g_strdup_printf (_("± %s, not weighed"), sigma);
 }
 
+/* It is taken as typed: what holds it may be longer than the rail that was drawn. Half a millimetre nobody sees. */
+static char *
+part_place_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  const Part *part = trammel_session_selected_part (session);
+  const bool ahead = part != NULL && part->has_rail && part->x < part->rail_from - 0.5;
+  const bool behind = part != NULL && part->has_rail && part->x > part->rail_to + 0.5;
+  g_autofree char *end = NULL;
+
+  if (!ahead && !behind)
+    return NULL;
+  end = units_length (trammel_session_units (session), ahead ? part->rail_from : part->rail_to);
+  return g_strdup_printf (ahead ? _("Ahead of its rail, which begins at %s: move it aft, or lengthen the rail.")
+                                : _("Behind its rail, which ends at %s: move it forward, or lengthen the rail."), end);
+}
+
 FieldList
 part_fields (void)
 {
@@ -121,8 +137,8 @@ part_fields (void)
       .step = N_("Change Deviation"), .at = offsetof (Part, mass_sigma), .least = 0, .most = 100000, .optional = true,
       .refused = N_("A deviation lies between 0 and 100 kg.") },
     { .label = N_("Middle, aft of datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
-      .step = N_("Move Part"), .at = offsetof (Part, x), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
-      .refused = N_("That is further than 20 m away.") },
+      .remark = part_place_remark, .remark_below = true, .step = N_("Move Part"), .at = offsetof (Part, x), .least = -LENGTH_LIMIT_MM,
+      .most = LENGTH_LIMIT_MM, .refused = N_("That is further than 20 m away.") },
     { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
       .remark = off_centre_remark, .step = N_("Move Part"), .at = offsetof (Part, y), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
       .refused = N_("That is further than 20 m away.") },

@@ -69,8 +69,6 @@ page_say_usual_way (TrammelSelectionPage *self)
 void
 selection_page_build_lead (TrammelSelectionPage *self, const Lead *lead)
 {
-  const Aeroplane *aeroplane = trammel_session_aeroplane (self->session);
-  g_autofree char *ends = g_strdup_printf (_("%s to %s"), lead_end_name (aeroplane, lead->from), lead_end_name (aeroplane, lead->to));
   const bool joined = lead_is_joined (lead);
   LeadPoint point;
   GtkWidget *group;
@@ -78,9 +76,12 @@ selection_page_build_lead (TrammelSelectionPage *self, const Lead *lead)
   if (lead_point_selected (self->session, &point))
     selection_page_add_group (self, point.joint ? _("Joint") : _("Bend"),
                     !point.joint && point.via == LEAD_NO_VIA ? _("where it usually runs") : NULL, lead_point_fields ());
-  group = selection_page_add_group (self, joined ? piece_name (&lead->piece) : _("Lead"), joined ? NULL : ends,
-                                    joined ? (FieldList) { NULL, 0 } : lead_leg_fields (LEG_FROM));
+  group = selection_page_add_group (self, joined ? piece_name (&lead->piece) : _("Lead"), NULL, (FieldList) { NULL, 0 });
+  selection_page_add_control (self, group, C_("a lead", "From"), lead_end_control (self->session, LEG_FROM));
   selection_page_add_control (self, group, _("Also from"), lead_also_control (self->session));
+  selection_page_add_control (self, group, C_("a lead", "To"), lead_end_control (self->session, LEG_TO));
+  if (!joined)
+    selection_page_add_rows (self, group, lead_leg_fields (LEG_FROM));
   for (int leg = 0; joined && leg < LEG_COUNT; leg++)
     page_build_leg (self, lead, leg);
   if (lead_usual (self->session))

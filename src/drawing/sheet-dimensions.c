@@ -59,16 +59,71 @@ is_clear_of_parts (const SheetScene *scene, Box strip)
   return true;
 }
 
-/* Where a mark's dimension line stands: clear of the band and the fingers, further out when a part is in the way. */
+/* What an upright dimension line takes with its figure, px: figures stand to the left of their lines, and one longer than its line beyond it. */
+static Box
+upright_strip (double x, double from, double to)
+{
+  const double least = 30, middle = (from + to) / 2, half = fmax (least, to - from) / 2;
+
+  return (Box) { { x - 18, middle - half }, { x + 4, middle + half } };
+}
+
+/* Whether a strip is clear of the upright lines that are there already. */
+static bool
+is_clear_of_lines (const DimensionList *self, Box strip)
+{
+  for (size_t i = 0; i < self->count; i++)
+    {
+      const Dimension *line = &self->list[i].dimension;
+
+      if (fabs (line->from.x - line->to.x) < 1
+          && boxes_meet (upright_strip (line->to.x, fmin (line->from.y, line->to.y), fmax (line->from.y, line->to.y)), strip))
+        return false;
+    }
+  return true;
+}
+
+/* An upright line's place from x on, in steps of `step` px, where no other line's figure stands; at x where all are taken. */
 static double
-mark_line_px (const SheetScene *scene, double beyond, double from, double to)
+clear_line_px (const DimensionList *self, double x, double step, double from, double to)
+{
+  for (int i = 0; i < 5; i++)
+    if (is_clear_of_lines (self, upright_strip (x + i * step, from, to)))
+      return x + i * step;
+  return x;
+}
+
+/* The mean chord's bar with its ticks, px. */
+static bool
+is_clear_of_chord (const SheetScene *scene, Box strip)
+{
+  const SurfaceFigures *reference = scene->figures->reference;
+  const double ticks = 8;
+  Point from, to;
+
+  if (!reference || !isfinite (reference->planform.mac))
+    return true;
+  from = sheet_px (scene->view, reference->planform.mac_leading_edge_x, reference->planform.mac_station);
+  to = sheet_px (scene->view, reference->planform.mac_leading_edge_x + reference->planform.mac, reference->planform.mac_station);
+  return !boxes_meet (box_grown ((Box) { from, to }, ticks), strip);
+}
+
+/* Where a mark's dimension line stands: clear of the band and the fingers, further out when a part, the mean chord or another line is in the
+ * way. */
+static double
+mark_line_px (const DimensionList *self, double beyond, double from, double to)
 {
   double x = beyond + 18;
 
   for (int i = 0; i < 5; i++, x += 16)
-    if (is_clear_of_parts (scene, (Box) { { x - 18, from }, { x + 4, to } }))
-      return x;
-  return beyond + 18;
+    {
+      const Box strip = { { x - 18, from }, { x + 4, to } };
+
+      if (is_clear_of_parts (self->scene, strip) && is_clear_of_chord (self->scene, strip)
+          && is_clear_of_lines (self, upright_strip (x, from, to)))
+        return x;
+    }
+  return clear_line_px (self, beyond + 18, 16, from, to);
 }
 
 /* The extension line begins at the mark's own station where the leading edge runs away from its level, else beside the dimension. */
@@ -101,7 +156,7 @@ add_mark (DimensionList *self, size_t i)
   at = view_to_screen (scene->view, place);
   if (i == 0 && sheet_band (scene->figures, &band))
     at.x = fmax (at.x, sheet_px (scene->view, 0, band.outer).x);
-  beside = mark_line_px (scene, at.x, fmin (leading.y, at.y), fmax (leading.y, at.y));
+  beside = mark_line_px (self, at.x, fmin (leading.y, at.y), fmax (leading.y, at.y));
   list_add (self, (Hit) { .index = i, .dimension = DIMENSION_MARK }, (Dimension) {
     .from = { beside, leading.y }, .to = { beside, at.y },
     .foot_from = leading_foot (scene, mark, leading, at.x), .foot_to = { at.x + 2, at.y } }, mark->target_mm);
@@ -115,8 +170,10 @@ add_part (DimensionList *self, const Part *part)
   const Box box = part_symbol_box (scene->look, box_to_screen (scene->view, sheet_part_box (part)));
   const double greatest = sheet_greatest_half_width (scene->figures->aeroplane), half = greatest * scene->view->scale;
   const bool starboard = part->y > greatest;
-  const double x = starboard ? box.max.x + 22 : part->y < -greatest ? box.min.x - 22 : fmin (scene->view->origin_x - half, box.min.x) - 22;
-  const Point datum = { x, scene->view->origin_y }, end = { x, sheet_px (scene->view, part->x, 0).y };
+  const double beside = starboard ? box.max.x + 22 : part->y < -greatest ? box.min.x - 22 : fmin (scene->view->origin_x - half, box.min.x) - 22;
+  const double y = sheet_px (scene->view, part->x, 0).y, datum_y = scene->view->origin_y;
+  const double x = clear_line_px (self, beside, starboard ? 16 : -16, fmin (y, datum_y), fmax (y, datum_y));
+  const Point datum = { x, datum_y }, end = { x, y };
 
   if (fabs (part->x) < 0.5)
     return;

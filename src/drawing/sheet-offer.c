@@ -6,16 +6,38 @@
 /* px: over a shorter way an arrow would be all head; the ring of the balance point then. mm: nobody moves anything by less. */
 static const double LEAST_ARROW = 12, RING = 7, STAYS = 0.5;
 
+/* How far it goes, beside it or beside the body, a line or two off where something has its name there, else above or below it. */
+static void
+put_way (SheetDraft *draft, const Part *then, Box box, const char *text)
+{
+  static const double lines[] = { 0, 1, -1, 2, -2 };
+  const Point at = sheet_px (draft->view, then->x, then->y);
+  const double air = 5 * draft->look->u, line = 1.25 * draft->look->text_size, half = sheet_half_width (draft->aeroplane, then->x) * draft->view->scale;
+  const double left = fmin (box.min.x, draft->view->origin_x - half) - air, right = fmax (box.max.x, draft->view->origin_x + half) + air;
+  const double beside[] = { box.max.x + air, box.min.x - air, right, left };
+  Letters tries[G_N_ELEMENTS (lines) * G_N_ELEMENTS (beside) + 2];
+  size_t count = 0;
+
+  for (size_t i = 0; i < G_N_ELEMENTS (lines); i++)
+    for (size_t k = 0; k < G_N_ELEMENTS (beside); k++)
+      tries[count++] = (Letters) {
+        .text = text, .place = { beside[k], at.y + lines[i] * line }, .across = k % 2, .rise = LETTERS_AT_MIDDLE,
+        .colour = draft->look->selection };
+  tries[count++] = (Letters) { .text = text, .place = { at.x, box.min.y - air }, .across = 0.5, .colour = draft->look->selection };
+  tries[count++] = (Letters) { .text = text, .place = { at.x, box.max.y + air }, .across = 0.5, .rise = LETTERS_BELOW,
+                               .colour = draft->look->selection };
+  sheet_put_word_anyway (draft, tries, count);
+}
+
 /* A dot where it stands, a bar across where it goes, and how far that is: what the eye cannot take from so short a way. */
 static void
 draw_short_way (SheetDraft *draft, const Part *now, const Part *then, Box box)
 {
   const Point from = sheet_px (draft->view, now->x, now->y), to = sheet_px (draft->view, then->x, then->y);
-  const double mm = hypot (then->x - now->x, then->y - now->y), u = draft->look->u, beside = 5 * u;
+  const double mm = hypot (then->x - now->x, then->y - now->y), u = draft->look->u;
   const Point along = point_scale (point_sub (to, from), 4 * u / fmax (point_distance (from, to), 1e-9)), across = { -along.y, along.x };
   const Colour colour = draft->look->selection;
   g_autofree char *text = units_length (draft->scene->units, mm);
-
   line_kind_set (draft->cr, draft->look, LINE_SELECTED);
   look_set_source (draft->cr, colour);
   line_stroke (draft->cr, from, to);
@@ -23,11 +45,7 @@ draw_short_way (SheetDraft *draft, const Part *now, const Part *then, Box box)
   cairo_new_sub_path (draft->cr);
   cairo_arc (draft->cr, from.x, from.y, 2 * u, 0, 2 * G_PI);
   cairo_fill (draft->cr);
-  sheet_put_word_anyway (draft, (Letters[]) {
-    { .text = text, .place = { box.max.x + beside, to.y }, .rise = LETTERS_AT_MIDDLE, .colour = colour },
-    { .text = text, .place = { box.min.x - beside, to.y }, .across = 1, .rise = LETTERS_AT_MIDDLE, .colour = colour },
-    { .text = text, .place = { to.x, box.min.y - beside }, .across = 0.5, .colour = colour },
-    { .text = text, .place = { to.x, box.max.y + beside }, .across = 0.5, .rise = LETTERS_BELOW, .colour = colour } }, 4);
+  put_way (draft, then, box, text);
 }
 
 static void

@@ -3,6 +3,7 @@
 #include "drawing/rulers.h"
 #include "drawing/sheet-draft.h"
 #include "drawing/symbols.h"
+#include "figures/lead-route.h"
 
 /* Which places of the sheet are taken, so that words stand beside things and not on them. */
 
@@ -205,7 +206,7 @@ take_part (SheetDraft *draft, const Part *part)
 
   if (part_symbol_is_shell (part->class_name))
     return;
-  sheet_take (draft, box);
+  sheet_take (draft, box_grown (box, 2 * u));      /* a servo's arm stands out a little */
   if (g_strcmp0 (part->class_name, "motor") == 0)
     sheet_take (draft, (Box) { { middle - 3 * u, box.min.y - 8 * u }, { middle + 3 * u, box.min.y } });
 }
@@ -237,6 +238,25 @@ take_bodies (SheetDraft *draft)
       take_outline (draft, aeroplane_body (draft->aeroplane, i)->outline);
 }
 
+/* Every leg's line, from part to part or to the joint. */
+static void
+take_leads (SheetDraft *draft)
+{
+  for (size_t i = 0; i < aeroplane_count (draft->aeroplane, PIECE_LEAD); i++)
+    {
+      const Lead *lead = aeroplane_lead (draft->aeroplane, i);
+
+      for (int leg = 0; leg < lead_leg_count (lead); leg++)
+        {
+          g_autoptr (GArray) route = lead_route (draft->aeroplane, lead, leg);
+
+          for (guint k = 1; route && k < route->len; k++)
+            take_stretch (draft, view_to_screen (draft->view, g_array_index (route, Point, k - 1)),
+                          view_to_screen (draft->view, g_array_index (route, Point, k)));
+        }
+    }
+}
+
 void
 sheet_take_all (SheetDraft *draft)
 {
@@ -252,4 +272,5 @@ sheet_take_all (SheetDraft *draft)
     sheet_take (draft, around (sheet_px (draft->view, draft->figures->mass.x_mm, draft->figures->mass.y_mm), 12));
   take_surfaces (draft);
   take_bodies (draft);
+  take_leads (draft);
 }

@@ -99,12 +99,33 @@ draw_sheet_at_rest (cairo_t *cr, const SheetScene *scene)
   cairo_restore (cr);
 }
 
+/* What stands on the sheet at rest, words and figures too: they are put once more where nobody sees it. */
+static void
+take_at_rest (SheetDraft *draft)
+{
+  cairo_surface_t *nowhere = cairo_recording_surface_create (CAIRO_CONTENT_COLOR_ALPHA, NULL);
+  cairo_t *seen = draft->cr;
+
+  draft->cr = cairo_create (nowhere);
+  draft->lettering = lettering_begin (draft->cr, draft->look);
+  sheet_take_all (draft);
+  sheet_draw_dimensions (draft);
+  sheet_draw_hatch (draft);
+  sheet_draw_bays (draft);
+  sheet_draw_words (draft);
+  cairo_destroy (draft->cr);
+  cairo_surface_destroy (nowhere);
+  draft->cr = seen;
+}
+
 void
 draw_sheet_overlay (cairo_t *cr, const SheetScene *scene)
 {
   SheetDraft draft;
 
   begin_draft (&draft, cr, scene);
+  if (scene->offered)      /* says how far parts go, beside what has its name already */
+    take_at_rest (&draft);
   draft.lettering = lettering_begin (cr, scene->look);
   sheet_draw_overlay (&draft);
   cairo_restore (cr);

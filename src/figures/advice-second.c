@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/margin-words.h"
 
 typedef struct { char *forward, *aft, *now; } Limits;
 
@@ -82,16 +83,35 @@ limits_of (const Figures *figures, const AdviceMeans *means, AdviceState state, 
   return limits_line (figures, &limits);
 }
 
+/* The ballast that the headline names might be for a limit; NULL where it names none. */
+static char *
+ballast_line (const Figures *figures, const AdviceMeans *means, AdviceState state)
+{
+  g_autofree char *margin = margin_advised_phrase (figures);
+
+  if (!is_out_of_band (state) || means->reaches_band || isnan (means->ballast_g) || !margin)
+    return NULL;
+  /* TRANSLATORS: %s is a static margin: "the aim, 12 %" */
+  return g_strdup_printf (_("The ballast is for %s."), margin);
+}
+
+/* One whole sentence after another; both are taken, the second may be NULL. */
+static char *
+followed_by (char *first, char *second)
+{
+  g_autofree char *one = first, *other = second;
+
+  if (!other)
+    return g_steal_pointer (&one);
+  return *one ? g_strconcat (one, " ", other, NULL) : g_steal_pointer (&other);
+}
+
 char *
 advice_second (const Figures *figures, const AdviceMeans *means, AdviceState state, Units units)
 {
   if (state == STATE_WING_ALONE)
     return g_strdup (_("Draw the tailplane, or mark the aeroplane as tailless."));
-  char *limits = limits_of (figures, means, state, units);
   /* The danger stands first, so that what is not weighed has its place here. */
-  g_autofree char *missing = state == STATE_TAIL_HEAVY ? advice_missing_mass (figures) : NULL;
-  if (!missing)
-    return limits;
-  g_autofree char *before = limits;
-  return *before ? g_strconcat (before, " ", missing, NULL) : g_steal_pointer (&missing);
+  return followed_by (followed_by (limits_of (figures, means, state, units), ballast_line (figures, means, state)),
+                      state == STATE_TAIL_HEAVY ? advice_missing_mass (figures) : NULL);
 }

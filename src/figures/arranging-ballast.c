@@ -4,6 +4,9 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
+/* mm: a balance point so near to a limit is at it. */
+static const double NEAR_MM = 0.05;
+
 /* All mass of the question without ballast, g. */
 static double
 mass_of (const Arranging *self)
@@ -15,15 +18,21 @@ mass_of (const Arranging *self)
   return mass * 1e3;
 }
 
-GArray *
-arranging_ballast_places (const Arranging *self, const Arrangement *found)
+static GArray *
+places_for (const Arranging *self, const Arrangement *found, double wanted_mm)
 {
   g_autoptr (Aeroplane) bare = arranging_applied_bare (self, found);
   const double mass = mass_of (self), target = found->x * 1e3;
   /* What its ballast makes up for: n (x_t − x_n) = W (x − x_t). */
   const double off = found->ballast > 0 ? found->ballast * 1e3 * (target - found->ballast_x * 1e3) / mass : 0;
 
-  return ballast_places (bare, (BallastNeed) { mass, target + off, target });
+  return ballast_places (bare, (BallastNeed) { mass, target + off, wanted_mm });
+}
+
+GArray *
+arranging_ballast_places (const Arranging *self, const Arrangement *found)
+{
+  return places_for (self, found, found->x * 1e3);
 }
 
 bool
@@ -76,4 +85,60 @@ arranging_ballast_phrase (const Arranging *self, const Arrangement *found)
   if (arranging_ballast_place (self, found, &place))
     return ballast_place_phrase (&place);
   return g_strdup (found->ballast_x == self->wanted.nose_x ? _("at the nose") : _("at the tail"));
+}
+
+ArrangedAt
+arranging_balances_at (const Arranging *self, const Arrangement *found)
+{
+  const double near = NEAR_MM * ARRANGING_METRE;
+
+  if (fabs (found->x - self->wanted.aim_x) < near)
+    return ARRANGED_AT_AIM;
+  if (fabs (found->x - self->wanted.aft_limit_x) < near)
+    return ARRANGED_AT_AFT_LIMIT;
+  return fabs (found->x - self->wanted.forward_limit_x) < near ? ARRANGED_AT_FORWARD_LIMIT : ARRANGED_BETWEEN;
+}
+
+double
+arranging_ballast_for_aim_g (const Arranging *self, const Arrangement *found)
+{
+  g_autoptr (GArray) places = NULL;
+
+  if (found->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G)
+    return NAN;
+  places = places_for (self, found, self->wanted.aim_x * 1e3);
+  return places->len && g_array_index (places, BallastPlace, 0).has_room ? g_array_index (places, BallastPlace, 0).mass_g : NAN;
+}
+
+/* "the aft limit, 5 %"; NULL between the limits. */
+static char *
+limit_phrase (const Arranging *self, ArrangedAt at)
+{
+  const Target target = aeroplane_traits (self->aeroplane).target;
+  g_autofree char *aft = units_percent (target.from), *forward = units_percent (target.to);
+
+  if (at == ARRANGED_AT_AFT_LIMIT)
+    /* TRANSLATORS: a static margin, "5 %", in a sentence that says what ballast is for */
+    return g_strdup_printf (_("the aft limit, %s"), aft);
+  /* TRANSLATORS: likewise */
+  return at == ARRANGED_AT_FORWARD_LIMIT ? g_strdup_printf (_("the forward limit, %s"), forward) : NULL;
+}
+
+char *
+arranging_ballast_sentence (const Arranging *self, const Arrangement *found, Units units)
+{
+  const ArrangedAt at = arranging_balances_at (self, found);
+  g_autofree char *limit = limit_phrase (self, at);
+  const double aim_g = limit ? arranging_ballast_for_aim_g (self, found) : NAN;
+  g_autofree char *more = units_mass (units, aim_g);
+
+  if (found->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G || (!limit && at != ARRANGED_AT_AIM))
+    return NULL;
+  if (!limit)
+    /* TRANSLATORS: a static margin: "the aim, 12 %" */
+    return g_strdup_printf (_("This ballast is for %s."), self->aim);
+  if (isnan (aim_g))
+    return g_strdup_printf (_("This ballast is for %s; for %s, no place has room enough."), limit, self->aim);
+  /* TRANSLATORS: a static margin ("the aft limit, 5 %"), another ("the aim, 12 %"), and a mass */
+  return g_strdup_printf (_("This ballast is for %s; for %s, it takes %s."), limit, self->aim, more);
 }

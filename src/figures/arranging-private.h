@@ -19,6 +19,7 @@ struct Arranging {
   NearestWay *nearest;                    /* while it is asked: lent */
   const Aeroplane *routed;                /* the same with its parts where ways of leads are taken; lent */
   ArrangeCase wanted;
+  char *aim;                              /* margin_advised_phrase */
   GPtrArray *parts, *rooms;               /* of const Part, of const Piece (a bay or a surface); lent by the aeroplane */
   GArray *legs;                           /* of AskedLeg; the leads lent likewise */
   GPtrArray *vias;                        /* a lead's places, ArrangePlace[] each */

@@ -110,13 +110,15 @@ static void
 add_ballast (GString *text, const Arranging *self, const Arrangement *best, Units units)
 {
   g_autofree char *mass = units_mass (units, best->ballast * 1e3), *x = units_length (units, best->x * 1e3);
-  g_autofree char *place = arranging_ballast_phrase (self, best);
+  g_autofree char *place = arranging_ballast_phrase (self, best), *margin = arranging_ballast_sentence (self, best, units);
 
   if (best->ballast * 1e3 < ARRANGING_LEAST_BALLAST_G)
     g_string_append_printf (text, _("No ballast is needed. The balance point comes to %s aft of the datum."), x);
   else
     /* TRANSLATORS: a mass, where it goes ("at the fore end of “nose”"), and a length */
     g_string_append_printf (text, _("%s of ballast %s. The balance point comes to %s aft of the datum."), mass, place, x);
+  if (margin)
+    g_string_append_printf (text, "\n%s", margin);
   g_string_append (text, "\n\n");
 }
 
@@ -271,6 +273,21 @@ json_ballast_places (JsonText *json, const Arranging *self, const Arrangement *b
   report_write_ballast_places (json, places);
 }
 
+/* Which margin the ballast is for, and what the aim would take. */
+static void
+json_ballast_for (JsonText *json, const Arranging *self, const Arrangement *best)
+{
+  static const char *const words[] = { [ARRANGED_AT_AIM] = "aim", [ARRANGED_AT_AFT_LIMIT] = "aft_limit",
+                                       [ARRANGED_AT_FORWARD_LIMIT] = "forward_limit", [ARRANGED_BETWEEN] = "between" };
+  const bool needed = best && best->ballast * 1e3 >= ARRANGING_LEAST_BALLAST_G;
+
+  if (needed)
+    json_text_string (json, "ballast_for", words[arranging_balances_at (self, best)]);
+  else
+    json_text_null (json, "ballast_for");
+  json_text_number (json, "ballast_for_aim_g", needed ? arranging_ballast_for_aim_g (self, best) : NAN);
+}
+
 static void
 json_limits (JsonText *json, const Arranging *self, const ArrangingAnswer *answer)
 {
@@ -296,6 +313,7 @@ arranging_json (const Arranging *self, const ArrangingAnswer *answer)
   json_text_number (&json, "leads_gap_mm", best ? best->leads_gap * 1e3 : NAN);
   json_text_number (&json, "ballast_g", best ? best->ballast * 1e3 : NAN);
   json_text_number (&json, "ballast_x_mm", best ? best->ballast_x * 1e3 : NAN);
+  json_ballast_for (&json, self, best);
   json_ballast_places (&json, self, best);
   json_parts (&json, self, best);
   json_leads (&json, self, best);

@@ -5,6 +5,7 @@
 #include <math.h>
 #include "document/part-box.h"
 #include "figures/arranging-private.h"
+#include "figures/margin-words.h"
 #include "figures/part-places.h"
 
 static const double metre = ARRANGING_METRE, kilogram = 1e-3;     /* of a mm, of a g */
@@ -120,6 +121,7 @@ ask_balance (Arranging *self, const Figures *figures)
   self->wanted.other_x = mass > 1e-9 ? moment / mass * metre : 0;
   self->wanted.forward_limit_x = balance->forward_limit_x_mm * metre;
   self->wanted.aft_limit_x = balance->aft_limit_x_mm * metre;
+  self->aim = margin_advised_phrase (figures);
   self->wanted.aim_x = balance->advised_x_mm * metre;
   self->wanted.nose_x = figures->nose_x_mm * metre;
   self->wanted.tail_x = figures->tail_x_mm * metre;
@@ -186,5 +188,6 @@ arranging_free (Arranging *self)
   g_array_unref (self->ranges);
   g_array_unref (self->asked_leads);
   aeroplane_unref (self->aeroplane);
+  g_free (self->aim);
   g_free (self);
 }

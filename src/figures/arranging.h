@@ -52,6 +52,14 @@ Aeroplane   *arranging_applied (const Arranging *self, const Arrangement *found)
 GArray      *arranging_ballast_places (const Arranging *self, const Arrangement *found);
 /** Where its ballast goes, as in a sentence: "at the fore end of “nose”"; at the nose or the tail where no place has room. A new string. */
 char        *arranging_ballast_phrase (const Arranging *self, const Arrangement *found);
+/** Which margin its ballast is for, the nearer limit or the aim, and how much the aim would take: "This ballast is for the aft limit, 5 %; for the
+ *  aim, 12 %, it takes 6.3 g." A new string; NULL where it needs none. */
+char        *arranging_ballast_sentence (const Arranging *self, const Arrangement *found, Units units);
+/** How much of it the aim would take, with the parts so arranged, where least is needed there; NAN where no place has room, or none is needed. */
+double       arranging_ballast_for_aim_g (const Arranging *self, const Arrangement *found);
+/** What its balance point is at. */
+typedef enum { ARRANGED_AT_AIM, ARRANGED_AT_AFT_LIMIT, ARRANGED_AT_FORWARD_LIMIT, ARRANGED_BETWEEN } ArrangedAt;
+ArrangedAt   arranging_balances_at (const Arranging *self, const Arrangement *found);
 /** Says in one sentence what contradicts, lengths in the reader's units. A new string. */
 char        *arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units units);
 

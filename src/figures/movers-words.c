@@ -37,6 +37,28 @@ reach_text (const Mover *mover, Units units)
   return g_strdup_printf (_("%s at most, %s are missing then"), reach, left);
 }
 
+/* Of one that may move, and not towards where it is wanted. */
+static char *
+end_text (const Mover *mover, const char *mass, Units units)
+{
+  g_autofree char *left = units_length (units, fabs (mover->left_mm));
+
+  if (mass)
+    /* TRANSLATORS: of a part that stands at the end of its rail; the mass is what it would have to weigh instead */
+    return g_strdup_printf (_("goes no further that way; %s in its place would balance"), mass);
+  /* TRANSLATORS: of a part that stands at the end of its rail; the length is how far the balance point is off */
+  return g_strdup_printf (_("goes no further that way, %s are missing"), left);
+}
+
+/* Of one that is fixed: where it would do it, as far as that is a place for it, and what it would have to weigh. */
+static char *
+fixed_text (const Mover *mover, const char *way, const char *mass)
+{
+  if (isnan (mover->told_x_mm))
+    return mass ? g_strdup_printf (_("%s in its place would balance"), mass) : NULL;
+  return mass ? g_strdup_printf (_("%s or %s would balance"), way, mass) : g_strdup_printf (_("%s would balance"), way);
+}
+
 char *
 mover_text (const Movers *movers, const Mover *mover, Units units)
 {
@@ -50,7 +72,7 @@ mover_text (const Movers *movers, const Mover *mover, Units units)
     return mass ? g_strdup_printf (_("%s balances, as would %s"), wanted, mass) : g_strdup_printf (_("%s balances"), wanted);
   if (mover->can_move && fabs (mover->reach_x_mm - mover->part->x) >= LEAST_MM)
     return reach_text (mover, units);
-  return mass ? g_strdup_printf (_("%s or %s would balance"), wanted, mass) : g_strdup_printf (_("%s would balance"), wanted);
+  return mover->can_move ? end_text (mover, mass, units) : fixed_text (mover, wanted, mass);
 }
 
 static char *
@@ -75,8 +97,8 @@ movers_text (const Movers *movers, Units units)
   place = ballast_told_phrase (&movers->told);
   some = units_mass (units, MOVERS_SOME_G);
   way = units_length (units, fabs (movers->told_some_mm));
-  /* TRANSLATORS: a mass, where it goes ("at the fore end of “nose”"), a mass, a length */
-  return g_strdup_printf (_("%s are missing %s; %s there move the balance point %s."), mass, place, some, way);
+  /* TRANSLATORS: a static margin ("the aim, 12 %"), a mass, where it goes ("at the fore end of “nose”"), a mass, a length */
+  return g_strdup_printf (_("For %s, %s are missing %s; %s there move the balance point %s."), movers->margin, mass, place, some, way);
 }
 
 char *

@@ -2,6 +2,9 @@
 
 #include <math.h>
 #include "balance/slide.h"
+#include "document/part-box.h"
+#include "figures/margin-words.h"
+#include "figures/surface-figures.h"
 
 /* mm: nobody sees less on the bench. What differs by less than the second is equal: processors differ in the last bits. Less than the
  * third is no whole millimetre, which is what people are told. */
@@ -41,6 +44,25 @@ wanted_mass (const Figures *figures, const Part *part, double target)
   return mass > 0 && isfinite (mass) ? mass : NAN;
 }
 
+/* Whether a part that nothing says may move could be there at all: in the chord of the surface that it is fixed to, at its station, else in
+ * the body's length. One that stands out already may. */
+static bool
+is_on_board (const Figures *figures, const Part *part, double x)
+{
+  const Surface *surface = part->of ? aeroplane_surface_by_id (figures->aeroplane, part->of) : NULL;
+  const double half = part_extent (part).x / 2;
+  double from = figures->nose_x_mm, to = figures->tail_x_mm;
+  StationCut cut;
+
+  if (surface && surface_is_horizontal (surface)
+      && planform_cut (surface->outline, surface_sides (surface), fabs (part->y), &cut) == CORE_OK)
+    {
+      from = cut.leading_x;
+      to = cut.trailing_x;
+    }
+  return x >= fmin (from + half, part->x) && x <= fmax (to - half, part->x);
+}
+
 static Mover
 mover_of (const Figures *figures, const Part *part, double off_mm, PlacesMemo *memo)
 {
@@ -51,6 +73,7 @@ mover_of (const Figures *figures, const Part *part, double off_mm, PlacesMemo *m
 
   if (made.can_move && isfinite (x))
     made.reach_x_mm = reach_in (places_memo_of (memo, figures->aeroplane, part), part, x);
+  made.told_x_mm = made.can_move ? made.reach_x_mm : is_on_board (figures, part, x) ? x : NAN;
   made.left_mm = off_mm + part->mass * (made.reach_x_mm - part->x) / total;
   if (fabs (made.left_mm) < NOTHING)
     made.left_mm = 0;
@@ -75,6 +98,8 @@ more_useful_first (const void *a, const void *b)
     return one->can_move ? -1 : 1;
   if (one->can_move && left)
     return left;
+  if (isnan (one->told_x_mm) != isnan (other->told_x_mm))
+    return isnan (one->told_x_mm) ? 1 : -1;
   return way ? way : (one->number > other->number) - (one->number < other->number);
 }
 
@@ -161,6 +186,7 @@ movers_of_remembered (const Figures *figures, PlacesMemo *memo)
 
   if (!isfinite (self.off_mm))
     return self;
+  self.margin = margin_advised_phrase (figures);
   places_memo_turn (memo, aeroplane);
   for (size_t i = 0; i < all; i++)
     if (aeroplane_part (aeroplane, i)->aboard && aeroplane_part (aeroplane, i)->mass > 0)
@@ -189,5 +215,6 @@ void
 movers_clear (Movers *self)
 {
   g_free (self->of);
+  g_free (self->margin);
   *self = (Movers) { .count = 0 };
 }

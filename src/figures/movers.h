@@ -13,6 +13,8 @@ typedef struct {
   double wanted_x_mm;           /* where it alone would have to be, all else as it is; NAN when it weighs nothing */
   bool can_move;                /* it has a rail or bays */
   double reach_x_mm;            /* the place nearest to that where it may be; where it is when it may not move */
+  double told_x_mm;             /* the place that people are told of: reach_x of one that may move; of another where it is wanted, within the
+                                 * chord of the surface that it is fixed to, else within the body's length; NAN where that is beyond */
   double left_mm;               /* what the balance point is off the wanted place then: aft is positive, 0 when it reaches */
   bool balances;                /* it may move, and less is left than anybody is told of: half a millimetre */
   double wanted_g;              /* what it would have to weigh where it is; NAN when no mass does, or it stands at the wanted place */
@@ -29,6 +31,7 @@ typedef struct {
   double some_mm;               /* the same of MOVERS_SOME_G */
   BallastTold told;             /* where no part and no two do it: what is missing as people are told of it; else all 0 */
   double told_some_mm;          /* some_mm of that place */
+  char *margin;                 /* what all this is for: margin_advised_phrase; NULL without */
   bool has_pair;  MoverPair pair;     /* where no part does it alone and two of them do */
 } Movers;
 
@@ -49,7 +52,8 @@ double movers_other (const Figures *figures, const Part *first, double first_x_m
 /** How far a mass put at x takes the balance point, mm: aft is positive; NAN without one. (x − x̄) m / (M + m), the same source. */
 double movers_added_mm (const Figures *figures, double grams, double x_mm);
 
-/** What a part can do, in words: "17 mm forward balances, as would 32 g" in its place. A new string; NULL: nothing is off. */
+/** What a part can do, in words: "17 mm forward balances, as would 32 g" in its place, of no place where it cannot be. A new string; NULL:
+ *  nothing is off, or neither a place nor a mass of it does anything. */
 char  *mover_text (const Movers *movers, const Mover *mover, Units units);
 /** The same of the two, and of what is missing: one sentence. A new string; NULL: nothing is missing. */
 char  *movers_text (const Movers *movers, Units units);

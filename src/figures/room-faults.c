@@ -205,6 +205,17 @@ find_about_part (GArray *faults, const RoomProfiles *profiles, const Aeroplane *
     find_in_wing (faults, aeroplane, part);
 }
 
+/* Pulled off it with Ctrl held, put there by a figure, or left behind when the rail was shortened. */
+static void
+find_off_rail (GArray *faults, const Part *part)
+{
+  const double ahead = part->rail_from - part->x, behind = part->x - part->rail_to;
+
+  if (part->has_rail)
+    add (faults, (RoomFault) { .kind = ROOM_OFF_RAIL, .part = part, .edges = ahead > behind ? EDGE_FORE : EDGE_AFT, .clear_mm = NAN,
+                               .lacking_mm = fmax (ahead, behind) });
+}
+
 static void
 find_about_noses (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const GPtrArray *parts)
 {
@@ -251,6 +262,9 @@ room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane)
     }
   for (guint i = 0; i < parts->len; i++)
     find_about_part (faults, profiles, aeroplane, g_ptr_array_index (parts, i));
+  for (size_t i = 0; i < count; i++)
+    if (aeroplane_part (aeroplane, i)->aboard)
+      find_off_rail (faults, aeroplane_part (aeroplane, i));
   find_about_noses (faults, profiles, aeroplane, parts);
   room_overlaps_find (faults, parts, TOLERANCE);
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)

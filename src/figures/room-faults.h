@@ -3,7 +3,8 @@
 #include "figures/body-profile.h"
 #include "figures/piece-key.h"
 
-/** What has no room where it stands: parts in each other's place, through the body's sides, too high for a wing; leads too short. */
+/** What has no room where it stands: parts in each other's place, through the body's sides, too high for a wing, off their rails; leads too
+ *  short. */
 
 typedef enum {
   ROOM_OVERLAP,                                 /* with `other` */
@@ -12,7 +13,8 @@ typedef enum {
   ROOM_OUT_OF_NOSE, ROOM_OUT_OF_TAIL,
   ROOM_WING_SHALLOW,                            /* a servo in the wing `in` */
   ROOM_LEAD_SHORT,                              /* from the part to `other`, or the leg of `lead` that ends at the part */
-  ROOM_MOTOR_OUT, ROOM_MOTOR_SUNK               /* a motor stands too far out of its cowl, or too far in: nose_figures_of */
+  ROOM_MOTOR_OUT, ROOM_MOTOR_SUNK,              /* a motor stands too far out of its cowl, or too far in: nose_figures_of */
+  ROOM_OFF_RAIL                                 /* its middle stands ahead of its rail's forward end, or aft of the other */
 } RoomFaultKind;
 
 /** Edges of a box, as a set. */
@@ -44,7 +46,7 @@ void room_profiles_clear  (RoomProfiles *self);
  *  or (size_t) -1 for none. */
 size_t room_body_of (const RoomProfiles *self, const Part *part);
 
-/** All faults of the parts aboard, of RoomFault: bodies first, then motors in cowls, then overlaps, then leads. A new array; its pointers are lent by the
+/** All faults of the parts aboard, of RoomFault: bodies first, then rails, motors in cowls, overlaps, and leads. A new array; its pointers are lent by the
  *  aeroplane. Half a millimetre is no fault. Only what stands clear counts (part_stands_clear); a motor may stand out of the nose.
  *  method  boxes as turned; the body's sides less its walls (body_profile_clear); wing_depth_over; lead_need_of */
 GArray *room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane);

@@ -21,6 +21,10 @@ add_about_place (GPtrArray *notes, const RoomFault *fault)
     notes_add (notes, NOTE_LOOK, piece, _("“%s” sticks out of the nose of the body: move it aft."), name);
   else if (fault->kind == ROOM_OUT_OF_TAIL)
     notes_add (notes, NOTE_LOOK, piece, _("“%s” sticks out of the tail of the body: move it forward."), name);
+  else if (fault->kind == ROOM_OFF_RAIL && fault->edges == EDGE_FORE)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” stands ahead of its rail: move it aft, or lengthen the rail forward."), name);
+  else if (fault->kind == ROOM_OFF_RAIL)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” stands behind its rail: move it forward, or lengthen the rail aft."), name);
 }
 
 /* Before and behind the cowl's front. */

@@ -36,6 +36,15 @@ offered (const char *id)
   return aeroplane_part_by_id (trammel_session_offered (hand_session ())->aeroplane, id);
 }
 
+/* The next test's window begins with the pages as people find them. */
+static void
+close_arrange (void)
+{
+  gui_key ("Escape");
+  gui_settle ();
+  ck_assert (!trammel_session_is_arranging (hand_session ()));
+}
+
 START_TEST (an_arrangement_is_offered_beside_what_is_there_and_used_in_one_step)
 {
   const double was = hand_part ("battery")->x;
@@ -88,6 +97,7 @@ START_TEST (ballast_that_is_needed_is_a_block_in_its_place_and_every_place_has_i
   ck_assert_double_gt (ballast->width, 0);
   ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "Ballast: Nose end of the body"));
   ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "Better balanced by itself"));
+  close_arrange ();
 }
 END_TEST
 
@@ -110,6 +120,7 @@ START_TEST (the_next_best_is_another_one_and_after_the_last_comes_the_first)
   } while (offered ("battery")->x != first && steps < 5);
   ck_assert_int_ge (steps, 2);
   ck_assert_int_le (steps, 3);
+  close_arrange ();
 }
 END_TEST
 
@@ -124,8 +135,9 @@ START_TEST (a_part_unticked_stays_and_with_none_ticked_the_page_says_what_is_mis
   ck_assert (gui_wait (is_offered, NULL));
   gui_click (find_button ("Battery 2S 450"));
   ck_assert (gui_wait (is_not_offered, NULL));
-  gui_key ("Escape");
+  close_arrange ();
   open_arrange ();
+  close_arrange ();
 }
 END_TEST
 
@@ -138,6 +150,7 @@ START_TEST (what_changes_on_the_sheet_meanwhile_is_arranged_anew)
   trammel_session_do (hand_session (), change_part_place (hand_aeroplane (), "receiver", hand_part ("receiver")->x + 60, 0, 0), "Move Receiver");
   ck_assert (gui_wait (is_offered, NULL));
   ck_assert_double_lt (offered ("battery")->x, first - 1);
+  close_arrange ();
 }
 END_TEST
 
@@ -182,9 +195,7 @@ START_TEST (while_it_is_open_bays_stand_on_the_sheet_and_the_status_line_says_wh
   open_arrange ();
   gui_await (GTK_WIDGET (hand_window ()), todo);
   ck_assert (trammel_session_is_arranging (hand_session ()));
-  gui_key ("Escape");
-  gui_settle ();
-  ck_assert (!trammel_session_is_arranging (hand_session ()));
+  close_arrange ();
   ck_assert_ptr_null (gui_find (GTK_WIDGET (hand_window ()), todo));
   g_bytes_unref (sheet);
 }

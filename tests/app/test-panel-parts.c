@@ -93,6 +93,37 @@ START_TEST (rooms_that_are_ticked_are_where_it_may_be)
 }
 END_TEST
 
+/* Between F1 and F2 there are 28 mm less a former's thickness; the pushrod is 220 mm long. */
+START_TEST (a_bay_that_is_too_short_cannot_be_ticked_and_says_so)
+{
+  GtkWidget *check;
+
+  trammel_session_do (stage.session, change_bay_added (trammel_session_aeroplane (stage.session), "F1", "F2", NULL), "Add Bay");
+  choose ("pushrod");
+  check = find ("bay");
+  ck_assert (!gtk_widget_is_sensitive (check));
+  ck_assert (g_str_has_prefix (gtk_label_get_text (GTK_LABEL (gtk_widget_get_next_sibling (check))), "too short: "));
+  press ("bay");
+  ck_assert_ptr_null (part ("pushrod")->bays);
+  choose ("receiver");
+  ck_assert (gtk_widget_is_sensitive (find ("bay")));
+  ck_assert (!gtk_widget_get_visible (gtk_widget_get_next_sibling (find ("bay"))));
+}
+END_TEST
+
+/* It was ticked while it fitted: what does not fit any more can be taken back. */
+START_TEST (a_ticked_room_that_has_become_too_small_says_so_and_can_be_unticked)
+{
+  trammel_session_do (stage.session, change_bay_added (trammel_session_aeroplane (stage.session), "F1", "F2", NULL), "Add Bay");
+  trammel_session_do (stage.session, change_part_room (trammel_session_aeroplane (stage.session), "pushrod", "bay", true), "Tick");
+  choose ("pushrod");
+  ck_assert (gtk_widget_is_sensitive (find ("bay")));
+  ck_assert (gtk_widget_get_visible (gtk_widget_get_next_sibling (find ("bay"))));
+  press ("bay");
+  ck_assert_ptr_null (part ("pushrod")->bays);
+}
+END_TEST
+
 START_TEST (a_turn_and_a_group_are_typed)
 {
   choose ("servo-left");
@@ -181,6 +212,21 @@ START_TEST (a_part_on_a_rail_is_not_typed_past_the_end_of_it)
   ck_assert_double_eq (part ("battery")->x, 124);
   retype ("Rear edge, mm", "84");
   ck_assert_double_eq (part ("battery")->x, 134);
+}
+END_TEST
+
+/* The battery's rail goes from 82 to 134. */
+START_TEST (a_place_past_the_rail_is_taken_and_says_so_both_ways)
+{
+  choose ("battery");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Behind its rail, which ends at 134\u00a0mm: move it forward, or lengthen the rail."));
+  retype ("Middle, aft of datum, mm", "140");
+  ck_assert_double_eq (part ("battery")->x, 140);
+  find ("Behind its rail, which ends at 134\u00a0mm: move it forward, or lengthen the rail.");
+  retype ("Middle, aft of datum, mm", "80");
+  find ("Ahead of its rail, which begins at 82\u00a0mm: move it aft, or lengthen the rail.");
+  retype ("Middle, aft of datum, mm", "134");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "Ahead of its rail, which begins at 82\u00a0mm: move it aft, or lengthen the rail."));
 }
 END_TEST
 
@@ -311,14 +357,14 @@ START_TEST (where_the_bare_airframe_balances_is_typed_once_it_is_weighed)
   retype ("Balances at, mm", "215 +- 1");
   ck_assert (traits ().airframe_balanced && traits ().airframe_x == 215 && traits ().airframe_x_sigma == 1);
   ck_assert_double_gt (trammel_session_figures (stage.session)->mass.x_mm, before + 2);
-  find ("aft, as found");
+  find ("aft of the datum, as found");
   choose ("wing");
   g_autofree char *mass = units_mass ((Units) { LENGTH_MM, MASS_G }, load_mass ("wing-structure"));
   g_autofree char *counts = g_strdup_printf ("counts as %s", mass);
   find (counts);
   trammel_session_select (stage.session, (Selection) { 0 });
   undo_is ("Balance Airframe");
-  find ("aft, reckoned");
+  find ("aft of the datum, reckoned");
   undo_is ("Weigh Airframe");
   ck_assert_double_eq (trammel_session_figures (stage.session)->mass.x_mm, before);
 }
@@ -349,11 +395,14 @@ main (void)
   tcase_add_test (tests, a_part_still_to_come_counts_and_reads_so_in_the_list);
   tcase_add_test (tests, a_part_left_out_counts_nowhere);
   tcase_add_test (tests, a_part_is_fixed_to_what_it_belongs_to_and_moves_with_it);
+  tcase_add_test (tests, a_bay_that_is_too_short_cannot_be_ticked_and_says_so);
+  tcase_add_test (tests, a_ticked_room_that_has_become_too_small_says_so_and_can_be_unticked);
   tcase_add_test (tests, rooms_that_are_ticked_are_where_it_may_be);
   tcase_add_test (tests, a_turn_and_a_group_are_typed);
   tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
   tcase_add_test (tests, what_stands_on_a_label_is_typed_and_what_it_gives_is_read);
   tcase_add_test (tests, a_part_on_a_rail_is_not_typed_past_the_end_of_it);
+  tcase_add_test (tests, a_place_past_the_rail_is_taken_and_says_so_both_ways);
   tcase_add_test (tests, a_place_off_centre_says_its_side_beside_the_sign_it_is_typed_with);
   tcase_add_test (tests, a_propeller_behind_its_cowl_s_front_is_not_told_with_a_minus);
   tcase_add_test (tests, a_part_s_tray_is_read_and_typed_from_a_former);

@@ -299,6 +299,48 @@ START_TEST (a_second_servo_joins_in_and_its_own_lead_goes_in_one_step)
 }
 END_TEST
 
+/* The choices of an end by their names; the one shown has an asterisk. */
+static char *
+choices_of (GtkWidget *end)
+{
+  GListModel *names = gtk_drop_down_get_model (GTK_DROP_DOWN (end));
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < g_list_model_get_n_items (names); i++)
+    g_string_append_printf (text, "%s%s;", gtk_string_list_get_string (GTK_STRING_LIST (names), i),
+                            i == gtk_drop_down_get_selected (GTK_DROP_DOWN (end)) ? "*" : "");
+  return g_string_free (text, FALSE);
+}
+
+/* Both servos and the receiver: what is chosen at one end is not offered at another. */
+START_TEST (all_three_ends_of_a_two_into_one_lead_are_shown_and_changed)
+{
+  g_autoptr (GtkWidget) from = NULL, to = NULL;
+  g_autofree char *begins = NULL, *ends = NULL;
+  Lead *joined;
+
+  choose ();
+  joined = (Lead *) piece_dup (&lead ()->piece);
+  joined->also = g_strdup ("servo-right");
+  trammel_session_do (hand_session (), change_lead (hand_aeroplane (), left, joined), "Join");
+  from = g_object_ref_sink (lead_end_control (hand_session (), LEG_FROM));
+  to = g_object_ref_sink (lead_end_control (hand_session (), LEG_TO));
+  begins = choices_of (from);
+  ends = choices_of (to);
+  ck_assert_str_eq (begins, "Servo, elevator;Servo, left aileron*;");
+  ck_assert_ptr_nonnull (strstr (ends, "Receiver*;"));
+  ck_assert_ptr_null (strstr (ends, "Servo"));
+  ck_assert_ptr_null (strstr (ends, "Pushrod"));
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (from), 0);
+  ck_assert_str_eq (lead ()->from, "servo-elevator");
+  ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Change Where a Lead Begins");
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (to), 0);
+  ck_assert_str_ne (lead ()->to, "receiver");
+  ck_assert_str_eq (lead ()->also, "servo-right");
+  ck_assert_str_eq (trammel_session_undo_label (hand_session ()), "Change Where a Lead Ends");
+}
+END_TEST
+
 static Part *
 two_into_one (void)
 {
@@ -363,6 +405,7 @@ main (void)
   tcase_add_test (leads, esc_leaves_a_lead_that_is_being_laid);
   tcase_add_test (leads, a_length_that_is_typed_says_what_is_left_over_or_which_extension_helps);
   tcase_add_test (leads, a_second_servo_joins_in_and_its_own_lead_goes_in_one_step);
+  tcase_add_test (leads, all_three_ends_of_a_two_into_one_lead_are_shown_and_changed);
   tcase_add_test (leads, a_two_into_one_lead_put_on_the_sheet_joins_both_aileron_servos_in_one_step);
   tcase_add_test (leads, without_two_servos_a_two_into_one_lead_says_what_it_needs);
   return hand_run ("sheet leads", (TCase *[]) { leads }, 1);

@@ -201,6 +201,32 @@ toast_is_there (gpointer window)
   return gui_find (window, "What was copied is no part of an aeroplane") != NULL;
 }
 
+/* px, from the left of the window: where a thing begins, or where it ends on the right. */
+static float
+edge_in (TrammelWindow *window, GtkWidget *widget, bool right)
+{
+  graphene_rect_t bounds;
+
+  ck_assert (gtk_widget_compute_bounds (widget, GTK_WIDGET (window), &bounds));
+  return bounds.origin.x + (right ? bounds.size.width : 0);
+}
+
+/* What a servo takes along needs a long sentence. */
+START_TEST (a_toast_stands_over_the_sheet_and_leaves_the_foot_of_the_panel_free)
+{
+  TrammelWindow *window = racer ();
+  GtkWidget *toast, *foot = gui_await (GTK_WIDGET (window), "Add Outline…");
+
+  select_piece (window, "servo-elevator");
+  focus_sheet (window);
+  gui_key ("Delete");
+  toast = gui_await (GTK_WIDGET (window), "Servo, elevator deleted, with 1 part that served nothing else");
+  gui_settle ();
+  ck_assert_float_lt (edge_in (window, toast, true), edge_in (window, foot, false));
+  ck_assert (gtk_widget_get_mapped (foot));
+}
+END_TEST
+
 START_TEST (foreign_text_is_refused_in_words_and_changes_nothing)
 {
   TrammelWindow *window = racer ();
@@ -334,6 +360,7 @@ main (void)
   tcase_set_timeout (tests, 120);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
   tcase_add_test (tests, delete_takes_a_part_out_and_the_toast_brings_it_back);
+  tcase_add_test (tests, a_toast_stands_over_the_sheet_and_leaves_the_foot_of_the_panel_free);
   tcase_add_test (tests, a_servo_takes_its_pushrod_along_in_one_step_and_the_toast_says_so);
   tcase_add_test (tests, undo_and_redo_follow_their_keys_and_name_the_step);
   tcase_add_test (tests, the_offer_to_undo_goes_with_the_next_step);

@@ -65,7 +65,8 @@ static const Case cases[] = {
     .ballast = 6.2,
     .headline = "Tail-heavy: do not fly. The rail is too short: 10" NB "g in the nose end of the body as well.",
     .headline_in_inches = "Tail-heavy: do not fly. The rail is too short: 0.36" NB "oz in the nose end of the body as well.",
-    .second = "The rail ends 12" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 53" NB "mm." },
+    .second = "The rail ends 12" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 53" NB "mm."
+              " The ballast is for the aim, 12" NB "%." },
   { .because = "behind it, and nothing slides: 150.5 (165.3 − 148.8) / (148.8 − 18.05) g", .margin = -3, .balance_x = 165.3, .no_rail = true,
     .headline = "Tail-heavy: do not fly. Put 19" NB "g in the nose end of the body.",
     .headline_in_inches = "Tail-heavy: do not fly. Put 0.67" NB "oz in the nose end of the body." },
@@ -80,7 +81,8 @@ static const Case cases[] = {
   { .because = "less, and the rail is too short: 150.5 (158.7 − 27 × 42 / 150.5 − 148.8) / (148.8 − 11.85) g", .margin = 3, .balance_x = 158.7, .place = 76, .beyond_rail = true, .ballast = 6.2,
     .headline = "Tail-heavy, and the rail is too short: 2.6" NB "g in the nose end of the body as well.",
     .headline_in_inches = "Tail-heavy, and the rail is too short: 0.09" NB "oz in the nose end of the body as well.",
-    .second = "The rail ends 6" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 46" NB "mm." },
+    .second = "The rail ends 6" NB "mm too far aft. Limits 33 and 44" NB "mm; now it balances at 46" NB "mm."
+              " The ballast is for the aim, 12" NB "%." },
   { .because = "less, and nothing slides: 150.5 (158.7 − 148.8) / (148.8 − 16.5) g", .margin = 3, .balance_x = 158.7, .no_rail = true,
     .headline = "Tail-heavy. Put 11" NB "g in the nose end of the body.",
     .headline_in_inches = "Tail-heavy. Put 0.40" NB "oz in the nose end of the body." },
@@ -100,14 +102,16 @@ static const Case cases[] = {
   { .because = "more, and the rail ends short: 150.5 (139.9 + 27 × 10 / 150.5 − 148.8) / (148.8 − 439.1) g", .margin = 20, .balance_x = 139.9, .place = 146, .beyond_rail = true, .ballast = 5.7,
     .headline = "Nose-heavy, and the rail is too short: 3.7" NB "g in the tail end of the body as well.",
     .headline_in_inches = "Nose-heavy, and the rail is too short: 0.13" NB "oz in the tail end of the body as well.",
-    .second = "The rail ends 12" NB "mm too far forward. Limits 33 and 44" NB "mm; now it balances at 28" NB "mm." },
+    .second = "The rail ends 12" NB "mm too far forward. Limits 33 and 44" NB "mm; now it balances at 28" NB "mm."
+              " The ballast is for the aim, 12" NB "%." },
   { .because = "more, and nothing slides: 150.5 (139.9 − 148.8) / (148.8 − 435.8) g", .margin = 20, .balance_x = 139.9, .no_rail = true,
     .headline = "Nose-heavy, safe but dull. Take weight from the nose, or put 4.7" NB "g in the tail end of the body.",
     .headline_in_inches = "Nose-heavy, safe but dull. Take weight from the nose, or put 0.16" NB "oz in the tail end of the body." },
   { .because = "balancing ahead of the wing", .margin = 48, .balance_x = 109.2, .place = 146, .beyond_rail = true, .ballast = 30,
     .headline = "Nose-heavy, and the rail is too short: 22" NB "g in the tail end of the body as well.",
     .headline_in_inches = "Nose-heavy, and the rail is too short: 0.77" NB "oz in the tail end of the body as well.",
-    .second = "Limits 33 and 44" NB "mm; now it balances 3" NB "mm ahead of the leading edge." },
+    .second = "Limits 33 and 44" NB "mm; now it balances 3" NB "mm ahead of the leading edge."
+              " The ballast is for the aim, 12" NB "%." },
   { .because = "the masses are mostly guessed", .x_sigma = 6.1, .margin_sigma = 6.2,
     .headline = "In the band, but the masses are estimates. Weigh the body and “Motor” first.",
     .headline_in_inches = "In the band, but the masses are estimates. Weigh the body and “Motor” first." },
@@ -215,6 +219,19 @@ START_TEST (each_state_has_its_sentence_in_millimetres_and_in_inches)
     ck_assert_str_eq (advice->second, cases[_i].second);
   advice_free (advice);
   advice_free (in_inches);
+}
+END_TEST
+
+/* The place advised is 2 % of the chord ahead of the aim. */
+START_TEST (ballast_for_more_than_the_aim_says_why)
+{
+  g_autoptr (Figures) figures = racer_in_band (&(Case) { .because = "clear of the limit", .balance_x = 160, .margin = 1, .no_rail = true });
+  Advice *advice;
+
+  figures->balance.advised_x_mm = figures->balance.target_x_mm - 0.02 * figures->reference->planform.mac;
+  advice = advice_new (figures, metric);
+  ck_assert_ptr_nonnull (strstr (advice->second, "The ballast is for 14" NB "%, one deviation clear of the aft limit."));
+  advice_free (advice);
 }
 END_TEST
 
@@ -449,6 +466,7 @@ main (void)
 
   tcase_add_loop_test (tests, each_state_has_its_sentence_in_millimetres_and_in_inches, 0, G_N_ELEMENTS (cases));
   tcase_add_test (tests, an_airframe_without_mass_is_asked_for_before_any_advice);
+  tcase_add_test (tests, ballast_for_more_than_the_aim_says_why);
   tcase_add_test (tests, the_answer_stands_beside_the_sentence);
   tcase_add_test (tests, a_deviation_is_never_said_to_be_nothing);
   tcase_add_loop_test (tests, an_unfinished_aeroplane_is_told_what_is_missing, 0, G_N_ELEMENTS (unfinished));

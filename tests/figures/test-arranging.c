@@ -170,8 +170,13 @@ START_TEST (ballast_of_an_arrangement_is_a_block_where_least_of_it_is_needed_and
   g_autoptr (Figures) then = figures_once (arranged);
   const BallastPlace *first = &g_array_index (places, BallastPlace, 0);
   const Part *ballast = aeroplane_part_by_id (arranged, "ballast");
+  g_autofree char *margin = arranging_ballast_sentence (asked.arranging, best, (Units) { LENGTH_MM, MASS_G });
+  g_autofree char *in_ounces = arranging_ballast_sentence (asked.arranging, best, (Units) { LENGTH_INCH, MASS_OZ });
   RoomProfiles profiles = { .count = 0 };
 
+  ck_assert (g_str_has_prefix (margin, "This ballast is for the aft limit, 5\u00a0%; for the aim, 12\u00a0%, it takes "));
+  ck_assert (g_str_has_suffix (in_ounces, "oz."));
+  ck_assert_double_gt (arranging_ballast_for_aim_g (asked.arranging, best), best->ballast * 1e3 + 1);
   ck_assert_uint_ge (places->len, 2);
   ck_assert (first->has_room);
   ck_assert_double_eq_tol (best->ballast * 1e3, first->mass_g, 1e-6);

@@ -150,6 +150,66 @@ START_TEST (where_nothing_does_it_the_ballast_and_the_worth_of_a_gram_are_told)
 }
 END_TEST
 
+/* With so short a rail much is wanted of light parts: most of them would have to be ahead of the nose. */
+START_TEST (no_part_is_told_of_a_place_that_it_cannot_be_in)
+{
+  g_autoptr (Aeroplane) wide = racer ();
+  g_autoptr (Aeroplane) aeroplane = change_part_rail (wide, "battery", 123, 134);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  size_t beyond = 0;
+
+  for (size_t i = 0; i < movers.count; i++)
+    {
+      const Mover *mover = &movers.of[i];
+      g_autofree char *text = mover_text (&movers, mover, metric);
+      if (mover->can_move)
+        ck_assert (mover->told_x_mm >= 123 && mover->told_x_mm <= 134);
+      else if (isfinite (mover->told_x_mm))
+        ck_assert (mover->told_x_mm >= fmin (figures->nose_x_mm, mover->part->x) && mover->told_x_mm <= figures->tail_x_mm);
+      else
+        ck_assert (!text || !strstr (text, "forward"));
+      beyond += mover->wanted_x_mm < figures->nose_x_mm;
+    }
+  ck_assert_uint_ge (beyond, 1);
+  movers_clear (&movers);
+}
+END_TEST
+
+/* 100 mm further forward would be in the body, but ahead of the wing's leading edge. */
+START_TEST (a_part_fixed_to_the_wing_is_told_of_no_place_off_its_chord)
+{
+  g_autoptr (Aeroplane) made = racer ();
+  Part *servo = (Part *) piece_dup (&aeroplane_part_by_id (made, "servo-left")->piece);
+
+  g_free (servo->of);
+  servo->of = g_strdup ("wing");
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (made, &aeroplane_part_by_id (made, "servo-left")->piece, &servo->piece);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  const Mover *mover = mover_called (&movers, "servo-left");
+
+  ck_assert_double_gt (mover->wanted_x_mm, figures->nose_x_mm + 20);
+  ck_assert_double_lt (mover->wanted_x_mm, 100);
+  ck_assert_double_nan (mover->told_x_mm);
+  movers_clear (&movers);
+}
+END_TEST
+
+/* It stands where its rail ends. */
+START_TEST (a_part_at_the_end_of_its_rail_says_that_it_goes_no_further)
+{
+  g_autoptr (Aeroplane) wide = racer ();
+  g_autoptr (Aeroplane) aeroplane = change_part_rail (wide, "battery", 124, 134);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  Movers movers = movers_of (figures);
+  g_autofree char *text = mover_text (&movers, mover_called (&movers, "battery"), metric);
+
+  ck_assert (g_str_has_prefix (text, "goes no further that way"));
+  movers_clear (&movers);
+}
+END_TEST
+
 START_TEST (without_a_target_there_are_none)
 {
   g_autoptr (Aeroplane) aeroplane = with_part (aeroplane_new (), "pack", 27, 100);
@@ -225,6 +285,9 @@ main (void)
   tcase_add_test (tests, the_most_useful_comes_first_and_says_what_it_does);
   tcase_add_test (tests, where_no_part_does_it_alone_two_do_it_together);
   tcase_add_test (tests, where_nothing_does_it_the_ballast_and_the_worth_of_a_gram_are_told);
+  tcase_add_test (tests, no_part_is_told_of_a_place_that_it_cannot_be_in);
+  tcase_add_test (tests, a_part_fixed_to_the_wing_is_told_of_no_place_off_its_chord);
+  tcase_add_test (tests, a_part_at_the_end_of_its_rail_says_that_it_goes_no_further);
   tcase_add_test (tests, without_a_target_there_are_none);
   tcase_add_test (tests, of_many_parts_in_bays_none_does_it_alone_nor_together);
   tcase_add_test (tests, without_parts_the_ballast_is_told);

@@ -4,6 +4,7 @@
 #include "document/part-box.h"
 #include "figures/body-profile.h"
 #include "figures/places-memo.h"
+#include "figures/room-refusal.h"
 #include "figures/wing-depth.h"
 #include "support/aeroplanes.h"
 #include "support/run-suite.h"
@@ -101,6 +102,37 @@ START_TEST (in_a_bay_a_part_may_be_wherever_its_box_is_clear_of_formers_and_wall
 END_TEST
 
 /* Its after end needs 17 mm of half width, walls counted, which ends at x = 230; and 12 mm of half height, which goes on to 240. */
+static void
+refused (const Part *changed, const char *room, const char *words)
+{
+  g_autoptr (Aeroplane) made = boxy ();
+  g_autofree char *refusal = room_refusal (made, changed, room, (Units) { LENGTH_MM, MASS_G });
+
+  ck_assert_pstr_eq (refusal, words);
+}
+
+/* Between F1 and F2 there are 100 mm; 36 mm are clear across, 26 in height; the wing's chord is 100 mm, and it ends at 300. */
+START_TEST (a_room_that_is_none_for_a_part_is_told_with_what_is_wrong)
+{
+  Part *part = pack (NULL);
+
+  refused (part, "front", NULL);
+  refused (part, "wing", NULL);
+  part->has_rail = true;
+  part->rail_from = part->rail_to = 200;
+  refused (part, "front", "the part's rail does not lead there");
+  part->has_rail = false;
+  part->width = 37;
+  refused (part, "front", "too narrow or too low for the part");
+  part->length = 101;
+  refused (part, "front", "too short: 100\u00a0mm, the part is 101\u00a0mm long");
+  refused (part, "wing", "too short: 100\u00a0mm, the part is 101\u00a0mm long");
+  part->y = 310;
+  refused (part, "wing", "does not reach to where the part stands");
+  piece_unref (&part->piece);
+}
+END_TEST
+
 START_TEST (where_the_body_tapers_a_part_goes_aft_only_as_far_as_it_fits)
 {
   g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), pack ("rear"));
@@ -403,6 +435,7 @@ main (void)
   tcase_add_loop_test (tests, formers_and_skin_take_from_the_room_in_a_bay_as_thick_as_they_are, 0, 4);
   tcase_add_test (tests, formers_as_thick_as_a_bay_is_long_leave_none);
   tcase_add_test (tests, in_a_bay_a_part_may_be_wherever_its_box_is_clear_of_formers_and_walls);
+  tcase_add_test (tests, a_room_that_is_none_for_a_part_is_told_with_what_is_wrong);
   tcase_add_test (tests, where_the_body_tapers_a_part_goes_aft_only_as_far_as_it_fits);
   tcase_add_test (tests, a_part_with_two_bays_has_places_in_both_and_its_rail_bounds_them);
   tcase_add_loop_test (tests, too_wide_too_high_or_too_long_it_has_none, 0, 3);

@@ -111,6 +111,31 @@ START_TEST (what_reaches_out_of_the_body_is_named_with_how_far_and_by_which_edge
 }
 END_TEST
 
+/* Its rail lets its middle go from 50 to 80. */
+static const struct { double x, lacking; unsigned edges; const char *words; } railed[] = {
+  { 44, 6, EDGE_FORE, "“it” stands ahead of its rail" }, { 91, 11, EDGE_AFT, "“it” stands behind its rail" },
+  { 50, 0, 0, NULL }, { 80.4, 0, 0, NULL },
+};
+
+START_TEST (what_stands_off_its_rail_is_named_with_how_far_both_ways)
+{
+  Part *part = boxed ("it", "battery", (Boxed) { railed[_i].x, 0, 0, 40, 30, 20 });
+
+  part->has_rail = true;
+  part->rail_from = 50;
+  part->rail_to = 80;
+  if (!railed[_i].words)
+    {
+      assert_no_fault (with_piece (boxy (), part));
+      return;
+    }
+  const RoomFault fault = only_fault (with_piece (boxy (), part), railed[_i].words);
+  ck_assert_int_eq (fault.kind, ROOM_OFF_RAIL);
+  ck_assert_double_eq_tol (fault.lacking_mm, railed[_i].lacking, 1e-9);
+  ck_assert_uint_eq (fault.edges, railed[_i].edges);
+}
+END_TEST
+
 static const struct { Boxed at; const char *class_name; } fitting[] = {
   { { 60, 0, 0, 40, 36, 26 }, "battery" },            /* to the walls */
   { { 60, 0.4, 0, 40, 36, 26 }, "battery" },          /* what nobody measures */
@@ -284,6 +309,7 @@ room_case (void)
   TCase *tests = tcase_create ("room");
 
   tcase_add_loop_test (tests, what_reaches_out_of_the_body_is_named_with_how_far_and_by_which_edge, 0, G_N_ELEMENTS (in_body));
+  tcase_add_loop_test (tests, what_stands_off_its_rail_is_named_with_how_far_both_ways, 0, G_N_ELEMENTS (railed));
   tcase_add_loop_test (tests, what_fits_or_lies_outside_by_its_nature_is_not_told_of, 0, G_N_ELEMENTS (fitting));
   tcase_add_loop_test (tests, in_a_cowl_there_is_the_cowls_room_and_behind_it_the_bodys, 0, (int) G_N_ELEMENTS (in_cowl));
   tcase_add_test (tests, a_part_turned_by_a_quarter_fits_by_its_turned_box);
