@@ -100,6 +100,50 @@ show (const SheetView *view, const SheetPlan *plan)
   return surface;
 }
 
+static cairo_surface_t *
+mask_acquire (cairo_pattern_t *pattern, void *mask, cairo_surface_t *target, const cairo_rectangle_int_t *extents)
+{
+  return cairo_surface_reference (mask);
+}
+
+static void
+mask_release (cairo_pattern_t *pattern, void *mask, cairo_surface_t *surface)
+{
+  cairo_surface_destroy (surface);
+}
+
+static cairo_status_t
+mask_share (cairo_pattern_t *pattern, void *mask, const cairo_pattern_t *other)
+{
+  cairo_surface_reference (mask);
+  return CAIRO_STATUS_SUCCESS;
+}
+
+static void
+mask_finish (cairo_pattern_t *pattern, void *mask)
+{
+  cairo_surface_destroy (mask);
+}
+
+/* A picture that is recorded is copied by cairo when it is given up, in each frame of a zoom. What is asked for only when it is painted
+ * is not; nobody changes it meanwhile. */
+static void
+mask_unrecorded (cairo_t *cr, cairo_surface_t *mask, double device_scale)
+{
+  cairo_pattern_t *pattern = cairo_pattern_create_raster_source (mask, CAIRO_CONTENT_ALPHA, cairo_image_surface_get_width (mask),
+                                                                 cairo_image_surface_get_height (mask));
+  cairo_matrix_t matrix;
+
+  cairo_surface_reference (mask);
+  cairo_raster_source_pattern_set_acquire (pattern, mask_acquire, mask_release);
+  cairo_raster_source_pattern_set_copy (pattern, mask_share);
+  cairo_raster_source_pattern_set_finish (pattern, mask_finish);
+  cairo_matrix_init_scale (&matrix, device_scale, device_scale);
+  cairo_pattern_set_matrix (pattern, &matrix);
+  cairo_mask (cr, pattern);
+  cairo_pattern_destroy (pattern);
+}
+
 void
 sheet_plan_draw (cairo_t *cr, const Look *look, const SheetView *view, const SheetPlan *plan)
 {
@@ -116,7 +160,10 @@ sheet_plan_draw (cairo_t *cr, const Look *look, const SheetView *view, const She
       Colour ink = look->plan_ink;
       ink.alpha = plan->strength;
       look_set_source (cr, ink);
-      cairo_mask_surface (cr, surface, 0, 0);
+      if (plan->copy)
+        mask_unrecorded (cr, surface, plan->device_scale);
+      else
+        cairo_mask_surface (cr, surface, 0, 0);
     }
   if (plan->copy && !copy_holds (plan->copy, view, plan))
     copy_take (plan->copy, view, plan, surface);

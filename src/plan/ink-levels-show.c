@@ -87,22 +87,33 @@ mixed (uint16_t from, uint16_t to, uint16_t share)
 }
 
 /* A whole row that lies inside, fetched: for each place its two pixels above, and the two below. */
-typedef struct { Row row; bool whole; uint16_t above[SQUARE], below[SQUARE]; } Fetched;
+typedef struct { Row row; uint16_t above[SQUARE], below[SQUARE]; } Fetched;
+
+typedef int Four __attribute__ ((vector_size (16)));
+
+/* Where a row's pixels lie after that of its first, reckoned four at a time: by itself the compiler takes one after the other. */
+static inline void
+find_offsets (const Row *row, int width, Four offsets[SQUARE / 4])
+{
+  Four x = (int) (row->x & 65535) + (Four) { 0, 1, 2, 3 } * row->step_x, y = (int) (row->y & 65535) + (Four) { 0, 1, 2, 3 } * row->step_y;
+
+  for (int i = 0; i < SQUARE / 4; i++, x += 4 * row->step_x, y += 4 * row->step_y)
+    offsets[i] = (y >> 16) * width + (x >> 16);
+}
 
 static void
 fetch_row (const Level *level, Fetched *to)
 {
-  const Row row = to->row;
-  const unsigned char *first = level->pixels + (row.y >> 16) * level->width + (row.x >> 16);
-  int x = (int) (row.x & 65535), y = (int) (row.y & 65535);
+  const unsigned char *above = level->pixels + (to->row.y >> 16) * level->width + (to->row.x >> 16), *below = above + level->width;
+  Four fours[SQUARE / 4];
+  int offsets[SQUARE];
 
-#pragma GCC unroll 2             /* all sixteen at once, as it is done else, take longer */
-  for (int i = 0; i < SQUARE; i++, x += row.step_x, y += row.step_y)
+  find_offsets (&to->row, level->width, fours);
+  memcpy (offsets, fours, sizeof offsets);
+  for (int i = 0; i < SQUARE; i++)
     {
-      const unsigned char *at = first + (ptrdiff_t) (y >> 16) * level->width + (x >> 16);
-
-      to->above[i] = two_at (at);
-      to->below[i] = two_at (at + level->width);
+      to->above[i] = two_at (above + offsets[i]);
+      to->below[i] = two_at (below + offsets[i]);
     }
 }
 
@@ -123,11 +134,10 @@ mix_row (const Fetched *from, unsigned char *shown)
     }
 }
 
-/* Straight through: where both ends are inside, all of it is. */
 static bool
-row_is_whole (const Level *level, const Row *row, int width)
+row_is_inside (const Level *level, const Row *row)
 {
-  return width == SQUARE && is_inside (level, row->x, row->y)
+  return is_inside (level, row->x, row->y)
          && is_inside (level, row->x + (long) (SQUARE - 1) * row->step_x, row->y + (long) (SQUARE - 1) * row->step_y);
 }
 
@@ -137,13 +147,6 @@ show_row (const Level *level, Row row, int width, unsigned char *shown)
 {
   for (int i = 0; i < width; i++, row.x += row.step_x, row.y += row.step_y)
     shown[i] = is_inside (level, row.x, row.y) ? sample (level, row.x, row.y) : 0;
-}
-
-/* As lround, which costs more than the pixels of a row. */
-static inline long
-nearest (double value)
-{
-  return (long) (value + (value < 0 ? -0.5 : 0.5));
 }
 
 /* The rows of a square, in 65536ths of a copy's pixels: where the first begins, its step, and what both grow by from row to row. */
@@ -161,12 +164,20 @@ rows_of (const Square *square, double scale)
                   .step = step, .step_grows = step_grows };
 }
 
-static Row
-row_at (const Rows *rows, int y)
-{
-  const Point at = point_add (rows->at, point_scale (rows->at_grows, y)), step = point_add (rows->step, point_scale (rows->step_grows, y));
+/* The same in whole numbers, a row's own divided by 65536 once more: from row to row there is only to add. */
+typedef struct { long x, y, step_x, step_y; } Fine;
 
-  return (Row) { nearest (at.x), nearest (at.y), (int) nearest (step.x), (int) nearest (step.y) };
+static Fine
+fine_of (Point at, Point step)
+{
+  return (Fine) { (long) (at.x * 65536), (long) (at.y * 65536), (long) (step.x * 65536), (long) (step.y * 65536) };
+}
+
+static inline Row
+fine_row (const Fine *from, const Fine *grows, int rows)
+{
+  return (Row) { (from->x + rows * grows->x + 32768) >> 16, (from->y + rows * grows->y + 32768) >> 16,
+                 (int) ((from->step_x + rows * grows->step_x + 32768) >> 16), (int) ((from->step_y + rows * grows->step_y + 32768) >> 16) };
 }
 
 static bool
@@ -179,26 +190,47 @@ is_near (Point at)
 
 /* What was fetched of a row cannot be mixed at once without waiting for it: so first all rows are fetched. */
 static void
-show_square (const Level *level, const Rows *rows, int width, int height, size_t stride, unsigned char *shown)
+show_whole (const Level *level, const Fine *first, const Fine *grows, int height, size_t stride, unsigned char *shown)
 {
   Fetched fetched[SQUARE];
 
-  if (!is_near (rows->at) || !is_near (point_add (rows->at, point_scale (rows->at_grows, SQUARE))))
-    return;
   for (int y = 0; y < height; y++)
     {
-      Fetched *to = &fetched[y];
-
-      to->row = row_at (rows, y);
-      to->whole = row_is_whole (level, &to->row, width);
-      if (to->whole)
-        fetch_row (level, to);
-      else
-        show_row (level, to->row, width, shown + (size_t) y * stride);
+      fetched[y].row = fine_row (first, grows, y);
+      fetch_row (level, &fetched[y]);
     }
   for (int y = 0; y < height; y++)
-    if (fetched[y].whole)
-      mix_row (&fetched[y], shown + (size_t) y * stride);
+    mix_row (&fetched[y], shown + (size_t) y * stride);
+}
+
+static void
+show_in_part (const Level *level, Row row, int width, unsigned char *shown)
+{
+  Fetched fetched = { .row = row };
+
+  if (width == SQUARE && row_is_inside (level, &row))
+    {
+      fetch_row (level, &fetched);
+      mix_row (&fetched, shown);
+    }
+  else
+    show_row (level, row, width, shown);
+}
+
+/* Both ways straight from row to row: where the ends of the first and of the last are inside, all of it is. */
+static void
+show_square (const Level *level, const Rows *rows, int width, int height, size_t stride, unsigned char *shown)
+{
+  if (!is_near (rows->at) || !is_near (point_add (rows->at, point_scale (rows->at_grows, SQUARE))))
+    return;
+  const Fine first = fine_of (rows->at, rows->step), grows = fine_of (rows->at_grows, rows->step_grows);
+  const Row upper = fine_row (&first, &grows, 0), lower = fine_row (&first, &grows, SQUARE - 1);
+
+  if (width == SQUARE && row_is_inside (level, &upper) && row_is_inside (level, &lower))
+    show_whole (level, &first, &grows, height, stride, shown);
+  else
+    for (int y = 0; y < height; y++)
+      show_in_part (level, fine_row (&first, &grows, y), width, shown + (size_t) y * stride);
 }
 
 static int
