@@ -2,7 +2,6 @@
 #include "app/export-job.h"
 #include <glib/gi18n-lib.h>
 #include "app/window-private.h"
-#include "document/writer.h"
 
 /* Shorter work is done before anybody could read that it is under way. */
 enum { QUIET_MS = 500 };
@@ -34,13 +33,13 @@ export_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *can
 {
   const Job *job = data;
   GError *error = NULL;
-  g_autoptr (GBytes) bytes = export_bytes (job->figures, &job->options, &error);
+  g_autoptr (GPtrArray) files = export_files (job->figures, &job->options, job->path, &error);
 
   if (g_task_return_error_if_cancelled (task)) {
     g_clear_error (&error);
     return;
   }
-  if (bytes != NULL && writer_replace_file (job->path, g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), false, &error))
+  if (files != NULL && export_files_write (files, &error))
     g_task_return_boolean (task, TRUE);
   else
     g_task_return_error (task, error);

@@ -12,26 +12,28 @@ enum { MOST_PX = 20000 };
 static const double mm_in_inch = 25.4, points_in_inch = 72;
 static const double svg_fineness = 10;      /* cairo writes letters in 64ths of its unit: a tenth of a mm is fine enough */
 
-typedef struct { const WallSheetLayout *layout; double scale; } ScaledSheet;
+typedef struct { const SheetPages *pages; size_t page; double scale; } ScaledPage;
 
 static void
 paint_scaled (cairo_t *cr, const void *data)
 {
-  const ScaledSheet *scaled = data;
+  const ScaledPage *scaled = data;
 
+  cairo_save (cr);
   cairo_scale (cr, scaled->scale, scaled->scale);
-  wall_sheet_draw (scaled->layout, cr);
+  sheet_pages_draw (scaled->pages, scaled->page, cr);
+  cairo_restore (cr);
 }
 
 GBytes *
-sheet_png (const WallSheetLayout *layout, const WallSheet *sheet, int dpi, GError **error)
+sheet_png (const SheetPages *pages, size_t page, int dpi, GError **error)
 {
   const int per_metre = (int) lround (dpi * 1000 / mm_in_inch);
-  const ScaledSheet scaled = { layout, per_metre / 1000.0 };
+  const ScaledPage scaled = { pages, page, per_metre / 1000.0 };
   double width, height;
-  Picture picture = { .per_metre = per_metre, .title = wall_sheet_title (sheet), .paint = paint_scaled, .data = &scaled };
+  Picture picture = { .per_metre = per_metre, .title = sheet_pages_title (pages), .paint = paint_scaled, .data = &scaled };
 
-  wall_sheet_size (sheet, &width, &height);
+  sheet_pages_size (pages, page, &width, &height);
   picture.width = (int) lround (width * scaled.scale);
   picture.height = (int) lround (height * scaled.scale);
   if (MAX (picture.width, picture.height) > MOST_PX)
@@ -51,16 +53,12 @@ append_bytes (void *closure, const unsigned char *bytes, unsigned length)
   return CAIRO_STATUS_SUCCESS;
 }
 
-/* Draws on a surface that writes into `bytes`, and ends both it and them: the surface is taken. */
+/* Ends a surface that wrote into `bytes`, and both with it: all are taken. */
 static GBytes *
-bytes_drawn (cairo_surface_t *surface, GByteArray *bytes, const ScaledSheet *scaled, GError **error)
+bytes_drawn (cairo_t *cr, cairo_surface_t *surface, GByteArray *bytes, GError **error)
 {
-  cairo_t *cr = cairo_create (surface);
-  cairo_status_t status;
+  cairo_status_t status = cairo_status (cr);
 
-  paint_scaled (cr, scaled);
-  cairo_show_page (cr);
-  status = cairo_status (cr);
   cairo_destroy (cr);
   cairo_surface_finish (surface);
   if (status == CAIRO_STATUS_SUCCESS)
@@ -75,37 +73,44 @@ bytes_drawn (cairo_surface_t *surface, GByteArray *bytes, const ScaledSheet *sca
 
 /* An empty date leaves the entry out, where cairo would put the clock's. */
 GBytes *
-sheet_pdf (const WallSheetLayout *layout, const WallSheet *sheet, GError **error)
+sheet_pdf (const SheetPages *pages, const char *date, GError **error)
 {
   const double scale = points_in_inch / mm_in_inch;
   GByteArray *bytes = g_byte_array_new ();
-  cairo_surface_t *surface;
   double width, height;
 
-  wall_sheet_size (sheet, &width, &height);
-  surface = cairo_pdf_surface_create_for_stream (append_bytes, bytes, width * scale, height * scale);
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, wall_sheet_title (sheet));
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_SUBJECT, _("Wall sheet with the balance mark"));
+  sheet_pages_size (pages, 0, &width, &height);
+  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (append_bytes, bytes, width * scale, height * scale);
+  cairo_t *cr = cairo_create (surface);
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, sheet_pages_title (pages));
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_SUBJECT, sheet_pages_subject (pages));
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATOR, "Trammel");
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATE_DATE, sheet->date);
-  return bytes_drawn (surface, bytes, &(ScaledSheet) { layout, scale }, error);
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATE_DATE, date);
+  for (size_t page = 0; page < sheet_pages_count (pages); page++)
+    {
+      sheet_pages_size (pages, page, &width, &height);
+      cairo_pdf_surface_set_size (surface, width * scale, height * scale);
+      paint_scaled (cr, &(ScaledPage) { pages, page, scale });
+      cairo_show_page (cr);
+    }
+  return bytes_drawn (cr, surface, bytes, error);
 }
 
 /* The head is written anew: mm outside, cairo's finer units inside, and words for those who cannot see it. cairo's own name for the
  * drawing counts the surfaces of the process; it goes. */
 static GBytes *
-svg_finished (GBytes *takes, const WallSheet *sheet)
+svg_finished (GBytes *takes, const SheetPages *pages, size_t page)
 {
   g_autoptr (GBytes) raw = takes;
   g_autofree char *text = g_strndup (g_bytes_get_data (raw, NULL), g_bytes_get_size (raw));
-  g_autofree char *title = g_markup_escape_text (wall_sheet_title (sheet), -1);
-  g_autofree char *description = g_markup_escape_text (_("Wall sheet with the balance mark"), -1);
+  g_autofree char *title = g_markup_escape_text (sheet_pages_title (pages), -1);
+  g_autofree char *description = g_markup_escape_text (sheet_pages_subject (pages), -1);
   char *definitions = strstr (text, "<defs>"), *drawing = strstr (text, "<g id=\"surface"), *inside = drawing ? strchr (drawing, '>') : NULL;
   GString *made = g_string_new ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
   double width, height;
   char number[G_ASCII_DTOSTR_BUF_SIZE], number2[G_ASCII_DTOSTR_BUF_SIZE];
 
-  wall_sheet_size (sheet, &width, &height);
+  sheet_pages_size (pages, page, &width, &height);
   g_ascii_formatd (number, sizeof number, "%.8g", width);
   g_ascii_formatd (number2, sizeof number2, "%.8g", height);
   g_string_append_printf (made, "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\" role=\"img\" "
@@ -119,14 +124,16 @@ svg_finished (GBytes *takes, const WallSheet *sheet)
 }
 
 GBytes *
-sheet_svg (const WallSheetLayout *layout, const WallSheet *sheet, GError **error)
+sheet_svg (const SheetPages *pages, size_t page, GError **error)
 {
   GByteArray *bytes = g_byte_array_new ();
   double width, height;
-  GBytes *raw;
 
-  wall_sheet_size (sheet, &width, &height);
-  raw = bytes_drawn (cairo_svg_surface_create_for_stream (append_bytes, bytes, width * svg_fineness, height * svg_fineness), bytes,
-                     &(ScaledSheet) { layout, svg_fineness }, error);
-  return raw != NULL ? svg_finished (raw, sheet) : NULL;
+  sheet_pages_size (pages, page, &width, &height);
+  cairo_surface_t *surface = cairo_svg_surface_create_for_stream (append_bytes, bytes, width * svg_fineness, height * svg_fineness);
+  cairo_t *cr = cairo_create (surface);
+  paint_scaled (cr, &(ScaledPage) { pages, page, svg_fineness });
+  cairo_show_page (cr);
+  GBytes *raw = bytes_drawn (cr, surface, bytes, error);
+  return raw != NULL ? svg_finished (raw, pages, page) : NULL;
 }

@@ -1,13 +1,12 @@
 #pragma once
-#include <glib.h>
-#include "drawing/wall-sheet.h"
+#include "drawing/sheet-pages.h"
 
-/** A wall sheet as a file, in memory. NULL and an EXPORT_ERROR on failure. `sheet` is what the layout was made from. */
+/** Pages as files, in memory. NULL and an EXPORT_ERROR on failure. `page` is less than their count. */
 
 /** True to size at the resolution that it records, which is the whole number of px a metre next to `dpi`; no larger than 20000 px a
  *  side. */
-GBytes *sheet_png (const WallSheetLayout *layout, const WallSheet *sheet, int dpi, GError **error);
-/** One page of the paper's size; its words can be searched. Dated by the sheet's date alone. */
-GBytes *sheet_pdf (const WallSheetLayout *layout, const WallSheet *sheet, GError **error);
+GBytes *sheet_png (const SheetPages *pages, size_t page, int dpi, GError **error);
+/** All pages, each of its size; words can be searched. Dated by `date` alone ("" leaves it out). */
+GBytes *sheet_pdf (const SheetPages *pages, const char *date, GError **error);
 /** Sized in mm, user units are mm; letters are shapes. With title and description. */
-GBytes *sheet_svg (const WallSheetLayout *layout, const WallSheet *sheet, GError **error);
+GBytes *sheet_svg (const SheetPages *pages, size_t page, GError **error);

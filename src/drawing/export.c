@@ -4,6 +4,7 @@
 #include <string.h>
 #include "document/writer.h"
 #include "drawing/export-sheet.h"
+#include "drawing/paper.h"
 #include "figures/report.h"
 
 static const int least_dpi = 30, greatest_dpi = 1200;
@@ -30,7 +31,8 @@ export_format_of (const char *path, ExportFormat *format)
 ExportOptions
 export_default_options (const char *path)
 {
-  ExportOptions options = { .format = EXPORT_PNG, .units = { LENGTH_MM, MASS_G }, .paper = "a4", .dpi = 150 };
+  ExportOptions options = { .format = EXPORT_PNG, .units = { LENGTH_MM, MASS_G }, .paper = "a4", .dpi = 150,
+                            .read_across = 100, .read_along = 100 };
 
   export_format_of (path, &options.format);
   return options;
@@ -55,44 +57,32 @@ bytes_of_text (char *takes)
 }
 
 static GBytes *
-drawn_bytes (const WallSheetLayout *layout, const WallSheet *sheet, const ExportOptions *options, GError **error)
+drawn_bytes (const SheetPages *pages, size_t page, const ExportOptions *options, GError **error)
 {
   switch (options->format)
     {
-    case EXPORT_PNG: return sheet_png (layout, sheet, options->dpi, error);
-    case EXPORT_PDF: return sheet_pdf (layout, sheet, error);
-    default:         return sheet_svg (layout, sheet, error);
+    case EXPORT_PNG: return sheet_png (pages, page, options->dpi, error);
+    case EXPORT_PDF: return sheet_pdf (pages, options->date, error);
+    default:         return sheet_svg (pages, page, error);
     }
+}
+
+/* The pages, where the options make sense. */
+static SheetPages *
+pages_of (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  if (options->format != EXPORT_PNG || (options->dpi >= least_dpi && options->dpi <= greatest_dpi))
+    return sheet_pages_new (figures, options, error);
+  g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_FORMAT, _("A picture has %d to %d dots an inch, not %d."), least_dpi, greatest_dpi, options->dpi);
+  return NULL;
 }
 
 static GBytes *
 sheet_bytes (const Figures *figures, const ExportOptions *options, GError **error)
 {
-  const WallSheet sheet = {
-    .figures = figures, .units = options->units, .paper = paper_find (options->paper), .portrait = options->portrait, .date = options->date };
-  WallSheetLayout *layout;
-  GBytes *bytes = NULL;
+  g_autoptr (SheetPages) pages = pages_of (figures, options, error);
 
-  if (sheet.paper == NULL)
-    {
-      g_autofree char *known = paper_words (", ");
-
-      /* Translators: behind the colon a list of words that stay as they are, "a4, a3, letter" */
-      g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_PAPER, _("No paper is called “%s”. Known are: %s."), options->paper, known);
-      return NULL;
-    }
-  if (options->format == EXPORT_PNG && (options->dpi < least_dpi || options->dpi > greatest_dpi))
-    {
-      g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_FORMAT, _("A picture has %d to %d dots an inch, not %d."), least_dpi, greatest_dpi, options->dpi);
-      return NULL;
-    }
-  layout = wall_sheet_layout_new (&sheet);
-  if (layout != NULL)
-    bytes = drawn_bytes (layout, &sheet, options, error);
-  else
-    g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_DRAWING, _("The wall sheet has no room on %s paper; take a larger one."), sheet.paper->title);
-  wall_sheet_layout_free (layout);
-  return bytes;
+  return pages != NULL ? drawn_bytes (pages, MIN (options->page, sheet_pages_count (pages) - 1), options, error) : NULL;
 }
 
 GBytes *
@@ -108,12 +98,88 @@ export_bytes (const Figures *figures, const ExportOptions *options, GError **err
   return NULL;
 }
 
+static bool
+format_is_drawn (ExportFormat format)
+{
+  return format == EXPORT_PNG || format == EXPORT_PDF || format == EXPORT_SVG;
+}
+
+/* Where page `page` of several goes: OUT.png becomes OUT-1.png and so on. */
+static char *
+page_path (const char *path, size_t page)
+{
+  const char *ending = strrchr (path, '.'), *slash = strrchr (path, G_DIR_SEPARATOR);
+  const int stem = ending != NULL && (slash == NULL || slash < ending) ? (int) (ending - path) : (int) strlen (path);
+
+  return g_strdup_printf ("%.*s-%zu%s", stem, path, page + 1, path + stem);
+}
+
+static void
+file_free (gpointer data)
+{
+  ExportFile *file = data;
+
+  g_free (file->path);
+  g_bytes_unref (file->bytes);
+  g_free (file);
+}
+
+/* Behind the others, unless there are no bytes. Both are taken. */
+static bool
+add_file (GPtrArray *files, char *path, GBytes *bytes)
+{
+  if (bytes == NULL)
+    {
+      g_free (path);
+      return false;
+    }
+  ExportFile *file = g_new (ExportFile, 1);
+  *file = (ExportFile) { path, bytes };
+  g_ptr_array_add (files, file);
+  return true;
+}
+
+static bool
+add_pages (GPtrArray *files, const Figures *figures, const ExportOptions *options, const char *path, GError **error)
+{
+  g_autoptr (SheetPages) pages = pages_of (figures, options, error);
+  const size_t count = pages == NULL ? 0 : options->format == EXPORT_PDF ? 1 : sheet_pages_count (pages);
+  bool made = pages != NULL;
+
+  for (size_t page = 0; made && page < count; page++)
+    made = add_file (files, count > 1 ? page_path (path, page) : g_strdup (path), drawn_bytes (pages, page, options, error));
+  return made;
+}
+
+GPtrArray *
+export_files (const Figures *figures, const ExportOptions *options, const char *path, GError **error)
+{
+  g_autoptr (GPtrArray) files = g_ptr_array_new_with_free_func (file_free);
+  const bool made = format_is_drawn (options->format) ? add_pages (files, figures, options, path, error)
+                    : add_file (files, g_strdup (path), export_bytes (figures, options, error));
+
+  return made ? g_steal_pointer (&files) : NULL;
+}
+
+bool
+export_files_write (const GPtrArray *files, GError **error)
+{
+  for (guint i = 0; i < files->len; i++)
+    {
+      const ExportFile *file = files->pdata[i];
+      size_t length;
+      const void *data = g_bytes_get_data (file->bytes, &length);
+
+      if (!writer_replace_file (file->path, data, length, false, error))
+        return false;
+    }
+  return true;
+}
+
 bool
 export_write (const Figures *figures, const ExportOptions *options, const char *path, GError **error)
 {
-  g_autoptr (GBytes) bytes = export_bytes (figures, options, error);
-  size_t length;
-  const void *data = bytes != NULL ? g_bytes_get_data (bytes, &length) : NULL;
+  g_autoptr (GPtrArray) files = export_files (figures, options, path, error);
 
-  return bytes != NULL && writer_replace_file (path, data, length, false, error);
+  return files != NULL && export_files_write (files, error);
 }

@@ -5,11 +5,21 @@
 
 typedef enum { EXPORT_PNG, EXPORT_PDF, EXPORT_SVG, EXPORT_CSV, EXPORT_JSON } ExportFormat;
 
+typedef enum { EXPORT_WALL_SHEET, EXPORT_TEMPLATE, EXPORT_PARTS_SHEET, EXPORT_CUTTING, EXPORT_SHEET_COUNT } ExportSheet;
+/** Which halves of a wing or a tail a template and files for cutting hold. */
+typedef enum { EXPORT_BOTH_HALVES, EXPORT_STARBOARD, EXPORT_PORT, EXPORT_HALVES_COUNT } ExportHalves;
+
 typedef struct {
   ExportFormat format;
+  ExportSheet sheet;
   Units units;
   char paper[16];          /* its word: "a4", "letter"; see paper.h */
   bool portrait;
+  bool one_page;           /* a template: on one page as large as it needs, whatever the paper */
+  ExportHalves halves;
+  double read_across, read_along;     /* template: how long the printer at hand draws 100 mm across and along the paper, mm, 90..110 */
+  double kerf;             /* files for cutting: how wide the cut is, mm, 0..2 */
+  size_t page;             /* PNG and SVG in memory: which one; the last where there are fewer */
   int dpi;                 /* PNG: 30..1200 */
   ReportList list;         /* CSV: which one */
   char date[11];           /* of the document's last change, "2026-11-25", for the title block and the PDF; "": a line to fill in by hand */
@@ -22,7 +32,8 @@ bool export_format_of (const char *path, ExportFormat *format);
 /** Paper by name, landscape size in mm; false for one it does not know. */
 bool export_paper_size (const char *name, double *width_mm, double *height_mm);
 
-/** Writes the wall sheet (or list, or figures) atomically to `path`. PNG records its resolution. The same document gives the same bytes:
+/** Writes the sheet (or list, or figures) atomically to `path`; several pages of a PNG or an SVG to path-1 and so on, once all of them are made.
+ *  PNG records its resolution. The same document gives the same bytes:
  *  no clock is read. On an error the file at `path` is as it was, and the sentence says what and where:
  *    EXPORT_ERROR_PAPER      a paper that is not known
  *    EXPORT_ERROR_FORMAT     resolution out of range; a format that is none
@@ -30,7 +41,13 @@ bool export_paper_size (const char *name, double *width_mm, double *height_mm);
  *    EXPORT_ERROR_DRAWING    no memory, or a paper on which nothing finds room
  *    of the writer           a folder that cannot be written */
 bool export_write (const Figures *figures, const ExportOptions *options, const char *path, GError **error);
-/** The same into memory. */
+/** A file that is ready to be written. */
+typedef struct { char *path; GBytes *bytes; } ExportFile;
+/** All files of an export, in memory: ExportFile, freed with the array. NULL and the error on failure. */
+GPtrArray *export_files (const Figures *figures, const ExportOptions *options, const char *path, GError **error);
+/** Writes them, each atomically; what fails ends it. */
+bool       export_files_write (const GPtrArray *files, GError **error);
+/** One page, list or set of figures in memory. */
 GBytes *export_bytes (const Figures *figures, const ExportOptions *options, GError **error);
 
 #define EXPORT_ERROR (export_error_quark ())

@@ -56,6 +56,12 @@ wall_sheet_layout_free (WallSheetLayout *self)
   g_free (self);
 }
 
+void
+wall_sheet_layout_size (const WallSheetLayout *self, double *width, double *height)
+{
+  wall_sheet_size (&self->sheet, width, height);
+}
+
 double
 wall_sheet_layout_scale (const WallSheetLayout *self)
 {

@@ -1,0 +1,115 @@
+#include "trammel-config.h"
+#include "drawing/sheet-pages.h"
+#include <glib/gi18n-lib.h>
+#include "drawing/paper.h"
+#include "drawing/wall-sheet.h"
+
+struct SheetPages {
+  const SheetPagesKind *kind;
+  void *layout;
+  char *title, *subject;
+};
+
+SheetPages *
+sheet_pages_of (const SheetPagesKind *kind, void *takes, const char *title, const char *subject)
+{
+  SheetPages *self = g_new (SheetPages, 1);
+
+  *self = (SheetPages) { .kind = kind, .layout = takes, .title = g_strdup (title), .subject = g_strdup (subject) };
+  return self;
+}
+
+void
+sheet_pages_free (SheetPages *self)
+{
+  if (self == NULL)
+    return;
+  self->kind->free (self->layout);
+  g_free (self->title);
+  g_free (self->subject);
+  g_free (self);
+}
+
+size_t
+sheet_pages_count (const SheetPages *self)
+{
+  return self->kind->count (self->layout);
+}
+
+void
+sheet_pages_size (const SheetPages *self, size_t page, double *width, double *height)
+{
+  self->kind->size (self->layout, page, width, height);
+}
+
+void
+sheet_pages_draw (const SheetPages *self, size_t page, cairo_t *cr)
+{
+  self->kind->draw (self->layout, page, cr);
+}
+
+const char *
+sheet_pages_title (const SheetPages *self)
+{
+  return self->title;
+}
+
+const char *
+sheet_pages_subject (const SheetPages *self)
+{
+  return self->subject;
+}
+
+static size_t
+wall_count (const void *layout)
+{
+  return 1;
+}
+
+static void
+wall_size (const void *layout, size_t page, double *width, double *height)
+{
+  wall_sheet_layout_size (layout, width, height);
+}
+
+static void
+wall_draw (const void *layout, size_t page, cairo_t *cr)
+{
+  wall_sheet_draw (layout, cr);
+}
+
+static void
+wall_free (void *takes)
+{
+  wall_sheet_layout_free (takes);
+}
+
+static SheetPages *
+wall_pages (const Figures *figures, const ExportOptions *options, const Paper *paper, GError **error)
+{
+  static const SheetPagesKind kind = { .count = wall_count, .size = wall_size, .draw = wall_draw, .free = wall_free };
+  const WallSheet sheet = {
+    .figures = figures, .units = options->units, .paper = paper, .portrait = options->portrait, .date = options->date };
+  WallSheetLayout *layout = wall_sheet_layout_new (&sheet);
+
+  if (layout != NULL)
+    return sheet_pages_of (&kind, layout, wall_sheet_title (&sheet), _("Wall sheet with the balance mark"));
+  g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_DRAWING, _("The wall sheet has no room on %s paper; take a larger one."), _(paper->title));
+  return NULL;
+}
+
+SheetPages *
+sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  const Paper *paper = paper_find (options->paper);
+
+  if (paper == NULL)
+    {
+      g_autofree char *known = paper_words (", ");
+
+      /* Translators: behind the colon a list of words that stay as they are, "a4, a3, letter" */
+      g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_PAPER, _("No paper is called “%s”. Known are: %s."), options->paper, known);
+      return NULL;
+    }
+  return wall_pages (figures, options, paper, error);
+}
