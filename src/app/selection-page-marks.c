@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/selection-page-private.h"
 #include <glib/gi18n-lib.h>
+#include "app/focus-scroller.h"
 #include "app/piece-edit.h"
 
 static const char mark_key[] = "trammel-mark";      /* of a row or its button: the mark's number, from 1 */
@@ -23,8 +24,10 @@ page_edit_mark (TrammelSelectionPage *self, guint number)
     if (mark_of (field) > 0 && mark_of (field) <= number)
       last = field;
   }
-  if (last != NULL)
-    trammel_field_edit (last, "");
+  if (last == NULL)
+    return;
+  trammel_field_edit (last, "");
+  focus_scroller_show (GTK_WIDGET (last));
 }
 
 static TrammelSelectionPage *
