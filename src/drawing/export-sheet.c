@@ -6,6 +6,7 @@
 #include <math.h>
 #include <string.h>
 #include "drawing/export.h"
+#include "drawing/pdf-finish.h"
 #include "drawing/picture.h"
 
 enum { MOST_PX = 20000 };
@@ -71,6 +72,14 @@ bytes_drawn (cairo_t *cr, cairo_surface_t *surface, GByteArray *bytes, GError **
   return NULL;
 }
 
+/* The language of the words that are drawn, whatever the desktop's is. */
+static const char *
+words_language (void)
+{
+  /* Translators: the tag of the language that you translate into: "de", "pt-BR" */
+  return C_("language", "en");
+}
+
 /* An empty date leaves the entry out, where cairo would put the clock's. */
 GBytes *
 sheet_pdf (const SheetPages *pages, const char *date, GError **error)
@@ -82,6 +91,7 @@ sheet_pdf (const SheetPages *pages, const char *date, GError **error)
   sheet_pages_size (pages, 0, &width, &height);
   cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (append_bytes, bytes, width * scale, height * scale);
   cairo_t *cr = cairo_create (surface);
+  cairo_pdf_surface_restrict_to_version (surface, CAIRO_PDF_VERSION_1_4);
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, sheet_pages_title (pages));
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_SUBJECT, sheet_pages_subject (pages));
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATOR, "Trammel");
@@ -93,7 +103,8 @@ sheet_pdf (const SheetPages *pages, const char *date, GError **error)
       paint_scaled (cr, &(ScaledPage) { pages, page, scale });
       cairo_show_page (cr);
     }
-  return bytes_drawn (cr, surface, bytes, error);
+  GBytes *raw = bytes_drawn (cr, surface, bytes, error);
+  return raw != NULL ? pdf_finished (raw, words_language ()) : NULL;
 }
 
 /* The head is written anew: mm outside, cairo's finer units inside, and words for those who cannot see it. cairo's own name for the
@@ -113,9 +124,9 @@ svg_finished (GBytes *takes, const SheetPages *pages, size_t page)
   sheet_pages_size (pages, page, &width, &height);
   g_ascii_formatd (number, sizeof number, "%.8g", width);
   g_ascii_formatd (number2, sizeof number2, "%.8g", height);
-  g_string_append_printf (made, "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\" role=\"img\" "
+  g_string_append_printf (made, "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" version=\"1.1\" role=\"img\" xml:lang=\"%s\" "
                           "width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\">\n<title>%s</title>\n<desc>%s</desc>\n",
-                          number, number2, number, number2, title, description);
+                          words_language (), number, number2, number, number2, title, description);
   if (definitions != NULL && definitions < drawing)
     g_string_append_len (made, definitions, drawing - definitions);
   g_string_append_printf (made, "<g id=\"sheet\" transform=\"scale(%s)\">", g_ascii_formatd (number, sizeof number, "%g", 1 / svg_fineness));
