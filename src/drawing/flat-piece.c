@@ -77,44 +77,81 @@ flat_piece_add_word (FlatPiece *self, const FlatWord *word)
   g_array_append_val (self->words, copy);
 }
 
+/* Where a thing goes: its x turned about 0 or not, then moved. */
+typedef struct { bool mirrored; Point by; } Carry;
+
 static Point
-point_mirrored (Point place)
+point_carried (Point place, const Carry *carry)
 {
-  return (Point) { -place.x, place.y };
+  return point_add ((Point) { carry->mirrored ? -place.x : place.x, place.y }, carry->by);
 }
 
 static Segment
-segment_mirrored (Segment segment)
+segment_carried (Segment segment, const Carry *carry)
 {
-  segment.to = point_mirrored (segment.to);
-  segment.control1 = point_mirrored (segment.control1);
-  segment.control2 = point_mirrored (segment.control2);
-  segment.centre = point_mirrored (segment.centre);
+  segment.to = point_carried (segment.to, carry);
+  if (segment.kind == SEGMENT_CURVE)
+    {
+      segment.control1 = point_carried (segment.control1, carry);
+      segment.control2 = point_carried (segment.control2, carry);
+    }
+  if (segment.kind == SEGMENT_ARC)
+    segment.centre = point_carried (segment.centre, carry);
   return segment;
+}
+
+/* Half a turn of an arc has its side by a rule that knows nothing of mirrors: it is carried in two pieces, which have none to choose. */
+static void
+add_line_carried (FlatPiece *self, FlatLine line, const Carry *carry)
+{
+  g_autofree Segment *segments = g_new (Segment, 2 * line.count);
+  Point from = line.start;
+  size_t count = 0;
+
+  for (size_t k = 0; k < line.count; k++)
+    {
+      Segment pieces[2] = { line.segments[k] };
+      const size_t parts = carry->mirrored && pieces[0].kind == SEGMENT_ARC ? 2 : 1;
+      if (parts == 2)
+        segment_split (from, &line.segments[k], 0.5, &pieces[0], &pieces[1]);
+      for (size_t i = 0; i < parts; i++)
+        segments[count++] = segment_carried (pieces[i], carry);
+      from = line.segments[k].to;
+    }
+  flat_piece_add_line (self, line.purpose, line.closed, point_carried (line.start, carry), segments, count);
+}
+
+static void
+add_word_carried (FlatPiece *self, FlatWord word, const Carry *carry)
+{
+  word.at = point_carried (word.at, carry);
+  word.across = carry->mirrored ? 1 - word.across : word.across;
+  word.turn = carry->mirrored ? -word.turn : word.turn;
+  flat_piece_add_word (self, &word);
+}
+
+static FlatPiece *
+carried (const FlatPiece *self, const char *name, const Carry *carry)
+{
+  FlatPiece *made = flat_piece_new (name, self->remark);
+
+  for (guint i = 0; i < self->lines->len; i++)
+    add_line_carried (made, g_array_index (self->lines, FlatLine, i), carry);
+  for (guint i = 0; i < self->words->len; i++)
+    add_word_carried (made, g_array_index (self->words, FlatWord, i), carry);
+  return made;
 }
 
 FlatPiece *
 flat_piece_mirrored (const FlatPiece *self, const char *name)
 {
-  FlatPiece *made = flat_piece_new (name, self->remark);
+  return carried (self, name, &(Carry) { .mirrored = true });
+}
 
-  for (guint i = 0; i < self->lines->len; i++)
-    {
-      FlatLine line = g_array_index (self->lines, FlatLine, i);
-      g_autofree Segment *segments = g_memdup2 (line.segments, line.count * sizeof *segments);
-      for (size_t k = 0; k < line.count; k++)
-        segments[k] = segment_mirrored (segments[k]);
-      flat_piece_add_line (made, line.purpose, line.closed, point_mirrored (line.start), segments, line.count);
-    }
-  for (guint i = 0; i < self->words->len; i++)
-    {
-      FlatWord word = g_array_index (self->words, FlatWord, i);
-      word.at = point_mirrored (word.at);
-      word.across = 1 - word.across;
-      word.turn = -word.turn;
-      flat_piece_add_word (made, &word);
-    }
-  return made;
+FlatPiece *
+flat_piece_moved (const FlatPiece *self, Point by)
+{
+  return carried (self, self->name, &(Carry) { .by = by });
 }
 
 Box

@@ -55,6 +55,8 @@ void flat_piece_add_words (FlatPiece *self, FlatPurpose purpose, double caps, Po
 void flat_piece_add_word  (FlatPiece *self, const FlatWord *word);
 /** The same piece seen from its other side: left and right changed about x = 0; words stay to be read. Named anew. */
 FlatPiece *flat_piece_mirrored (const FlatPiece *self, const char *name);
+/** The same piece, `by` further to the right and down. */
+FlatPiece *flat_piece_moved    (const FlatPiece *self, Point by);
 /** The box of its lines, words left out; empty without any. */
 Box flat_piece_bounds (const FlatPiece *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (FlatPiece, flat_piece_free)

@@ -1,0 +1,78 @@
+#include "trammel-config.h"
+#include "drawing/cutting.h"
+#include <glib/gi18n-lib.h>
+#include "drawing/cutting-place.h"
+#include "drawing/kerf.h"
+
+const CuttingLayer *
+cutting_layer (int layer)
+{
+  static const CuttingLayer layers[CUTTING_LAYER_COUNT] = {
+    [FLAT_CUT]      = { "cut",     N_("Edges"),             "#000000", 7 },
+    [FLAT_OPENING]  = { "opening", N_("Openings"),          "#ff0000", 1 },
+    [FLAT_HINGE]    = { "hinge",   N_("Hinge lines"),       "#00ff00", 3 },
+    [FLAT_STATION]  = { "station", N_("Stations"),          "#808080", 8 },
+    [FLAT_CENTRE]   = { "centre",  N_("Centre lines"),      "#ff7f00", 30 },
+    [FLAT_MARK]     = { "mark",    N_("Balance mark"),      "#0000ff", 5 },
+    [FLAT_LIMIT]    = { "limit",   N_("Limits"),            "#ff00ff", 6 },
+    [FLAT_ROOM]     = { "room",    N_("Servos and leads"),  "#00ffff", 4 },
+    [CUTTING_WORDS] = { "words",   N_("Words"),             "#0000ff", 5 },
+  };
+
+  return &layers[layer];
+}
+
+int
+cutting_layer_order (int i)
+{
+  static const int order[CUTTING_LAYER_COUNT] = { CUTTING_WORDS, FLAT_ROOM, FLAT_STATION, FLAT_CENTRE, FLAT_LIMIT, FLAT_MARK,
+                                                  FLAT_HINGE, FLAT_OPENING, FLAT_CUT };
+
+  return order[i];
+}
+
+/* A line each: what it is, the kerf, and what has to be known of a piece. */
+static char *
+description_of (const GPtrArray *pieces, double kerf)
+{
+  GString *text = g_string_new (_("Outlines for cutting at full size; one unit is one millimetre."));
+  char number[G_ASCII_DTOSTR_BUF_SIZE];
+
+  g_string_append_c (text, '\n');
+  if (kerf > 0)
+    g_string_append_printf (text, _("Edges and openings stand off for a cut %s mm wide; all other lines are where they are."),
+                            g_ascii_formatd (number, sizeof number, "%.4g", kerf));
+  else
+    g_string_append (text, _("All lines are where they are: half the width of the cut goes off each edge."));
+  for (guint i = 0; i < pieces->len; i++)
+    {
+      const FlatPiece *piece = pieces->pdata[i];
+      if (piece->remark != NULL)
+        g_string_append_printf (text, "\n%s: %s", piece->name, piece->remark);
+    }
+  return g_string_free (text, FALSE);
+}
+
+Cutting *
+cutting_new (const GPtrArray *pieces, double kerf, const char *title)
+{
+  g_autoptr (GPtrArray) moved = g_ptr_array_new_with_free_func ((GDestroyNotify) flat_piece_free);
+  Cutting *self = g_new (Cutting, 1);
+
+  for (guint i = 0; i < pieces->len; i++)
+    g_ptr_array_add (moved, kerf_piece (pieces->pdata[i], kerf));
+  *self = (Cutting) { .title = g_strdup (title != NULL && *title != '\0' ? title : _("Unnamed")), .description = description_of (pieces, kerf) };
+  self->pieces = cutting_place (moved, &self->width, &self->height);
+  return self;
+}
+
+void
+cutting_free (Cutting *self)
+{
+  if (self == NULL)
+    return;
+  g_ptr_array_unref (self->pieces);
+  g_free (self->title);
+  g_free (self->description);
+  g_free (self);
+}
