@@ -1,0 +1,18 @@
+#include "drawing/flat-pieces.h"
+#include "drawing/flat-half.h"
+
+static void
+free_piece (gpointer data)
+{
+  flat_piece_free (data);
+}
+
+GPtrArray *
+flat_pieces_of (const Figures *figures, Units units, ExportHalves halves)
+{
+  GPtrArray *pieces = g_ptr_array_new_with_free_func (free_piece);
+
+  for (size_t i = 0; i < figures->surface_count; i++)
+    flat_surface_add (pieces, figures, &figures->surfaces[i], units, halves);
+  return pieces;
+}
