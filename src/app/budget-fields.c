@@ -102,7 +102,7 @@ static char *
 balance_remark (TrammelSession *session, const FieldSpec *spec)
 {
   return g_strdup (trammel_session_figures (session)->airframe.balanced ? _("aft of the datum, as found")
-                                                                                : _("aft of the datum, reckoned"));
+                                                                        : _("aft of the datum, reckoned"));
 }
 
 static char *

@@ -19,7 +19,7 @@ ailerons (void)
 }
 
 static void
-choose (const char *surface, const char *id)
+choose_control (const char *surface, const char *id)
 {
   trammel_session_select (stage.session, selection_of_control (surface, id));
   gui_settle ();
@@ -56,7 +56,7 @@ START_TEST (a_station_typed_leaves_the_hinge_line_the_line_it_was)
 {
   double expected;
 
-  choose ("wing", "ailerons");
+  choose_control ("wing", "ailerons");
   expected = hinge_x_at (ailerons (), 180);
   retype ("Inner station, mm", "180");
   ck_assert_double_eq (ailerons ()->inner, 180);
@@ -68,7 +68,7 @@ END_TEST
 
 START_TEST (a_chord_typed_moves_that_end_and_no_other)
 {
-  choose ("wing", "ailerons");
+  choose_control ("wing", "ailerons");
   retype ("Chord, inner end, mm", "25");
   ck_assert_double_eq_tol (hinge_chord (wing (), ailerons (), false), 25, 1e-9);
   ck_assert_double_eq (ailerons ()->hinge_outer_x, 179);
@@ -90,7 +90,7 @@ START_TEST (what_cannot_be_is_refused_in_one_sentence_and_changes_nothing)
 {
   g_autoptr (Aeroplane) before = aeroplane_ref ((Aeroplane *) trammel_session_aeroplane (stage.session));
 
-  choose ("wing", "ailerons");
+  choose_control ("wing", "ailerons");
   retype (refused[_i].field, refused[_i].text);
   find (refused[_i].sentence);
   ck_assert_ptr_eq (trammel_session_aeroplane (stage.session), before);
@@ -99,7 +99,7 @@ END_TEST
 
 START_TEST (what_it_is_can_be_changed)
 {
-  choose ("wing", "ailerons");
+  choose_control ("wing", "ailerons");
   gui_click (beside ("What it is"));
   gui_settle ();
   gui_click (find ("Flap"));
@@ -116,7 +116,7 @@ START_TEST (a_throw_is_typed_in_degrees_or_as_a_rule_shows_it_and_taken_back)
   const double chord = hinge_chord (wing (), ailerons (), false);
   g_autofree char *half = g_strdup_printf ("%.6f", chord / 2);
 
-  choose ("wing", "ailerons");
+  choose_control ("wing", "ailerons");
   retype ("Trailing edge up, mm", half);
   ck_assert_double_eq_tol (ailerons ()->up, 30, 0.001);
   retype ("Down, °", "15");
@@ -134,7 +134,7 @@ END_TEST
 
 START_TEST (a_rudder_has_heights_and_turns_to_port_and_starboard)
 {
-  choose ("fin", "rudder");
+  choose_control ("fin", "rudder");
   ck_assert_str_eq (text_of ("Lower end, height, mm"), "4");
   ck_assert_str_eq (text_of ("To port, °"), "20");
   retype ("Upper end, height, mm", "75");

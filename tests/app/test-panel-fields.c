@@ -1,38 +1,6 @@
 /* The rows of the panel under a real hand: what a click marks, a list chooses and a field takes or refuses. */
 #include <math.h>
-#include "document/part-class.h"
 #include "support/panel-stage.h"
-
-static const Part *
-battery (void)
-{
-  return aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "battery");
-}
-
-static const Structure *
-structure_of (const char *id)
-{
-  const Aeroplane *aeroplane = trammel_session_aeroplane (stage.session);
-
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_STRUCTURE); i++)
-    if (g_strcmp0 (aeroplane_structure (aeroplane, i)->of, id) == 0)
-      return aeroplane_structure (aeroplane, i);
-  return NULL;
-}
-
-static void
-take_away (const Piece *piece)
-{
-  trammel_session_do (stage.session, aeroplane_without_dependents (trammel_session_aeroplane (stage.session), piece), "Delete");
-  gui_settle ();
-}
-
-static void
-choose (const char *id)
-{
-  trammel_session_select (stage.session, selection_of (id));
-  gui_settle ();
-}
 
 static GtkAdjustment *
 panel_scroll (void)
@@ -106,29 +74,6 @@ START_TEST (a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the
 }
 END_TEST
 
-START_TEST (a_deviation_without_a_mass_is_refused_and_makes_no_structure)
-{
-  take_away (&structure_of ("fin")->piece);
-  choose ("fin");
-  retype ("Known to ±, g", "2");
-  find ("Type the mass first.");
-  ck_assert_ptr_null (structure_of ("fin"));
-}
-END_TEST
-
-START_TEST (how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back)
-{
-  choose ("battery");
-  retype ("Known to ±, g", "0.5");
-  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
-  gtk_widget_grab_focus (find ("Known to ±, g"));
-  gui_key ("<Control>a");
-  gui_key ("Delete");
-  gui_key ("Return");
-  ck_assert_double_nan (battery ()->mass_sigma);
-}
-END_TEST
-
 /* Of a row without a unit, whose label reads like its field. */
 static void
 type_beside (const char *label, const char *text)
@@ -176,38 +121,6 @@ START_TEST (a_long_name_is_seen_from_its_beginning)
 }
 END_TEST
 
-START_TEST (a_mass_stands_with_the_digits_it_was_typed_with)
-{
-  choose ("battery");
-  retype ("Mass, g", "24.6");
-  gtk_widget_grab_focus (find ("Known to ±, g"));
-  gui_settle ();
-  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, g"))), "24.6");
-  retype ("Mass, g", "24.61234");
-  gtk_widget_grab_focus (find ("Known to ±, g"));
-  gui_settle ();
-  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, g"))), "25");
-}
-END_TEST
-
-/* A light part that nobody weighed: its deviation is never shown as nothing. */
-START_TEST (what_is_not_weighed_shows_its_deviation_as_all_deviations_are_shown)
-{
-  g_autofree char *figure = units_mass_deviation_figure ((Units) { LENGTH_MM, MASS_G }, part_class_mass_sigma ("receiver", 0.02));
-  g_autofree char *remark = g_strdup_printf ("± %s, not weighed", figure);
-
-  const Part *receiver = aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "receiver");
-  Part *light = (Part *) piece_dup (&receiver->piece);
-
-  light->mass = 0.02;
-  light->mass_sigma = NAN;
-  trammel_session_do (stage.session, aeroplane_with_replaced (trammel_session_aeroplane (stage.session), &receiver->piece, &light->piece), "Lighten");
-  choose ("receiver");
-  find (remark);
-  ck_assert (strstr (remark, "± 0,") == NULL && strstr (remark, "± 0.0") == NULL);
-}
-END_TEST
-
 START_TEST (what_a_section_does_can_be_typed_and_taken_back)
 {
   choose (wing ()->piece.id);
@@ -251,64 +164,6 @@ START_TEST (a_point_that_is_no_more_does_not_stay_selected)
   ck_assert_int_eq (trammel_session_selection (stage.session)->point, SHEET_POINT_NEUTRAL);
   take_away (&wing ()->piece);
   ck_assert (selection_is_empty (trammel_session_selection (stage.session)));
-}
-END_TEST
-
-START_TEST (a_mass_is_typed_with_its_deviation_in_one_go)
-{
-  choose ("battery");
-  retype ("Mass, g", "24.6 +- 0.5");
-  ck_assert_double_eq (battery ()->mass, 24.6);
-  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
-  ck_assert_str_eq (trammel_session_undo_label (stage.session), "Change Mass");
-}
-END_TEST
-
-/* Half a gram is a kitchen scale's deviation: common practice, no source. */
-START_TEST (a_mass_typed_alone_is_a_scale_s_and_is_undone_with_its_deviation)
-{
-  const double mass = battery ()->mass, sigma = battery ()->mass_sigma;
-
-  choose ("battery");
-  retype ("Mass, g", "24 +- 3");
-  retype ("Mass, g", "24.6");
-  ck_assert_double_eq (battery ()->mass, 24.6);
-  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
-  trammel_session_undo (stage.session);
-  ck_assert_double_eq (battery ()->mass_sigma, 3);
-  trammel_session_undo (stage.session);
-  ck_assert_double_eq (battery ()->mass, mass);
-  ck_assert (battery ()->mass_sigma == sigma || (isnan (sigma) && isnan (battery ()->mass_sigma)));
-}
-END_TEST
-
-START_TEST (a_mass_typed_alone_is_known_no_worse_than_it_was)
-{
-  choose ("battery");
-  retype ("Mass, g", "24 +- 0.05");
-  retype ("Mass, g", "24.6");
-  ck_assert_double_eq (battery ()->mass_sigma, 0.05);
-  retype ("Mass, g", "0");
-  retype ("Mass, g", "24 +- 0");
-  retype ("Mass, g", "25");
-  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
-}
-END_TEST
-
-/* The catalogue's stiff 5 × 3 is 2.5 ± 0.5 g: that deviation is a scale's too. */
-START_TEST (what_was_typed_is_not_called_unweighed_even_where_the_kind_has_a_scale_s_deviation)
-{
-  Part *propeller = (Part *) piece_dup (&battery ()->piece);
-
-  propeller->kind = g_strdup ("propeller-5x3");
-  propeller->mass = 2.5;
-  propeller->mass_sigma = 0.5;
-  trammel_session_do (stage.session, aeroplane_with_replaced (trammel_session_aeroplane (stage.session), &battery ()->piece, &propeller->piece), "Put");
-  choose ("battery");
-  find ("± 0.5, not weighed");
-  retype ("Mass, g", "2.9");
-  ck_assert_double_eq (battery ()->mass_sigma, 0.5);
-  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "± 0.5, not weighed"));
 }
 END_TEST
 
@@ -384,43 +239,6 @@ START_TEST (a_row_s_name_is_as_wide_at_any_height)
 }
 END_TEST
 
-/* 150 g are 5.29109… oz. */
-START_TEST (a_mass_in_ounces_is_edited_as_it_is_read_and_left_as_it_was_it_stays)
-{
-  const Aeroplane *before;
-
-  choose ("battery");
-  retype ("Mass, g", "150");
-  trammel_settings_set_units (stage.settings, (Units) { LENGTH_INCH, MASS_OZ });
-  gui_settle ();
-  before = trammel_session_aeroplane (stage.session);
-  gtk_widget_grab_focus (find ("Mass, oz"));
-  gui_settle ();
-  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, oz"))), "5.29");
-  gui_key ("<Control>a");
-  gui_type ("5.29");
-  gui_key ("Return");
-  ck_assert_ptr_eq (trammel_session_aeroplane (stage.session), before);
-  retype ("Mass, oz", "5.345");
-  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (find ("Mass, oz"))), "5.345");
-}
-END_TEST
-
-START_TEST (a_structure_s_mass_without_a_deviation_is_typed_and_nobody_says_that_it_is_not_weighed)
-{
-  choose ("fin");
-  find ("typed");
-  retype ("Known to ±, g", "0.2");
-  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "typed"));
-  trammel_session_undo (stage.session);
-  gui_settle ();
-  find ("typed");
-  retype ("Mass, g", "4");
-  ck_assert_double_eq (structure_of ("fin")->mass_sigma, 0.5);
-  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), "typed"));
-}
-END_TEST
-
 int
 main (void)
 {
@@ -434,25 +252,15 @@ main (void)
   tcase_add_test (with, a_row_of_a_list_low_in_the_scrolled_panel_is_the_row_that_is_chosen);
   tcase_add_test (with, a_click_into_an_empty_field_leaves_only_what_is_typed);
   tcase_add_test (with, a_click_into_a_field_selects_all_of_it_and_the_next_click_places_the_cursor);
-  tcase_add_test (with, a_deviation_without_a_mass_is_refused_and_makes_no_structure);
-  tcase_add_test (with, how_well_a_part_s_mass_is_known_can_be_typed_and_taken_back);
   tcase_add_test (with, a_long_name_is_seen_from_its_beginning);
-  tcase_add_test (with, a_mass_stands_with_the_digits_it_was_typed_with);
-  tcase_add_test (with, what_is_not_weighed_shows_its_deviation_as_all_deviations_are_shown);
   tcase_add_test (with, what_a_section_does_can_be_typed_and_taken_back);
   tcase_add_test (with, only_the_first_wing_is_asked_for_its_greatest_lift);
   tcase_add_test (with, a_point_that_is_no_more_does_not_stay_selected);
-  tcase_add_test (with, a_mass_is_typed_with_its_deviation_in_one_go);
-  tcase_add_test (with, a_mass_typed_alone_is_a_scale_s_and_is_undone_with_its_deviation);
-  tcase_add_test (with, a_mass_typed_alone_is_known_no_worse_than_it_was);
-  tcase_add_test (with, what_was_typed_is_not_called_unweighed_even_where_the_kind_has_a_scale_s_deviation);
   tcase_add_test (with, what_is_selected_elsewhere_comes_before_the_findings);
   tcase_add_test (with, an_area_is_typed_all_lengths_go_with_it_and_the_tail_arm_stays);
   tcase_add_test (with, an_area_that_no_surface_has_is_refused_in_words);
   tcase_add_test (with, a_span_beyond_the_limit_is_refused_in_the_words_of_the_sheet);
   tcase_add_test (with, the_handbook_speaks_of_a_body_only_where_there_is_one);
-  tcase_add_test (with, a_mass_in_ounces_is_edited_as_it_is_read_and_left_as_it_was_it_stays);
-  tcase_add_test (with, a_structure_s_mass_without_a_deviation_is_typed_and_nobody_says_that_it_is_not_weighed);
   suite_add_tcase (suite, with);
   return gui_run (suite);
 }

@@ -10,13 +10,6 @@ part (const char *id)
   return aeroplane_part_by_id (trammel_session_aeroplane (stage.session), id);
 }
 
-static void
-choose (const char *id)
-{
-  trammel_session_select (stage.session, selection_of (id));
-  gui_settle ();
-}
-
 /* Opens a drop-down and takes what reads so. */
 static void
 pick (const char *label, const char *words)

@@ -2,23 +2,10 @@
 #include <math.h>
 #include "support/panel-stage.h"
 
-static const Structure *
-structure_of (const char *id)
-{
-  return aeroplane_structure_of (trammel_session_aeroplane (stage.session), id);
-}
-
 static const StructureFigures *
 weighed (const char *id)
 {
   return figures_of_structure (trammel_session_figures (stage.session), structure_of (id));
-}
-
-static void
-choose (const char *id)
-{
-  trammel_session_select (stage.session, selection_of (id));
-  gui_settle ();
 }
 
 /* Presses the button whose label reads so, brought into view first. */

@@ -9,12 +9,6 @@ wing_span (void)
   return figures_of_surface (trammel_session_figures (stage.session), wing ()->piece.id)->planform.span;
 }
 
-static const Part *
-battery (void)
-{
-  return aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "battery");
-}
-
 START_TEST (a_typed_span_is_the_wings_to_the_last_digit_and_one_step_to_undo)
 {
   trammel_session_select (stage.session, selection_of (wing ()->piece.id));

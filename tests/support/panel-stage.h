@@ -90,3 +90,31 @@ wing (void)
 {
   return aeroplane_reference_wing (trammel_session_aeroplane (stage.session));
 }
+
+static inline const Part *
+battery (void)
+{
+  return aeroplane_part_by_id (trammel_session_aeroplane (stage.session), "battery");
+}
+
+static inline const Structure *
+structure_of (const char *id)
+{
+  return aeroplane_structure_of (trammel_session_aeroplane (stage.session), id);
+}
+
+/** Selects the piece of that id, as a click on the sheet does. */
+static inline void
+choose (const char *id)
+{
+  trammel_session_select (stage.session, selection_of (id));
+  gui_settle ();
+}
+
+/** Deletes a piece, and what is nothing without it. */
+static inline void
+take_away (const Piece *piece)
+{
+  trammel_session_do (stage.session, aeroplane_without_dependents (trammel_session_aeroplane (stage.session), piece), "Delete");
+  gui_settle ();
+}
