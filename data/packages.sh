@@ -3,7 +3,7 @@ build_packages="gcc libc6-dev meson ninja-build pkg-config gettext libgtk-4-dev 
  libjson-glib-dev libpng-dev libpoppler-glib-dev librsvg2-dev libgdk-pixbuf-2.0-dev libseccomp-dev
  webp-pixbuf-loader adwaita-icon-theme librsvg2-common fonts-cantarell"
 test_packages="check xvfb xauth dbus at-spi2-core libxml2-utils appstream desktop-file-utils locales libxtst-dev
- libjpeg-dev binutils"
+ libjpeg-dev binutils python3-ezdxf python3-svgelements"
 
 # Installs those of the packages named that are missing, and says which. With nothing missing it touches nothing.
 install_missing () {

@@ -1,0 +1,393 @@
+/* Files for cutting, as other programs read them. */
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+#include <unistd.h>
+#include <glib/gstdio.h>
+#include "document/brought.h"
+#include "drawing/cutting-dxf.h"
+#include "drawing/cutting-place.h"
+#include "drawing/cutting-svg.h"
+#include "geometry/stretch.h"
+#include "support/comma-locale.h"
+#include "support/run-suite.h"
+
+static const double true_to_size = 0.01;      /* mm */
+
+/* Half a wing: two quarters of ellipses, curves at its tip, straight at its root. */
+static FlatPiece *
+half_wing (void)
+{
+  const Segment outline[] = { segment_arc ((Point) { 0, 45 }, 280, 40, (Point) { 280, 45 }),
+                              segment_curve ((Point) { 290, 46 }, (Point) { 296, 60 }, (Point) { 290, 71 }), segment_line ((Point) { 285, 80 }),
+                              segment_arc ((Point) { 285, 90 }, 10, 10, (Point) { 275, 90 }), segment_line ((Point) { 0, 121.5 }) };
+  FlatPiece *piece = flat_piece_new ("Wing, starboard", "developed flat at 5° & so on");
+  const FlatWord word = { FLAT_MARK, (char *) "Flügel < 5°", { 40, 38 }, 2.5, 0.5, 90 };
+
+  flat_piece_add_line (piece, FLAT_CUT, true, (Point) { 0, 5 }, outline, G_N_ELEMENTS (outline));
+  flat_piece_add_straight (piece, FLAT_HINGE, (Point) { 120, 100 }, (Point) { 260, 85.25 });
+  flat_piece_add_straight (piece, FLAT_STATION, (Point) { 120, 9 }, (Point) { 120, 107 });
+  flat_piece_add_box (piece, FLAT_ROOM, (Box) { { 130, 50 }, { 153, 62 } });
+  flat_piece_add_straight (piece, FLAT_MARK, (Point) { 40, 30 }, (Point) { 40, 50 });
+  flat_piece_add_word (piece, &word);
+  return piece;
+}
+
+/* Round holes, an arc alone, half a turn that bulges to the left. */
+static FlatPiece *
+former (void)
+{
+  const Segment hole[] = { segment_arc ((Point) { 0, 0 }, 3, 3, (Point) { -3, 0 }), segment_arc ((Point) { 0, 0 }, 3, 3, (Point) { 0, -3 }),
+                           segment_arc ((Point) { 0, 0 }, 3, 3, (Point) { 3, 0 }) };
+  const Segment bow = segment_arc ((Point) { 0, 0 }, 12, 12, (Point) { 0, -12 });
+  const Segment outline[] = { segment_line ((Point) { 20, -18 }), segment_arc ((Point) { 20, 0 }, 18, 18, (Point) { 20, 18 }), segment_line ((Point) { -20, 18 }) };
+  FlatPiece *piece = flat_piece_new ("Former 2", NULL);
+
+  flat_piece_add_line (piece, FLAT_CUT, true, (Point) { -20, -18 }, outline, G_N_ELEMENTS (outline));
+  flat_piece_add_line (piece, FLAT_OPENING, false, (Point) { 3, 0 }, hole, G_N_ELEMENTS (hole));
+  flat_piece_add_line (piece, FLAT_LIMIT, false, (Point) { -12, 0 }, &bow, 1);
+  return piece;
+}
+
+static Cutting *
+sheet_of_both (double kerf)
+{
+  g_autoptr (GPtrArray) pieces = g_ptr_array_new_with_free_func ((GDestroyNotify) flat_piece_free);
+  FlatPiece *right = former ();
+
+  g_ptr_array_add (pieces, half_wing ());
+  g_ptr_array_add (pieces, right);
+  g_ptr_array_add (pieces, flat_piece_mirrored (right, "Former 2, turned over"));
+  return cutting_new (pieces, kerf, "Saltmarsh <Racer>");
+}
+
+static const struct { const char *ending; GBytes *(*make) (const Cutting *cutting); } formats[] = { { ".svg", cutting_svg }, { ".dxf", cutting_dxf } };
+enum { SVG, DXF, FORMATS };
+
+/* A line as a library read it; y down. */
+typedef struct { char layer[16], kind[64]; bool closed; GArray *places; } ReadLine;
+typedef struct { double width, height; GArray *lines; char *all; } ReadSheet;
+
+static void
+clear_read_line (gpointer line)
+{
+  g_array_unref (((ReadLine *) line)->places);
+}
+
+static void
+read_places (ReadLine *line, char **words, double foot)
+{
+  for (char **word = words; *word != NULL; word++)
+    {
+      char *comma;
+      const double x = g_ascii_strtod (*word, &comma), y = g_ascii_strtod (comma + 1, NULL);
+      const Point place = { x, foot > 0 ? foot - y : y };
+      g_array_append_val (line->places, place);
+    }
+}
+
+static void
+read_told (ReadSheet *sheet, const char *told, bool y_up)
+{
+  g_auto (GStrv) words = g_strsplit (told, " ", -1);
+
+  if (g_strcmp0 (words[0], "sheet") == 0)
+    {
+      sheet->width = g_ascii_strtod (words[1], NULL);
+      sheet->height = g_ascii_strtod (words[2], NULL);
+    }
+  if (g_strcmp0 (words[0], "line") != 0)
+    return;
+  ReadLine line = { .closed = words[3][0] == '1', .places = g_array_new (FALSE, FALSE, sizeof (Point)) };
+  g_autofree char *layer = g_ascii_strdown (words[1], -1);
+  g_strlcpy (line.layer, layer, sizeof line.layer);
+  g_strlcpy (line.kind, words[2], sizeof line.kind);
+  read_places (&line, words + 4, y_up ? sheet->height : 0);
+  g_array_append_val (sheet->lines, line);
+}
+
+/* What a general library finds in the file. */
+static ReadSheet
+read_back (GBytes *bytes, int format)
+{
+  g_autofree char *script = g_build_filename (g_getenv ("TRAMMEL_SOURCE_ROOT"), "tests/drawing/read-cutting.py", NULL), *complaint = NULL;
+  g_autofree char *path = g_strdup_printf ("%s/trammel-cutting-%d%s", g_get_tmp_dir (), (int) getpid (), formats[format].ending);
+  const char *const command[] = { script, path, NULL };
+  ReadSheet sheet = { .lines = g_array_new (FALSE, FALSE, sizeof (ReadLine)) };
+  int status = -1;
+  size_t length;
+  const char *data = g_bytes_get_data (bytes, &length);
+
+  g_array_set_clear_func (sheet.lines, clear_read_line);
+  ck_assert (g_file_set_contents (path, data, (gssize) length, NULL));
+  ck_assert (g_spawn_sync (NULL, (char **) command, NULL, 0, NULL, NULL, &sheet.all, &complaint, &status, NULL));
+  g_unlink (path);
+  ck_assert_msg (g_spawn_check_wait_status (status, NULL), "%s", complaint);
+  g_auto (GStrv) told = g_strsplit (sheet.all, "\n", -1);
+  for (char **line = told; *line != NULL; line++)
+    read_told (&sheet, *line, format == DXF);
+  return sheet;
+}
+
+static void
+read_sheet_clear (ReadSheet *sheet)
+{
+  g_array_unref (sheet->lines);
+  g_free (sheet->all);
+}
+
+static double
+distance_to_places (const GArray *places, Point place)
+{
+  double least = INFINITY;
+
+  for (guint i = 0; i + 1 < places->len; i++)
+    {
+      const Point a = g_array_index (places, Point, i), way = point_sub (g_array_index (places, Point, i + 1), a);
+      const double square = point_dot (way, way), t = square > 0 ? point_dot (point_sub (place, a), way) / square : 0;
+      least = fmin (least, point_distance (place, point_add (a, point_scale (way, CLAMP (t, 0, 1)))));
+    }
+  return least;
+}
+
+static double
+distance_to_line (const FlatLine *line, Point place)
+{
+  double least = INFINITY, distance;
+  Point from = line->start;
+
+  for (size_t i = 0; i < line->count; i++)
+    {
+      segment_nearest (from, &line->segments[i], place, &distance);
+      least = fmin (least, distance);
+      from = line->segments[i].to;
+    }
+  const Segment closing = segment_line (line->start);
+  segment_nearest (from, &closing, place, &distance);
+  return line->closed ? fmin (least, distance) : least;
+}
+
+/* How far the two are apart at most, whichever is asked. */
+static double
+apart (const FlatLine *line, const ReadLine *read)
+{
+  double most = 0;
+  Point from = line->start;
+
+  for (guint i = 0; i < read->places->len; i++)
+    most = fmax (most, distance_to_line (line, g_array_index (read->places, Point, i)));
+  for (size_t i = 0; i < line->count; i++)
+    {
+      for (int k = 0; k <= 100; k++)
+        most = fmax (most, distance_to_places (read->places, segment_at (from, &line->segments[i], k / 100.0)));
+      from = line->segments[i].to;
+    }
+  return most;
+}
+
+static bool
+goes_round (const FlatLine *line)
+{
+  return line->closed || point_distance (line->start, line->segments[line->count - 1].to) < 1e-6;
+}
+
+/* The line, read from its layer. */
+static const ReadLine *
+read_line_of (const ReadSheet *sheet, const FlatLine *line)
+{
+  const char *layer = cutting_layer (line->purpose)->id;
+  double nearest = INFINITY;
+
+  for (guint i = 0; i < sheet->lines->len; i++)
+    {
+      const ReadLine *read = &g_array_index (sheet->lines, ReadLine, i);
+      const double off = strcmp (read->layer, layer) == 0 ? apart (line, read) : INFINITY;
+      nearest = fmin (nearest, off);
+      if (off <= true_to_size && read->closed == goes_round (line))
+        return read;
+    }
+  ck_abort_msg ("no line of layer %s is nearer than %g mm", layer, nearest);
+  return NULL;
+}
+
+static guint
+line_count (const Cutting *cutting)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < cutting->pieces->len; i++)
+    count += ((const FlatPiece *) cutting->pieces->pdata[i])->lines->len;
+  return count;
+}
+
+static void
+assert_same_lines (const Cutting *cutting, const ReadSheet *sheet)
+{
+  ck_assert_uint_eq (sheet->lines->len, line_count (cutting));
+  for (guint i = 0; i < cutting->pieces->len; i++)
+    {
+      const FlatPiece *piece = cutting->pieces->pdata[i];
+      for (guint k = 0; k < piece->lines->len; k++)
+        read_line_of (sheet, &g_array_index (piece->lines, FlatLine, k));
+    }
+}
+
+static const double kerfs[] = { 0, 0.2 };
+
+START_TEST (another_program_reads_every_line_within_a_hundredth_of_a_millimetre_on_its_layer)
+{
+  const int format = _i % FORMATS;
+  g_autoptr (Cutting) cutting = sheet_of_both (kerfs[_i / FORMATS]);
+  g_autoptr (GBytes) bytes = formats[format].make (cutting);
+  ReadSheet sheet = read_back (bytes, format);
+
+  ck_assert_double_eq_tol (sheet.width, cutting->width, 0.001);
+  ck_assert_double_eq_tol (sheet.height, cutting->height, 0.001);
+  assert_same_lines (cutting, &sheet);
+  read_sheet_clear (&sheet);
+}
+END_TEST
+
+static bool
+has_kind (const ReadSheet *sheet, const char *layer, const char *kind)
+{
+  for (guint i = 0; i < sheet->lines->len; i++)
+    if (strcmp (g_array_index (sheet->lines, ReadLine, i).layer, layer) == 0 && strcmp (g_array_index (sheet->lines, ReadLine, i).kind, kind) == 0)
+      return true;
+  return false;
+}
+
+START_TEST (curves_and_arcs_stay_what_they_are)
+{
+  g_autoptr (Cutting) cutting = sheet_of_both (0);
+  g_autoptr (GBytes) svg = cutting_svg (cutting), dxf = cutting_dxf (cutting);
+  ReadSheet drawn = read_back (svg, SVG), released = read_back (dxf, DXF);
+
+  ck_assert (has_kind (&drawn, "cut", "Arc/Close/CubicBezier/Line"));
+  ck_assert (has_kind (&drawn, "hinge", "Line"));
+  ck_assert (has_kind (&released, "hinge", "LINE"));
+  ck_assert (has_kind (&released, "opening", "CIRCLE"));
+  ck_assert (has_kind (&released, "limit", "ARC"));
+  ck_assert (has_kind (&released, "cut", "POLYLINE"));
+  ck_assert (has_kind (&released, "room", "POLYLINE"));
+  read_sheet_clear (&drawn);
+  read_sheet_clear (&released);
+}
+END_TEST
+
+START_TEST (words_are_words_on_a_layer_of_their_own_and_the_file_says_what_it_is)
+{
+  g_autoptr (Cutting) cutting = sheet_of_both (0.2);
+  g_autoptr (GBytes) svg = cutting_svg (cutting), dxf = cutting_dxf (cutting);
+  ReadSheet drawn = read_back (svg, SVG), released = read_back (dxf, DXF);
+  g_autofree char *remarks = g_strndup (g_bytes_get_data (dxf, NULL), 600);
+
+  /* 40, 38 of the wing, whose outline begins at 0, 5; 2.5 mm capitals are seven tenths of a letter's size */
+  ck_assert_ptr_nonnull (strstr (drawn.all, "\ntext words 45.100 38.100 3.571 90.000 Flügel < 5°\n"));
+  g_autofree char *told = g_strdup_printf ("\ntext WORDS 45.100 %.3f 2.500 270.000 Flügel < 5°\n", cutting->height - 38.1);
+  ck_assert_ptr_nonnull (strstr (released.all, told));
+  ck_assert_ptr_nonnull (strstr (drawn.all, "\nwords Saltmarsh <Racer>\n"));
+  ck_assert_ptr_nonnull (strstr (drawn.all, "stand off for a cut 0.2 mm wide"));
+  ck_assert_ptr_nonnull (strstr (drawn.all, "Wing, starboard: developed flat at 5° & so on\n"));
+  ck_assert_ptr_nonnull (strstr (remarks, "999\r\nSaltmarsh <Racer>\r\n"));
+  ck_assert_ptr_nonnull (strstr (drawn.all, "\nlayer cut #000000\n"));
+  ck_assert_ptr_nonnull (strstr (released.all, "\nlayer CUT 7\n"));
+  read_sheet_clear (&drawn);
+  read_sheet_clear (&released);
+}
+END_TEST
+
+START_TEST (with_a_kerf_edges_lie_half_of_it_outside_and_openings_inside)
+{
+  g_autoptr (Cutting) plain = sheet_of_both (0), wide = sheet_of_both (0.4);
+  const FlatPiece *was = plain->pieces->pdata[1], *is = wide->pieces->pdata[1];
+  const FlatLine *edge = &g_array_index (is->lines, FlatLine, 0), *hole = &g_array_index (is->lines, FlatLine, 1);
+  const Box before = flat_piece_bounds (was), after = flat_piece_bounds (is);
+  const Point centre = { before.min.x + 20, before.min.y + 18 }, now = { after.min.x + 20.2, after.min.y + 18.2 };
+
+  ck_assert_double_eq_tol (after.max.x - after.min.x, before.max.x - before.min.x + 0.4, 0.005);
+  ck_assert_double_eq_tol (after.max.y - after.min.y, before.max.y - before.min.y + 0.4, 0.005);
+  ck_assert_double_eq_tol (point_distance (hole->start, now), 2.8, 0.005);
+  ck_assert_double_eq_tol (point_distance (g_array_index (was->lines, FlatLine, 1).start, centre), 3, 1e-9);
+  ck_assert_int_eq (edge->segments[0].kind, SEGMENT_LINE);
+}
+END_TEST
+
+/* Our own way in. Its axes are the sheet's turned: x down, y to the right. */
+START_TEST (our_own_reader_takes_the_file_back_as_the_same_outline)
+{
+  g_autoptr (Cutting) cutting = sheet_of_both (0);
+  g_autoptr (GBytes) bytes = formats[_i].make (cutting);
+  size_t length;
+  const char *data = g_bytes_get_data (bytes, &length);
+  GError *error = NULL;
+  Brought *read = brought_read (data, length, "sheet", &error);
+  const FlatLine *edge = &g_array_index (((const FlatPiece *) cutting->pieces->pdata[0])->lines, FlatLine, 0);
+
+  ck_assert_msg (read != NULL, "%s", error ? error->message : "");
+  ck_assert (read->unit_known);
+  ck_assert_uint_eq (read->count, line_count (cutting));
+  ck_assert (read->lines[0].closed);           /* the longest first: the wing */
+  for (size_t i = 0; i < read->lines[0].count; i++)
+    {
+      const Point to = read->lines[0].segments[i].to;
+      const Point place = { to.y, _i == DXF ? cutting->height + to.x : to.x };
+      ck_assert_double_le (distance_to_line (edge, place), true_to_size);
+    }
+  brought_free (read);
+}
+END_TEST
+
+START_TEST (the_same_pieces_give_the_same_bytes_whatever_the_locale)
+{
+  g_autoptr (Cutting) one = sheet_of_both (0.15);
+  g_autoptr (GBytes) first = formats[_i].make (one);
+  char *folder = comma_locale_enter ();
+  g_autoptr (Cutting) other = sheet_of_both (0.15);
+  g_autoptr (GBytes) second = formats[_i].make (other);
+
+  comma_locale_leave (folder);
+  ck_assert (g_bytes_equal (first, second));
+}
+END_TEST
+
+START_TEST (pieces_lie_in_rows_and_nowhere_nearer_than_the_gap)
+{
+  g_autoptr (GPtrArray) pieces = g_ptr_array_new_with_free_func ((GDestroyNotify) flat_piece_free);
+  double width, height;
+
+  for (int i = 0; i < 4; i++)
+    g_ptr_array_add (pieces, half_wing ());
+  g_ptr_array_add (pieces, flat_piece_new ("Nothing", NULL));
+  g_ptr_array_add (pieces, former ());
+  g_autoptr (GPtrArray) placed = cutting_place (pieces, &width, &height);
+  ck_assert_uint_eq (placed->len, 5);
+  for (guint i = 0; i < placed->len; i++)
+    {
+      const Box a = flat_piece_bounds (placed->pdata[i]);
+      ck_assert (a.min.x >= 5 - 1e-9 && a.min.y >= 5 - 1e-9 && a.max.x <= width - 5 + 1e-9 && a.max.y <= height - 5 + 1e-9);
+      for (guint k = 0; k < i; k++)
+        {
+          const Box b = flat_piece_bounds (placed->pdata[k]);
+          ck_assert (fmax (fmax (a.min.x - b.max.x, b.min.x - a.max.x), fmax (a.min.y - b.max.y, b.min.y - a.max.y)) >= 5 - 1e-9);
+        }
+    }
+  ck_assert_double_eq_tol (flat_piece_bounds (placed->pdata[2]).min.x, 5, 1e-9);       /* two wings fill a row */
+}
+END_TEST
+
+int
+main (void)
+{
+  Suite *suite = suite_create ("cutting");
+  TCase *tests = tcase_create ("cutting");
+
+  tcase_add_loop_test (tests, another_program_reads_every_line_within_a_hundredth_of_a_millimetre_on_its_layer, 0, 2 * FORMATS);
+  tcase_add_test (tests, curves_and_arcs_stay_what_they_are);
+  tcase_add_test (tests, words_are_words_on_a_layer_of_their_own_and_the_file_says_what_it_is);
+  tcase_add_test (tests, with_a_kerf_edges_lie_half_of_it_outside_and_openings_inside);
+  tcase_add_loop_test (tests, our_own_reader_takes_the_file_back_as_the_same_outline, 0, FORMATS);
+  tcase_add_loop_test (tests, the_same_pieces_give_the_same_bytes_whatever_the_locale, 0, FORMATS);
+  tcase_add_test (tests, pieces_lie_in_rows_and_nowhere_nearer_than_the_gap);
+  return run_suite (suite, tests);
+}
