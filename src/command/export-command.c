@@ -22,7 +22,7 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
     { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
       .description = N_("which sheet (wall)"), .arg_description = "wall" },
     { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
-      .description = N_("which list a CSV holds (parts)"), .arg_description = "parts|groups|moments|movers|coverings|leads" },
+      .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing (parts)"), .arg_description = "LIST" },
     { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
       .description = N_("its paper (a4)"), .arg_description = papers },
     { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
@@ -67,7 +67,7 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   else if (wanted->sheet && !g_str_equal (wanted->sheet, "wall"))
     *status = usage_error ("export", _("--sheet is “wall”, not “%s”."), wanted->sheet);
   else if (wanted->list && !report_list_from_word (wanted->list, &options->list))
-    *status = usage_error ("export", _("--list is parts, groups, moments, movers, coverings or leads, not “%s”."), wanted->list);
+    *status = usage_error ("export", _("--list is parts, groups, moments, movers, coverings, leads, cutting or before-closing, not “%s”."), wanted->list);
   else if (wanted->list && options->format != EXPORT_CSV)
     *status = usage_error ("export", "%s", _("--list goes into a .csv file."));
   else if (wanted->paper && !export_paper_size (wanted->paper, &width, &height))

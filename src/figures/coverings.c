@@ -26,14 +26,6 @@ is_tail (const Piece *piece)
 /* A surface or body that is looked at. */
 typedef struct { const Piece *piece; Spread spread; } Coverable;
 
-static Spread
-spread_of (const Figures *figures, const Piece *piece)
-{
-  const SurfaceFigures *surface = piece->kind == PIECE_SURFACE ? figures_of_surface (figures, piece->id) : NULL;
-
-  return surface ? spread_of_surface (surface) : spread_of_body ((const Body *) piece);
-}
-
 static bool
 is_within (CoveringWhere where, const Piece *piece)
 {
@@ -56,7 +48,7 @@ pieces_within (const Figures *figures, CoveringWhere where)
 
       if (!is_within (where, piece))
         continue;
-      const Coverable one = { piece, spread_of (figures, piece) };
+      const Coverable one = { piece, spread_of_id (figures, piece->id) };
       if (one.spread.status == CORE_OK && one.spread.traced[TRACED_SKIN] > 0)
         g_array_append_val (pieces, one);
     }

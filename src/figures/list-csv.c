@@ -1,14 +1,17 @@
 #include "figures/report.h"
 
 #include <math.h>
+#include "figures/before-closing.h"
 #include "figures/coverings.h"
 #include "figures/csv-text.h"
+#include "figures/cutting-list.h"
 #include "figures/lead-lists.h"
 #include "figures/mass-lists.h"
 #include "figures/movers.h"
 #include "figures/names.h"
 
-static const char *const words[REPORT_LIST_COUNT] = { "parts", "groups", "moments", "movers", "coverings", "leads" };
+static const char *const words[REPORT_LIST_COUNT] = { "parts", "groups", "moments", "movers", "coverings", "leads", "cutting",
+                                                      "before-closing" };
 
 bool
 report_list_from_word (const char *word, ReportList *list)
@@ -151,7 +154,11 @@ report_list_csv (const Figures *figures, ReportList list)
     add_movers (text, figures);
   else if (list == REPORT_LIST_COVERINGS)
     add_coverings (text, figures);
-  else
+  else if (list == REPORT_LIST_LEADS)
     csv_leads (text, figures->aeroplane);
+  else if (list == REPORT_LIST_CUTTING)
+    csv_cutting (text, figures);
+  else
+    csv_before_closing (text, figures);
   return g_string_free (text, FALSE);
 }

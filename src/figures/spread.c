@@ -207,3 +207,12 @@ spread_of_body (const Body *body)
   outline_unref (closed);
   return made;
 }
+
+Spread
+spread_of_id (const Figures *figures, const char *id)
+{
+  const SurfaceFigures *surface = id ? figures_of_surface (figures, id) : NULL;
+  const Body *body = aeroplane_body_by_id (figures->aeroplane, id);
+
+  return surface ? spread_of_surface (surface) : body ? spread_of_body (body) : none;
+}

@@ -17,3 +17,6 @@ Spread spread_of_surface (const SurfaceFigures *surface);
 
 /** A body's: its top outline, without one its side outline; the height is the middle of the side outline, 0 without. */
 Spread spread_of_body (const Body *body);
+
+/** Of the surface or body of that id; all NAN where there is none. The id may be NULL. */
+Spread spread_of_id (const Figures *figures, const char *id);

@@ -39,6 +39,9 @@ static const struct { ReportList list; const char *line, *name; } lists[] = {
   { REPORT_LIST_MOMENTS,   "Moments",                "Saltmarsh Racer moments.csv" },
   { REPORT_LIST_MOVERS,    "What Moves the Balance", "Saltmarsh Racer movers.csv" },
   { REPORT_LIST_COVERINGS, "Coverings",              "Saltmarsh Racer coverings.csv" },
+  { REPORT_LIST_LEADS,     "Leads",                  "Saltmarsh Racer leads.csv" },
+  { REPORT_LIST_CUTTING,   "Cutting List",           "Saltmarsh Racer cutting.csv" },
+  { REPORT_LIST_BEFORE_CLOSING, "Before Closing the Body", "Saltmarsh Racer before-closing.csv" },
 };
 
 /* Chooses as a hand does: opens the row's list and presses the line. */
