@@ -75,6 +75,12 @@ half_made (const Figures *figures, const Surface *surface, Units units, double s
   const FlatHalf half = { .figures = figures, .surface = surface, .units = units, .side = side, .piece = flat_piece_new (name, remark) };
 
   add_outline (&half);
+  flat_half_add_centre (&half);
+  flat_half_add_ribs (&half);
+  flat_half_add_controls (&half);
+  flat_half_add_parts (&half);
+  flat_half_add_leads (&half);
+  flat_half_add_marks (&half);
   return half.piece;
 }
 
