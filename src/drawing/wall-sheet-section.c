@@ -4,6 +4,7 @@
 #include <math.h>
 #include "drawing/runs.h"
 #include "drawing/section-path.h"
+#include "figures/balance-marks.h"
 #include "geometry/section-shape.h"
 #include "drawing/symbols.h"
 
@@ -25,12 +26,7 @@ typedef struct {
 const MarkFigures *
 section_mark (const WallSheet *sheet)
 {
-  const BalanceFigures *balance = &sheet->figures->balance;
-
-  for (size_t i = 0; i < balance->mark_count; i++)
-    if (balance->marks[i].target_mm > 0 && balance->marks[i].target_mm < balance->marks[i].chord_mm)
-      return &balance->marks[i];
-  return NULL;
+  return balance_mark_on_wing (sheet->figures);
 }
 
 static double
@@ -45,16 +41,6 @@ section_can_break (const WallSheet *sheet)
   const MarkFigures *mark = section_mark (sheet);
 
   return mark != NULL && mark->chord_mm - drawn_length (mark, SECTION_BROKEN) >= worth_breaking;
-}
-
-/* Hung on the fingers, it rests with its balance point below them. */
-static bool
-is_inverted (const Figures *figures, const MarkFigures *mark)
-{
-  const Surface *wing = figures->reference->surface;
-  const double height = wing->z + mark->station_mm * tan (wing->dihedral * G_PI / 180);
-
-  return isfinite (figures->mass.z_mm) && figures->mass.z_mm > height;
 }
 
 /* Where the section's face stands at x aft of the leading edge. */
@@ -188,7 +174,7 @@ section_draw (const SheetPen *pen, Point at, SectionExtent extent)
   const double thickness = pen->sheet->figures->reference->surface->thickness;
   SectionDraft draft = {
     .pen = pen, .mark = mark, .chord = mark->chord_mm, .drawn = drawn_length (mark, extent),
-    .thickness = thickness > 0 ? thickness / 100 : 0, .inverted = is_inverted (pen->sheet->figures, mark) };
+    .thickness = thickness > 0 ? thickness / 100 : 0, .inverted = balance_is_inverted (pen->sheet->figures, mark) };
   const double line = draw_words (pen, at, &draft, draft.drawn > 110) + 3 + caps_mark + 1.7;
   const double pitch = 1.24 * look_em_of_caps (pen->look, pen->figure_caps) + 0.6;      /* a figure, its gap and air */
   g_autofree char *other = other_unit (pen->sheet->units, mark->target_mm);

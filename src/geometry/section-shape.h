@@ -4,3 +4,8 @@
  *  source  thickness of the four-digit sections: Abbott and von Doenhoff, Theory of Wing Sections, section 6.4; last coefficient for a
  *          closed trailing edge */
 double section_half_thickness (double thickness, double x);
+
+/** How long either face of that section is from the leading edge to x: fractions of the chord likewise.
+ *  accuracy  relative 1e-9
+ *  method    arc length by quadrature over √x, in which the round nose is smooth */
+double section_face_length (double thickness, double x);

@@ -1,0 +1,130 @@
+#include "drawing/flat-aids.h"
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/part-box.h"
+#include "drawing/wall-sheet-pen.h"
+#include "figures/names.h"
+#include "figures/report-hatch.h"
+
+static const double overhang = 3;            /* of the centre line past both ends, mm */
+static const double inset = 1.5, line = 3.5; /* of words from an edge; from one line of words to the next */
+
+/* The named formers that it spans, their names at the right edge. */
+static void
+add_formers (FlatPiece *piece, const Aeroplane *aeroplane, Box box)
+{
+  for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
+    for (size_t i = 0; i < aeroplane_body (aeroplane, b)->former_count; i++)
+      {
+        const NamedPlace *former = &aeroplane_body (aeroplane, b)->formers[i];
+
+        if (!(former->place > box.min.y && former->place < box.max.y))
+          continue;
+        flat_piece_add_straight (piece, FLAT_STATION, (Point) { box.min.x, former->place }, (Point) { box.max.x, former->place });
+        if (former->name)
+          flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { box.max.x - inset, former->place - 0.8 },
+                                                    .caps = caps_small, .across = 1 });
+      }
+}
+
+static void
+add_centre_line (FlatPiece *piece, Box box)
+{
+  if (box.min.x < 0 && box.max.x > 0)
+    flat_piece_add_straight (piece, FLAT_CENTRE, (Point) { 0, box.min.y - overhang }, (Point) { 0, box.max.y + overhang });
+}
+
+/* Which edge it is, and how far from which former. */
+static void
+add_edge (FlatPiece *piece, const Figures *figures, Units units, Point at, double x, const char *edge)
+{
+  g_autofree char *from_former = hatch_edge_text (figures->aeroplane, x, units);
+
+  flat_piece_add_words (piece, FLAT_CUT, caps_small, at, edge);
+  if (from_former)
+    flat_piece_add_words (piece, FLAT_CUT, caps_small, point_add (at, (Point) { 0, line }), from_former);
+}
+
+FlatPiece *
+flat_hatch_of (const Figures *figures, Units units)
+{
+  const HatchFigures *hatch = &figures->hatch;
+
+  if (!hatch->part || !isfinite (hatch->from_mm + hatch->to_mm + hatch->width_mm + hatch->part->y))
+    return NULL;
+  const Box box = { { hatch->part->y - hatch->width_mm / 2, hatch->from_mm }, { hatch->part->y + hatch->width_mm / 2, hatch->to_mm } };
+  g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
+  /* Translators: two lengths */
+  g_autofree char *remark = g_strdup_printf (_("Opening in the body for the battery, %s long and %s wide"), length, width);
+  FlatPiece *piece = flat_piece_new (_("Hatch"), remark);
+  flat_piece_add_box (piece, FLAT_CUT, box);
+  add_centre_line (piece, box);
+  add_formers (piece, figures->aeroplane, box);
+  add_edge (piece, figures, units, (Point) { box.min.x + inset, box.min.y + line }, box.min.y, _("forward edge"));
+  add_edge (piece, figures, units, (Point) { box.min.x + inset, box.max.y - inset - line }, box.max.y, _("after edge"));
+  return piece;
+}
+
+/* Where packs may be: the one aboard, and those left out that are flown in its place. */
+static Box
+floor_of (const Figures *figures)
+{
+  Box all = { { INFINITY, INFINITY }, { -INFINITY, -INFINITY } };
+
+  for (size_t i = 0; i < figures->solution_count; i++)
+    {
+      const Part *part = figures->solutions[i].part;
+      const Point extent = part_extent (part);
+
+      if (!part_is_battery (part) || !(extent.x > 0 && extent.y > 0))
+        continue;
+      all.min = (Point) { fmin (all.min.x, part->y - extent.y / 2), fmin (all.min.y, part->rail_from - extent.x / 2) };
+      all.max = (Point) { fmax (all.max.x, part->y + extent.y / 2), fmax (all.max.y, part->rail_to + extent.x / 2) };
+    }
+  return all;
+}
+
+/* A line for the pack's front edge. */
+static void
+add_front (FlatPiece *piece, FlatPurpose purpose, Box box, double y, double words_y, const char *words)
+{
+  if (!(y >= box.min.y && y <= box.max.y))
+    return;
+  flat_piece_add_straight (piece, purpose, (Point) { box.min.x, y }, (Point) { box.max.x, y });
+  flat_piece_add_words (piece, purpose, caps_small, (Point) { box.min.x + inset, words_y + 0.8 + caps_small }, words);
+}
+
+/* Words stand below their lines, or as near as those of the place where it balances leave room. */
+static void
+add_fronts (FlatPiece *piece, const Solution *solution, Box box)
+{
+  const double half = part_extent (solution->part).x / 2, front = solution->x_mm - half;
+  const double foremost = solution->band_from_mm - half, aftmost = solution->band_to_mm - half;
+
+  if (solution->reachable)
+    add_front (piece, FLAT_MARK, box, front, front, _("balances here"));
+  add_front (piece, FLAT_LIMIT, box, foremost, fmin (foremost, front - line), _("foremost"));
+  add_front (piece, FLAT_LIMIT, box, aftmost, fmax (aftmost, front + line), _("aftmost"));
+}
+
+FlatPiece *
+flat_floor_of (const Figures *figures, Units units)
+{
+  const Box box = floor_of (figures);
+  FlatPiece *piece;
+
+  if (!isfinite (box_width (box) + box_height (box)) || !(box_height (box) > 0))
+    return NULL;
+  piece = flat_piece_new (_("Battery floor"), _("As far as the battery can go; the lines are for its front edge"));
+  flat_piece_add_box (piece, FLAT_CUT, box);
+  add_centre_line (piece, box);
+  add_formers (piece, figures->aeroplane, box);
+  for (size_t i = 0; i < figures->solution_count; i++)
+    if (part_is_battery (figures->solutions[i].part) && figures->solutions[i].part->aboard)
+      {
+        add_fronts (piece, &figures->solutions[i], box);
+        break;
+      }
+  return piece;
+}
