@@ -1,4 +1,5 @@
 #include "app/focus-scroller.h"
+#include <adwaita.h>
 
 /* A row of an open list belongs to the content, too, but floats above it on a surface of its own. */
 static bool
@@ -13,20 +14,15 @@ scroller_content (GtkScrolledWindow *scroller)
   return gtk_viewport_get_child (GTK_VIEWPORT (gtk_scrolled_window_get_child (scroller)));
 }
 
-/* Within the content and the margin about it: against the viewport a place is where it was laid out last, and what has been scrolled
- * since would count twice. */
+/* Within the content: against the viewport a place is where it was laid out last, and what has been scrolled since would count twice. */
 static void
 scroller_bring (GtkScrolledWindow *scroller, GtkWidget *widget)
 {
   GtkAdjustment *adjustment = gtk_scrolled_window_get_vadjustment (scroller);
-  GtkWidget *content = scroller_content (scroller);
   graphene_rect_t place;
-  double from;
 
-  if (!gtk_widget_compute_bounds (widget, content, &place))
-    return;
-  from = place.origin.y + gtk_widget_get_margin_top (content);
-  gtk_adjustment_clamp_page (adjustment, from, from + place.size.height);
+  if (gtk_widget_compute_bounds (widget, scroller_content (scroller), &place))
+    gtk_adjustment_clamp_page (adjustment, place.origin.y, place.origin.y + place.size.height);
 }
 
 /* Frames begin with this, and end with what they lay out: what is asked for in one is in its place in the next but one. */
@@ -83,10 +79,12 @@ scroller_unrealized (GtkWidget *scroller)
 GtkWidget *
 focus_scroller_new (GtkWidget *takes, const char *name)
 {
-  GtkWidget *scroller = gtk_scrolled_window_new (), *viewport = gtk_viewport_new (NULL, NULL);
+  GtkWidget *scroller = gtk_scrolled_window_new (), *viewport = gtk_viewport_new (NULL, NULL), *content = adw_bin_new ();
 
   gtk_viewport_set_scroll_to_focus (GTK_VIEWPORT (viewport), FALSE);
-  gtk_viewport_set_child (GTK_VIEWPORT (viewport), takes);
+  /* Places are counted from it: it has neither margin nor padding of its own, and what it holds may have both. */
+  adw_bin_set_child (ADW_BIN (content), takes);
+  gtk_viewport_set_child (GTK_VIEWPORT (viewport), content);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), viewport);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_accessible_update_property (GTK_ACCESSIBLE (scroller), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
