@@ -1,9 +1,14 @@
 #include <math.h>
+#include <string.h>
+#include "document/hinge.h"
 #include "drawing/flat-pieces.h"
+#include "figures/wing-depth.h"
 #include "geometry/planform.h"
+#include "geometry/section-shape.h"
 #include "support/aeroplanes.h"
 #include "support/run-suite.h"
 #include "support/shapes.h"
+#include "support/sheets.h"
 
 /* Flat pieces measured as a rule on the paper would. Millimetres. */
 
@@ -253,6 +258,261 @@ START_TEST (what_is_not_drawn_yet_has_no_piece)
 }
 END_TEST
 
+/* The racer that comes with the program: 4° of dihedral, ribs every 22 mm, ailerons, a servo in each half, a mark at station 40. */
+static Laid
+lay_racer (void)
+{
+  return lay (example_racer (), EXPORT_BOTH_HALVES);
+}
+
+static bool
+says (const FlatPiece *piece, const char *text)
+{
+  for (guint i = 0; i < piece->words->len; i++)
+    if (g_str_equal (g_array_index (piece->words, FlatWord, i).text, text))
+      return true;
+  return false;
+}
+
+static void
+assert_at (Point got, double x, double y)
+{
+  ck_assert_double_eq_tol (got.x, x, 1e-6);
+  ck_assert_double_eq_tol (got.y, y, 1e-6);
+}
+
+/* Where a straight line ends. */
+static Point
+end_of (const FlatLine *line)
+{
+  return line->segments[line->count - 1].to;
+}
+
+START_TEST (the_mark_stands_where_the_report_has_it)
+{
+  Laid laid = lay_racer ();
+  const MarkFigures *mark = &laid.figures->balance.marks[0];
+  const FlatPiece *wing = piece_called (&laid, "Wing, starboard");
+  const FlatLine *tick = line_for (wing, FLAT_MARK, 0);
+  StationCut cut;
+
+  ck_assert_int_eq (planform_cut (laid.figures->surfaces[0].surface->outline, PLANFORM_CARRIED, 40, &cut), CORE_OK);
+  ck_assert_double_eq_tol (tick->start.y - cut.leading_x, mark->target_mm, 1e-9);
+  ck_assert_double_eq_tol ((tick->start.x + end_of (tick).x) / 2, 40 / cos (rad (4)), 1e-9);
+  ck_assert_double_eq_tol (line_for (wing, FLAT_LIMIT, 0)->start.y - cut.leading_x, mark->forward_mm, 1e-9);
+  ck_assert_double_eq_tol (line_for (wing, FLAT_LIMIT, 1)->start.y - cut.leading_x, mark->aft_mm, 1e-9);
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (the_rib_nearest_to_the_mark_is_named_and_carries_it_too)
+{
+  Laid laid = lay_racer ();
+  const FlatPiece *wing = piece_called (&laid, "Wing, starboard");
+  const FlatLine *tick = line_for (wing, FLAT_MARK, 1);
+
+  ck_assert (says (wing, "mark at station 40 mm, 8 mm inboard of rib R2"));
+  ck_assert_double_eq_tol ((tick->start.x + end_of (tick).x) / 2, 48 / cos (rad (4)), 1e-9);
+  ck_assert_double_eq (tick->start.y, line_for (wing, FLAT_MARK, 0)->start.y);
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (a_rib_is_a_line_from_edge_to_edge_at_its_station)
+{
+  Laid laid = lay_racer ();
+  const Surface *wing = laid.figures->surfaces[0].surface;
+  const FlatLine *rib = line_for (piece_called (&laid, "Wing, starboard"), FLAT_STATION, 4);
+  StationCut cut;
+
+  ck_assert_int_eq (planform_cut (wing->outline, PLANFORM_CARRIED, 114, &cut), CORE_OK);
+  assert_at (rib->start, 114 / cos (rad (4)), cut.leading_x);
+  assert_at (end_of (rib), 114 / cos (rad (4)), cut.trailing_x);
+  ck_assert (says (piece_called (&laid, "Wing, port"), "R5"));
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (a_control_is_cut_off_along_its_hinge_and_at_both_ends)
+{
+  Laid laid = lay_racer ();
+  const FlatPiece *wing = piece_called (&laid, "Wing, starboard");
+  double leading, trailing;
+
+  hinge_edges (laid.figures->surfaces[0].surface, 160, &leading, &trailing);
+  assert_at (line_for (wing, FLAT_HINGE, 0)->start, 160 / cos (rad (4)), 203);
+  assert_at (end_of (line_for (wing, FLAT_HINGE, 0)), 290 / cos (rad (4)), 179);
+  assert_at (end_of (line_for (wing, FLAT_HINGE, 1)), 160 / cos (rad (4)), trailing);
+  ck_assert (says (wing, "down 8°, 4 mm"));
+  ck_assert (says (wing, "up 12°, 6 mm"));
+  put_away (&laid);
+}
+END_TEST
+
+/* Elementary geometry: hinged at the upper face, the lower edge goes back by the depth times the tangent of the swing downward. */
+START_TEST (a_bevel_is_as_deep_as_the_hinge_and_its_swing_have_it)
+{
+  Laid laid = lay_racer ();
+  const Surface *surface = laid.figures->surfaces[0].surface;
+  const FlatLine *bevel = line_for (piece_called (&laid, "Wing, starboard"), FLAT_STATION, surface->rib_count);
+
+  ck_assert_double_eq_tol (bevel->start.y - 203, wing_depth (surface, 160, 203) * tan (rad (8)), 1e-9);
+  ck_assert_double_eq_tol (end_of (bevel).y - 179, wing_depth (surface, 290, 179) * tan (rad (8)), 1e-9);
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (a_servo_in_the_wing_has_its_bay_in_its_own_half)
+{
+  Laid laid = lay_racer ();
+  const FlatPiece *starboard = piece_called (&laid, "Wing, starboard"), *port = piece_called (&laid, "Wing, port");
+  const FlatLine *bay = line_for (starboard, FLAT_ROOM, 0);
+
+  ck_assert (bay->closed);
+  assert_at (bay->start, (125 - 4.5) / cos (rad (4)), 176 - 11);
+  assert_at (bay->segments[1].to, (125 + 4.5) / cos (rad (4)), 176 + 11);
+  assert_at (line_for (port, FLAT_ROOM, 0)->start, -(125 + 4.5) / cos (rad (4)), 176 - 11);
+  ck_assert (says (starboard, "Servo, right aileron") && !says (starboard, "Servo, left aileron"));
+  ck_assert (says (port, "Servo, left aileron") && !says (port, "Servo, right aileron"));
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (a_leads_channel_runs_from_the_servos_bay_to_the_centre_line)
+{
+  Laid laid = lay_racer ();
+  const FlatLine *channel = line_for (piece_called (&laid, "Wing, starboard"), FLAT_ROOM, 1);
+
+  ck_assert (!channel->closed);
+  ck_assert_double_eq_tol (channel->start.y, 176 - 11, 1e-6);
+  assert_at (channel->segments[0].to, 119 / cos (rad (4)), 141);
+  ck_assert_double_eq_tol (end_of (channel).x, 0, 1e-6);
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (what_stands_in_the_body_is_in_no_half)
+{
+  Laid laid = lay_racer ();
+
+  ck_assert (!says (piece_called (&laid, "Wing, starboard"), "Servo, elevator"));
+  ck_assert (!says (piece_called (&laid, "Wing, starboard"), "Receiver"));
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (the_hatch_is_the_one_of_the_figures)
+{
+  Laid laid = lay_racer ();
+  const HatchFigures *hatch = &laid.figures->hatch;
+  const FlatPiece *piece = piece_called (&laid, "Hatch");
+  const FlatLine *edge = line_for (piece, FLAT_CUT, 0);
+
+  assert_at (edge->start, -hatch->width_mm / 2, hatch->from_mm);
+  assert_at (edge->segments[1].to, hatch->width_mm / 2, hatch->to_mm);
+  ck_assert (says (piece, "8 mm ahead of F2"));
+  ck_assert_double_eq (line_for (piece, FLAT_STATION, 1)->start.y, 78);
+  put_away (&laid);
+}
+END_TEST
+
+/* Its rail goes from 82 to 134 mm, the pack is 55 by 30 mm. */
+START_TEST (the_battery_floor_goes_half_a_pack_past_both_ends_of_the_rail)
+{
+  Laid laid = lay_racer ();
+  const FlatPiece *piece = piece_called (&laid, "Battery floor");
+  const FlatLine *edge = line_for (piece, FLAT_CUT, 0);
+
+  assert_at (edge->start, -15, 82 - 27.5);
+  assert_at (edge->segments[1].to, 15, 134 + 27.5);
+  ck_assert_double_eq_tol (line_for (piece, FLAT_MARK, 0)->start.y, laid.figures->solutions[0].x_mm - 27.5, 1e-9);
+  put_away (&laid);
+}
+END_TEST
+
+/* Elementary geometry: fine chords along the section's face, both ways from the fold. */
+START_TEST (the_strip_carries_the_mark_along_both_faces)
+{
+  enum { CHORDS = 100000 };
+  Laid laid = lay_racer ();
+  const MarkFigures *mark = &laid.figures->balance.marks[0];
+  const FlatPiece *strip = piece_called (&laid, "Marking strip for station 40 mm");
+  double sum = 0, x = 0, y = 0;
+
+  for (int i = 1; i <= CHORDS; i++)
+    {
+      const double u = (double) i / CHORDS, to = mark->target_mm * u * u, up = mark->chord_mm * section_half_thickness (0.1, to / mark->chord_mm);
+
+      sum += hypot (to - x, up - y);
+      x = to;
+      y = up;
+    }
+  ck_assert_double_gt (sum, mark->target_mm + 1);
+  ck_assert_double_eq_tol (line_for (strip, FLAT_MARK, 0)->start.y, -sum, 1e-5);
+  ck_assert_double_eq_tol (line_for (strip, FLAT_MARK, 1)->start.y, sum, 1e-5);
+  ck_assert_double_eq (line_for (strip, FLAT_CENTRE, 0)->start.y, 0);
+  put_away (&laid);
+}
+END_TEST
+
+/* That wing with another thickness. */
+static Aeroplane *
+racer_as_thick_as (double percent)
+{
+  Aeroplane *old = example_racer (), *made;
+  Surface *wing = (Surface *) piece_dup (&aeroplane_surface (old, 0)->piece);
+
+  wing->thickness = percent;
+  made = aeroplane_with_replaced (old, &aeroplane_surface (old, 0)->piece, &wing->piece);
+  aeroplane_unref (old);
+  return made;
+}
+
+START_TEST (without_a_thickness_the_strip_is_flat_and_says_so)
+{
+  Laid laid = lay (racer_as_thick_as (NAN), EXPORT_STARBOARD);
+  const FlatPiece *strip = piece_called (&laid, "Marking strip for station 40 mm");
+
+  ck_assert_double_eq (line_for (strip, FLAT_MARK, 1)->start.y, laid.figures->balance.marks[0].target_mm);
+  ck_assert_ptr_nonnull (strstr (strip->remark, "thickness is not given"));
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (the_pins_of_the_stand_are_twice_the_marks_station_apart)
+{
+  Laid laid = lay_racer ();
+  const FlatPiece *stand = piece_called (&laid, "Base of a balancing stand");
+  const FlatLine *port = line_for (stand, FLAT_MARK, 0), *starboard = line_for (stand, FLAT_MARK, 2);
+
+  ck_assert_double_eq ((starboard->start.x + end_of (starboard).x) / 2 - (port->start.x + end_of (port).x) / 2, 80);
+  ck_assert (says (stand, "Take the propeller off; all else aboard as it flies."));
+  ck_assert (says (stand, "Begin with the forward limits on the pins;"));
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (without_a_mark_or_a_battery_there_is_no_aid)
+{
+  Laid laid = lay (bent_wing (0, NULL, 0, rectangle (0, 600, 100)), EXPORT_STARBOARD);
+
+  ck_assert_uint_eq (laid.pieces->len, 1);
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (a_rudder_is_cut_off_a_fin)
+{
+  Laid laid = lay_racer ();
+  const FlatPiece *fin = piece_called (&laid, "Fin");
+
+  assert_at (line_for (fin, FLAT_HINGE, 0)->start, 440, -4);
+  assert_at (end_of (line_for (fin, FLAT_HINGE, 0)), 440, -62);
+  ck_assert (says (fin, "to port 20°, 8 mm"));
+  put_away (&laid);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -270,5 +530,20 @@ main (void)
   tcase_add_test (tests, how_it_was_developed_is_said_of_a_wing_with_dihedral_and_of_no_other);
   tcase_add_test (tests, a_fin_stands_on_its_root_as_seen_from_port);
   tcase_add_test (tests, what_is_not_drawn_yet_has_no_piece);
+  tcase_add_test (tests, the_mark_stands_where_the_report_has_it);
+  tcase_add_test (tests, the_rib_nearest_to_the_mark_is_named_and_carries_it_too);
+  tcase_add_test (tests, a_rib_is_a_line_from_edge_to_edge_at_its_station);
+  tcase_add_test (tests, a_control_is_cut_off_along_its_hinge_and_at_both_ends);
+  tcase_add_test (tests, a_bevel_is_as_deep_as_the_hinge_and_its_swing_have_it);
+  tcase_add_test (tests, a_servo_in_the_wing_has_its_bay_in_its_own_half);
+  tcase_add_test (tests, a_leads_channel_runs_from_the_servos_bay_to_the_centre_line);
+  tcase_add_test (tests, what_stands_in_the_body_is_in_no_half);
+  tcase_add_test (tests, the_hatch_is_the_one_of_the_figures);
+  tcase_add_test (tests, the_battery_floor_goes_half_a_pack_past_both_ends_of_the_rail);
+  tcase_add_test (tests, the_strip_carries_the_mark_along_both_faces);
+  tcase_add_test (tests, without_a_thickness_the_strip_is_flat_and_says_so);
+  tcase_add_test (tests, the_pins_of_the_stand_are_twice_the_marks_station_apart);
+  tcase_add_test (tests, without_a_mark_or_a_battery_there_is_no_aid);
+  tcase_add_test (tests, a_rudder_is_cut_off_a_fin);
   return run_suite (suite_create ("drawing flat pieces"), tests);
 }
