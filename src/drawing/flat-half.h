@@ -13,9 +13,12 @@ typedef struct {
   FlatPiece *piece;
 } FlatHalf;
 
-/** The surface laid flat: one piece of each half that is asked for, a fin one. Adds them to `pieces`; nothing of one that is not drawn,
- *  or whose outline encloses no surface. */
+/** The surface laid flat: one piece of each half that is asked for, a fin one; of a tail or foreplane that is flat as it is, one
+ *  of both. Adds them to `pieces`; nothing of one that is not drawn, or whose outline encloses no surface. */
 void flat_surface_add (GPtrArray *pieces, const Figures *figures, const SurfaceFigures *surface, Units units, ExportHalves halves);
+
+/** Both halves of one that is flat as they are, each with its edge as its first line, as one piece. */
+FlatPiece *flat_halves_joined (const FlatPiece *starboard, const FlatPiece *port, const char *name);
 
 /* What else is drawn on one. Each adds nothing where there is nothing of it. */
 void flat_half_add_centre   (const FlatHalf *half);      /* the centre line, and where the dihedral breaks */

@@ -42,9 +42,9 @@ add_word (const StripDraft *draft, FlatPurpose purpose, double y, const char *te
 }
 
 static char *
-remark_of (const StripDraft *draft, Units units)
+remark_of (const StripDraft *draft, Units units, double percent)
 {
-  g_autofree char *length = paper_length (units, draft->mark->target_mm), *thick = units_number (draft->thickness * 100, 1);
+  g_autofree char *length = paper_length (units, draft->mark->target_mm), *thick = units_number_exact (percent);
 
   if (!(draft->thickness > 0))
     return g_strdup_printf (_("Fold it over the leading edge. The wing's thickness is not given, so lengths are flat: check that the mark lies %s "
@@ -64,7 +64,7 @@ flat_strip_of (const Figures *figures, Units units)
   const double last = fmin (draft.mark->chord_mm, fmax (draft.mark->target_mm, draft.mark->aft_mm)), end = along_face (&draft, last) + behind;
   g_autofree char *station = paper_length (units, draft.mark->station_mm);
   /* Translators: a station: "Marking strip for station 40 mm" */
-  g_autofree char *name = g_strdup_printf (_("Marking strip for station %s"), station), *remark = remark_of (&draft, units);
+  g_autofree char *name = g_strdup_printf (_("Marking strip for station %s"), station), *remark = remark_of (&draft, units, figures->reference->surface->thickness);
   draft.piece = flat_piece_new (name, remark);
   flat_piece_add_box (draft.piece, FLAT_CUT, (Box) { { -half_width, -end }, { half_width, end } });
   flat_piece_add_straight (draft.piece, FLAT_CENTRE, (Point) { -half_width, 0 }, (Point) { half_width, 0 });

@@ -84,25 +84,49 @@ half_made (const Figures *figures, const Surface *surface, Units units, double s
   return half.piece;
 }
 
-static void
-add_starboard (GPtrArray *pieces, const Figures *figures, const Surface *surface, Units units)
+static FlatPiece *
+starboard_of (const Figures *figures, const Surface *surface, Units units, const char *what)
 {
-  g_autofree char *what = name_of (figures, surface);
   /* Translators: which surface: "Wing, starboard" */
   g_autofree char *name = g_strdup_printf (_("%s, starboard"), what);
 
-  g_ptr_array_add (pieces, half_made (figures, surface, units, 1, name));
+  return half_made (figures, surface, units, 1, name);
 }
 
-static void
-add_port (GPtrArray *pieces, const Figures *figures, const Surface *surface, Units units)
+static FlatPiece *
+port_of (const Figures *figures, const Surface *surface, Units units, const char *what)
 {
-  g_autofree char *what = name_of (figures, surface);
   /* Translators: which surface: "Wing, port" */
   g_autofree char *name = g_strdup_printf (_("%s, port"), what);
   g_autoptr (FlatPiece) made = half_made (figures, surface, units, -1, name);
 
-  g_ptr_array_add (pieces, flat_piece_mirrored (made, name));
+  return flat_piece_mirrored (made, name);
+}
+
+/* A flat tail is cut from one sheet; a wing's halves are built one after the other. */
+static bool
+is_one_piece (const Surface *surface)
+{
+  size_t breaks;
+
+  return surface->role != ROLE_WING && !surface->root_open && !(percent_longer (surface, &breaks) > 0);
+}
+
+static void
+add_halves (GPtrArray *pieces, const Figures *figures, const Surface *surface, Units units, ExportHalves halves)
+{
+  g_autofree char *name = name_of (figures, surface);
+  g_autoptr (FlatPiece) starboard = starboard_of (figures, surface, units, name), port = port_of (figures, surface, units, name);
+
+  if (halves == EXPORT_BOTH_HALVES && is_one_piece (surface))
+    {
+      g_ptr_array_add (pieces, flat_halves_joined (starboard, port, name));
+      return;
+    }
+  if (halves != EXPORT_PORT)
+    g_ptr_array_add (pieces, g_steal_pointer (&starboard));
+  if (halves != EXPORT_STARBOARD)
+    g_ptr_array_add (pieces, g_steal_pointer (&port));
 }
 
 void
@@ -117,8 +141,5 @@ flat_surface_add (GPtrArray *pieces, const Figures *figures, const SurfaceFigure
       g_ptr_array_add (pieces, half_made (figures, surface->surface, units, 1, name));
       return;
     }
-  if (halves != EXPORT_PORT)
-    add_starboard (pieces, figures, surface->surface, units);
-  if (halves != EXPORT_STARBOARD)
-    add_port (pieces, figures, surface->surface, units);
+  add_halves (pieces, figures, surface->surface, units, halves);
 }

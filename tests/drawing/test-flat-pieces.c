@@ -206,6 +206,26 @@ START_TEST (the_port_half_is_the_starboard_one_turned_over)
 }
 END_TEST
 
+/* Two quarter ellipses a side, 118 mm by 26 and 40: π / 2 × 118 × 66. */
+START_TEST (a_tail_without_dihedral_is_one_piece)
+{
+  Laid both = lay (example_racer (), EXPORT_BOTH_HALVES), one = lay (example_racer (), EXPORT_PORT);
+  const FlatPiece *tail = piece_called (&both, "Tailplane");
+  const FlatLine *edge = line_for (tail, FLAT_CUT, 0);
+  const Box box = flat_piece_bounds (tail);
+
+  ck_assert_double_eq_tol (area_within (edge), G_PI / 2 * 118 * 66, 1e-5);
+  ck_assert_double_eq_tol (box.max.x, 118, 1e-9);
+  ck_assert_double_eq_tol (box.min.x, -118, 1e-9);
+  ck_assert_ptr_null (line_for (tail, FLAT_CUT, 1));
+  ck_assert_ptr_nonnull (line_for (tail, FLAT_HINGE, 5));
+  ck_assert_ptr_null (line_for (tail, FLAT_CENTRE, 1));
+  ck_assert_ptr_nonnull (piece_called (&one, "Tailplane, port"));
+  put_away (&both);
+  put_away (&one);
+}
+END_TEST
+
 START_TEST (only_the_halves_asked_for_are_made)
 {
   Laid port = lay (bent_wing (5, NULL, 0, mixed_wing ()), EXPORT_PORT), starboard = lay (bent_wing (5, NULL, 0, mixed_wing ()), EXPORT_STARBOARD);
@@ -526,6 +546,7 @@ main (void)
   tcase_add_test (tests, an_arc_half_way_round_still_bulges_outboard);
   tcase_add_test (tests, a_root_beside_the_centre_line_is_carried_there);
   tcase_add_test (tests, the_port_half_is_the_starboard_one_turned_over);
+  tcase_add_test (tests, a_tail_without_dihedral_is_one_piece);
   tcase_add_test (tests, only_the_halves_asked_for_are_made);
   tcase_add_test (tests, how_it_was_developed_is_said_of_a_wing_with_dihedral_and_of_no_other);
   tcase_add_test (tests, a_fin_stands_on_its_root_as_seen_from_port);
