@@ -6,6 +6,7 @@
 #include "drawing/wall-sheet-pen.h"
 
 static const double overhang = 3;      /* of a centre line past both edges, mm */
+static const double words_at = 0.7;    /* share of the chord: behind where leads usually reach the centre line */
 static const double beside = 1.2;      /* between a line and its words, mm */
 
 void
@@ -32,7 +33,7 @@ add_line_at (const FlatHalf *half, double station, double past, const char *text
   if (!hinge_edges (half->surface, station, &leading, &trailing))
     return;
   flat_add_way (half->piece, half->surface, FLAT_CENTRE, (Point) { leading - past, station }, (Point) { trailing + past, station });
-  add_words_along (half, (Point) { (leading + trailing) / 2, station }, text);
+  add_words_along (half, (Point) { leading + words_at * (trailing - leading), station }, text);
 }
 
 static void

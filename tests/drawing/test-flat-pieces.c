@@ -521,6 +521,40 @@ START_TEST (without_a_mark_or_a_battery_there_is_no_aid)
 }
 END_TEST
 
+static void
+assert_finite (const FlatPiece *piece, const char *what)
+{
+  for (guint i = 0; i < piece->lines->len; i++)
+    {
+      const FlatLine *line = &g_array_index (piece->lines, FlatLine, i);
+
+      ck_assert_msg (line->count > 0 && point_is_finite (line->start), "%s: a line of “%s” begins nowhere", what, piece->name);
+      for (size_t k = 0; k < line->count; k++)
+        ck_assert_msg (point_is_finite (line->segments[k].to), "%s: a line of “%s” leads nowhere", what, piece->name);
+    }
+  for (guint i = 0; i < piece->words->len; i++)
+    ck_assert_msg (point_is_finite (g_array_index (piece->words, FlatWord, i).at), "%s: words of “%s” stand nowhere", what, piece->name);
+}
+
+START_TEST (pieces_of_whatever_aeroplane_can_be_cut)
+{
+  for (const SheetCase *of = sheet_cases (); of->what; of++)
+    {
+      Laid laid = lay (of->make (), EXPORT_BOTH_HALVES);
+
+      for (guint i = 0; i < laid.pieces->len; i++)
+        {
+          const FlatPiece *piece = g_ptr_array_index (laid.pieces, i);
+          const FlatLine *edge = line_for (piece, FLAT_CUT, 0);
+
+          assert_finite (piece, of->what);
+          ck_assert_msg (edge && edge->closed, "%s: “%s” has no edge", of->what, piece->name);
+        }
+      put_away (&laid);
+    }
+}
+END_TEST
+
 START_TEST (a_rudder_is_cut_off_a_fin)
 {
   Laid laid = lay_racer ();
@@ -565,6 +599,7 @@ main (void)
   tcase_add_test (tests, without_a_thickness_the_strip_is_flat_and_says_so);
   tcase_add_test (tests, the_pins_of_the_stand_are_twice_the_marks_station_apart);
   tcase_add_test (tests, without_a_mark_or_a_battery_there_is_no_aid);
+  tcase_add_test (tests, pieces_of_whatever_aeroplane_can_be_cut);
   tcase_add_test (tests, a_rudder_is_cut_off_a_fin);
   return run_suite (suite_create ("drawing flat pieces"), tests);
 }
