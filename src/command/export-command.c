@@ -2,13 +2,14 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include <stdio.h>
 #include "command/problems.h"
 #include "command/usage.h"
-#include "drawing/export.h"
+#include "drawing/export-cutting.h"
 #include "drawing/paper.h"
 
-typedef struct { char *output, *sheet, *list, *paper, *units, *mass_units; int dpi; } Wanted;
+typedef struct { char *output, *sheet, *list, *paper, *halves, *units, *mass_units; int dpi; double kerf; } Wanted;
 
 enum { LEAST_DPI = 30, MOST_DPI = 1200, NOT_GIVEN = G_MININT };
 
@@ -18,15 +19,19 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
   g_autofree char *papers = paper_words ("|");
   const GOptionEntry entries[] = {
     { .long_name = "output", .short_name = 'o', .arg = G_OPTION_ARG_FILENAME, .arg_data = &wanted->output,
-      .description = N_("the file to write; its ending says what: png, pdf, svg, csv, json"), .arg_description = "OUT" },
+      .description = N_("the file to write; its ending says what: png, pdf, svg, dxf, csv, json"), .arg_description = "OUT" },
     { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
-      .description = N_("which sheet (wall)"), .arg_description = "wall" },
+      .description = N_("which sheet (wall; cutting for a dxf)"), .arg_description = "wall|cutting" },
     { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
       .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing (parts)"), .arg_description = "LIST" },
     { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
       .description = N_("its paper (a4)"), .arg_description = papers },
     { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
       .description = N_("dots an inch of a PNG, 30 to 1200 (150)"), .arg_description = "N" },
+    { .long_name = "halves", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->halves,
+      .description = N_("which halves of wings and tails are cut (both)"), .arg_description = "both|starboard|port" },
+    { .long_name = "kerf", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->kerf,
+      .description = N_("how wide the cut is, 0 to 2 mm (0)"), .arg_description = "MM" },
     { .long_name = "units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->units,
       .description = N_("lengths on the sheet (metric)"), .arg_description = "metric|inch" },
     { .long_name = "mass-units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->mass_units,
@@ -35,11 +40,12 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
   };
   const Usage usage = {
     .word = "export", .entries = entries,
-    .summary = _("Writes the wall sheet (png, pdf, svg), a list (csv) or every figure (json) to a file."),
+    .summary = _("Writes the wall sheet (png, pdf, svg), a file for cutting (svg, dxf), a list (csv) or every figure (json) to a file."),
     .examples = _("Examples:\n  trammel export racer.trammel --output racer.pdf --paper a3\n"
                   "  trammel export racer.trammel --output racer.png --dpi 300\n"
                   "  trammel export racer.trammel --output parts.csv\n"
-                  "  trammel export racer.trammel --output moments.csv --list moments"),
+                  "  trammel export racer.trammel --output moments.csv --list moments\n"
+                  "  trammel export racer.trammel --output racer.dxf --halves=starboard --kerf 0.2"),
   };
 
   return usage_parse (&usage, argc, argv, file, status);
@@ -54,6 +60,63 @@ paper_error (const char *paper)
   return usage_error ("export", _("--paper is one of %s, not “%s”."), known, paper);
 }
 
+/* The place of a word among `count`, some of them NULL; -1 for none of them. */
+static int
+word_among (const char *const words[], int count, const char *word)
+{
+  for (int i = 0; i < count; i++)
+    if (words[i] != NULL && g_str_equal (words[i], word))
+      return i;
+  return -1;
+}
+
+/* Which sheet, told or by the ending, and whether that ending can hold it. */
+static bool
+understand_sheet (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
+{
+  static const char *const words[EXPORT_SHEET_COUNT] = { [EXPORT_WALL_SHEET] = "wall", [EXPORT_CUTTING] = "cutting" };
+  const bool dxf = options->format == EXPORT_DXF;
+  const int sheet = wanted->sheet ? word_among (words, EXPORT_SHEET_COUNT, wanted->sheet) : dxf ? EXPORT_CUTTING : EXPORT_WALL_SHEET;
+
+  if (sheet < 0)
+    *status = usage_error ("export", _("--sheet is “wall” or “cutting”, not “%s”."), wanted->sheet);
+  else if (dxf && sheet != EXPORT_CUTTING)
+    *status = usage_error ("export", _("A .dxf file is for cutting and holds no other sheet; leave out --sheet=%s."), wanted->sheet);
+  else if (sheet == EXPORT_CUTTING && !dxf && options->format != EXPORT_SVG)
+    *status = usage_error ("export", _("A file for cutting ends in .svg or .dxf, not as “%s” does."), wanted->output);
+  else
+    {
+      options->sheet = sheet;
+      return true;
+    }
+  return false;
+}
+
+/* What only a file for cutting has. */
+static bool
+understand_cutting (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
+{
+  static const char *const words[EXPORT_HALVES_COUNT] = { [EXPORT_BOTH_HALVES] = "both", [EXPORT_STARBOARD] = "starboard", [EXPORT_PORT] = "port" };
+  const int halves = wanted->halves ? word_among (words, EXPORT_HALVES_COUNT, wanted->halves) : EXPORT_BOTH_HALVES;
+  const bool kerf = !isnan (wanted->kerf), cutting = options->sheet == EXPORT_CUTTING;
+
+  if (halves < 0)
+    *status = usage_error ("export", _("--halves is both, starboard or port, not “%s”."), wanted->halves);
+  else if (wanted->halves && !cutting)
+    *status = usage_error ("export", "%s", _("--halves goes with --sheet=cutting."));
+  else if (kerf && !cutting)
+    *status = usage_error ("export", "%s", _("--kerf goes with --sheet=cutting."));
+  else if (kerf && (wanted->kerf < 0 || wanted->kerf > EXPORT_KERF_MOST))
+    *status = usage_error ("export", _("--kerf is from 0 to %g mm, not %g."), EXPORT_KERF_MOST, wanted->kerf);
+  else
+    {
+      options->halves = halves;
+      options->kerf = kerf ? wanted->kerf : 0;
+      return true;
+    }
+  return false;
+}
+
 /* What is asked for, made of the words; false, and status set, when one is wrong. */
 static bool
 understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
@@ -63,9 +126,7 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   if (!wanted->output)
     *status = usage_error ("export", "%s", _("Name the file to write: --output OUT.pdf"));
   else if (!export_format_of (wanted->output, &options->format))
-    *status = usage_error ("export", _("“%s” does not end in .png, .pdf, .svg, .csv or .json."), wanted->output);
-  else if (wanted->sheet && !g_str_equal (wanted->sheet, "wall"))
-    *status = usage_error ("export", _("--sheet is “wall”, not “%s”."), wanted->sheet);
+    *status = usage_error ("export", _("“%s” does not end in .png, .pdf, .svg, .dxf, .csv or .json."), wanted->output);
   else if (wanted->list && !report_list_from_word (wanted->list, &options->list))
     *status = usage_error ("export", _("--list is parts, groups, moments, movers, coverings, leads, cutting or before-closing, not “%s”."), wanted->list);
   else if (wanted->list && options->format != EXPORT_CSV)
@@ -74,7 +135,8 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
     *status = paper_error (wanted->paper);
   else if (wanted->dpi != NOT_GIVEN && (wanted->dpi < LEAST_DPI || wanted->dpi > MOST_DPI))
     *status = usage_error ("export", _("--dpi is from %d to %d, not %d."), LEAST_DPI, MOST_DPI, wanted->dpi);
-  else if (usage_units ("export", wanted->units, wanted->mass_units, &options->units, status))
+  else if (understand_sheet (wanted, options, status) && understand_cutting (wanted, options, status)
+           && usage_units ("export", wanted->units, wanted->mass_units, &options->units, status))
     {
       if (wanted->paper)
         g_strlcpy (options->paper, wanted->paper, sizeof options->paper);
@@ -106,7 +168,7 @@ export_file (const char *file, const ExportOptions *options, const char *output)
 CommandStatus
 export_command (int argc, char **argv)
 {
-  Wanted wanted = { .dpi = NOT_GIVEN };
+  Wanted wanted = { .dpi = NOT_GIVEN, .kerf = NAN };
   CommandStatus status;
   const char *file;
 
@@ -121,6 +183,7 @@ export_command (int argc, char **argv)
   g_free (wanted.sheet);
   g_free (wanted.list);
   g_free (wanted.paper);
+  g_free (wanted.halves);
   g_free (wanted.units);
   g_free (wanted.mass_units);
   return status;

@@ -47,7 +47,7 @@ cutting_place (const GPtrArray *pieces, double *width, double *height)
       if (box.min.x <= box.max.x)
         g_ptr_array_add (made, placed (pieces->pdata[i], box, row, &place));
     }
-  *width = place.right;
-  *height = place.foot + CUTTING_GAP;
+  *width = ceil (place.right);
+  *height = ceil (place.foot + CUTTING_GAP);
   return made;
 }

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <string.h>
 #include "document/writer.h"
+#include "drawing/export-cutting.h"
 #include "drawing/export-sheet.h"
 #include "drawing/paper.h"
 #include "figures/report.h"
@@ -12,7 +13,8 @@ static const int least_dpi = 30, greatest_dpi = 1200;
 G_DEFINE_QUARK (trammel-export-error, export_error)
 
 static const char *const endings[] = {
-  [EXPORT_PNG] = ".png", [EXPORT_PDF] = ".pdf", [EXPORT_SVG] = ".svg", [EXPORT_CSV] = ".csv", [EXPORT_JSON] = ".json" };
+  [EXPORT_PNG] = ".png", [EXPORT_PDF] = ".pdf", [EXPORT_SVG] = ".svg", [EXPORT_CSV] = ".csv", [EXPORT_JSON] = ".json",
+  [EXPORT_DXF] = ".dxf" };
 
 bool
 export_format_of (const char *path, ExportFormat *format)
@@ -35,6 +37,7 @@ export_default_options (const char *path)
                             .read_across = 100, .read_along = 100 };
 
   export_format_of (path, &options.format);
+  options.sheet = options.format == EXPORT_DXF ? EXPORT_CUTTING : EXPORT_WALL_SHEET;
   return options;
 }
 
@@ -85,23 +88,32 @@ sheet_bytes (const Figures *figures, const ExportOptions *options, GError **erro
   return pages != NULL ? drawn_bytes (pages, MIN (options->page, sheet_pages_count (pages) - 1), options, error) : NULL;
 }
 
+static bool
+format_is_drawn (ExportFormat format)
+{
+  return format == EXPORT_PNG || format == EXPORT_PDF || format == EXPORT_SVG || format == EXPORT_DXF;
+}
+
+static bool
+is_for_cutting (const ExportOptions *options)
+{
+  return options->format == EXPORT_DXF || (options->sheet == EXPORT_CUTTING && format_is_drawn (options->format));
+}
+
 GBytes *
 export_bytes (const Figures *figures, const ExportOptions *options, GError **error)
 {
+  if (is_for_cutting (options))
+    return export_cutting (figures, options, error);
   switch (options->format)
     {
     case EXPORT_CSV:  return bytes_of_text (report_list_csv (figures, options->list));
     case EXPORT_JSON: return bytes_of_text (report_json (figures));
     case EXPORT_PNG: case EXPORT_PDF: case EXPORT_SVG: return sheet_bytes (figures, options, error);
+    case EXPORT_DXF: break;
     }
-  g_set_error_literal (error, EXPORT_ERROR, EXPORT_ERROR_FORMAT, _("What is exported is a PNG, PDF, SVG, CSV or JSON file."));
+  g_set_error_literal (error, EXPORT_ERROR, EXPORT_ERROR_FORMAT, _("What is exported is a PNG, PDF, SVG, DXF, CSV or JSON file."));
   return NULL;
-}
-
-static bool
-format_is_drawn (ExportFormat format)
-{
-  return format == EXPORT_PNG || format == EXPORT_PDF || format == EXPORT_SVG;
 }
 
 /* Where page `page` of several goes: OUT.png becomes OUT-1.png and so on. */
@@ -155,7 +167,8 @@ GPtrArray *
 export_files (const Figures *figures, const ExportOptions *options, const char *path, GError **error)
 {
   g_autoptr (GPtrArray) files = g_ptr_array_new_with_free_func (file_free);
-  const bool made = format_is_drawn (options->format) ? add_pages (files, figures, options, path, error)
+  const bool pages = format_is_drawn (options->format) && !is_for_cutting (options);
+  const bool made = pages ? add_pages (files, figures, options, path, error)
                     : add_file (files, g_strdup (path), export_bytes (figures, options, error));
 
   return made ? g_steal_pointer (&files) : NULL;

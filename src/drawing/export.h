@@ -3,7 +3,7 @@
 #include "document/units.h"
 #include "figures/report.h"
 
-typedef enum { EXPORT_PNG, EXPORT_PDF, EXPORT_SVG, EXPORT_CSV, EXPORT_JSON } ExportFormat;
+typedef enum { EXPORT_PNG, EXPORT_PDF, EXPORT_SVG, EXPORT_CSV, EXPORT_JSON, EXPORT_DXF } ExportFormat;
 
 typedef enum { EXPORT_WALL_SHEET, EXPORT_TEMPLATE, EXPORT_PARTS_SHEET, EXPORT_CUTTING, EXPORT_SHEET_COUNT } ExportSheet;
 /** Which halves of a wing or a tail a template and files for cutting hold. */
@@ -11,7 +11,7 @@ typedef enum { EXPORT_BOTH_HALVES, EXPORT_STARBOARD, EXPORT_PORT, EXPORT_HALVES_
 
 typedef struct {
   ExportFormat format;
-  ExportSheet sheet;
+  ExportSheet sheet;       /* a DXF is a file for cutting whatever stands here */
   Units units;
   char paper[16];          /* its word: "a4", "letter"; see paper.h */
   bool portrait;
@@ -25,7 +25,7 @@ typedef struct {
   char date[11];           /* of the document's last change, "2026-11-25", for the title block and the PDF; "": a line to fill in by hand */
 } ExportOptions;
 
-/** Wall sheet, A4 landscape, 150 dpi, metric, the format by the file's ending (EXPORT_PNG for none it knows). */
+/** Wall sheet (files for cutting for a DXF), A4 landscape, 150 dpi, metric, the format by the file's ending (EXPORT_PNG for none it knows). */
 ExportOptions export_default_options (const char *path);
 /** The format of a file name by its ending; false for none of ours. */
 bool export_format_of (const char *path, ExportFormat *format);
@@ -36,9 +36,9 @@ bool export_paper_size (const char *name, double *width_mm, double *height_mm);
  *  PNG records its resolution. The same document gives the same bytes:
  *  no clock is read. On an error the file at `path` is as it was, and the sentence says what and where:
  *    EXPORT_ERROR_PAPER      a paper that is not known
- *    EXPORT_ERROR_FORMAT     resolution out of range; a format that is none
+ *    EXPORT_ERROR_FORMAT     resolution or kerf out of range; a format that is none, or not one of that sheet's
  *    EXPORT_ERROR_TOO_LARGE  a picture of more than 20000 px a side
- *    EXPORT_ERROR_DRAWING    no memory, or a paper on which nothing finds room
+ *    EXPORT_ERROR_DRAWING    no memory, a paper on which nothing finds room, or nothing to cut
  *    of the writer           a folder that cannot be written */
 bool export_write (const Figures *figures, const ExportOptions *options, const char *path, GError **error);
 /** A file that is ready to be written. */

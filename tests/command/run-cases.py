@@ -48,6 +48,8 @@ def describe(path):
         return [f'@ {path.name} PDF']
     if b'<svg' in data[:1000]:
         return [f'@ {path.name} SVG']
+    if data.endswith(b'EOF\r\n'):
+        return [f'@ {path.name} DXF']
     return [f'@ {path.name}'] + lines_of(data.decode('utf-8').replace('\r\n', '\n'), ':')
 
 

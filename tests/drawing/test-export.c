@@ -466,7 +466,7 @@ START_TEST (the_format_is_told_by_the_files_ending)
 {
   static const struct { const char *path; bool known; ExportFormat format; } names[] = {
     { "a/b.c/Sheet.PNG", true, EXPORT_PNG }, { "sheet.pdf", true, EXPORT_PDF }, { "x.svg", true, EXPORT_SVG }, { "x.csv", true, EXPORT_CSV },
-    { "x.json", true, EXPORT_JSON }, { "x.jpeg", false, EXPORT_PNG }, { "x", false, EXPORT_PNG }, { "pdf", false, EXPORT_PNG } };
+    { "x.dxf", true, EXPORT_DXF }, { "x.json", true, EXPORT_JSON }, { "x.jpeg", false, EXPORT_PNG }, { "x", false, EXPORT_PNG }, { "pdf", false, EXPORT_PNG } };
   ExportFormat format = EXPORT_SVG;
 
   for (size_t i = 0; i < G_N_ELEMENTS (names); i++)
@@ -479,12 +479,14 @@ START_TEST (the_format_is_told_by_the_files_ending)
 END_TEST
 
 /* Each refusal names what is wrong, and the file that is there stays. */
-static const struct { const char *because, *paper, *says; int dpi; ExportFormat format; ExportError code; } refused[] = {
+static const struct { const char *because, *paper, *says; int dpi; ExportFormat format; ExportError code; ExportSheet sheet; double kerf; } refused[] = {
   { "a paper nobody knows", "foolscap", "foolscap", 150, EXPORT_PDF, EXPORT_ERROR_PAPER },
   { "no dots to speak of", "a4", "29", 29, EXPORT_PNG, EXPORT_ERROR_FORMAT },
   { "more dots than are made", "a4", "1201", 1201, EXPORT_PNG, EXPORT_ERROR_FORMAT },
   { "a picture without end", "a0", "20000", 600, EXPORT_PNG, EXPORT_ERROR_TOO_LARGE },
-  { "a format that is none", "a4", "PNG, PDF, SVG, CSV or JSON", 150, (ExportFormat) 77, EXPORT_ERROR_FORMAT },
+  { "a format that is none", "a4", "PNG, PDF, SVG, DXF, CSV or JSON", 150, (ExportFormat) 77, EXPORT_ERROR_FORMAT },
+  { "a page to be cut", "a4", "an SVG or a DXF", 150, EXPORT_PDF, EXPORT_ERROR_FORMAT, EXPORT_CUTTING },
+  { "a cut wider than any", "a4", "0 to 2 mm", 150, EXPORT_DXF, EXPORT_ERROR_FORMAT, EXPORT_CUTTING, 2.5 },
 };
 
 START_TEST (what_cannot_be_exported_is_refused_in_a_sentence_and_the_old_file_stays)
@@ -496,6 +498,8 @@ START_TEST (what_cannot_be_exported_is_refused_in_a_sentence_and_the_old_file_st
   GError *error = NULL;
 
   options.dpi = refused[_i].dpi;
+  options.sheet = refused[_i].sheet;
+  options.kerf = refused[_i].kerf;
   g_file_set_contents (path, "yesterday's", -1, NULL);
   ck_assert_msg (!export_write (figures, &options, path, &error), "%s", refused[_i].because);
   ck_assert_msg (g_error_matches (error, EXPORT_ERROR, refused[_i].code), "%s", error->message);
@@ -569,7 +573,7 @@ main (void)
   tcase_add_loop_test (tests, control_lines_stand_on_small_paper_too, 0, 2);
   tcase_add_test (tests, the_control_lines_of_a_pdf_are_true_to_size);
   tcase_add_loop_test (tests, an_svg_is_measured_in_mm_and_says_what_it_is_in_every_locale, 0, 2);
-  tcase_add_loop_test (tests, the_same_document_gives_the_same_bytes, EXPORT_PNG, EXPORT_JSON + 1);
+  tcase_add_loop_test (tests, the_same_document_gives_the_same_bytes, EXPORT_PNG, EXPORT_DXF + 1);
   tcase_add_test (tests, lists_and_figures_are_the_reports);
   tcase_add_test (tests, the_format_is_told_by_the_files_ending);
   tcase_add_loop_test (tests, what_cannot_be_exported_is_refused_in_a_sentence_and_the_old_file_stays, 0, G_N_ELEMENTS (refused));
