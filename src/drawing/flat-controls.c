@@ -6,6 +6,7 @@
 #include "drawing/wall-sheet-pen.h"
 #include "figures/wing-depth.h"
 
+static const double words_wide = 50;  /* about how wide the words at a control are, mm */
 static const double line = 3.5;       /* from one line of words to the next, mm */
 static const double on_centre = 0.5;  /* mm: a control that begins nearer to the centre line than that is not cut off there */
 
@@ -76,12 +77,14 @@ static Point
 words_place (const FlatHalf *half, const Control *control, size_t lines, double *across)
 {
   const bool fin = !surface_is_horizontal (half->surface), narrow = hinge_chord (half->surface, control, false) < (lines + 0.5) * line;
-  const Point at = flat_place (half->surface, (Point) { control->hinge_inner_x, control->inner });
+  const double beside = fmin (control->outer, control->inner + words_wide);      /* the hinge line may run forward there */
+  const double x = narrow ? fmin (control->hinge_inner_x, hinge_x_at (control, beside)) : control->hinge_inner_x;
+  const Point at = flat_place (half->surface, (Point) { fin ? control->hinge_inner_x : x, control->inner });
 
   *across = fin ? 1 : 0;
   if (fin)
     return point_add (at, (Point) { -2, -(double) lines * line });
-  return point_add (at, (Point) { 3, narrow ? 1.5 - (double) lines * line : line + 1 });
+  return point_add (at, (Point) { 3, narrow ? 2 - (double) lines * line : line + 1 });
 }
 
 static void

@@ -6,7 +6,7 @@
 #include "drawing/wall-sheet-pen.h"
 
 static const double overhang = 3;      /* of a centre line past both edges, mm */
-static const double words_at = 0.7;    /* share of the chord: behind where leads usually reach the centre line */
+static const double words_aft = 0.7, words_ahead = 0.4;      /* share of the chord: clear of leads at the centre line, of controls at a break */
 static const double beside = 1.2;      /* between a line and its words, mm */
 
 void
@@ -26,7 +26,7 @@ add_words_along (const FlatHalf *half, Point own, const char *text)
 }
 
 static void
-add_line_at (const FlatHalf *half, double station, double past, const char *text)
+add_line_at (const FlatHalf *half, double station, double past, double words_at, const char *text)
 {
   double leading, trailing;
 
@@ -43,7 +43,7 @@ add_break (const FlatHalf *half, const DihedralBreak *outboard)
   /* Translators: an angle, at the line from which a wing's panel rises by it */
   g_autofree char *words = g_strdup_printf (_("outboard of this line dihedral %s"), angle);
 
-  add_line_at (half, outboard->from, 0, words);
+  add_line_at (half, outboard->from, 0, words_ahead, words);
 }
 
 void
@@ -57,7 +57,7 @@ flat_half_add_centre (const FlatHalf *half)
   if (!surface_is_horizontal (surface))
     return;
   if (!surface->root_open)
-    add_line_at (half, 0, overhang, surface->dihedral != 0 ? with_angle : _("centre line"));
+    add_line_at (half, 0, overhang, words_aft, surface->dihedral != 0 ? with_angle : _("centre line"));
   for (size_t i = 0; i < surface->break_count; i++)
     if (surface->breaks[i].from > 0 && surface->breaks[i].from < box.max.y)
       add_break (half, &surface->breaks[i]);
