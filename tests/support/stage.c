@@ -53,8 +53,10 @@ stage_strike (void)
 
   for (GList *each = windows; each != NULL; each = each->next)
     g_object_ref (each->data);
-  for (GList *each = windows; each != NULL; each = each->next)
+  for (GList *each = windows; each != NULL; each = each->next) {
+    gtk_window_set_transient_for (each->data, NULL);        /* kept here beyond its parent, it would look for that in the end */
     gtk_window_destroy (each->data);
+  }
   g_list_free_full (windows, g_object_unref);
   gui_settle ();
   g_signal_connect (stage.application, "activate", G_CALLBACK (activation_ignore), NULL);
