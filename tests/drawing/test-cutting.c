@@ -8,9 +8,13 @@
 #include "drawing/cutting-dxf.h"
 #include "drawing/cutting-place.h"
 #include "drawing/cutting-svg.h"
+#include "drawing/export.h"
+#include "drawing/flat-pieces.h"
 #include "geometry/stretch.h"
 #include "support/comma-locale.h"
+#include "support/figures-once.h"
 #include "support/run-suite.h"
+#include "support/sheets.h"
 
 static const double true_to_size = 0.01;      /* mm */
 
@@ -376,6 +380,39 @@ START_TEST (pieces_lie_in_rows_and_nowhere_nearer_than_the_gap)
 }
 END_TEST
 
+static ExportOptions
+options_for (int format, ExportHalves halves)
+{
+  g_autofree char *path = g_strconcat ("parts", formats[format].ending, NULL);
+  ExportOptions options = export_default_options (path);
+
+  options.sheet = EXPORT_CUTTING;
+  options.halves = halves;
+  return options;
+}
+
+/* An aeroplane's halves, hatch, jig and all, from the file that is exported. */
+START_TEST (what_is_exported_of_an_aeroplane_is_its_flat_pieces_within_a_hundredth_of_a_millimetre)
+{
+  const int format = _i % FORMATS;
+  const ExportOptions options = options_for (format, _i / FORMATS == 0 ? EXPORT_BOTH_HALVES : EXPORT_PORT);
+  Aeroplane *racer = example_racer ();
+  Figures *figures = figures_once (racer);
+  GError *error = NULL;
+  g_autoptr (GBytes) bytes = export_bytes (figures, &options, &error);
+  g_autoptr (GPtrArray) pieces = flat_pieces_of (figures, options.units, options.halves);
+  g_autoptr (Cutting) cutting = cutting_new (pieces, 0, NULL);
+
+  ck_assert_msg (bytes != NULL, "%s", error ? error->message : "");
+  ReadSheet sheet = read_back (bytes, format);
+  ck_assert_double_eq_tol (sheet.width, cutting->width, 0.001);
+  assert_same_lines (cutting, &sheet);
+  read_sheet_clear (&sheet);
+  figures_unref (figures);
+  aeroplane_unref (racer);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -383,6 +420,7 @@ main (void)
   TCase *tests = tcase_create ("cutting");
 
   tcase_add_loop_test (tests, another_program_reads_every_line_within_a_hundredth_of_a_millimetre_on_its_layer, 0, 2 * FORMATS);
+  tcase_add_loop_test (tests, what_is_exported_of_an_aeroplane_is_its_flat_pieces_within_a_hundredth_of_a_millimetre, 0, 2 * FORMATS);
   tcase_add_test (tests, curves_and_arcs_stay_what_they_are);
   tcase_add_test (tests, words_are_words_on_a_layer_of_their_own_and_the_file_says_what_it_is);
   tcase_add_test (tests, with_a_kerf_edges_lie_half_of_it_outside_and_openings_inside);

@@ -480,12 +480,12 @@ END_TEST
 
 /* Each refusal names what is wrong, and the file that is there stays. */
 static const struct { const char *because, *paper, *says; int dpi; ExportFormat format; ExportError code; ExportSheet sheet; double kerf; } refused[] = {
-  { "a paper nobody knows", "foolscap", "foolscap", 150, EXPORT_PDF, EXPORT_ERROR_PAPER },
-  { "no dots to speak of", "a4", "29", 29, EXPORT_PNG, EXPORT_ERROR_FORMAT },
-  { "more dots than are made", "a4", "1201", 1201, EXPORT_PNG, EXPORT_ERROR_FORMAT },
-  { "a picture without end", "a0", "20000", 600, EXPORT_PNG, EXPORT_ERROR_TOO_LARGE },
-  { "a format that is none", "a4", "PNG, PDF, SVG, DXF, CSV or JSON", 150, (ExportFormat) 77, EXPORT_ERROR_FORMAT },
-  { "a page to be cut", "a4", "an SVG or a DXF", 150, EXPORT_PDF, EXPORT_ERROR_FORMAT, EXPORT_CUTTING },
+  { "a paper nobody knows", "foolscap", "foolscap", 150, EXPORT_PDF, EXPORT_ERROR_PAPER, EXPORT_WALL_SHEET, 0 },
+  { "no dots to speak of", "a4", "29", 29, EXPORT_PNG, EXPORT_ERROR_FORMAT, EXPORT_WALL_SHEET, 0 },
+  { "more dots than are made", "a4", "1201", 1201, EXPORT_PNG, EXPORT_ERROR_FORMAT, EXPORT_WALL_SHEET, 0 },
+  { "a picture without end", "a0", "20000", 600, EXPORT_PNG, EXPORT_ERROR_TOO_LARGE, EXPORT_WALL_SHEET, 0 },
+  { "a format that is none", "a4", "PNG, PDF, SVG, DXF, CSV or JSON", 150, (ExportFormat) 77, EXPORT_ERROR_FORMAT, EXPORT_WALL_SHEET, 0 },
+  { "a page to be cut", "a4", "an SVG or a DXF", 150, EXPORT_PDF, EXPORT_ERROR_FORMAT, EXPORT_CUTTING, 0 },
   { "a cut wider than any", "a4", "0 to 2 mm", 150, EXPORT_DXF, EXPORT_ERROR_FORMAT, EXPORT_CUTTING, 2.5 },
 };
 
