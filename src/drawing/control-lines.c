@@ -46,3 +46,16 @@ control_lines_draw (const SheetPen *pen, Point at, ControlLinesWay way)
   draw_scales (pen, (Point) { 0, 0 }, false);
   cairo_restore (pen->cr);
 }
+
+void
+control_line_draw_down (const SheetPen *pen, Point at)
+{
+  const double right = at.x + 5;
+
+  cairo_save (pen->cr);
+  cairo_translate (pen->cr, right, at.y + length_of_metric);
+  cairo_rotate (pen->cr, -G_PI / 2);
+  draw_scale (pen, (Point) { 0, 0 }, length_of_metric, 10);
+  pen_write (pen, (Script) { { length_of_metric / 2, -end_tick - 0.4 }, caps_small, 0.5 }, "100\u00A0mm");
+  cairo_restore (pen->cr);
+}

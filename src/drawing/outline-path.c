@@ -44,6 +44,19 @@ add_segment (cairo_t *cr, Point from, const Segment *segment, const Box *sight)
     }
 }
 
+void
+outline_path_stretch (cairo_t *cr, Point from, const Segment segments[], size_t count)
+{
+  const Box sight = sight_of (cr);
+
+  cairo_move_to (cr, from.x, from.y);
+  for (size_t i = 0; i < count; i++)
+    {
+      add_segment (cr, from, &segments[i], &sight);
+      from = segments[i].to;
+    }
+}
+
 static void
 add_forward (cairo_t *cr, const Outline *outline)
 {

@@ -18,6 +18,9 @@ void outline_path_surface (cairo_t *cr, const SheetView *view, const Surface *su
 /** One half closed by a straight line: a side outline, a fin. */
 void outline_path_closed (cairo_t *cr, const SheetView *view, const Outline *outline);
 
+/** Segments one after the other, open, in cr's own user units. */
+void outline_path_stretch (cairo_t *cr, Point from, const Segment segments[], size_t count);
+
 /** The place of greatest y: a wing's tip. */
 Point outline_tip (const Outline *outline);
 /** The greatest y, mm, at which the outline passes x, mm; NAN where it does not. Half the width of a body there. */
