@@ -113,7 +113,7 @@ laid_out (const Things *things, Way way)
   return self;
 }
 
-/* What a way costs: pages first, then pieces that are cut though they had room on one; of one page its area. */
+/* What a way costs: its pages, and a little more for each piece that is cut though it had room on one; of one page its area. */
 static double
 cost_of (const TemplatePlaces *self, const Point *step)
 {
@@ -124,7 +124,7 @@ cost_of (const TemplatePlaces *self, const Point *step)
   for (size_t i = 0; i < self->tiles.columns * self->tiles.rows; i++)
     cost += self->tiles.drawn[i] ? 10 : 0;
   for (guint i = 0; i < self->cells->len; i++)
-    cost += template_is_cut (g_array_index (self->cells, TemplateCell, i).box, *step) ? 4 : 0;
+    cost += template_is_cut (g_array_index (self->cells, TemplateCell, i).box, *step) ? 11 : 0;
   return cost + 1e-6 * self->size.x * self->size.y / (step->x * step->y);
 }
 
