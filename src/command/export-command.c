@@ -9,45 +9,70 @@
 #include "drawing/export-cutting.h"
 #include "drawing/paper.h"
 
-typedef struct { char *output, *sheet, *list, *paper, *halves, *units, *mass_units; int dpi; double kerf; } Wanted;
+typedef struct { char *output, *sheet, *list, *paper, *halves, *units, *mass_units; int dpi; double kerf, read_across, read_along; } Wanted;
 
-enum { LEAST_DPI = 30, MOST_DPI = 1200, NOT_GIVEN = G_MININT };
+enum { LEAST_DPI = 30, MOST_DPI = 1200, NOT_GIVEN = G_MININT, LEAST_READING = 90, MOST_READING = 110 };
+
+/* What only templates and files for cutting have; `all` is of GOptionEntry. */
+static void
+add_entries_of_shop (GArray *all, Wanted *wanted)
+{
+  const GOptionEntry entries[] = {
+    { .long_name = "halves", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->halves,
+      .description = N_("which halves of wings and tails a template or a file for cutting holds (both)"), .arg_description = "both|starboard|port" },
+    { .long_name = "kerf", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->kerf,
+      .description = N_("how wide the cut is, 0 to 2 mm (0)"), .arg_description = "MM" },
+    { .long_name = "read-across", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->read_across,
+      .description = N_("how long your printer draws a template's 100 mm across the page (100)"), .arg_description = "MM" },
+    { .long_name = "read-along", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->read_along,
+      .description = N_("the same down the page (100)"), .arg_description = "MM" },
+  };
+
+  g_array_append_vals (all, entries, G_N_ELEMENTS (entries));
+}
+
+static void
+add_entries (GArray *all, Wanted *wanted, const char *papers)
+{
+  const GOptionEntry entries[] = {
+    { .long_name = "output", .short_name = 'o', .arg = G_OPTION_ARG_FILENAME, .arg_data = &wanted->output,
+      .description = N_("the file to write; its ending says what: png, pdf, svg, dxf, csv, json"), .arg_description = "OUT" },
+    { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
+      .description = N_("which sheet (wall; cutting for a dxf)"), .arg_description = "wall|template|cutting" },
+    { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
+      .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing (parts)"), .arg_description = "LIST" },
+    { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
+      .description = N_("its paper (a4; a template without it is one page as large as needed)"), .arg_description = papers },
+    { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
+      .description = N_("dots an inch of a PNG, 30 to 1200 (150)"), .arg_description = "N" },
+    { .long_name = "units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->units,
+      .description = N_("lengths on the sheet (metric)"), .arg_description = "metric|inch" },
+    { .long_name = "mass-units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->mass_units,
+      .description = N_("masses on the sheet (g; oz with inches)"), .arg_description = "g|oz" },
+  };
+
+  g_array_append_vals (all, entries, G_N_ELEMENTS (entries));
+}
 
 static bool
 parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *status)
 {
   g_autofree char *papers = paper_words ("|");
-  const GOptionEntry entries[] = {
-    { .long_name = "output", .short_name = 'o', .arg = G_OPTION_ARG_FILENAME, .arg_data = &wanted->output,
-      .description = N_("the file to write; its ending says what: png, pdf, svg, dxf, csv, json"), .arg_description = "OUT" },
-    { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
-      .description = N_("which sheet (wall; cutting for a dxf)"), .arg_description = "wall|cutting" },
-    { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
-      .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing (parts)"), .arg_description = "LIST" },
-    { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
-      .description = N_("its paper (a4)"), .arg_description = papers },
-    { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
-      .description = N_("dots an inch of a PNG, 30 to 1200 (150)"), .arg_description = "N" },
-    { .long_name = "halves", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->halves,
-      .description = N_("which halves of wings and tails are cut (both)"), .arg_description = "both|starboard|port" },
-    { .long_name = "kerf", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->kerf,
-      .description = N_("how wide the cut is, 0 to 2 mm (0)"), .arg_description = "MM" },
-    { .long_name = "units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->units,
-      .description = N_("lengths on the sheet (metric)"), .arg_description = "metric|inch" },
-    { .long_name = "mass-units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->mass_units,
-      .description = N_("masses on the sheet (g; oz with inches)"), .arg_description = "g|oz" },
-    { .long_name = NULL }
-  };
-  const Usage usage = {
-    .word = "export", .entries = entries,
-    .summary = _("Writes the wall sheet (png, pdf, svg), a file for cutting (svg, dxf), a list (csv) or every figure (json) to a file."),
+  g_autoptr (GArray) entries = g_array_new (TRUE, FALSE, sizeof (GOptionEntry));
+  Usage usage = {
+    .word = "export",
+    .summary = _("Writes the wall sheet or a template at full size (png, pdf, svg), a file for cutting (svg, dxf), a list (csv) or every figure (json) to a file."),
     .examples = _("Examples:\n  trammel export racer.trammel --output racer.pdf --paper a3\n"
                   "  trammel export racer.trammel --output racer.png --dpi 300\n"
+                  "  trammel export racer.trammel --output template.pdf --sheet=template --paper a4\n"
                   "  trammel export racer.trammel --output parts.csv\n"
                   "  trammel export racer.trammel --output moments.csv --list moments\n"
                   "  trammel export racer.trammel --output racer.dxf --halves=starboard --kerf 0.2"),
   };
 
+  add_entries (entries, wanted, papers);
+  add_entries_of_shop (entries, wanted);
+  usage.entries = (const GOptionEntry *) entries->data;
   return usage_parse (&usage, argc, argv, file, status);
 }
 
@@ -74,12 +99,12 @@ word_among (const char *const words[], int count, const char *word)
 static bool
 understand_sheet (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
 {
-  static const char *const words[EXPORT_SHEET_COUNT] = { [EXPORT_WALL_SHEET] = "wall", [EXPORT_CUTTING] = "cutting" };
+  static const char *const words[EXPORT_SHEET_COUNT] = { [EXPORT_WALL_SHEET] = "wall", [EXPORT_TEMPLATE] = "template", [EXPORT_CUTTING] = "cutting" };
   const bool dxf = options->format == EXPORT_DXF;
   const int sheet = wanted->sheet ? word_among (words, EXPORT_SHEET_COUNT, wanted->sheet) : dxf ? EXPORT_CUTTING : EXPORT_WALL_SHEET;
 
   if (sheet < 0)
-    *status = usage_error ("export", _("--sheet is “wall” or “cutting”, not “%s”."), wanted->sheet);
+    *status = usage_error ("export", _("--sheet is wall, template or cutting, not “%s”."), wanted->sheet);
   else if (dxf && sheet != EXPORT_CUTTING)
     *status = usage_error ("export", _("A .dxf file is for cutting and holds no other sheet; leave out --sheet=%s."), wanted->sheet);
   else if (sheet == EXPORT_CUTTING && !dxf && options->format != EXPORT_SVG)
@@ -87,12 +112,32 @@ understand_sheet (const Wanted *wanted, ExportOptions *options, CommandStatus *s
   else
     {
       options->sheet = sheet;
+      options->one_page = wanted->paper == NULL;
       return true;
     }
   return false;
 }
 
-/* What only a file for cutting has. */
+/* What only a template has: what a rule reads on it. */
+static bool
+understand_readings (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
+{
+  const double across = isnan (wanted->read_across) ? 100 : wanted->read_across, along = isnan (wanted->read_along) ? 100 : wanted->read_along;
+
+  if (options->sheet != EXPORT_TEMPLATE && !(isnan (wanted->read_across) && isnan (wanted->read_along)))
+    *status = usage_error ("export", "%s", _("--read-across and --read-along go with --sheet=template."));
+  else if (fmin (across, along) < LEAST_READING || fmax (across, along) > MOST_READING)
+    *status = usage_error ("export", _("--read-across and --read-along are from %d to %d mm."), LEAST_READING, MOST_READING);
+  else
+    {
+      options->read_across = across;
+      options->read_along = along;
+      return true;
+    }
+  return false;
+}
+
+/* What templates and files for cutting have. */
 static bool
 understand_cutting (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
 {
@@ -102,8 +147,8 @@ understand_cutting (const Wanted *wanted, ExportOptions *options, CommandStatus 
 
   if (halves < 0)
     *status = usage_error ("export", _("--halves is both, starboard or port, not “%s”."), wanted->halves);
-  else if (wanted->halves && !cutting)
-    *status = usage_error ("export", "%s", _("--halves goes with --sheet=cutting."));
+  else if (wanted->halves && !cutting && options->sheet != EXPORT_TEMPLATE)
+    *status = usage_error ("export", "%s", _("--halves goes with --sheet=template or --sheet=cutting."));
   else if (kerf && !cutting)
     *status = usage_error ("export", "%s", _("--kerf goes with --sheet=cutting."));
   else if (kerf && (wanted->kerf < 0 || wanted->kerf > EXPORT_KERF_MOST))
@@ -136,6 +181,7 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   else if (wanted->dpi != NOT_GIVEN && (wanted->dpi < LEAST_DPI || wanted->dpi > MOST_DPI))
     *status = usage_error ("export", _("--dpi is from %d to %d, not %d."), LEAST_DPI, MOST_DPI, wanted->dpi);
   else if (understand_sheet (wanted, options, status) && understand_cutting (wanted, options, status)
+           && understand_readings (wanted, options, status)
            && usage_units ("export", wanted->units, wanted->mass_units, &options->units, status))
     {
       if (wanted->paper)
@@ -168,7 +214,7 @@ export_file (const char *file, const ExportOptions *options, const char *output)
 CommandStatus
 export_command (int argc, char **argv)
 {
-  Wanted wanted = { .dpi = NOT_GIVEN, .kerf = NAN };
+  Wanted wanted = { .dpi = NOT_GIVEN, .kerf = NAN, .read_across = NAN, .read_along = NAN };
   CommandStatus status;
   const char *file;
 

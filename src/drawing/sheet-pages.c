@@ -1,7 +1,9 @@
 #include "trammel-config.h"
 #include "drawing/sheet-pages.h"
 #include <glib/gi18n-lib.h>
+#include "drawing/flat-pieces.h"
 #include "drawing/paper.h"
+#include "drawing/template-sheet.h"
 #include "drawing/wall-sheet.h"
 
 struct SheetPages {
@@ -98,6 +100,20 @@ wall_pages (const Figures *figures, const ExportOptions *options, const Paper *p
   return NULL;
 }
 
+/* An SVG is for cutting out of one piece: it is never tiled. */
+static SheetPages *
+template_pages (const Figures *figures, const ExportOptions *options, const Paper *paper, GError **error)
+{
+  g_autoptr (GPtrArray) pieces = flat_pieces_of (figures, options->units, options->halves);
+  const char *title = wall_sheet_title (&(WallSheet) { .figures = figures });
+  const TemplateSheet sheet = {
+    .pieces = pieces, .title = title, .paper = paper, .portrait = options->portrait, .one_page = options->one_page || options->format == EXPORT_SVG,
+    .read_across = options->read_across, .read_along = options->read_along, .date = options->date };
+  TemplateLayout *layout = template_layout_new (&sheet, error);
+
+  return layout != NULL ? sheet_pages_of (template_pages_kind (), layout, title, _("Template at full size")) : NULL;
+}
+
 SheetPages *
 sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **error)
 {
@@ -111,5 +127,5 @@ sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **
       g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_PAPER, _("No paper is called “%s”. Known are: %s."), options->paper, known);
       return NULL;
     }
-  return wall_pages (figures, options, paper, error);
+  return options->sheet == EXPORT_TEMPLATE ? template_pages (figures, options, paper, error) : wall_pages (figures, options, paper, error);
 }
