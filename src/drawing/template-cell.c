@@ -106,15 +106,37 @@ draw_triangle (const SheetPen *pen, Point from, Point to)
   cairo_fill (pen->cr);
 }
 
+static bool
+is_straight_mark (const FlatLine *line)
+{
+  return line->purpose == FLAT_MARK && !line->closed && line->count == 1 && line->segments[0].kind == SEGMENT_LINE;
+}
+
+/* Two marks with one middle are a cross, where a pin stands: it needs no triangle. */
+static bool
+is_touched_from_aft (const FlatPiece *piece, const FlatLine *line)
+{
+  const double same = 1;      /* mm */
+  const Point middle = is_straight_mark (line) ? point_mix (line->start, line->segments[0].to, 0.5) : line->start;
+  bool crossed = false;
+
+  for (guint i = 0; i < piece->lines->len; i++)
+    {
+      const FlatLine *other = &g_array_index (piece->lines, FlatLine, i);
+      crossed |= other != line && is_straight_mark (other) && point_distance (middle, point_mix (other->start, other->segments[0].to, 0.5)) < same;
+    }
+  return is_straight_mark (line) && !crossed;
+}
+
 static void
-draw_line (const SheetPen *pen, const FlatLine *line)
+draw_line (const SheetPen *pen, const FlatPiece *piece, const FlatLine *line)
 {
   set_line (pen, line->purpose);
   outline_path_stretch (pen->cr, line->start, line->segments, line->count);
   if (line->closed)
     cairo_close_path (pen->cr);
   cairo_stroke (pen->cr);
-  if (line->purpose == FLAT_MARK && !line->closed && line->count == 1 && line->segments[0].kind == SEGMENT_LINE)
+  if (is_touched_from_aft (piece, line))
     draw_triangle (pen, line->start, line->segments[0].to);
 }
 
@@ -139,7 +161,7 @@ template_cell_draw (const SheetPen *pen, const TemplateCell *self)
   for (int purpose = FLAT_PURPOSE_COUNT - 1; purpose >= 0; purpose--)      /* edges last, over all else */
     for (guint i = 0; i < piece->lines->len; i++)
       if (g_array_index (piece->lines, FlatLine, i).purpose == (FlatPurpose) purpose)
-        draw_line (pen, &g_array_index (piece->lines, FlatLine, i));
+        draw_line (pen, piece, &g_array_index (piece->lines, FlatLine, i));
   for (guint i = 0; i < piece->words->len; i++)
     template_word_draw (pen, &g_array_index (piece->words, FlatWord, i), self->turned);
   cairo_restore (pen->cr);

@@ -6,7 +6,7 @@
 static const double apart = 8;                      /* of pieces, mm */
 static const double look_step = 4;                  /* of the search for a place for the notes, mm */
 
-/* One way to lay it out: pieces turned or not, rows so wide, small pieces kept off the edges of tiles or not. */
+/* One way to lay it out: pieces turned or not, the area so wide, small pieces kept off the edges of tiles or not. */
 typedef struct { bool turn, whole; double width; } Way;
 
 static GArray *

@@ -17,7 +17,7 @@ typedef struct {
   TemplateTiles tiles;           /* where it was laid out for tiles */
 } TemplatePlaces;
 
-/** Lays pieces and notes out, nothing upon anything, in rows by height. With a step (from tile to tile, mm) so that few tiles are needed and
+/** Lays pieces and notes out, nothing upon anything, the highest first. With a step (from tile to tile, mm) so that few tiles are needed and
  *  few small pieces are cut by a tile's edge, and pieces may be turned a quarter; without (NULL) so that the area is small.
  *  The same pieces always lie the same. */
 TemplatePlaces template_place       (const SheetPen *pen, const GPtrArray *pieces, const TemplateNotes *notes, const Point *step);

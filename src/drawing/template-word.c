@@ -2,6 +2,7 @@
 #include <math.h>
 
 static const double descent = 0.35;      /* of a small letter below its foot, in capitals */
+static const double clear = 0.26;        /* lines keep off the letters by it, in ems */
 
 Box
 template_word_box (const SheetPen *pen, const FlatWord *word)
@@ -32,6 +33,7 @@ is_on_its_head (double degrees)
 void
 template_word_draw (const SheetPen *pen, const FlatWord *word, bool piece_is_turned)
 {
+  const double em = look_em_of_caps (pen->look, word->caps);
   const bool over = is_on_its_head (word->turn - (piece_is_turned ? 90 : 0));
 
   cairo_save (pen->cr);
@@ -42,6 +44,6 @@ template_word_draw (const SheetPen *pen, const FlatWord *word, bool piece_is_tur
       cairo_translate (pen->cr, 0, -word->caps);
       cairo_rotate (pen->cr, M_PI);
     }
-  pen_write (pen, (Script) { { 0, 0 }, word->caps, over ? 1 - word->across : word->across }, word->text);
+  lettering_draw (&pen->lettering, &(Letters) { .text = word->text, .size = em, .across = over ? 1 - word->across : word->across, .halo = clear * em });
   cairo_restore (pen->cr);
 }
