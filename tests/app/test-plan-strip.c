@@ -128,6 +128,7 @@ START_TEST (what_was_said_of_an_axis_goes_when_that_is_undone)
   hand_look (on_sheet ((Point) { 600, 740 }), 10);
   click_px ((Point) { 600, 600 });
   click_px ((Point) { 603, 720 });
+  await_look ();
   ck_assert_ptr_nonnull (trammel_plan_work_note (trammel_plan_work_of (hand_sheet ()), plan ()));
   gui_key ("<Control>z");
   ck_assert_uint_eq (plan ()->view_count, 0);
