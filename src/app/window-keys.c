@@ -65,11 +65,15 @@ window_keys_are_lost (TrammelWindow *self)
   return focus == NULL || !gtk_widget_get_mapped (focus);
 }
 
+/* The toolkit itself moves the keyboard from a list that was closed to what opened it, but not before the next frame. */
 static gboolean
-window_give_sheet_the_keys (gpointer window)
+window_give_sheet_the_keys (GtkWidget *window, GdkFrameClock *clock, gpointer data)
 {
-  TrammelWindow *self = window;
+  TrammelWindow *self = TRAMMEL_WINDOW (window);
+  int *frames = data;
 
+  if (--*frames > 0)
+    return G_SOURCE_CONTINUE;
   if ((window_keys_are_lost (self) || self->menu_closed) && gtk_widget_get_mapped (window) && !gtk_widget_get_visible (self->start_page))
     trammel_sheet_area_focus (TRAMMEL_SHEET_AREA (self->area));
   self->menu_closed = false;
@@ -96,8 +100,12 @@ static void
 window_focus_changed (TrammelWindow *self)
 {
   self->menu_closed = window_menu_was_over_sheet (self, gtk_window_get_focus (GTK_WINDOW (self))) || self->menu_closed;
-  if (self->menu_closed || window_keys_are_lost (self))
-    g_idle_add_full (G_PRIORITY_DEFAULT_IDLE, window_give_sheet_the_keys, g_object_ref (self), g_object_unref);
+  if (self->menu_closed || window_keys_are_lost (self)) {
+    int *frames = g_new (int, 1);
+
+    *frames = 3;
+    gtk_widget_add_tick_callback (GTK_WIDGET (self), window_give_sheet_the_keys, frames, g_free);
+  }
 }
 
 void
