@@ -38,7 +38,7 @@ add_entries (GArray *all, Wanted *wanted, const char *papers)
     { .long_name = "output", .short_name = 'o', .arg = G_OPTION_ARG_FILENAME, .arg_data = &wanted->output,
       .description = N_("the file to write; its ending says what: png, pdf, svg, dxf, csv, json"), .arg_description = "OUT" },
     { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
-      .description = N_("which sheet (wall; cutting for a dxf)"), .arg_description = "wall|template|cutting" },
+      .description = N_("which sheet (wall; cutting for a dxf)"), .arg_description = "wall|template|parts|cutting" },
     { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
       .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing (parts)"), .arg_description = "LIST" },
     { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
@@ -61,7 +61,7 @@ parse (int argc, char **argv, Wanted *wanted, const char **file, CommandStatus *
   g_autoptr (GArray) entries = g_array_new (TRUE, FALSE, sizeof (GOptionEntry));
   Usage usage = {
     .word = "export",
-    .summary = _("Writes the wall sheet or a template at full size (png, pdf, svg), a file for cutting (svg, dxf), a list (csv) or every figure (json) to a file."),
+    .summary = _("Writes a sheet for the shop or a template at full size (png, pdf, svg), a file for cutting (svg, dxf), a list (csv) or every figure (json) to a file."),
     .examples = _("Examples:\n  trammel export racer.trammel --output racer.pdf --paper a3\n"
                   "  trammel export racer.trammel --output racer.png --dpi 300\n"
                   "  trammel export racer.trammel --output template.pdf --sheet=template --paper a4\n"
@@ -99,12 +99,13 @@ word_among (const char *const words[], int count, const char *word)
 static bool
 understand_sheet (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
 {
-  static const char *const words[EXPORT_SHEET_COUNT] = { [EXPORT_WALL_SHEET] = "wall", [EXPORT_TEMPLATE] = "template", [EXPORT_CUTTING] = "cutting" };
+  static const char *const words[EXPORT_SHEET_COUNT] = { [EXPORT_WALL_SHEET] = "wall", [EXPORT_TEMPLATE] = "template",
+                                                           [EXPORT_PARTS_SHEET] = "parts", [EXPORT_CUTTING] = "cutting" };
   const bool dxf = options->format == EXPORT_DXF;
   const int sheet = wanted->sheet ? word_among (words, EXPORT_SHEET_COUNT, wanted->sheet) : dxf ? EXPORT_CUTTING : EXPORT_WALL_SHEET;
 
   if (sheet < 0)
-    *status = usage_error ("export", _("--sheet is wall, template or cutting, not “%s”."), wanted->sheet);
+    *status = usage_error ("export", _("--sheet is wall, template, parts or cutting, not “%s”."), wanted->sheet);
   else if (dxf && sheet != EXPORT_CUTTING)
     *status = usage_error ("export", _("A .dxf file is for cutting and holds no other sheet; leave out --sheet=%s."), wanted->sheet);
   else if (sheet == EXPORT_CUTTING && !dxf && options->format != EXPORT_SVG)

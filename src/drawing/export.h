@@ -14,7 +14,7 @@ typedef struct {
   ExportSheet sheet;       /* a DXF is a file for cutting whatever stands here */
   Units units;
   char paper[16];          /* its word: "a4", "letter"; see paper.h */
-  bool portrait;
+  bool portrait;           /* a parts sheet stands upright whatever this says */
   bool one_page;           /* a template: on one page as large as it needs, whatever the paper */
   ExportHalves halves;
   double read_across, read_along;     /* template: how long the printer at hand draws 100 mm across and along the paper, mm, 90..110 */

@@ -1,7 +1,7 @@
 #pragma once
 #include "drawing/wall-sheet-pen.h"
 
-enum { TABLE_COLUMNS = 6 };
+enum { TABLE_COLUMNS = 8 };
 
 /** A small table as on a drawing: a title, firm lines above and below, a thin one under each row. Columns are as wide as their words. */
 typedef struct {

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "drawing/flat-pieces.h"
 #include "drawing/paper.h"
+#include "drawing/parts-sheet.h"
 #include "drawing/template-sheet.h"
 #include "drawing/wall-sheet.h"
 
@@ -114,6 +115,40 @@ template_pages (const Figures *figures, const ExportOptions *options, const Pape
   return layout != NULL ? sheet_pages_of (template_pages_kind (), layout, title, _("Template at full size")) : NULL;
 }
 
+static size_t
+parts_count (const void *layout)
+{
+  return parts_sheet_layout_count (layout);
+}
+
+static void
+parts_size (const void *layout, size_t page, double *width, double *height)
+{
+  parts_sheet_layout_size (layout, width, height);
+}
+
+static void
+parts_draw (const void *layout, size_t page, cairo_t *cr)
+{
+  parts_sheet_draw (layout, page, cr);
+}
+
+static void
+parts_free (void *takes)
+{
+  parts_sheet_layout_free (takes);
+}
+
+static SheetPages *
+parts_pages (const Figures *figures, const ExportOptions *options, const Paper *paper)
+{
+  static const SheetPagesKind kind = { .count = parts_count, .size = parts_size, .draw = parts_draw, .free = parts_free };
+  const WallSheet sheet = { .figures = figures, .units = options->units, .paper = paper, .portrait = true, .date = options->date };
+
+  return sheet_pages_of (&kind, parts_sheet_layout_new (&sheet), wall_sheet_title (&sheet),
+                         _("Parts sheet: what goes in before the body is closed, parts, leads, and what to cut"));
+}
+
 SheetPages *
 sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **error)
 {
@@ -127,5 +162,10 @@ sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **
       g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_PAPER, _("No paper is called “%s”. Known are: %s."), options->paper, known);
       return NULL;
     }
-  return options->sheet == EXPORT_TEMPLATE ? template_pages (figures, options, paper, error) : wall_pages (figures, options, paper, error);
+  switch (options->sheet)
+    {
+    case EXPORT_TEMPLATE:    return template_pages (figures, options, paper, error);
+    case EXPORT_PARTS_SHEET: return parts_pages (figures, options, paper);
+    default:                 return wall_pages (figures, options, paper, error);
+    }
 }

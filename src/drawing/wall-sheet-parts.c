@@ -60,7 +60,7 @@ line_of_part (const Part *part, const Part *partner, int number)
   return (PartLine) {
     /* Translators: a part's name and how many there are, "Servo, 2 off" */
     .number = number, .name = g_strdup_printf (_("%s, %d off"), name, 2), .mass = part->mass + partner->mass, .x = part->x,
-    .part = part->y > 0 ? part : partner };
+    .part = part->y > 0 ? part : partner, .partner = part->y > 0 ? partner : part };
 }
 
 /* What leads weigh themselves, each with a line but without a number on the sheet; its moment about the datum, g mm. */

@@ -8,6 +8,7 @@ typedef struct {
   char *name;
   double mass, x;          /* g, of all of them; mm aft of datum */
   const Part *part;        /* to starboard where there are two; NULL for structure */
+  const Part *partner;     /* the other of two; else NULL */
   PartStand stand;         /* where its tray goes; without a former for what no rule on the body tells */
 } PartLine;
 

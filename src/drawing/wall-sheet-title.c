@@ -24,9 +24,8 @@ wall_scale_text (double scale)
   return g_strdup_printf ("1\u00A0:\u00A0%.3g", 1 / scale);
 }
 
-/* A cell's border, its field name above, its words on its foot. */
-static void
-draw_cell (const SheetPen *pen, Box cell, const char *field, const char *words)
+void
+wall_title_cell (const SheetPen *pen, Box cell, const char *field, const char *words)
 {
   const double room = box_width (cell) - 2 * indent;
 
@@ -113,11 +112,10 @@ draw_projection (const SheetPen *pen, Box cell)
   line_stroke (pen->cr, (Point) { eye.x, y - large - 1.6 }, (Point) { eye.x, y + large + 1.6 });
 }
 
-/* Left open, it is a line to write on. */
-static void
-draw_date (const SheetPen *pen, Box cell)
+void
+wall_title_date (const SheetPen *pen, Box cell)
 {
-  draw_cell (pen, cell, _("date"), pen->sheet->date);
+  wall_title_cell (pen, cell, _("date"), pen->sheet->date);
   if (pen->sheet->date[0] == '\0')
     pen_line (pen, 0.18, (Point) { cell.min.x + indent, cell.max.y - 2.4 }, (Point) { cell.max.x - indent, cell.max.y - 2.4 });
 }
@@ -139,9 +137,9 @@ draw_lower_row (const SheetPen *pen, Box row, double scale, bool section)
       const Box cell = { { x, row.min.y }, { x + widths[i], row.max.y } };
 
       if (i < G_N_ELEMENTS (words))
-        draw_cell (pen, cell, fields[i], words[i]);
+        wall_title_cell (pen, cell, fields[i], words[i]);
       else if (i == G_N_ELEMENTS (words))
-        draw_date (pen, cell);
+        wall_title_date (pen, cell);
       else
         draw_projection (pen, cell);
       x += widths[i];
@@ -157,8 +155,8 @@ wall_title_draw (const SheetPen *pen, double scale, bool section)
   BatteryWords battery = battery_words_of (pen->sheet);
 
   draw_name (pen, (Box) { box.min, { column, row } });
-  draw_cell (pen, (Box) { { column, box.min.y }, { box.max.x, middle } }, _("balance mark"), mark);
-  draw_cell (pen, (Box) { { column, middle }, { box.max.x, row } }, battery.field, battery.words);
+  wall_title_cell (pen, (Box) { { column, box.min.y }, { box.max.x, middle } }, _("balance mark"), mark);
+  wall_title_cell (pen, (Box) { { column, middle }, { box.max.x, row } }, battery.field, battery.words);
   draw_lower_row (pen, (Box) { { box.min.x, row }, box.max }, scale, section);
   pen_box (pen, border, box);
   battery_words_clear (&battery);

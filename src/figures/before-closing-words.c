@@ -57,6 +57,12 @@ ballast_what (const ClosingStep *step, Units units)
                        : g_strdup_printf (_("Box for %s of ballast"), mass);
 }
 
+static bool
+is_of_no_class (const Piece *part)
+{
+  return g_strcmp0 (((const Part *) part)->class_name, "other") == 0;
+}
+
 char *
 closing_what (const Figures *figures, const ClosingStep *step, Units units)
 {
@@ -74,7 +80,7 @@ closing_what (const Figures *figures, const ClosingStep *step, Units units)
     case CLOSING_LEAD:          return lead_what (figures->aeroplane, step, units);
     case CLOSING_MARK_BLOCK:    return g_strdup_printf (_("Hard wood at the balance mark, station %s, both halves"), station);
     case CLOSING_BALLAST:       return ballast_what (step, units);
-    default:                    return g_strdup_printf (_("Tray for “%s”"), name);
+    default:                    return g_strdup_printf (is_of_no_class (step->piece) ? _("Seat for “%s”") : _("Tray for “%s”"), name);
     }
 }
 

@@ -160,6 +160,8 @@ add_part (const Work *work, const Part *part, ClosingKind kind)
   if (kind == CLOSING_BALLAST)
     step.ballast_g = part->mass;
   add_box (work, step, box);
+  if (kind == CLOSING_UNDERCARRIAGE)      /* it hangs below; how high its block is, the body says */
+    forget_height (work);
   piece_unref (&box->piece);
 }
 

@@ -56,6 +56,15 @@ area_of (const StructureItem *item, double traced, double length)
   return (isnan (item->area) ? length * item->width : item->area) * item->count * share;
 }
 
+/* Wider it is cut from a sheet. */
+static bool
+is_stick (const StructureItem *item)
+{
+  const double widest = 15;
+
+  return isnan (item->area) && !(item->width > widest);
+}
+
 static CuttingLine
 line_of (const Figures *figures, const StructureFigures *structure, size_t i)
 {
@@ -66,7 +75,7 @@ line_of (const Figures *figures, const StructureFigures *structure, size_t i)
   return (CuttingLine) {
     .structure = structure->structure, .item = item, .count = count_of (figures->aeroplane, structure->structure, item),
     .thickness_mm = item->thickness, .width_mm = item->width, .length_mm = length, .area_mm2 = area_of (item, traced, length),
-    .total_length_mm = length * item->count, .mass_g = g_array_index (structure->items_g, double, i) };
+    .total_length_mm = is_stick (item) ? length * item->count : NAN, .mass_g = g_array_index (structure->items_g, double, i) };
 }
 
 static bool

@@ -71,7 +71,9 @@ static const struct { const char *elements, *told; } single[] = {
   { "<part id='p' class='pushrod' name='Pushrod' mass='3' x='260' z='10' length='220' width='2' height='2'/>",
     "“Pushrod”: see that it runs free | 50 to 270 mm behind F2, underside 9 mm above the thrust line, 39 mm above the bottom, through formers F3, F4\n" },
   { "<part id='u' class='undercarriage' name='Legs' mass='8' x='120' z='-26' length='10' width='140' height='8'/>",
-    "Block for “Legs” | 15 to 25 mm behind F2, underside 30 mm below the thrust line, 0 mm above the bottom\n" },
+    "Block for “Legs” | 15 to 25 mm behind F2\n" },
+  { "<part id='s' class='other' name='Tail skid' mass='1' x='350' length='20' width='2' height='10'/>",
+    "Seat for “Tail skid” | 40 to 60 mm behind F4, underside 5 mm below the thrust line, 25 mm above the bottom\n" },
   { "<part id='l' class='ballast' name='Lead in the nose' mass='9' x='5' z='0' length='10' width='10' height='10'/>",
     "Box for “Lead in the nose”, 9 g | 10 to 20 mm ahead of F1, underside 5 mm below the thrust line, 25 mm above the bottom\n" },
 };

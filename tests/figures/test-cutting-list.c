@@ -79,7 +79,7 @@ START_TEST (a_group_adds_up_area_and_mass)
   ck_assert_uint_eq (list.group_count, 1);
   ck_assert_double_eq_tol (list.groups[0].area_mm2, 600 * 60 + 2 * 400 * 40, 1e-6);
   ck_assert_double_eq_tol (list.groups[0].mass_g, 96e-6 * 1.5 * (0.9 * 600 * 60 + 2 * 400 * 40), 1e-9);
-  ck_assert (isnan (list.groups[0].total_length_mm));      /* of two widths there is no length to ask for */
+  ck_assert (isnan (list.groups[0].total_length_mm) && isnan (list.lines[0].total_length_mm));      /* of a sheet none asks for the length */
   cutting_list_clear (&list);
 }
 END_TEST

@@ -133,13 +133,22 @@ START_TEST (moments_about_the_balance_point_are_nought_together)
 }
 END_TEST
 
-/* The racer's parts with a lead each to the receiver. */
+/* The racer's parts with a lead each to the receiver, and three sticks to cut. */
 static Aeroplane *
 wired_racer (void)
 {
   static const char *const ends[] = { "battery", "motor", "controller" };
+  Structure *deck = structure_new ("deck", "body", NAN);
   Aeroplane *made = racer ();
 
+  deck->item_count = 3;
+  deck->items = g_new (StructureItem, deck->item_count);
+  for (size_t i = 0; i < deck->item_count; i++)
+    {
+      deck->items[i] = structure_item ("Stick");
+      deck->items[i].length = 100;
+    }
+  made = with_piece (made, deck);
   for (size_t i = 0; i < G_N_ELEMENTS (ends); i++)
     {
       Lead *lead = lead_new (ends[i], "receiver");

@@ -1,0 +1,323 @@
+#include "trammel-config.h"
+#include "drawing/parts-sheet-rows.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "document/part-class.h"
+#include "drawing/wall-sheet-parts.h"
+#include "figures/before-closing.h"
+#include "figures/cautions.h"
+#include "figures/cutting-list.h"
+#include "figures/lead-lists.h"
+#include "figures/lead-words.h"
+#include "figures/names.h"
+
+static PartsSection
+section_new (const char *heading, unsigned columns)
+{
+  return (PartsSection) { .heading = heading, .table = ruled_table_new (heading, columns) };
+}
+
+static void
+set_heads (RuledTable *table, const char *const heads[])
+{
+  for (unsigned i = 0; i < table->columns; i++)
+    table->heads[i] = heads[i];
+}
+
+static char **
+one_paragraph (char *takes)
+{
+  char **words = g_new0 (char *, 2);
+
+  words[0] = takes;
+  return words;
+}
+
+static char *
+number_words (int number)
+{
+  return number > 0 ? g_strdup_printf ("%d", number) : NULL;
+}
+
+/* The number that the part has on the wall sheet; 0 without. */
+static int
+number_of (const PartList *list, const void *part)
+{
+  for (size_t i = 0; part != NULL && i < list->count; i++)
+    if (list->lines[i].part == part || list->lines[i].partner == part)
+      return list->lines[i].number;
+  return 0;
+}
+
+/* "9 – 5", as far as the ends have numbers. */
+static char *
+numbers_of_lead (const Aeroplane *aeroplane, const PartList *list, const Lead *lead, LeadLeg leg)
+{
+  const bool from_joint = lead_is_joined (lead) && leg == LEG_TO;
+  const int from = from_joint ? 0 : number_of (list, aeroplane_part_by_id (aeroplane, lead_leg_part (lead, leg)));
+  const int to = lead_is_joined (lead) && !from_joint ? 0 : number_of (list, aeroplane_part_by_id (aeroplane, lead->to));
+
+  return from > 0 && to > 0 ? g_strdup_printf ("%d\u00A0–\u00A0%d", from, to) : number_words (from + to);
+}
+
+static PartsSection
+closing_section (const WallSheet *sheet, const PartList *list)
+{
+  const Aeroplane *aeroplane = sheet->figures->aeroplane;
+  const char *const heads[] = { "", _("No."), _("to put in"), _("place") };
+  PartsSection section = section_new (_("Before the Body Is Closed"), G_N_ELEMENTS (heads));
+  g_autoptr (GArray) steps = before_closing_of (sheet->figures);
+
+  set_heads (&section.table, heads);
+  section.ticks = true;
+  section.stretches = 3;
+  for (guint i = 0; i < steps->len; i++)
+    {
+      const ClosingStep *step = &g_array_index (steps, ClosingStep, i);
+      char *number = step->kind == CLOSING_LEAD ? numbers_of_lead (aeroplane, list, (const Lead *) step->piece, step->leg)
+                                                : number_words (number_of (list, step->piece));
+
+      ruled_table_add (&section.table, (char *const[TABLE_COLUMNS]) { NULL, number, closing_what (sheet->figures, step, sheet->units),
+                                                                      closing_where (sheet->figures, step, sheet->units) });
+    }
+  return section;
+}
+
+/* The name, and what it is where the name does not say so. */
+static char *
+part_words (const PartLine *line)
+{
+  const PartClass *class = line->part != NULL ? part_class_find (line->part->class_name) : NULL;
+  g_autofree char *name = g_utf8_casefold (line->name, -1), *kind = class != NULL ? g_utf8_casefold (_(class->name), -1) : NULL;
+
+  if (kind == NULL || strstr (name, kind) != NULL || g_str_equal (class->word, "other"))
+    return g_strdup (line->name);
+  return g_strdup_printf ("%s (%s)", line->name, _(class->name));
+}
+
+static char *
+known_words (const PartLine *line, Units units)
+{
+  g_autofree char *sigma = line->part != NULL ? units_mass_deviation_figure (units, line->part->mass_sigma) : NULL;
+
+  if (line->part == NULL)
+    return NULL;
+  if (isnan (line->part->mass_sigma))
+    return g_strdup (_("estimated"));
+  return g_strdup_printf (line->partner != NULL ? _("± %s each") : _("± %s"), sigma);
+}
+
+/* As the box lies: along, across, high. */
+static char *
+size_words (const Part *part, Units units)
+{
+  return part != NULL && (part->length > 0 || part->width > 0 || part->height > 0)
+         ? units_size (units, part->length, part->width, part->height) : NULL;
+}
+
+static void
+add_part_line (RuledTable *table, const PartLine *line, Units units)
+{
+  const bool stands = line->stand.former != NULL;
+
+  ruled_table_add (table, (char *const[TABLE_COLUMNS]) {
+    number_words (line->number), part_words (line), units_mass_figure (units, line->mass), known_words (line, units),
+    paper_length_figure (units, line->x), stands ? part_stand_text (&line->stand, line->stand.front_mm, units) : NULL,
+    stands ? part_stand_height_text (&line->stand, units) : NULL, size_words (line->part, units) });
+}
+
+static PartsSection
+parts_section (const WallSheet *sheet, const PartList *list)
+{
+  const MassFigures *mass = &sheet->figures->mass;
+  g_autofree char *sigma = units_mass_deviation_figure (sheet->units, mass->total_sigma_g);
+  const char *const heads[] = { _("No."), _("part"), units_mass_name (sheet->units), _("known to"), _("middle aft of datum"), _("front edge"),
+                                _("above the bottom"), _("long × wide × high") };
+  PartsSection section = section_new (_("Parts"), G_N_ELEMENTS (heads));
+
+  set_heads (&section.table, heads);
+  section.stretches = 1;
+  section.table.to_right[2] = section.table.to_right[4] = true;
+  for (size_t i = 0; i < list->count; i++)
+    add_part_line (&section.table, &list->lines[i], sheet->units);
+  if (list->count > 1 && isfinite (mass->x_mm))
+    ruled_table_add (&section.table, (char *const[TABLE_COLUMNS]) {
+      NULL, g_strdup (_("all-up, balance point")), units_mass_figure (sheet->units, mass->total_g), g_strdup_printf (_("± %s"), sigma),
+      paper_length_figure (sheet->units, mass->x_mm) });
+  if (list->count > 0)
+    section.words = one_paragraph (g_strdup (_("Numbers are those on the wall sheet. A mass is estimated as usual for its kind until a scale says better.")));
+  return section;
+}
+
+static void
+add_leg (RuledTable *table, const WallSheet *sheet, const PartList *list, const Lead *lead, LeadLeg leg)
+{
+  const Aeroplane *aeroplane = sheet->figures->aeroplane;
+  const LeadNeed need = lead_need_of (aeroplane, lead, leg);
+
+  ruled_table_add (table, (char *const[TABLE_COLUMNS]) {
+    numbers_of_lead (aeroplane, list, lead, leg), lead_leg_title (aeroplane, lead, leg), units_length_figure (sheet->units, lead_leg_length (lead, leg)),
+    units_length_figure (sheet->units, need.needed), lead_extension_figure (&need, sheet->units) });
+}
+
+static PartsSection
+leads_section (const WallSheet *sheet, const PartList *list)
+{
+  const Aeroplane *aeroplane = sheet->figures->aeroplane;
+  const char *const heads[] = { _("No."), _("lead"), _("has"), _("needs"), _("extension to buy or to make") };
+  PartsSection section = section_new (_("Leads"), G_N_ELEMENTS (heads));
+  char *buy = leads_to_buy (aeroplane, sheet->units);
+
+  set_heads (&section.table, heads);
+  section.stretches = 1;
+  section.table.to_right[2] = section.table.to_right[3] = section.table.to_right[4] = true;
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
+    for (int leg = 0; leg < lead_leg_count (aeroplane_lead (aeroplane, i)); leg++)
+      add_leg (&section.table, sheet, list, aeroplane_lead (aeroplane, i), leg);
+  if (buy != NULL)
+    section.words = one_paragraph (buy);
+  return section;
+}
+
+/* A length that was typed, with its tenth, and without its unit. */
+static char *
+known_figure (Units units, double mm)
+{
+  char *text = units_length_known (units, mm);
+  const char *unit = units_length_name (units);
+
+  if (g_str_has_suffix (text, unit))
+    text[strlen (text) - strlen (unit)] = '\0';
+  if (g_str_has_suffix (text, "\u00A0"))
+    text[strlen (text) - strlen ("\u00A0")] = '\0';
+  return g_strchomp (text);
+}
+
+static char *
+piece_size_words (const CuttingLine *line, Units units)
+{
+  g_autofree char *width = known_figure (units, line->width_mm), *length = units_length_figure (units, line->length_mm);
+
+  if (isnan (line->length_mm))
+    return NULL;
+  return isnan (line->width_mm) ? g_steal_pointer (&length) : g_strdup_printf ("%s\u00A0× %s", width, length);
+}
+
+static char *
+thickness_words (const CuttingLine *line, Units units)
+{
+  return isnan (line->thickness_mm) ? NULL : known_figure (units, line->thickness_mm);
+}
+
+/* Sticks are bought by their length, everything else by its area. */
+static char *
+together_words (double length_mm, double area_mm2, Units units)
+{
+  if (isfinite (length_mm) && length_mm > 0)
+    return units_length (units, length_mm);
+  return area_mm2 > 0 ? units_area (units, area_mm2) : NULL;
+}
+
+static void
+add_cutting_line (RuledTable *table, const CuttingLine *line, Units units)
+{
+  ruled_table_add (table, (char *const[TABLE_COLUMNS]) {
+    cutting_material (line), thickness_words (line, units), g_strdup (structure_item_name (line->item)),
+    g_strdup (piece_name (&line->structure->piece)), isnan (line->count) ? NULL : g_strdup_printf ("%.0f", line->count),
+    piece_size_words (line, units), together_words (line->total_length_mm, line->area_mm2, units), units_mass_figure (units, line->mass_g) });
+}
+
+static void
+add_group (RuledTable *table, const CuttingList *list, const CuttingGroup *group, Units units)
+{
+  const CuttingLine *first = &list->lines[group->first];
+
+  for (size_t i = 0; i < group->count; i++)
+    add_cutting_line (table, &first[i], units);
+  if (group->count > 1 && (group->area_mm2 > 0 || group->total_length_mm > 0))
+    ruled_table_add (table, (char *const[TABLE_COLUMNS]) {
+      cutting_material (first), thickness_words (first, units), g_strdup (_("together")), NULL, NULL, NULL,
+      together_words (group->total_length_mm, group->area_mm2, units), units_mass_figure (units, group->mass_g) });
+}
+
+static PartsSection
+cutting_section (const WallSheet *sheet)
+{
+  const char *const heads[] = { _("material"), _("thick"), _("piece"), _("of"), _("how many"), _("wide × long"), _("together"),
+                                units_mass_name (sheet->units) };
+  PartsSection section = section_new (_("Cutting List"), G_N_ELEMENTS (heads));
+  CuttingList list = cutting_list_of (sheet->figures);
+
+  set_heads (&section.table, heads);
+  section.stretches = 2;
+  section.table.to_right[1] = section.table.to_right[4] = section.table.to_right[5] = true;
+  section.table.to_right[6] = section.table.to_right[7] = true;
+  for (size_t i = 0; i < list.group_count; i++)
+    add_group (&section.table, &list, &list.groups[i], sheet->units);
+  cutting_list_clear (&list);
+  return section;
+}
+
+static PartsSection
+cautions_section (void)
+{
+  PartsSection section = section_new (_("Cautions"), 0);
+  GPtrArray *sentences = g_ptr_array_new ();
+
+  for (size_t i = 0; cautions_sentence (i) != NULL; i++)
+    g_ptr_array_add (sentences, g_strdup (cautions_sentence (i)));
+  g_ptr_array_add (sentences, NULL);
+  section.words = (char **) g_ptr_array_free (sentences, FALSE);
+  section.small = true;
+  return section;
+}
+
+static bool
+has_rows (const PartsSection *section)
+{
+  return section->table.rows->len > 0;
+}
+
+/* What is empty says what it waits for. */
+static void
+say_what_is_missing (const Aeroplane *aeroplane, PartsSection sections[PARTS_SECTIONS])
+{
+  PartsSection *closing = &sections[0], *parts = &sections[1], *cutting = &sections[3];
+
+  if (!has_rows (closing) && !has_rows (parts) && !has_rows (cutting))
+    closing->words = one_paragraph (g_strdup (_("Nothing is listed yet. Place parts, draw the body, or say what the structures are made of.")));
+  else
+    {
+      if (!has_rows (closing))
+        closing->words = one_paragraph (g_strdup (aeroplane_count (aeroplane, PIECE_BODY) > 0
+          ? _("Nothing stands in the body yet. Place parts.") : _("No body is drawn yet. Draw it, and what goes into it is listed here.")));
+      if (!has_rows (parts))
+        parts->words = one_paragraph (g_strdup (_("No parts are placed yet. Place them, and they are listed here.")));
+      if (!has_rows (cutting))
+        cutting->words = one_paragraph (g_strdup (_("No structure says what it is made of. List sheet, sticks and covering under Structure.")));
+    }
+}
+
+void
+parts_sections_of (const WallSheet *sheet, PartsSection sections[PARTS_SECTIONS])
+{
+  PartList list = part_list_of (sheet->figures);
+
+  sections[0] = closing_section (sheet, &list);
+  sections[1] = parts_section (sheet, &list);
+  sections[2] = leads_section (sheet, &list);
+  sections[3] = cutting_section (sheet);
+  sections[4] = cautions_section ();
+  say_what_is_missing (sheet->figures->aeroplane, sections);
+  part_list_clear (&list);
+}
+
+void
+parts_sections_clear (PartsSection sections[PARTS_SECTIONS])
+{
+  for (size_t i = 0; i < PARTS_SECTIONS; i++)
+    {
+      ruled_table_clear (&sections[i].table);
+      g_strfreev (sections[i].words);
+    }
+}
