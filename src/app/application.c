@@ -191,6 +191,7 @@ static const struct { const char *action, *keys[4]; } accelerators[] = {
   { "win.save",            { "<Control>s" } },
   { "win.save-as",         { "<Control><Shift>s" } },
   { "win.export",          { "<Control>e" } },
+  { "win.print",           { "<Control>p" } },
   { "win.close",           { "<Control>w" } },
   { "win.show-panel",      { "F9" } },
   { "win.preferences",     { "<Control>comma" } },

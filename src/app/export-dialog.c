@@ -2,11 +2,14 @@
 #include "app/export-dialog.h"
 #include <glib/gi18n-lib.h>
 #include <string.h>
+#include "app/export-choices.h"
 #include "app/export-job.h"
+#include "app/export-memory.h"
 #include "app/export-preview.h"
+#include "app/export-sheets.h"
 #include "app/file-chooser.h"
+#include "app/print-job.h"
 #include "app/row-names.h"
-#include "drawing/paper.h"
 
 #define TRAMMEL_TYPE_EXPORT_DIALOG (trammel_export_dialog_get_type ())
 G_DECLARE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, TRAMMEL, EXPORT_DIALOG, AdwWindow)
@@ -15,50 +18,47 @@ struct _TrammelExportDialog {
   AdwWindow parent;
   TrammelWindow *window;
   Figures *figures;
-  AdwComboRow *format, *list, *paper, *orientation, *lengths, *masses;
-  GtkSpinButton *resolution;
-  GtkWidget *list_group, *page_group, *resolution_row, *complaint;
+  TrammelExportChoices *choices;
   TrammelExportPreview *preview;
+  GtkWidget *complaint, *print_button, *export_button;
+  bool asking;                  /* another dialog is asking where to */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, ADW_TYPE_WINDOW)
 
-/* In the order of the rows in the dialog; its lists stand there in the order of ReportList. */
-static const struct { ExportFormat format; const char *ending, *kind; } formats[] = {
-  { EXPORT_PNG,  ".png",  N_("PNG pictures") },
-  { EXPORT_PDF,  ".pdf",  N_("PDF documents") },
-  { EXPORT_SVG,  ".svg",  N_("SVG drawings") },
-  { EXPORT_CSV,  ".csv",  N_("Comma-separated lists") },
-  { EXPORT_JSON, ".json", N_("JSON figures") },
-};
 static const char document_ending[] = ".trammel";
 
-static ExportOptions
-dialog_options (TrammelExportDialog *self)
-{
-  ExportOptions options = export_default_options ("");
-
-  options.format = formats[adw_combo_row_get_selected (self->format)].format;
-  g_strlcpy (options.paper, paper_nth (adw_combo_row_get_selected (self->paper))->word, sizeof options.paper);
-  options.list = adw_combo_row_get_selected (self->list);
-  options.portrait = adw_combo_row_get_selected (self->orientation) == 1;
-  options.dpi = gtk_spin_button_get_value_as_int (self->resolution);
-  options.units.length = adw_combo_row_get_selected (self->lengths) == 1 ? LENGTH_INCH : LENGTH_MM;
-  options.units.mass = adw_combo_row_get_selected (self->masses) == 1 ? MASS_OZ : MASS_G;
-  return options;
-}
-
-/* Only what has an effect is shown: lists have no paper, and only a picture has dots. Figures are in millimetres and grams always. */
 static void
 dialog_refresh (TrammelExportDialog *self)
 {
-  const ExportOptions options = dialog_options (self);
+  const ExportOptions options = trammel_export_choices_options (self->choices);
+  const bool ready = !self->asking && trammel_export_choices_are_whole (self->choices);
 
-  gtk_widget_set_visible (self->list_group, options.format == EXPORT_CSV);
-  gtk_widget_set_visible (self->page_group, options.format != EXPORT_CSV && options.format != EXPORT_JSON);
-  gtk_widget_set_visible (self->resolution_row, options.format == EXPORT_PNG);
-  trammel_export_preview_set (self->preview, self->figures, &options);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "export.choose-place", ready);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "export.print", ready && export_can_be_printed (&options));
 }
+
+static void
+choices_changed (TrammelExportDialog *self)
+{
+  const ExportOptions options = trammel_export_choices_options (self->choices);
+
+  export_memory_keep (trammel_session_settings (trammel_window_session (self->window)), &options);
+  trammel_export_preview_set (self->preview, self->figures, &options);
+  dialog_refresh (self);
+}
+
+/* One question at a time: a key pressed twice asks once. */
+static void
+dialog_ask (TrammelExportDialog *self, bool asking)
+{
+  self->asking = asking;
+  dialog_refresh (self);
+}
+
+static void dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim aim, const char *complaint);
+
+/* Exporting */
 
 /* A nameless document is called after its file, whose ending has no business in an export's name. */
 static char *
@@ -71,28 +71,41 @@ dialog_title (TrammelExportDialog *self)
   return title;
 }
 
-/* Beside its document as the parts list is, another list says which one it is. */
+/* Beside its document as the wall sheet and the parts list are, another sheet or list says which one it is. */
 static char *
-dialog_proposal (TrammelExportDialog *self)
+dialog_proposal (TrammelExportDialog *self, const ExportOptions *options)
 {
-  const ExportOptions options = dialog_options (self);
+  const char *word = export_sheet_word (options->sheet);
   g_autofree char *title = dialog_title (self);
 
-  if (options.format != EXPORT_CSV || options.list == REPORT_LIST_PARTS)
-    return g_steal_pointer (&title);
-  return g_strdup_printf ("%s %s", title, report_list_word (options.list));
+  if (word == NULL && options->format == EXPORT_CSV && options->list != REPORT_LIST_PARTS)
+    word = report_list_word (options->list);
+  return word == NULL ? g_steal_pointer (&title) : g_strdup_printf ("%s %s", title, word);
 }
 
-static void dialog_return (TrammelWindow *window, const ExportOptions *options, const char *sentence);
+/* Nothing was written: what was chosen stands there again, with the reason. */
+static void
+export_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence)
+{
+  dialog_present (window, options, EXPORT_TO_FILE, sentence);
+}
 
 static void
 place_chosen (const char *path, gpointer dialog)
 {
-  TrammelExportDialog *self = dialog;
-  const ExportOptions options = dialog_options (self);
+  g_autoptr (TrammelExportDialog) self = dialog;
+  const ExportOptions options = trammel_export_choices_options (self->choices);
 
-  export_job_run (self->window, self->figures, &options, path, dialog_return);
+  export_job_run (self->window, self->figures, &options, path, export_returned);
   gtk_window_destroy (GTK_WINDOW (self));
+}
+
+static void
+place_refused (gpointer dialog)
+{
+  g_autoptr (TrammelExportDialog) self = dialog;
+
+  dialog_ask (self, false);
 }
 
 static void
@@ -100,20 +113,101 @@ choose_place (GtkWidget *widget, const char *action, GVariant *parameter)
 {
   TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (widget);
   TrammelSession *session = trammel_window_session (self->window);
-  const guint format = adw_combo_row_get_selected (self->format);
-  g_autofree char *proposal = dialog_proposal (self);
+  const ExportOptions options = trammel_export_choices_options (self->choices);
+  const ExportFormatWords *words = export_sheet_format (options.sheet, export_sheet_format_place (options.sheet, options.format));
+  g_autofree char *proposal = dialog_proposal (self, &options);
 
+  dialog_ask (self, true);
   file_chooser_save (GTK_WINDOW (self), &(SaveChoice) {
-    .heading = _("Export"), .folder_of = trammel_session_path (session), .name = proposal, .ending = formats[format].ending,
-    .kind = _(formats[format].kind), .chosen = place_chosen, .data = self });
+    .heading = _("Export"), .folder_of = trammel_session_path (session), .name = proposal, .ending = words->ending,
+    .kind = _(words->kind), .chosen = place_chosen, .refused = place_refused, .data = g_object_ref (self) });
 }
 
+/* Printing */
+
+static void
+printing_begun (gpointer dialog)
+{
+  gtk_window_destroy (GTK_WINDOW (dialog));
+}
+
+static void
+printing_looked_at (gpointer dialog)
+{
+  gtk_window_present (GTK_WINDOW (dialog));
+}
+
+/* With the dialog gone the window says what stood in the way. */
+static void
+printing_ended (const char *sentence, gpointer dialog)
+{
+  g_autoptr (TrammelExportDialog) self = dialog;
+
+  if (gtk_widget_in_destruction (GTK_WIDGET (self)) || !gtk_widget_get_realized (GTK_WIDGET (self))) {
+    if (sentence != NULL)
+      trammel_window_tell (self->window, sentence);
+    return;
+  }
+  dialog_ask (self, false);
+  gtk_label_set_text (GTK_LABEL (self->complaint), sentence != NULL ? sentence : "");
+  gtk_widget_set_visible (self->complaint, sentence != NULL);
+}
+
+static void
+print_sheet (GtkWidget *widget, const char *action, GVariant *parameter)
+{
+  TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (widget);
+  const ExportOptions options = trammel_export_choices_options (self->choices);
+
+  dialog_ask (self, true);
+  print_job_run (GTK_WINDOW (self), self->figures, &options, &(PrintTold) {
+    .begun = printing_begun, .look = printing_looked_at, .ended = printing_ended, .data = g_object_ref (self) });
+}
+
+/* Keys */
+
+/* Where these keys have a use of their own they keep it: in a number, a list that is open, a text longer than its place. */
+static bool
+focus_uses_page_keys (GtkWidget *dialog)
+{
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (dialog));
+
+  return focus != NULL && (GTK_IS_TEXT_VIEW (focus) || gtk_widget_get_ancestor (focus, GTK_TYPE_SPIN_BUTTON) != NULL
+                           || gtk_widget_get_ancestor (focus, GTK_TYPE_POPOVER) != NULL);
+}
+
+static gboolean
+turn_page (GtkWidget *dialog, GVariant *by, gpointer data)
+{
+  return !focus_uses_page_keys (dialog) && trammel_export_preview_turn (TRAMMEL_EXPORT_DIALOG (dialog)->preview, g_variant_get_int32 (by));
+}
+
+/* Before the rows, which would scroll. */
+static void
+dialog_add_page_keys (TrammelExportDialog *self)
+{
+  static const struct { guint key; int by; } keys[] = {
+    { GDK_KEY_Page_Up, -1 }, { GDK_KEY_KP_Page_Up, -1 }, { GDK_KEY_Page_Down, 1 }, { GDK_KEY_KP_Page_Down, 1 } };
+  GtkEventController *controller = gtk_shortcut_controller_new ();
+
+  gtk_event_controller_set_propagation_phase (controller, GTK_PHASE_CAPTURE);
+  for (size_t i = 0; i < G_N_ELEMENTS (keys); i++) {
+    GtkShortcut *shortcut = gtk_shortcut_new (gtk_keyval_trigger_new (keys[i].key, 0), gtk_callback_action_new (turn_page, NULL, NULL));
+    gtk_shortcut_set_arguments (shortcut, g_variant_new_int32 (keys[i].by));
+    gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (controller), shortcut);
+  }
+  gtk_widget_add_controller (GTK_WIDGET (self), controller);
+}
+
+/* The dialog */
+
+/* The window goes last: it may be the dialog's parent's only owner, and the parent is still asked when the dialog lets go of it. */
 static void
 trammel_export_dialog_dispose (GObject *object)
 {
   TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (object);
+  g_autoptr (TrammelWindow) window = g_steal_pointer (&self->window);
 
-  g_clear_object (&self->window);
   g_clear_pointer (&self->figures, figures_unref);
   G_OBJECT_CLASS (trammel_export_dialog_parent_class)->dispose (object);
 }
@@ -124,80 +218,39 @@ trammel_export_dialog_class_init (TrammelExportDialogClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = trammel_export_dialog_dispose;
+  g_type_ensure (TRAMMEL_TYPE_EXPORT_CHOICES);
   g_type_ensure (TRAMMEL_TYPE_EXPORT_PREVIEW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/trammel/Trammel/export-dialog.ui");
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, format);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, list);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, paper);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, orientation);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, lengths);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, masses);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, list_group);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, page_group);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, resolution_row);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, complaint);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, choices);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, preview);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, complaint);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, print_button);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportDialog, export_button);
   gtk_widget_class_install_action (widget_class, "export.choose-place", NULL, choose_place);
+  gtk_widget_class_install_action (widget_class, "export.print", NULL, print_sheet);
   gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Escape, 0, "window.close", NULL);
+  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_p, GDK_CONTROL_MASK, "export.print", NULL);
+  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_e, GDK_CONTROL_MASK, "export.choose-place", NULL);
 }
 
 static void
 trammel_export_dialog_init (TrammelExportDialog *self)
 {
-  g_autoptr (GtkStringList) papers = gtk_string_list_new (NULL);
-
   gtk_widget_init_template (GTK_WIDGET (self));
-  for (size_t i = 0; paper_nth (i) != NULL; i++)
-    gtk_string_list_append (papers, _(paper_nth (i)->title));
-  adw_combo_row_set_model (self->paper, G_LIST_MODEL (papers));
-}
-
-static bool
-paper_here_is_letter (void)
-{
-  return g_str_equal (gtk_paper_size_get_default (), GTK_PAPER_NAME_LETTER);
+  dialog_add_page_keys (self);
 }
 
 static void
-dialog_follow_rows (TrammelExportDialog *self)
+dialog_suggest (TrammelExportDialog *self, ExportAim aim)
 {
-  AdwComboRow *rows[] = { self->format, self->list, self->paper, self->orientation, self->lengths, self->masses };
+  GtkWidget *button = aim == EXPORT_TO_PRINTER ? self->print_button : self->export_button;
 
-  for (size_t i = 0; i < G_N_ELEMENTS (rows); i++)
-    g_signal_connect_swapped (rows[i], "notify::selected", G_CALLBACK (dialog_refresh), self);
-  g_signal_connect_swapped (self->resolution, "value-changed", G_CALLBACK (dialog_refresh), self);
-}
-
-/* What fits the place and the window, to begin with. */
-static ExportOptions
-usual_options (TrammelWindow *window)
-{
-  ExportOptions options = export_default_options ("");
-
-  g_strlcpy (options.paper, paper_here_is_letter () ? "letter" : "a4", sizeof options.paper);
-  options.units = trammel_session_units (trammel_window_session (window));
-  return options;
+  gtk_widget_add_css_class (button, "suggested-action");
+  gtk_window_set_default_widget (GTK_WINDOW (self), button);
 }
 
 static void
-dialog_choose (TrammelExportDialog *self, const ExportOptions *options)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (formats); i++)
-    if (formats[i].format == options->format)
-      adw_combo_row_set_selected (self->format, i);
-  adw_combo_row_set_selected (self->list, options->list);
-  for (guint i = 0; paper_nth (i) != NULL; i++)
-    if (g_str_equal (paper_nth (i)->word, options->paper))
-      adw_combo_row_set_selected (self->paper, i);
-  adw_combo_row_set_selected (self->orientation, options->portrait ? 1 : 0);
-  gtk_spin_button_set_value (self->resolution, options->dpi);
-  adw_combo_row_set_selected (self->lengths, options->units.length == LENGTH_INCH ? 1 : 0);
-  adw_combo_row_set_selected (self->masses, options->units.mass == MASS_OZ ? 1 : 0);
-}
-
-static void
-dialog_present (TrammelWindow *window, const ExportOptions *options, const char *complaint)
+dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim aim, const char *complaint)
 {
   TrammelExportDialog *self = g_object_new (trammel_export_dialog_get_type (), "transient-for", window, NULL);
 
@@ -205,25 +258,31 @@ dialog_present (TrammelWindow *window, const ExportOptions *options, const char 
   self->figures = figures_ref (trammel_session_figures (trammel_window_session (window)));
   gtk_label_set_text (GTK_LABEL (self->complaint), complaint != NULL ? complaint : "");
   gtk_widget_set_visible (self->complaint, complaint != NULL);
-  dialog_choose (self, options);
-  dialog_follow_rows (self);
-  dialog_refresh (self);
-  row_names_give (GTK_WIDGET (self), _("Export"));
+  trammel_export_choices_set (self->choices, options);
+  g_signal_connect_swapped (self->choices, "choices-changed", G_CALLBACK (choices_changed), self);
+  choices_changed (self);
+  dialog_suggest (self, aim);
+  row_names_give (GTK_WIDGET (self), _("Print or Export"));
   gtk_window_present (GTK_WINDOW (self));
-  gtk_widget_grab_focus (GTK_WIDGET (self->format));
+  trammel_export_choices_focus (self->choices);
 }
 
-/* Nothing was written: what was chosen stands there again, with the reason. */
+/* A printer has neither lists nor cuts: a sheet then stands there as a document, or the wall sheet does. */
 static void
-dialog_return (TrammelWindow *window, const ExportOptions *options, const char *sentence)
+options_for_printer (ExportOptions *options)
 {
-  dialog_present (window, options, sentence);
+  if (options->sheet == EXPORT_CUTTING)
+    options->sheet = EXPORT_WALL_SHEET;
+  if (!export_is_drawn (options))
+    options->format = EXPORT_PDF;
 }
 
 void
-export_dialog_present (TrammelWindow *window)
+export_dialog_present (TrammelWindow *window, ExportAim aim)
 {
-  const ExportOptions options = usual_options (window);
+  ExportOptions options = export_memory_read (trammel_session_settings (trammel_window_session (window)));
 
-  dialog_present (window, &options, NULL);
+  if (aim == EXPORT_TO_PRINTER)
+    options_for_printer (&options);
+  dialog_present (window, &options, aim, NULL);
 }

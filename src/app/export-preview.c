@@ -1,24 +1,26 @@
 #include "trammel-config.h"
 #include "app/export-preview.h"
 #include <glib/gi18n-lib.h>
+#include "app/export-page.h"
 
 struct _TrammelExportPreview {
   GtkWidget parent;
-  GtkWidget *stack, *picture, *text, *complaint;
+  GtkWidget *box, *stack, *picture, *text, *complaint, *pager, *place, *foot;
   Figures *figures;
-  ExportOptions options;
+  ExportOptions options;        /* with the page wished for */
+  size_t count;                 /* pages of what was last shown */
   bool running, outdated;
 };
 
 G_DEFINE_FINAL_TYPE (TrammelExportPreview, trammel_export_preview, GTK_TYPE_WIDGET)
 
-/* Twice what is seen: shrinking smooths the thin lines. */
-static const double preview_px_wide = 1200;
-
 static void
 trammel_export_preview_dispose (GObject *object)
 {
-  g_clear_pointer (&TRAMMEL_EXPORT_PREVIEW (object)->stack, gtk_widget_unparent);
+  TrammelExportPreview *self = TRAMMEL_EXPORT_PREVIEW (object);
+
+  self->stack = NULL;
+  g_clear_pointer (&self->box, gtk_widget_unparent);
   G_OBJECT_CLASS (trammel_export_preview_parent_class)->dispose (object);
 }
 
@@ -30,12 +32,34 @@ trammel_export_preview_finalize (GObject *object)
 }
 
 static void
+turn_back (GtkWidget *widget, const char *action, GVariant *parameter)
+{
+  trammel_export_preview_turn (TRAMMEL_EXPORT_PREVIEW (widget), -1);
+}
+
+static void
+turn_on (GtkWidget *widget, const char *action, GVariant *parameter)
+{
+  trammel_export_preview_turn (TRAMMEL_EXPORT_PREVIEW (widget), 1);
+}
+
+static void
 trammel_export_preview_class_init (TrammelExportPreviewClass *klass)
 {
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
   G_OBJECT_CLASS (klass)->dispose = trammel_export_preview_dispose;
   G_OBJECT_CLASS (klass)->finalize = trammel_export_preview_finalize;
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BIN_LAYOUT);
-  gtk_widget_class_set_css_name (GTK_WIDGET_CLASS (klass), "exportpreview");
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "exportpreview");
+  gtk_widget_class_install_action (widget_class, "preview.previous", NULL, turn_back);
+  gtk_widget_class_install_action (widget_class, "preview.next", NULL, turn_on);
+}
+
+static void
+widget_label (GtkWidget *widget, const char *label)
+{
+  gtk_accessible_update_property (GTK_ACCESSIBLE (widget), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
 }
 
 static GtkWidget *
@@ -44,29 +68,73 @@ preview_scrolled (GtkWidget *child)
   GtkWidget *scrolled = gtk_scrolled_window_new ();
 
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), child);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL, _("The text as it will be exported"), -1);
+  widget_label (scrolled, _("The text as it will be exported"));
   return scrolled;
 }
 
 static void
-trammel_export_preview_init (TrammelExportPreview *self)
+preview_fill_stack (TrammelExportPreview *self)
 {
   self->stack = gtk_stack_new ();
   self->picture = gtk_picture_new ();
   self->text = gtk_text_view_new ();
   self->complaint = gtk_label_new (NULL);
+  gtk_widget_set_vexpand (self->stack, TRUE);
   gtk_widget_add_css_class (self->picture, "preview-page");
   gtk_widget_set_halign (self->picture, GTK_ALIGN_CENTER);
   gtk_widget_set_valign (self->picture, GTK_ALIGN_CENTER);
   gtk_text_view_set_editable (GTK_TEXT_VIEW (self->text), FALSE);
   gtk_text_view_set_monospace (GTK_TEXT_VIEW (self->text), TRUE);
   gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL, _("The page as it will be exported"), -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->text), GTK_ACCESSIBLE_PROPERTY_LABEL, _("The text as it will be exported"), -1);
+  gtk_label_set_max_width_chars (GTK_LABEL (self->complaint), 48);
+  gtk_widget_set_name (self->complaint, "preview-complaint");
+  widget_label (self->text, _("The text as it will be exported"));
   gtk_stack_add_named (GTK_STACK (self->stack), self->picture, "picture");
   gtk_stack_add_named (GTK_STACK (self->stack), preview_scrolled (self->text), "text");
   gtk_stack_add_named (GTK_STACK (self->stack), self->complaint, "complaint");
-  gtk_widget_set_parent (self->stack, GTK_WIDGET (self));
+}
+
+static GtkWidget *
+pager_button (const char *icon, const char *label, const char *action)
+{
+  GtkWidget *button = gtk_button_new_from_icon_name (icon);
+
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), action);
+  gtk_widget_set_tooltip_text (button, label);
+  gtk_widget_add_css_class (button, "flat");
+  widget_label (button, label);
+  return button;
+}
+
+static GtkWidget *
+preview_pager (TrammelExportPreview *self)
+{
+  GtkWidget *pager = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  self->place = gtk_label_new (NULL);
+  gtk_widget_set_name (self->place, "page-place");
+  gtk_widget_add_css_class (self->place, "numeric");
+  gtk_widget_set_halign (pager, GTK_ALIGN_CENTER);
+  gtk_box_append (GTK_BOX (pager), pager_button ("go-previous-symbolic", _("Previous page"), "preview.previous"));
+  gtk_box_append (GTK_BOX (pager), self->place);
+  gtk_box_append (GTK_BOX (pager), pager_button ("go-next-symbolic", _("Next page"), "preview.next"));
+  gtk_widget_set_visible (pager, FALSE);
+  return pager;
+}
+
+static void
+trammel_export_preview_init (TrammelExportPreview *self)
+{
+  self->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 9);
+  preview_fill_stack (self);
+  self->pager = preview_pager (self);
+  self->foot = gtk_label_new (_("Print at 100 %, without fitting to the page."));
+  gtk_widget_add_css_class (self->foot, "dim-label");
+  gtk_label_set_wrap (GTK_LABEL (self->foot), TRUE);
+  gtk_box_append (GTK_BOX (self->box), self->stack);
+  gtk_box_append (GTK_BOX (self->box), self->pager);
+  gtk_box_append (GTK_BOX (self->box), self->foot);
+  gtk_widget_set_parent (self->box, GTK_WIDGET (self));
 }
 
 GtkWidget *
@@ -75,7 +143,7 @@ trammel_export_preview_new (void)
   return g_object_new (TRAMMEL_TYPE_EXPORT_PREVIEW, NULL);
 }
 
-/* One picture under way; the figures it is made of are its own. */
+/* One page under way; the figures it is made of are its own. */
 typedef struct { Figures *figures; ExportOptions options; } Wish;
 
 static void
@@ -92,35 +160,67 @@ preview_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *ca
 {
   const Wish *wish = data;
   GError *error = NULL;
-  GBytes *bytes = export_bytes (wish->figures, &wish->options, &error);
+  ExportPage *page = export_page_new (wish->figures, &wish->options, &error);
 
-  if (bytes == NULL)
+  if (page == NULL)
     g_task_return_error (task, error);
   else
-    g_task_return_pointer (task, bytes, (GDestroyNotify) g_bytes_unref);
-}
-
-static bool
-format_is_page (ExportFormat format)
-{
-  return format == EXPORT_PNG || format == EXPORT_PDF || format == EXPORT_SVG;
+    g_task_return_pointer (task, page, (GDestroyNotify) export_page_free);
 }
 
 static void
-preview_show_bytes (TrammelExportPreview *self, GBytes *bytes, GError **error)
+preview_show_place (TrammelExportPreview *self, size_t page, size_t count)
 {
-  if (format_is_page (self->options.format)) {
-    g_autoptr (GdkTexture) page = gdk_texture_new_from_bytes (bytes, error);
-    if (page == NULL)
-      return;
-    gtk_picture_set_paintable (GTK_PICTURE (self->picture), GDK_PAINTABLE (page));
-    gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "picture");
-  } else {
-    gsize length;
-    const char *text = g_bytes_get_data (bytes, &length);
-    gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->text)), text, (int) length);
-    gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "text");
-  }
+  /* Translators: the first is the number of the page that is shown, the second how many there are. */
+  g_autofree char *place = g_strdup_printf (_("Page %1$zu of %2$zu"), page + 1, count);
+
+  self->count = count;
+  gtk_label_set_text (GTK_LABEL (self->place), place);
+  gtk_widget_set_visible (self->pager, count > 1);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "preview.previous", page > 0);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "preview.next", page + 1 < count);
+}
+
+/* What a screen reader says of a page that it cannot read. */
+static void
+preview_tell_picture (TrammelExportPreview *self, const ExportPage *page)
+{
+  /* Translators: what the page is, "Wall sheet with the balance mark", and which one of how many. */
+  g_autofree char *label = g_strdup_printf (_("%1$s, page %2$zu of %3$zu as it will be exported"), page->subject, page->page + 1, page->count);
+
+  widget_label (self->picture, label);
+}
+
+static void
+preview_show_text (TrammelExportPreview *self, GBytes *bytes)
+{
+  gsize length;
+  const char *text = g_bytes_get_data (bytes, &length);
+
+  gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->text)), text, (int) length);
+}
+
+static void
+preview_show (TrammelExportPreview *self, const ExportPage *page)
+{
+  preview_show_place (self, page->page, page->count);
+  if (page->picture != NULL) {
+    gtk_picture_set_paintable (GTK_PICTURE (self->picture), GDK_PAINTABLE (page->picture));
+    preview_tell_picture (self, page);
+  } else
+    preview_show_text (self, page->text);
+  self->options.page = page->page;
+  gtk_widget_set_visible (self->foot, page->picture != NULL);
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), page->picture != NULL ? "picture" : "text");
+}
+
+static void
+preview_complain (TrammelExportPreview *self, const char *sentence)
+{
+  preview_show_place (self, 0, 1);
+  gtk_label_set_text (GTK_LABEL (self->complaint), sentence);
+  gtk_widget_set_visible (self->foot, FALSE);
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "complaint");
 }
 
 static void preview_start (TrammelExportPreview *self);
@@ -130,35 +230,17 @@ preview_arrived (GObject *object, GAsyncResult *result, gpointer data)
 {
   TrammelExportPreview *self = TRAMMEL_EXPORT_PREVIEW (object);
   g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes = g_task_propagate_pointer (G_TASK (result), &error);
+  g_autoptr (ExportPage) page = g_task_propagate_pointer (G_TASK (result), &error);
 
   self->running = false;
   if (self->stack == NULL)
     return;
-  if (self->outdated) {
+  if (self->outdated)
     preview_start (self);
-    return;
-  }
-  if (bytes != NULL)
-    preview_show_bytes (self, bytes, &error);
-  if (error == NULL)
-    return;
-  gtk_label_set_text (GTK_LABEL (self->complaint), error->message);
-  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "complaint");
-}
-
-/* A page is shown as a picture whatever it will be saved as: what is drawn is the same. */
-static ExportOptions
-preview_options (const ExportOptions *options)
-{
-  ExportOptions preview = *options;
-  double width, height;
-
-  if (!format_is_page (options->format) || !export_paper_size (options->paper, &width, &height))
-    return preview;
-  preview.format = EXPORT_PNG;
-  preview.dpi = CLAMP ((int) (preview_px_wide / (width / 25.4)), 30, 150);
-  return preview;
+  else if (page != NULL)
+    preview_show (self, page);
+  else
+    preview_complain (self, error->message);
 }
 
 static void
@@ -168,25 +250,45 @@ preview_start (TrammelExportPreview *self)
   Wish *wish = g_new0 (Wish, 1);
 
   wish->figures = figures_ref (self->figures);
-  wish->options = preview_options (&self->options);
+  wish->options = self->options;
   self->running = true;
   self->outdated = false;
   g_task_set_task_data (task, wish, wish_free);
   g_task_run_in_thread (task, preview_in_thread);
 }
 
-void
-trammel_export_preview_set (TrammelExportPreview *self, const Figures *figures, const ExportOptions *options)
+static void
+preview_renew (TrammelExportPreview *self)
 {
-  Figures *kept = figures_ref (figures);
-
-  g_clear_pointer (&self->figures, figures_unref);
-  self->figures = kept;
-  self->options = *options;
   if (self->running)
     self->outdated = true;
   else
     preview_start (self);
+}
+
+void
+trammel_export_preview_set (TrammelExportPreview *self, const Figures *figures, const ExportOptions *options)
+{
+  Figures *kept = figures_ref (figures);
+  const size_t page = self->options.sheet == options->sheet ? self->options.page : 0;
+
+  g_clear_pointer (&self->figures, figures_unref);
+  self->figures = kept;
+  self->options = *options;
+  self->options.page = page;
+  preview_renew (self);
+}
+
+bool
+trammel_export_preview_turn (TrammelExportPreview *self, int by)
+{
+  const bool there = by < 0 ? self->options.page >= (size_t) -by : self->options.page + by < self->count;
+
+  if (there) {
+    self->options.page += by;
+    preview_renew (self);
+  }
+  return there;
 }
 
 bool

@@ -5,7 +5,7 @@
 #include "app/help-page.h"
 
 /* In the order of the list at the side. */
-static const char *const page_ids[] = { "index", "numbers", "draw", "plan", "bring-in", "parts", "leads", "arrange", "mark", "export", "cautions", "keys" };
+static const char *const page_ids[] = { "index", "numbers", "draw", "plan", "bring-in", "parts", "leads", "arrange", "mark", "sheets", "export", "cautions", "keys" };
 
 typedef struct {
   GtkWidget *window, *list, *content, *scrolled;

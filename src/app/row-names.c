@@ -26,7 +26,7 @@ names_give (GtkWidget *widget, const char *row, const char *lists)
     row = title;
   if (GTK_IS_LIST_BOX (widget) || GTK_IS_SCROLLED_WINDOW (widget))
     widget_name (widget, lists);
-  else if (title != NULL || GTK_IS_LIST_VIEW (widget) || GTK_IS_SPIN_BUTTON (widget) || GTK_IS_SWITCH (widget))
+  else if (title != NULL || GTK_IS_LIST_VIEW (widget) || GTK_IS_TEXT (widget) || GTK_IS_SPIN_BUTTON (widget) || GTK_IS_SWITCH (widget))
     widget_name (widget, row);
   for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
     names_give (child, row, lists);

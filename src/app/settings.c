@@ -117,6 +117,33 @@ trammel_settings_set_flag (TrammelSettings *self, SettingsFlag flag, bool on)
   settings_keep (self);
 }
 
+static double
+settings_reading (TrammelSettings *self, const char *key)
+{
+  const double mm = g_key_file_get_double (self->file, "printer", key, NULL);
+
+  /* 0 where there is none; no printer is further off than a tenth. */
+  return mm >= 90 && mm <= 110 ? mm : 100;
+}
+
+PrinterReading
+trammel_settings_printer_reading (TrammelSettings *self)
+{
+  return (PrinterReading) { .across = settings_reading (self, "100-mm-across"), .along = settings_reading (self, "100-mm-along") };
+}
+
+void
+trammel_settings_set_printer_reading (TrammelSettings *self, PrinterReading reading)
+{
+  const PrinterReading before = trammel_settings_printer_reading (self);
+
+  if (before.across == reading.across && before.along == reading.along)
+    return;
+  g_key_file_set_double (self->file, "printer", "100-mm-across", reading.across);
+  g_key_file_set_double (self->file, "printer", "100-mm-along", reading.along);
+  settings_write (self);
+}
+
 static int
 settings_length (TrammelSettings *self, const char *key, int usual)
 {

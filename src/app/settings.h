@@ -18,6 +18,12 @@ typedef enum { SHOW_GRID, SHOW_NAMES, SHOW_FIGURES, SHOW_SIDE_VIEW, SHOW_PANEL, 
 bool  trammel_settings_flag        (TrammelSettings *self, SettingsFlag flag);
 void  trammel_settings_set_flag    (TrammelSettings *self, SettingsFlag flag, bool on);
 
+/** How long the printer at hand draws 100 mm across and along its paper, mm; 90 to 110, 100 until it was measured. */
+typedef struct { double across, along; } PrinterReading;
+PrinterReading trammel_settings_printer_reading     (TrammelSettings *self);
+/** Kept like a choice, but told to nobody. */
+void           trammel_settings_set_printer_reading (TrammelSettings *self, PrinterReading reading);
+
 /** How the last window stood when it was closed: its size without maximising, px. */
 typedef struct { int width, height; bool maximized; } WindowPlace;
 /** 1280 × 800 until a window has been closed. */

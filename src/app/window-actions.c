@@ -99,7 +99,13 @@ empty_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
 static void
 export_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
-  export_dialog_present (window);
+  export_dialog_present (window, EXPORT_TO_FILE);
+}
+
+static void
+print_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  export_dialog_present (window, EXPORT_TO_PRINTER);
 }
 
 static void
@@ -162,6 +168,7 @@ window_actions_refresh (TrammelWindow *self)
   window_enable (self, "undo", undo_label != NULL);
   window_enable (self, "redo", redo_label != NULL);
   window_enable (self, "export", something);
+  window_enable (self, "print", something);
   window_enable (self, "select-all", something);
   window_enable (self, "arrange", aeroplane_count (trammel_session_aeroplane (self->session), PIECE_PART) > 0);
   window_enable (self, "usual-fit", fit_offer_is_useful (trammel_session_settled (self->session)));
@@ -186,6 +193,7 @@ window_actions_begin (TrammelWindow *self)
     { .name = "draw-outline",       .activate = draw_outline },
     { .name = "empty-sheet",        .activate = empty_sheet },
     { .name = "export",             .activate = export_sheet },
+    { .name = "print",              .activate = print_sheet },
     { .name = "preferences",        .activate = show_preferences },
     { .name = "read-answer",        .activate = read_answer },
     { .name = "show-help-overlay",  .activate = show_shortcuts },

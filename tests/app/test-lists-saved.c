@@ -45,13 +45,6 @@ static const struct { ReportList list; const char *line, *name; } lists[] = {
 };
 
 /* Chooses as a hand does: opens the row's list and presses the line. */
-static void
-choose (GtkWindow *dialog, const char *row, const char *line)
-{
-  gui_click (gui_await (GTK_WIDGET (dialog), row));
-  gui_click (gui_await (GTK_WIDGET (dialog), line));
-}
-
 START_TEST (the_export_dialog_writes_each_list_and_proposes_a_name_of_its_own)
 {
   TrammelWindow *window = racer ();
@@ -60,12 +53,12 @@ START_TEST (the_export_dialog_writes_each_list_and_proposes_a_name_of_its_own)
 
   ck_assert_uint_eq (G_N_ELEMENTS (lists), REPORT_LIST_COUNT);
   gui_key ("<Control>e");
-  dialog = gui_await_window ("Export");
+  dialog = gui_await_window ("Print or Export");
   gui_present (dialog);
   ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "List"));
-  choose (dialog, "Format", "List (CSV)");
+  stage_pick (dialog, "Format", "List (CSV)");
   if (lists[_i].line != NULL)
-    choose (dialog, "List", lists[_i].line);
+    stage_pick (dialog, "List", lists[_i].line);
   gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
   chooser = gui_await_window_type (GTK_TYPE_FILE_CHOOSER_DIALOG);
   ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (gui_find_type (GTK_WIDGET (chooser), GTK_TYPE_ENTRY))), lists[_i].name);

@@ -1,7 +1,6 @@
-/* What the window asks and shows: the ways to start, the cautions, exports, preferences, help, and where the keyboard goes. */
+/* What the window asks and shows: the ways to start, the cautions, preferences, help, and where the keyboard goes. */
 #include <string.h>
 #include <glib/gstdio.h>
-#include "app/export-preview.h"
 #include "app/strip.h"
 #include "support/stage.h"
 
@@ -45,9 +44,9 @@ START_TEST (what_has_nothing_to_act_on_cannot_be_pressed)
 {
   TrammelWindow *window = stage_open (NULL);
 
-  ck_assert (!gtk_widget_get_sensitive (find (window, "Export…")));
+  ck_assert (!gtk_widget_get_sensitive (find (window, "Print or Export…")));
   gui_click (find (window, "Look at the Example"));
-  ck_assert (gtk_widget_get_sensitive (gui_find (GTK_WIDGET (stage_window ("Saltmarsh Racer")), "Export…")));
+  ck_assert (gtk_widget_get_sensitive (gui_find (GTK_WIDGET (stage_window ("Saltmarsh Racer")), "Print or Export…")));
 }
 END_TEST
 
@@ -68,264 +67,6 @@ START_TEST (cautions_lie_on_the_sheet_until_understood_and_hold_nothing_up)
 }
 END_TEST
 
-/* Export */
-
-static bool
-preview_is_settled (gpointer preview)
-{
-  return trammel_export_preview_is_settled (preview);
-}
-
-static GtkWindow *
-export_dialog (TrammelWindow *window)
-{
-  GtkWindow *dialog;
-
-  gui_key ("<Control>e");
-  dialog = gui_await_window ("Export");
-  gui_present (dialog);
-  ck_assert (gui_wait (preview_is_settled, gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW)));
-  return dialog;
-}
-
-/* Chooses as a hand does: opens the row's list and presses the line. */
-static void
-choose (GtkWindow *dialog, const char *row, const char *line)
-{
-  gui_click (gui_await (GTK_WIDGET (dialog), row));
-  gui_click (gui_await (GTK_WIDGET (dialog), line));
-}
-
-static GdkPaintable *
-preview_page (GtkWindow *dialog)
-{
-  return gtk_picture_get_paintable (GTK_PICTURE (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_PICTURE)));
-}
-
-static char *
-exported (TrammelWindow *window, const char *format, const char *name, gsize *length)
-{
-  GtkWindow *dialog = export_dialog (window);
-  g_autofree char *toast = g_strdup_printf ("Exported %s", name);
-  char *bytes = NULL;
-
-  if (format != NULL)
-    choose (dialog, "Format", format);
-  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
-  stage_choose ("Export", stage_path (name), true);
-  gui_await (GTK_WIDGET (window), toast);
-  gui_await (GTK_WIDGET (window), "Open Folder");
-  ck_assert (g_file_get_contents (stage_path (name), &bytes, length, NULL));
-  return bytes;
-}
-
-static const struct { const char *format, *name, *begins; } formats[] = {
-  { .format = NULL,               .name = "sheet.png",  .begins = "\x89PNG\r\n" },
-  { .format = "Document (PDF)",   .name = "sheet.pdf",  .begins = "%PDF-" },
-  { .format = "Drawing (SVG)",    .name = "sheet.svg",  .begins = "<?xml" },
-  { .format = "List (CSV)",       .name = "parts.csv",  .begins = "" },
-  { .format = "Figures (JSON)",   .name = "all.json",   .begins = "{" },
-};
-
-START_TEST (each_format_is_written_and_said_in_a_toast)
-{
-  TrammelWindow *window = racer ();
-  gsize length = 0;
-  g_autofree char *bytes = exported (window, formats[_i].format, formats[_i].name, &length);
-
-  ck_assert_uint_gt (length, 100);
-  ck_assert_msg (g_str_has_prefix (bytes, formats[_i].begins), "%s begins otherwise", formats[_i].name);
-  if (g_str_has_suffix (formats[_i].name, "csv"))
-    ck_assert_ptr_nonnull (strstr (bytes, "Battery 2S 450"));
-}
-END_TEST
-
-START_TEST (the_export_dialog_begins_at_its_first_choice_and_export_is_its_default)
-{
-  GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (dialog)), *format = gui_await (GTK_WIDGET (dialog), "Format");
-
-  ck_assert_ptr_nonnull (focus);
-  ck_assert (focus == format || gtk_widget_is_ancestor (focus, format) || gtk_widget_is_ancestor (format, focus));
-  ck_assert_ptr_eq (gtk_window_get_default_widget (dialog), gui_await (GTK_WIDGET (dialog), "Export…"));
-}
-END_TEST
-
-static bool
-dialog_complains (gpointer nothing)
-{
-  g_autoptr (GList) windows = gtk_window_list_toplevels ();
-
-  for (GList *each = windows; each != NULL; each = each->next)
-    if (gtk_widget_get_mapped (each->data) && gui_find_named (each->data, "complaint") != NULL)
-      return true;
-  return false;
-}
-
-/* The system's own folder of processes takes no files. */
-START_TEST (an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen)
-{
-  GtkWindow *dialog = export_dialog (racer ()), *chooser;
-
-  choose (dialog, "Format", "Document (PDF)");
-  choose (dialog, "Paper", "A3");
-  choose (dialog, "Orientation", "Portrait");
-  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
-  chooser = gui_await_window_type (GTK_TYPE_FILE_CHOOSER_DIALOG);
-  gui_present (chooser);
-  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (chooser), "/proc/sheet.pdf");
-  gui_wait_ms (300);              /* it looks the name up */
-  gui_key ("Return");
-  ck_assert (gui_wait (dialog_complains, NULL));
-  dialog = gui_await_window ("Export");
-  gui_present (dialog);
-  ck_assert_ptr_nonnull (strstr (gtk_label_get_text (GTK_LABEL (gui_find_named (GTK_WIDGET (dialog), "complaint"))), "/proc/sheet.pdf"));
-  gui_await (GTK_WIDGET (dialog), "Document (PDF)");
-  gui_await (GTK_WIDGET (dialog), "A3");
-  gui_await (GTK_WIDGET (dialog), "Portrait");
-}
-END_TEST
-
-START_TEST (a_nameless_document_exports_under_its_files_name_without_its_ending)
-{
-  const char *path = stage_path ("Plover.trammel");
-  TrammelWindow *window;
-  GtkWindow *dialog, *chooser;
-
-  ck_assert (g_file_set_contents (path, "<aeroplane xmlns=\"urn:trammel:aeroplane\" version=\"1\">"
-                                  "<part id=\"battery\" class=\"battery\" mass=\"20\" x=\"30\"/></aeroplane>", -1, NULL));
-  window = stage_open (path);
-  dialog = export_dialog (window);
-  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
-  chooser = gui_await_window_type (GTK_TYPE_FILE_CHOOSER_DIALOG);
-  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (gui_find_type (GTK_WIDGET (chooser), GTK_TYPE_ENTRY))), "Plover.png");
-}
-END_TEST
-
-/* A picture of the largest paper at 300 dots an inch takes some seconds. */
-static void
-export_for_long (TrammelWindow *window, const char *path)
-{
-  GtkWindow *dialog = export_dialog (window);
-
-  choose (dialog, "Paper", "A1");
-  gtk_widget_grab_focus (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_SPIN_BUTTON));
-  gui_key ("<Control>a");
-  gui_type ("300\t");
-  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
-  stage_choose ("Export", path, true);
-}
-
-START_TEST (a_long_export_says_so_and_can_be_cancelled)
-{
-  TrammelWindow *window = racer ();
-  const char *path = stage_path ("large.png");
-
-  export_for_long (window, path);
-  stage_await_strip (window, "Exporting large.png…");
-  gui_click (gui_await (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP), "Cancel"));
-  ck_assert_ptr_null (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP));
-  gui_wait_ms (12000);
-  ck_assert (!g_file_test (path, G_FILE_TEST_EXISTS));
-  ck_assert_ptr_null (gui_find (GTK_WIDGET (window), "Exported large.png"));
-}
-END_TEST
-
-START_TEST (a_window_closed_during_an_export_is_closed)
-{
-  TrammelWindow *window = racer ();
-
-  export_for_long (window, stage_path ("large.png"));
-  gui_key ("<Control>w");
-  gui_settle ();
-  ck_assert_int_eq (stage_window_count (), 0);
-  gui_wait_ms (12000);            /* what is still written must not touch the window */
-}
-END_TEST
-
-/* The desktop's part is played by a program that notes what it was asked to open. */
-static void
-desktop_opens_folders_with (const char *note)
-{
-  g_autofree char *applications = g_build_filename (g_get_user_data_dir (), "applications", NULL);
-  g_autofree char *entry = g_build_filename (applications, "folders.desktop", NULL);
-  g_autofree char *choices = g_build_filename (g_get_user_config_dir (), "mimeapps.list", NULL);
-  g_autofree char *text = g_strdup_printf ("[Desktop Entry]\nType=Application\nName=Folders\nExec=sh -c 'echo \"$1\" > \"%s\"' sh %%u\n"
-                                           "MimeType=inode/directory;\n", note);
-
-  ck_assert_int_eq (g_mkdir_with_parents (applications, 0700), 0);
-  ck_assert (g_file_set_contents (entry, text, -1, NULL));
-  ck_assert (g_file_set_contents (choices, "[Default Applications]\ninode/directory=folders.desktop\n", -1, NULL));
-}
-
-static bool
-file_has_words (gpointer path)
-{
-  g_autofree char *text = NULL;
-
-  return g_file_get_contents (path, &text, NULL, NULL) && *text != '\0';
-}
-
-START_TEST (open_folder_opens_the_folder_of_the_export)
-{
-  const char *note = stage_path ("opened");
-  g_autofree char *folder = g_path_get_dirname (note);
-  g_autofree char *text = NULL;
-  TrammelWindow *window = racer ();
-  gsize length;
-
-  desktop_opens_folders_with (note);
-  g_free (exported (window, "List (CSV)", "parts.csv", &length));
-  gui_click (gui_await (GTK_WIDGET (window), "Open Folder"));
-  ck_assert (gui_wait (file_has_words, (gpointer) note));
-  ck_assert (g_file_get_contents (note, &text, NULL, NULL));
-  ck_assert_ptr_nonnull (strstr (text, folder));
-}
-END_TEST
-
-START_TEST (the_preview_is_the_page_and_turns_with_the_orientation)
-{
-  GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
-
-  /* ISO 216: the sides of A4 are 297 and 210 mm; a preview's pixels round by less than one. */
-  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 297.0 / 210, 0.005);
-  choose (dialog, "Orientation", "Portrait");
-  ck_assert (gui_wait (preview_is_settled, preview));
-  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 210.0 / 297, 0.005);
-}
-END_TEST
-
-/* ANSI/ASME Y14.1 (from memory): D is 34 × 22 in, as it lies. */
-START_TEST (every_paper_that_is_known_is_offered)
-{
-  GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
-
-  choose (dialog, "Paper", "A0");
-  ck_assert (gui_wait (preview_is_settled, preview));
-  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 1189.0 / 841, 0.005);
-  choose (dialog, "Paper", "ANSI D");
-  ck_assert (gui_wait (preview_is_settled, preview));
-  ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 34.0 / 22, 0.005);
-}
-END_TEST
-
-START_TEST (a_list_has_neither_paper_nor_dots)
-{
-  GtkWindow *dialog = export_dialog (racer ());
-
-  choose (dialog, "Format", "Document (PDF)");
-  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (dialog), "Paper"));
-  ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Dots to the inch"));
-  choose (dialog, "Format", "List (CSV)");
-  ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Paper"));
-  gui_key ("Escape");
-  gui_settle ();
-  ck_assert (!gui_window_is_there ("Export"));
-}
-END_TEST
-
 /* Preferences */
 
 START_TEST (units_chosen_in_preferences_are_the_windows_at_once)
@@ -336,8 +77,8 @@ START_TEST (units_chosen_in_preferences_are_the_windows_at_once)
   gui_key ("<Control>comma");
   preferences = gui_await_window ("Preferences");
   gui_present (preferences);
-  choose (preferences, "Lengths", "Inches");
-  choose (preferences, "Masses", "Ounces");
+  stage_pick (preferences, "Lengths", "Inches");
+  stage_pick (preferences, "Masses", "Ounces");
   ck_assert_int_eq (trammel_session_units (trammel_window_session (window)).length, LENGTH_INCH);
   ck_assert_int_eq (trammel_session_units (trammel_window_session (window)).mass, MASS_OZ);
   gui_key ("Escape");
@@ -604,20 +345,10 @@ case_of_starting (void)
 static TCase *
 case_of_choices (void)
 {
-  TCase *tests = tcase_create ("export and preferences");
+  TCase *tests = tcase_create ("preferences and works under way");
 
-  tcase_add_loop_test (tests, each_format_is_written_and_said_in_a_toast, 0, G_N_ELEMENTS (formats));
-  tcase_add_test (tests, the_export_dialog_begins_at_its_first_choice_and_export_is_its_default);
-  tcase_add_test (tests, an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen);
-  tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
-  tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
   tcase_add_test (tests, of_two_works_under_way_the_end_of_the_first_does_not_hide_the_other);
   tcase_add_test (tests, the_end_of_a_work_does_not_hide_what_was_said_meanwhile);
-  tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
-  tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
-  tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
-  tcase_add_test (tests, every_paper_that_is_known_is_offered);
-  tcase_add_test (tests, a_list_has_neither_paper_nor_dots);
   tcase_add_test (tests, units_chosen_in_preferences_are_the_windows_at_once);
   tcase_add_test (tests, each_switch_of_the_sheet_is_kept);
   tcase_add_test (tests, the_view_menu_and_the_preferences_are_one_choice);

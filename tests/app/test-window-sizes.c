@@ -183,7 +183,7 @@ set_text_scale (double scale)
 START_TEST (larger_text_is_larger_in_the_window_and_on_the_sheet)
 {
   TrammelWindow *window = racer ();
-  GtkWidget *export = find (window, "Export…");
+  GtkWidget *export = find (window, "Print or Export…");
   const int before = gtk_widget_get_width (export);
   TrammelSheetCanvas *sheet = TRAMMEL_SHEET_CANVAS (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_SHEET_CANVAS));
   const double lettering = trammel_sheet_canvas_scene (sheet).look->text_size;

@@ -208,6 +208,13 @@ stage_choose (const char *chooser_title, const char *path, bool saving)
   ck_assert_msg (gui_wait (chooser_is_gone, (gpointer) chooser_title), "the chooser stays");
 }
 
+void
+stage_pick (GtkWindow *dialog, const char *row, const char *line)
+{
+  gui_click (gui_await (GTK_WIDGET (dialog), row));
+  gui_click (gui_await (GTK_WIDGET (dialog), line));
+}
+
 static GtkWidget *
 question_now (void)
 {

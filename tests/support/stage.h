@@ -27,6 +27,8 @@ void           stage_await_strip (TrammelWindow *window, const char *words);
 Aeroplane     *stage_read    (const char *path);
 /** In a file chooser that is open: gives the whole path and accepts. */
 void           stage_choose  (const char *chooser_title, const char *path, bool saving);
+/** In a dialog of rows: opens the row's list and presses the line, as a hand does. */
+void           stage_pick    (GtkWindow *dialog, const char *row, const char *line);
 /** A question (AdwMessageDialog) of that heading, waited for, and in it the button of that answer. */
 GtkWidget     *stage_answer  (const char *heading, const char *answer);
 bool           stage_is_asking (void);

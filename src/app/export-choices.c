@@ -1,0 +1,260 @@
+#include "trammel-config.h"
+#include "app/export-choices.h"
+#include <glib/gi18n-lib.h>
+#include "app/export-sheets.h"
+#include "app/length-row.h"
+#include "drawing/paper.h"
+
+struct _TrammelExportChoices {
+  AdwPreferencesPage parent;
+  AdwComboRow *sheet, *format, *list, *paper, *orientation, *halves, *lengths, *masses;
+  GtkSpinButton *resolution;
+  GtkWidget *resolution_row, *page_group, *printer_group, *complaint;
+  TrammelLengthRow *kerf, *across, *along;
+  ExportOptions chosen;         /* what the rows show; what no row shows is kept */
+  bool showing;                 /* the rows are being filled in, by nobody's hand */
+};
+
+G_DEFINE_FINAL_TYPE (TrammelExportChoices, trammel_export_choices, ADW_TYPE_PREFERENCES_PAGE)
+
+static guint choices_changed;
+
+static guint
+choice (AdwComboRow *row)
+{
+  return adw_combo_row_get_selected (row);
+}
+
+static void
+row_offer (AdwComboRow *row, GtkStringList *takes, guint selected)
+{
+  g_autoptr (GtkStringList) list = takes;
+
+  adw_combo_row_set_model (row, G_LIST_MODEL (list));
+  adw_combo_row_set_selected (row, selected);
+}
+
+static void
+show_formats (TrammelExportChoices *self)
+{
+  GtkStringList *list = gtk_string_list_new (NULL);
+  const ExportFormatWords *words;
+
+  for (guint i = 0; (words = export_sheet_format (self->chosen.sheet, i)) != NULL; i++)
+    gtk_string_list_append (list, _(words->title));
+  row_offer (self->format, list, export_sheet_format_place (self->chosen.sheet, self->chosen.format));
+}
+
+/* Behind the papers a template has a page of its own size. */
+static void
+show_papers (TrammelExportChoices *self)
+{
+  GtkStringList *list = gtk_string_list_new (NULL);
+  const bool template = self->chosen.sheet == EXPORT_TEMPLATE;
+  guint selected = 0, count = 0;
+
+  for (const Paper *paper; (paper = paper_nth (count)) != NULL; count++) {
+    gtk_string_list_append (list, _(paper->title));
+    if (g_str_equal (paper->word, self->chosen.paper))
+      selected = count;
+  }
+  if (template)
+    gtk_string_list_append (list, _("One page, as large as it needs"));
+  row_offer (self->paper, list, template && self->chosen.one_page ? count : selected);
+}
+
+static void
+show_rows_that_matter (TrammelExportChoices *self)
+{
+  const guint matter = export_choices_that_matter (&self->chosen);
+  const struct { guint choice; GtkWidget *widget; } rows[] = {
+    { CHOICE_LIST, GTK_WIDGET (self->list) }, { CHOICE_PAPER, GTK_WIDGET (self->paper) }, { CHOICE_ORIENTATION, GTK_WIDGET (self->orientation) },
+    { CHOICE_HALVES, GTK_WIDGET (self->halves) }, { CHOICE_RESOLUTION, self->resolution_row }, { CHOICE_LENGTHS, GTK_WIDGET (self->lengths) },
+    { CHOICE_MASSES, GTK_WIDGET (self->masses) }, { CHOICE_KERF, GTK_WIDGET (self->kerf) }, { CHOICE_PRINTER, self->printer_group },
+  };
+
+  for (size_t i = 0; i < G_N_ELEMENTS (rows); i++)
+    gtk_widget_set_visible (rows[i].widget, (matter & rows[i].choice) != 0);
+  gtk_widget_set_visible (self->page_group, (matter & ~(guint) (CHOICE_LIST | CHOICE_PRINTER)) != 0);
+}
+
+static const char *
+choices_complaint (TrammelExportChoices *self)
+{
+  const guint matter = export_choices_that_matter (&self->chosen);
+  const char *kerf = matter & CHOICE_KERF ? trammel_length_row_complaint (self->kerf) : NULL;
+  const char *across = matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->across) : NULL;
+
+  return kerf != NULL ? kerf : across != NULL ? across : matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->along) : NULL;
+}
+
+static void
+show_complaint (TrammelExportChoices *self)
+{
+  const char *sentence = choices_complaint (self);
+
+  gtk_label_set_text (GTK_LABEL (self->complaint), sentence != NULL ? sentence : "");
+  gtk_widget_set_visible (self->complaint, sentence != NULL);
+}
+
+/* Lengths are typed in the units of the sheet; what a printer draws, beside 100 mm, in millimetres. */
+static void
+show_lengths (TrammelExportChoices *self)
+{
+  const Units metric = { LENGTH_MM, MASS_G };
+
+  trammel_length_row_set (self->kerf, self->chosen.units, self->chosen.kerf);
+  trammel_length_row_set (self->across, metric, self->chosen.read_across);
+  trammel_length_row_set (self->along, metric, self->chosen.read_along);
+}
+
+void
+trammel_export_choices_set (TrammelExportChoices *self, const ExportOptions *options)
+{
+  self->showing = true;
+  self->chosen = *options;
+  adw_combo_row_set_selected (self->sheet, options->sheet);
+  show_formats (self);
+  self->chosen.format = export_sheet_format (options->sheet, choice (self->format))->format;
+  adw_combo_row_set_selected (self->list, options->list);
+  show_papers (self);
+  adw_combo_row_set_selected (self->orientation, options->portrait ? 1 : 0);
+  adw_combo_row_set_selected (self->halves, options->halves);
+  gtk_spin_button_set_value (self->resolution, options->dpi);
+  adw_combo_row_set_selected (self->lengths, options->units.length == LENGTH_INCH ? 1 : 0);
+  adw_combo_row_set_selected (self->masses, options->units.mass == MASS_OZ ? 1 : 0);
+  show_lengths (self);
+  show_rows_that_matter (self);
+  show_complaint (self);
+  self->showing = false;
+}
+
+ExportOptions
+trammel_export_choices_options (TrammelExportChoices *self)
+{
+  return self->chosen;
+}
+
+bool
+trammel_export_choices_are_whole (TrammelExportChoices *self)
+{
+  return choices_complaint (self) == NULL;
+}
+
+void
+trammel_export_choices_focus (TrammelExportChoices *self)
+{
+  gtk_widget_grab_focus (GTK_WIDGET (self->sheet));
+}
+
+static void
+read_paper (TrammelExportChoices *self)
+{
+  const Paper *paper = paper_nth (choice (self->paper));
+
+  if (paper != NULL)
+    g_strlcpy (self->chosen.paper, paper->word, sizeof self->chosen.paper);
+  /* The other sheets offer no such page, and leave alone what the template has. */
+  if (self->chosen.sheet == EXPORT_TEMPLATE)
+    self->chosen.one_page = paper == NULL;
+}
+
+static void
+read_rows (TrammelExportChoices *self)
+{
+  ExportOptions *chosen = &self->chosen;
+
+  chosen->format = export_sheet_format (chosen->sheet, choice (self->format))->format;
+  chosen->list = choice (self->list);
+  read_paper (self);
+  chosen->portrait = choice (self->orientation) == 1;
+  chosen->halves = choice (self->halves);
+  chosen->dpi = gtk_spin_button_get_value_as_int (self->resolution);
+  chosen->units.length = choice (self->lengths) == 1 ? LENGTH_INCH : LENGTH_MM;
+  chosen->units.mass = choice (self->masses) == 1 ? MASS_OZ : MASS_G;
+  chosen->kerf = trammel_length_row_mm (self->kerf);
+  chosen->read_across = trammel_length_row_mm (self->across);
+  chosen->read_along = trammel_length_row_mm (self->along);
+}
+
+static void
+row_changed (TrammelExportChoices *self)
+{
+  if (self->showing)
+    return;
+  read_rows (self);
+  show_rows_that_matter (self);
+  show_complaint (self);
+  g_signal_emit (self, choices_changed, 0);
+}
+
+/* Another sheet begins with its own usual format. */
+static void
+sheet_changed (TrammelExportChoices *self)
+{
+  ExportOptions options = self->chosen;
+
+  if (self->showing)
+    return;
+  options.sheet = choice (self->sheet);
+  options.format = export_sheet_format (options.sheet, 0)->format;
+  trammel_export_choices_set (self, &options);
+  g_signal_emit (self, choices_changed, 0);
+}
+
+static void
+bind_rows (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, sheet);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, format);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, list);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, paper);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, orientation);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, halves);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, lengths);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, masses);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, resolution);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, resolution_row);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, page_group);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, printer_group);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, complaint);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, kerf);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, across);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, along);
+}
+
+static void
+trammel_export_choices_class_init (TrammelExportChoicesClass *klass)
+{
+  g_type_ensure (TRAMMEL_TYPE_LENGTH_ROW);
+  gtk_widget_class_set_template_from_resource (GTK_WIDGET_CLASS (klass), "/org/trammel/Trammel/export-choices.ui");
+  bind_rows (GTK_WIDGET_CLASS (klass));
+  choices_changed = g_signal_new ("choices-changed", TRAMMEL_TYPE_EXPORT_CHOICES, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+}
+
+/* The bounds are those of ExportOptions. */
+static void
+bound_lengths (TrammelExportChoices *self)
+{
+  static const char printer[] = N_("A printer that is off draws 100 mm between 90 and 110 mm long; measure the square on the page again.");
+
+  trammel_length_row_bound (self->kerf, 0, 2, N_("A kerf is at most 2 mm wide; type how wide one cut is."));
+  trammel_length_row_bound (self->across, 90, 110, printer);
+  trammel_length_row_bound (self->along, 90, 110, printer);
+}
+
+static void
+trammel_export_choices_init (TrammelExportChoices *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  AdwComboRow *combos[] = { self->format, self->list, self->paper, self->orientation, self->halves, self->lengths, self->masses };
+  TrammelLengthRow *lengths[] = { self->kerf, self->across, self->along };
+
+  bound_lengths (self);
+  for (size_t i = 0; i < G_N_ELEMENTS (combos); i++)
+    g_signal_connect_swapped (combos[i], "notify::selected", G_CALLBACK (row_changed), self);
+  for (size_t i = 0; i < G_N_ELEMENTS (lengths); i++)
+    g_signal_connect_swapped (lengths[i], "length-changed", G_CALLBACK (row_changed), self);
+  g_signal_connect_swapped (self->resolution, "value-changed", G_CALLBACK (row_changed), self);
+  g_signal_connect_swapped (self->sheet, "notify::selected", G_CALLBACK (sheet_changed), self);
+}

@@ -1,0 +1,21 @@
+#pragma once
+#include <adwaita.h>
+#include "drawing/export.h"
+
+G_BEGIN_DECLS
+
+#define TRAMMEL_TYPE_EXPORT_CHOICES (trammel_export_choices_get_type ())
+G_DECLARE_FINAL_TYPE (TrammelExportChoices, trammel_export_choices, TRAMMEL, EXPORT_CHOICES, AdwPreferencesPage)
+
+/** The rows of the dialog of prints and exports: sheet, format, and whatever has an effect on what they make. Emits "choices-changed". */
+
+/** Shows those. A format that the sheet has not becomes its usual one. */
+void          trammel_export_choices_set     (TrammelExportChoices *self, const ExportOptions *options);
+/** What is chosen; a length that cannot be read counts as before. */
+ExportOptions trammel_export_choices_options (TrammelExportChoices *self);
+/** Whether every length that has an effect can be read. */
+bool          trammel_export_choices_are_whole (TrammelExportChoices *self);
+/** Puts the keyboard into the first row. */
+void          trammel_export_choices_focus   (TrammelExportChoices *self);
+
+G_END_DECLS

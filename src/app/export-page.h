@@ -1,0 +1,17 @@
+#pragma once
+#include <gtk/gtk.h>
+#include "drawing/export.h"
+
+/** What an export will hold, to be looked at: one page on white paper, whatever it will be saved as, or the text. */
+typedef struct {
+  GdkTexture *picture;      /* NULL: it is text */
+  GBytes *text;
+  size_t page, count;       /* which page of how many; 0 of 1 for text */
+  char *subject;            /* "Wall sheet with the balance mark"; NULL for text */
+} ExportPage;
+
+/** Page `options->page`, or the last where there are fewer. NULL and the sentence where there is nothing to show. For any thread.
+ *  cost  tens of milliseconds: that page alone is drawn */
+ExportPage *export_page_new  (const Figures *figures, const ExportOptions *options, GError **error);
+void        export_page_free (ExportPage *self);      /* NULL is fine */
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (ExportPage, export_page_free)

@@ -1,0 +1,303 @@
+/* What the dialog of prints and exports offers of each sheet and remembers, and what goes to a printer. */
+#include <poppler.h>
+#include "app/print-job.h"
+#include "support/export-stage.h"
+
+/* Sheets */
+
+static GtkWidget *
+row (GtkWindow *dialog, const char *title)
+{
+  return gui_find (GTK_WIDGET (dialog), title);
+}
+
+/* Which rows each sheet shows in its usual format. */
+static const struct { const char *sheet; const char *format; const char *there[5], *not_there[6]; bool printed; } sheets[] = {
+  { "Wall Sheet", "Picture (PNG)", { "Paper", "Orientation", "Masses", "Dots to the inch" }, { "Halves", "Kerf, how wide a cut is", "100 mm across measures" }, true },
+  { "Template", "Document (PDF)", { "Paper", "Orientation", "Halves", "100 mm across measures", "100 mm along measures" },
+    { "Masses", "Dots to the inch", "Kerf, how wide a cut is" }, true },
+  { "Parts List", "Document (PDF)", { "Paper", "Orientation", "Masses" }, { "Halves", "Kerf, how wide a cut is", "100 mm across measures" }, true },
+  { "Files for Cutting", "Drawing (SVG)", { "Halves", "Kerf, how wide a cut is" }, { "Paper", "Orientation", "Masses", "100 mm across measures" }, false },
+};
+
+START_TEST (each_sheet_shows_the_rows_that_have_an_effect_on_it)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+
+  if (_i > 0)
+    stage_pick (dialog, "Sheet", sheets[_i].sheet);
+  gui_await (GTK_WIDGET (dialog), sheets[_i].format);
+  for (size_t i = 0; i < G_N_ELEMENTS (sheets[_i].there) && sheets[_i].there[i] != NULL; i++)
+    ck_assert_msg (row (dialog, sheets[_i].there[i]) != NULL, "%s has no %s", sheets[_i].sheet, sheets[_i].there[i]);
+  for (size_t i = 0; i < G_N_ELEMENTS (sheets[_i].not_there) && sheets[_i].not_there[i] != NULL; i++)
+    ck_assert_msg (row (dialog, sheets[_i].not_there[i]) == NULL, "%s has %s", sheets[_i].sheet, sheets[_i].not_there[i]);
+  ck_assert (gtk_widget_get_sensitive (row (dialog, "Print…")) == sheets[_i].printed);
+}
+END_TEST
+
+START_TEST (a_template_on_one_page_of_its_own_size_has_no_orientation)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+
+  stage_pick (dialog, "Sheet", "Template");
+  ck_assert_ptr_nonnull (row (dialog, "Orientation"));
+  stage_pick (dialog, "Paper", "One page, as large as it needs");
+  ck_assert_ptr_null (row (dialog, "Orientation"));
+  stage_pick (dialog, "Sheet", "Wall Sheet");
+  gui_await (GTK_WIDGET (dialog), "A4");
+  stage_pick (dialog, "Sheet", "Template");
+  gui_await (GTK_WIDGET (dialog), "One page, as large as it needs");
+}
+END_TEST
+
+START_TEST (what_was_chosen_last_stands_there_when_the_dialog_opens_again)
+{
+  TrammelWindow *window = racer ();
+  GtkWindow *dialog = export_dialog (window);
+
+  stage_pick (dialog, "Sheet", "Template");
+  stage_pick (dialog, "Paper", "A3");
+  stage_pick (dialog, "Halves", "Port");
+  gui_key ("Escape");
+  gui_settle ();
+  dialog = export_dialog (window);
+  gui_await (GTK_WIDGET (dialog), "Template");
+  gui_await (GTK_WIDGET (dialog), "A3");
+  gui_await (GTK_WIDGET (dialog), "Port");
+}
+END_TEST
+
+static void
+type_into (GtkWindow *dialog, const char *title, const char *text)
+{
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (dialog), title));
+  gui_key ("<Control>a");
+  gui_type (text);
+  gui_settle ();
+}
+
+START_TEST (what_a_printer_draws_is_kept_for_the_next_time_the_program_runs)
+{
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  GtkWindow *dialog = export_dialog (racer ());
+  g_autoptr (TrammelSettings) next = NULL;
+
+  stage_pick (dialog, "Sheet", "Template");
+  type_into (dialog, "100 mm across measures", "99.4");
+  type_into (dialog, "100 mm along measures", "100.5");
+  next = trammel_settings_new ();
+  ck_assert_double_eq (trammel_settings_printer_reading (next).across, 99.4);
+  ck_assert_double_eq (trammel_settings_printer_reading (next).along, 100.5);
+  trammel_settings_set_printer_reading (settings, (PrinterReading) { 100, 100 });
+}
+END_TEST
+
+START_TEST (a_printer_that_is_off_by_more_than_a_tenth_is_not_believed)
+{
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  GtkWindow *dialog = export_dialog (racer ());
+
+  stage_pick (dialog, "Sheet", "Template");
+  type_into (dialog, "100 mm across measures", "89");
+  gui_await (GTK_WIDGET (dialog), "A printer that is off draws 100 mm between 90 and 110 mm long; measure the square on the page again.");
+  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Export…")));
+  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
+  ck_assert_double_eq (trammel_settings_printer_reading (settings).across, 100);
+  type_into (dialog, "100 mm across measures", "100");
+  ck_assert (gtk_widget_get_sensitive (row (dialog, "Export…")));
+}
+END_TEST
+
+static guint
+count_of_choosers (void)
+{
+  g_autoptr (GList) windows = gtk_window_list_toplevels ();
+  guint count = 0;
+
+  for (GList *each = windows; each != NULL; each = each->next)
+    count += GTK_IS_FILE_CHOOSER_DIALOG (each->data);
+  return count;
+}
+
+START_TEST (a_place_is_asked_for_once_however_often_export_is_pressed)
+{
+  GtkWindow *dialog = export_dialog (racer ()), *chooser;
+
+  gtk_widget_activate_action (GTK_WIDGET (dialog), "export.choose-place", NULL);
+  gtk_widget_activate_action (GTK_WIDGET (dialog), "export.choose-place", NULL);
+  chooser = gui_await_window_type (GTK_TYPE_FILE_CHOOSER_DIALOG);
+  gui_present (chooser);
+  ck_assert_uint_eq (count_of_choosers (), 1);
+  gui_key ("Escape");
+  gui_settle ();
+  gui_present (dialog);
+  ck_assert (gtk_widget_get_sensitive (row (dialog, "Export…")));
+}
+END_TEST
+
+START_TEST (a_document_that_goes_takes_its_dialog_along)
+{
+  TrammelWindow *window = racer ();
+  GtkWindow *dialog = g_object_ref (export_dialog (window));
+
+  gtk_window_destroy (GTK_WINDOW (window));
+  gui_settle ();
+  ck_assert (!gui_window_is_there ("Print or Export"));
+  g_object_unref (dialog);        /* now the last owner of its document's window */
+  gui_settle ();
+}
+END_TEST
+
+/* Printing */
+
+START_TEST (ctrl_p_opens_the_dialog_with_print_as_its_default_and_a_sheet_that_can_be_printed)
+{
+  TrammelWindow *window = racer ();
+  GtkWindow *dialog = export_dialog (window);
+
+  stage_pick (dialog, "Format", "Figures (JSON)");
+  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
+  gui_key ("Escape");
+  gui_settle ();
+  gui_key ("<Control>p");
+  dialog = gui_await_window ("Print or Export");
+  ck_assert_ptr_eq (gtk_window_get_default_widget (dialog), gui_await (GTK_WIDGET (dialog), "Print…"));
+  ck_assert (gtk_widget_get_sensitive (row (dialog, "Print…")));
+  gui_await (GTK_WIDGET (dialog), "Document (PDF)");
+}
+END_TEST
+
+static GtkWindow *
+print_dialog (GtkWindow *dialog)
+{
+  gui_click (gui_await (GTK_WIDGET (dialog), "Print…"));
+  return gui_await_window ("Print");
+}
+
+START_TEST (the_desktops_print_dialog_left_again_leaves_the_sheet_as_it_was)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+
+  gui_present (print_dialog (dialog));
+  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
+  gui_key ("Escape");
+  gui_settle ();
+  ck_assert (!gui_window_is_there ("Print"));
+  gui_present (dialog);
+  ck_assert (gtk_widget_get_sensitive (row (dialog, "Print…")));
+}
+END_TEST
+
+static void
+printed (GtkPrintOperation *operation, GtkPrintOperationResult result, GtkPrintOperationResult *told)
+{
+  *told = result;
+}
+
+static bool
+print_is_done (gpointer told)
+{
+  return *(GtkPrintOperationResult *) told != GTK_PRINT_OPERATION_RESULT_IN_PROGRESS;
+}
+
+/* Printed into a file by the desktop's own print system, and read again by another program. */
+static PopplerDocument *
+print_read_again (TrammelWindow *window, const ExportOptions *options)
+{
+  const char *path = stage_path ("printed.pdf");
+  GError *error = NULL;
+  SheetPages *pages = sheet_pages_new (trammel_session_figures (trammel_window_session (window)), options, &error);
+  GtkPrintOperationResult result = GTK_PRINT_OPERATION_RESULT_IN_PROGRESS;
+  g_autoptr (GtkPrintOperation) operation = NULL;
+  g_autofree char *uri = g_filename_to_uri (path, NULL, NULL);
+  PopplerDocument *document;
+
+  ck_assert_msg (pages != NULL, "%s", error == NULL ? "" : error->message);
+  operation = print_job_operation (pages);
+  gtk_print_operation_set_export_filename (operation, path);
+  g_signal_connect (operation, "done", G_CALLBACK (printed), &result);
+  gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_EXPORT, GTK_WINDOW (window), NULL);
+  ck_assert (gui_wait (print_is_done, &result));
+  ck_assert_int_eq (result, GTK_PRINT_OPERATION_RESULT_APPLY);
+  document = poppler_document_new_from_file (uri, NULL, &error);
+  ck_assert_msg (document != NULL, "%s", error == NULL ? "" : error->message);
+  return document;
+}
+
+/* ISO 216 and ANSI/ASME Y14.1 (from memory), mm as printed; a point is 1/72 in. */
+static const struct { const char *paper; bool portrait; double width, height; } prints[] = {
+  { "a4", false, 297, 210 }, { "a4", true, 210, 297 }, { "letter", true, 215.9, 279.4 }, { "a3", false, 420, 297 }, { "ansi-c", false, 558.8, 431.8 },
+};
+
+START_TEST (a_print_is_a_page_of_the_papers_size_and_the_drawing_on_it_is_true_to_size)
+{
+  ExportOptions options = export_default_options ("wall.pdf");
+  g_autoptr (PopplerDocument) document = NULL;
+  g_autoptr (PopplerPage) page = NULL;
+  double width, height;
+
+  g_strlcpy (options.paper, prints[_i].paper, sizeof options.paper);
+  options.portrait = prints[_i].portrait;
+  document = print_read_again (racer (), &options);
+  ck_assert_int_eq (poppler_document_get_n_pages (document), 1);
+  page = poppler_document_get_page (document, 0);
+  poppler_page_get_size (page, &width, &height);
+  ck_assert_double_eq_tol (MAX (width, height) / 72 * 25.4, MAX (prints[_i].width, prints[_i].height), 0.2);
+  ck_assert_double_eq_tol (MIN (width, height) / 72 * 25.4, MIN (prints[_i].width, prints[_i].height), 0.2);
+}
+END_TEST
+
+START_TEST (a_print_is_named_after_the_aeroplane_and_its_sheet)
+{
+  TrammelWindow *window = racer ();
+  const ExportOptions options = export_default_options ("wall.pdf");
+  SheetPages *pages = sheet_pages_new (trammel_session_figures (trammel_window_session (window)), &options, NULL);
+  g_autoptr (GtkPrintOperation) operation = print_job_operation (pages);
+  g_autofree char *name = NULL;
+
+  g_object_get (operation, "job-name", &name, NULL);
+  ck_assert_str_eq (name, "Saltmarsh Racer: Wall sheet with the balance mark");
+}
+END_TEST
+
+static TCase *
+case_of_sheets (void)
+{
+  TCase *tests = tcase_create ("sheets");
+
+  tcase_add_loop_test (tests, each_sheet_shows_the_rows_that_have_an_effect_on_it, 0, G_N_ELEMENTS (sheets));
+  tcase_add_test (tests, a_template_on_one_page_of_its_own_size_has_no_orientation);
+  tcase_add_test (tests, what_was_chosen_last_stands_there_when_the_dialog_opens_again);
+  tcase_add_test (tests, what_a_printer_draws_is_kept_for_the_next_time_the_program_runs);
+  tcase_add_test (tests, a_printer_that_is_off_by_more_than_a_tenth_is_not_believed);
+  tcase_add_test (tests, a_place_is_asked_for_once_however_often_export_is_pressed);
+  tcase_add_test (tests, a_document_that_goes_takes_its_dialog_along);
+  return tests;
+}
+
+static TCase *
+case_of_prints (void)
+{
+  TCase *tests = tcase_create ("prints");
+
+  tcase_add_test (tests, ctrl_p_opens_the_dialog_with_print_as_its_default_and_a_sheet_that_can_be_printed);
+  tcase_add_test (tests, the_desktops_print_dialog_left_again_leaves_the_sheet_as_it_was);
+  tcase_add_loop_test (tests, a_print_is_a_page_of_the_papers_size_and_the_drawing_on_it_is_true_to_size, 0, G_N_ELEMENTS (prints));
+  tcase_add_test (tests, a_print_is_named_after_the_aeroplane_and_its_sheet);
+  return tests;
+}
+
+int
+main (void)
+{
+  Suite *suite = suite_create ("print-export");
+  TCase *cases[] = { case_of_sheets (), case_of_prints () };
+
+  gui_begin ();
+  for (size_t i = 0; i < G_N_ELEMENTS (cases); i++) {
+    tcase_set_timeout (cases[i], 120);
+    tcase_add_checked_fixture (cases[i], stage_raise, stage_strike);
+    suite_add_tcase (suite, cases[i]);
+  }
+  return gui_run (suite);
+}
