@@ -229,11 +229,11 @@ static const struct { const char *paper; bool portrait; double width, height; } 
   { "a4", false, 297, 210 }, { "a4", true, 210, 297 }, { "letter", true, 215.9, 279.4 }, { "a3", false, 420, 297 }, { "ansi-c", false, 558.8, 431.8 },
 };
 
-START_TEST (a_print_is_a_page_of_the_papers_size_and_the_drawing_on_it_is_true_to_size)
+START_TEST (a_print_is_one_page_of_the_papers_size)
 {
   ExportOptions options = export_default_options ("wall.pdf");
-  g_autoptr (PopplerDocument) document = NULL;
-  g_autoptr (PopplerPage) page = NULL;
+  PopplerDocument *document;
+  PopplerPage *page;
   double width, height;
 
   g_strlcpy (options.paper, prints[_i].paper, sizeof options.paper);
@@ -244,6 +244,8 @@ START_TEST (a_print_is_a_page_of_the_papers_size_and_the_drawing_on_it_is_true_t
   poppler_page_get_size (page, &width, &height);
   ck_assert_double_eq_tol (MAX (width, height) / 72 * 25.4, MAX (prints[_i].width, prints[_i].height), 0.2);
   ck_assert_double_eq_tol (MIN (width, height) / 72 * 25.4, MIN (prints[_i].width, prints[_i].height), 0.2);
+  g_object_unref (page);
+  g_object_unref (document);
 }
 END_TEST
 
@@ -282,7 +284,7 @@ case_of_prints (void)
 
   tcase_add_test (tests, ctrl_p_opens_the_dialog_with_print_as_its_default_and_a_sheet_that_can_be_printed);
   tcase_add_test (tests, the_desktops_print_dialog_left_again_leaves_the_sheet_as_it_was);
-  tcase_add_loop_test (tests, a_print_is_a_page_of_the_papers_size_and_the_drawing_on_it_is_true_to_size, 0, G_N_ELEMENTS (prints));
+  tcase_add_loop_test (tests, a_print_is_one_page_of_the_papers_size, 0, G_N_ELEMENTS (prints));
   tcase_add_test (tests, a_print_is_named_after_the_aeroplane_and_its_sheet);
   return tests;
 }
