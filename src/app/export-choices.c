@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "app/export-sheets.h"
 #include "app/length-row.h"
+#include "drawing/export-cutting.h"
 #include "drawing/paper.h"
 
 struct _TrammelExportChoices {
@@ -238,7 +239,7 @@ bound_lengths (TrammelExportChoices *self)
 {
   static const char printer[] = N_("A printer that is off draws 100 mm between 90 and 110 mm long; measure the square on the page again.");
 
-  trammel_length_row_bound (self->kerf, 0, 2, N_("A kerf is at most 2 mm wide; type how wide one cut is."));
+  trammel_length_row_bound (self->kerf, 0, EXPORT_KERF_MOST, N_("A kerf is at most 2 mm wide; type how wide one cut is."));
   trammel_length_row_bound (self->across, 90, 110, printer);
   trammel_length_row_bound (self->along, 90, 110, printer);
 }

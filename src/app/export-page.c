@@ -2,6 +2,7 @@
 #include "app/export-page.h"
 #include <glib/gi18n-lib.h>
 #include "app/export-sheets.h"
+#include "drawing/cutting-page.h"
 #include "drawing/sheet-pages.h"
 
 /* The longer side, about twice what is seen: shrinking smooths the thin lines. */
@@ -47,7 +48,7 @@ page_texture (const SheetPages *pages, size_t page)
 static ExportPage *
 drawn_page (const Figures *figures, const ExportOptions *options, GError **error)
 {
-  g_autoptr (SheetPages) pages = sheet_pages_new (figures, options, error);
+  g_autoptr (SheetPages) pages = options->sheet == EXPORT_CUTTING ? cutting_page (figures, options, error) : sheet_pages_new (figures, options, error);
   ExportPage *self;
 
   if (pages == NULL)

@@ -6,6 +6,7 @@ static const ExportFormatWords
   png  = { EXPORT_PNG,  N_("Picture (PNG)"),  ".png",  N_("PNG pictures") },
   pdf  = { EXPORT_PDF,  N_("Document (PDF)"), ".pdf",  N_("PDF documents") },
   svg  = { EXPORT_SVG,  N_("Drawing (SVG)"),  ".svg",  N_("SVG drawings") },
+  dxf  = { EXPORT_DXF,  N_("Drawing (DXF)"),  ".dxf",  N_("DXF drawings") },
   csv  = { EXPORT_CSV,  N_("List (CSV)"),     ".csv",  N_("Comma-separated lists") },
   json = { EXPORT_JSON, N_("Figures (JSON)"), ".json", N_("JSON figures") };
 
@@ -14,7 +15,7 @@ static const ExportFormatWords *const formats[EXPORT_SHEET_COUNT][MOST_FORMATS] 
   [EXPORT_WALL_SHEET]  = { &png, &pdf, &svg, &csv, &json },
   [EXPORT_TEMPLATE]    = { &pdf, &svg, &png },
   [EXPORT_PARTS_SHEET] = { &pdf, &png, &svg, &csv },
-  [EXPORT_CUTTING]     = { &svg },
+  [EXPORT_CUTTING]     = { &svg, &dxf },
 };
 
 const ExportFormatWords *

@@ -17,15 +17,25 @@ options_make_sense (const ExportOptions *options, GError **error)
   return false;
 }
 
-GBytes *
-export_cutting (const Figures *figures, const ExportOptions *options, GError **error)
+Cutting *
+export_cutting_sheet (const Figures *figures, const ExportOptions *options, GError **error)
 {
   if (!options_make_sense (options, error))
     return NULL;
   g_autoptr (GPtrArray) pieces = flat_pieces_of (figures, options->units, options->halves);
   g_autoptr (Cutting) cutting = cutting_new (pieces, options->kerf, aeroplane_traits (figures->aeroplane).name);
   if (cutting->pieces->len > 0)
-    return options->format == EXPORT_DXF ? cutting_dxf (cutting) : cutting_svg (cutting);
+    return g_steal_pointer (&cutting);
   g_set_error_literal (error, EXPORT_ERROR, EXPORT_ERROR_DRAWING, _("There is nothing to cut out yet; draw a wing, a tail or a fin with a closed outline."));
   return NULL;
+}
+
+GBytes *
+export_cutting (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  g_autoptr (Cutting) cutting = export_cutting_sheet (figures, options, error);
+
+  if (cutting == NULL)
+    return NULL;
+  return options->format == EXPORT_DXF ? cutting_dxf (cutting) : cutting_svg (cutting);
 }
