@@ -255,6 +255,8 @@ dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim a
   TrammelExportDialog *self = g_object_new (trammel_export_dialog_get_type (), "transient-for", window, NULL);
 
   self->window = g_object_ref (window);
+  /* Its own reference keeps the document's window from going, and so from taking the dialog along. */
+  g_signal_connect_object (window, "unrealize", G_CALLBACK (gtk_window_destroy), self, G_CONNECT_SWAPPED);
   self->figures = figures_ref (trammel_session_figures (trammel_window_session (window)));
   gtk_label_set_text (GTK_LABEL (self->complaint), complaint != NULL ? complaint : "");
   gtk_widget_set_visible (self->complaint, complaint != NULL);
