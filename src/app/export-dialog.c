@@ -75,11 +75,10 @@ dialog_title (TrammelExportDialog *self)
 static char *
 dialog_proposal (TrammelExportDialog *self, const ExportOptions *options)
 {
-  const char *word = export_sheet_word (options->sheet);
+  const bool list = options->format == EXPORT_CSV;
+  const char *word = !list ? export_sheet_word (options->sheet) : options->list != REPORT_LIST_PARTS ? report_list_word (options->list) : NULL;
   g_autofree char *title = dialog_title (self);
 
-  if (word == NULL && options->format == EXPORT_CSV && options->list != REPORT_LIST_PARTS)
-    word = report_list_word (options->list);
   return word == NULL ? g_steal_pointer (&title) : g_strdup_printf ("%s %s", title, word);
 }
 

@@ -210,7 +210,7 @@ preview_show (TrammelExportPreview *self, const ExportPage *page)
   } else
     preview_show_text (self, page->text);
   self->options.page = page->page;
-  gtk_widget_set_visible (self->foot, page->picture != NULL);
+  gtk_widget_set_visible (self->foot, page->picture != NULL && self->options.sheet != EXPORT_CUTTING);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), page->picture != NULL ? "picture" : "text");
 }
 

@@ -63,17 +63,18 @@ template_choices (const ExportOptions *options)
   return CHOICE_HALVES | CHOICE_LENGTHS | paper;
 }
 
-/* Lists have no paper, and figures are in millimetres and grams always. */
+/* Lists have no paper, and figures are in millimetres and grams always. The pages of the parts list stand upright. */
 guint
 export_choices_that_matter (const ExportOptions *options)
 {
   const guint dots = options->format == EXPORT_PNG ? CHOICE_RESOLUTION : 0;
 
   if (!export_is_drawn (options))
-    return options->format == EXPORT_CSV && options->sheet == EXPORT_WALL_SHEET ? CHOICE_LIST : 0;
+    return options->format == EXPORT_CSV ? CHOICE_LIST : 0;
   switch (options->sheet) {
   case EXPORT_TEMPLATE: return template_choices (options) | dots;
   case EXPORT_CUTTING:  return CHOICE_HALVES | CHOICE_KERF | dots;
+  case EXPORT_PARTS_SHEET: return CHOICE_PAPER | CHOICE_LENGTHS | CHOICE_MASSES | dots;
   default:              return CHOICE_PAPER | CHOICE_ORIENTATION | CHOICE_LENGTHS | CHOICE_MASSES | dots;
   }
 }

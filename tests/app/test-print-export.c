@@ -16,7 +16,7 @@ static const struct { const char *sheet; const char *format; const char *there[5
   { "Wall Sheet", "Picture (PNG)", { "Paper", "Orientation", "Masses", "Dots to the inch" }, { "Halves", "Kerf, how wide a cut is", "100 mm across measures" }, true },
   { "Template", "Document (PDF)", { "Paper", "Orientation", "Halves", "100 mm across measures", "100 mm along measures" },
     { "Masses", "Dots to the inch", "Kerf, how wide a cut is" }, true },
-  { "Parts List", "Document (PDF)", { "Paper", "Orientation", "Masses" }, { "Halves", "Kerf, how wide a cut is", "100 mm across measures" }, true },
+  { "Parts List", "Document (PDF)", { "Paper", "Lengths", "Masses" }, { "Orientation", "Halves", "Kerf, how wide a cut is", "100 mm across measures" }, true },
   { "Files for Cutting", "Drawing (SVG)", { "Halves", "Kerf, how wide a cut is" }, { "Paper", "Orientation", "Masses", "100 mm across measures" }, false },
 };
 
@@ -148,6 +148,34 @@ START_TEST (a_document_that_goes_takes_its_dialog_along)
 }
 END_TEST
 
+static GdkPaintable *
+preview_page (GtkWindow *dialog)
+{
+  return gtk_picture_get_paintable (GTK_PICTURE (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_PICTURE)));
+}
+
+/* The template of a wing of 640 mm takes several pages of A4. */
+START_TEST (the_page_keys_turn_the_pages_of_a_template)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
+  GdkPaintable *first;
+
+  stage_pick (dialog, "Sheet", "Template");
+  ck_assert (gui_wait (preview_is_settled, preview));
+  gui_await (GTK_WIDGET (dialog), "Page 1 of 5");
+  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Previous page")));
+  first = preview_page (dialog);
+  gui_key ("Page_Down");
+  gui_await (GTK_WIDGET (dialog), "Page 2 of 5");
+  ck_assert_ptr_ne (preview_page (dialog), first);
+  gui_click (row (dialog, "Next page"));
+  gui_await (GTK_WIDGET (dialog), "Page 3 of 5");
+  gui_key ("Page_Up");
+  gui_await (GTK_WIDGET (dialog), "Page 2 of 5");
+}
+END_TEST
+
 /* Printing */
 
 START_TEST (ctrl_p_opens_the_dialog_with_print_as_its_default_and_a_sheet_that_can_be_printed)
@@ -272,6 +300,7 @@ case_of_sheets (void)
   tcase_add_test (tests, what_was_chosen_last_stands_there_when_the_dialog_opens_again);
   tcase_add_test (tests, what_a_printer_draws_is_kept_for_the_next_time_the_program_runs);
   tcase_add_test (tests, a_printer_that_is_off_by_more_than_a_tenth_is_not_believed);
+  tcase_add_test (tests, the_page_keys_turn_the_pages_of_a_template);
   tcase_add_test (tests, a_place_is_asked_for_once_however_often_export_is_pressed);
   tcase_add_test (tests, a_document_that_goes_takes_its_dialog_along);
   return tests;
