@@ -50,10 +50,10 @@ END_TEST
 START_TEST (the_export_dialog_begins_at_its_first_choice_and_export_is_its_default)
 {
   GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (dialog)), *format = gui_await (GTK_WIDGET (dialog), "Format");
+  GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (dialog)), *first = gui_await (GTK_WIDGET (dialog), "Sheet");
 
   ck_assert_ptr_nonnull (focus);
-  ck_assert (focus == format || gtk_widget_is_ancestor (focus, format) || gtk_widget_is_ancestor (format, focus));
+  ck_assert (focus == first || gtk_widget_is_ancestor (focus, first) || gtk_widget_is_ancestor (first, focus));
   ck_assert_ptr_eq (gtk_window_get_default_widget (dialog), gui_await (GTK_WIDGET (dialog), "Export…"));
 }
 END_TEST
