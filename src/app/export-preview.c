@@ -5,7 +5,7 @@
 
 struct _TrammelExportPreview {
   GtkWidget parent;
-  GtkWidget *box, *stack, *picture, *text, *complaint, *pager, *place, *foot;
+  GtkWidget *box, *stack, *frame, *picture, *text, *complaint, *pager, *place, *foot;
   Figures *figures;
   ExportOptions options;        /* with the page wished for */
   size_t count;                 /* pages of what was last shown */
@@ -81,15 +81,16 @@ preview_fill_stack (TrammelExportPreview *self)
   self->complaint = gtk_label_new (NULL);
   gtk_widget_set_vexpand (self->stack, TRUE);
   gtk_widget_add_css_class (self->picture, "preview-page");
-  gtk_widget_set_halign (self->picture, GTK_ALIGN_CENTER);
-  gtk_widget_set_valign (self->picture, GTK_ALIGN_CENTER);
+  /* Of the page's own shape: its edge is the paper's. */
+  self->frame = gtk_aspect_frame_new (0.5, 0.5, 1, FALSE);
+  gtk_aspect_frame_set_child (GTK_ASPECT_FRAME (self->frame), self->picture);
   gtk_text_view_set_editable (GTK_TEXT_VIEW (self->text), FALSE);
   gtk_text_view_set_monospace (GTK_TEXT_VIEW (self->text), TRUE);
   gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->complaint), 48);
   gtk_widget_set_name (self->complaint, "preview-complaint");
   widget_label (self->text, _("The text as it will be exported"));
-  gtk_stack_add_named (GTK_STACK (self->stack), self->picture, "picture");
+  gtk_stack_add_named (GTK_STACK (self->stack), self->frame, "picture");
   gtk_stack_add_named (GTK_STACK (self->stack), preview_scrolled (self->text), "text");
   gtk_stack_add_named (GTK_STACK (self->stack), self->complaint, "complaint");
 }
@@ -206,6 +207,7 @@ preview_show (TrammelExportPreview *self, const ExportPage *page)
   preview_show_place (self, page->page, page->count);
   if (page->picture != NULL) {
     gtk_picture_set_paintable (GTK_PICTURE (self->picture), GDK_PAINTABLE (page->picture));
+    gtk_aspect_frame_set_ratio (GTK_ASPECT_FRAME (self->frame), gdk_paintable_get_intrinsic_aspect_ratio (GDK_PAINTABLE (page->picture)));
     preview_tell_picture (self, page);
   } else
     preview_show_text (self, page->text);
