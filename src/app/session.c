@@ -183,12 +183,24 @@ session_stepped (TrammelSession *self)
   g_signal_emit (self, signals[STATE_CHANGED], 0);
 }
 
+/* Marked as changed today; `takes` is taken. */
+static Aeroplane *
+changed_today (Aeroplane *takes)
+{
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *today = g_strdup_printf ("%04d-%02d-%02d", g_date_time_get_year (now), g_date_time_get_month (now), g_date_time_get_day_of_month (now));
+  Aeroplane *made = aeroplane_with_changed (takes, today);
+
+  aeroplane_unref (takes);
+  return made;
+}
+
 void
 trammel_session_do (TrammelSession *self, Aeroplane *takes, const char *label)
 {
   if (takes == NULL)
     return;
-  history_do (self->history, takes, label);
+  history_do (self->history, changed_today (takes), label);
   session_stepped (self);
 }
 
@@ -197,7 +209,7 @@ trammel_session_preview (TrammelSession *self, Aeroplane *takes)
 {
   if (takes == NULL)
     return;
-  history_preview (self->history, takes);
+  history_preview (self->history, changed_today (takes));
   session_changed (self);
 }
 

@@ -13,6 +13,7 @@ struct Aeroplane {
   bool tailless;
   double airframe, airframe_sigma, airframe_x, airframe_x_sigma;
   bool airframe_balanced;
+  char changed[11];
   union { Texts texts; GRefString *text[TEXT_COUNT]; };
   AeroplaneIndex *index;      /* made with the pieces, never changed */
   size_t count;
@@ -55,6 +56,7 @@ aeroplane_alike (const Aeroplane *model, size_t count)
   self->airframe_balanced = model->airframe_balanced;
   self->airframe_x = model->airframe_x;
   self->airframe_x_sigma = model->airframe_x_sigma;
+  g_strlcpy (self->changed, model->changed, sizeof self->changed);
   for (int i = 0; i < TEXT_COUNT; i++)
     self->text[i] = model->text[i] ? g_ref_string_acquire (model->text[i]) : NULL;
   return self;
@@ -83,6 +85,7 @@ aeroplane_from_pieces (AeroplaneTraits traits, Piece *const takes[], size_t coun
   self->airframe_balanced = traits.airframe_balanced;
   self->airframe_x = traits.airframe_x;
   self->airframe_x_sigma = traits.airframe_x_sigma;
+  g_strlcpy (self->changed, traits.changed, sizeof self->changed);
   self->texts.name = name_new (traits.name);
   if (count > 0)
     memcpy (self->pieces, takes, count * sizeof takes[0]);
@@ -147,10 +150,13 @@ aeroplane_equal (const Aeroplane *a, const Aeroplane *b)
 AeroplaneTraits
 aeroplane_traits (const Aeroplane *self)
 {
-  return (AeroplaneTraits) { .name = self->texts.name, .target = self->target, .tailless = self->tailless,
-                              .airframe = self->airframe, .airframe_sigma = self->airframe_sigma,
-                              .airframe_balanced = self->airframe_balanced, .airframe_x = self->airframe_x,
-                              .airframe_x_sigma = self->airframe_x_sigma };
+  AeroplaneTraits traits = { .name = self->texts.name, .target = self->target, .tailless = self->tailless,
+                             .airframe = self->airframe, .airframe_sigma = self->airframe_sigma,
+                             .airframe_balanced = self->airframe_balanced, .airframe_x = self->airframe_x,
+                             .airframe_x_sigma = self->airframe_x_sigma };
+
+  g_strlcpy (traits.changed, self->changed, sizeof traits.changed);
+  return traits;
 }
 
 const char *
@@ -222,7 +228,18 @@ aeroplane_with_traits (const Aeroplane *self, AeroplaneTraits traits)
   made->airframe_balanced = traits.airframe_balanced;
   made->airframe_x = traits.airframe_x;
   made->airframe_x_sigma = traits.airframe_x_sigma;
+  g_strlcpy (made->changed, traits.changed, sizeof made->changed);
   aeroplane_set_text (made, &made->texts.name, name_new (traits.name));
+  return made;
+}
+
+Aeroplane *
+aeroplane_with_changed (const Aeroplane *self, const char *day)
+{
+  if (g_str_equal (self->changed, day))
+    return aeroplane_ref (self);
+  Aeroplane *made = aeroplane_copy (self);
+  g_strlcpy (made->changed, day, sizeof made->changed);
   return made;
 }
 

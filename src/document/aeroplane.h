@@ -19,6 +19,7 @@ typedef struct {
   double airframe, airframe_sigma;
   bool airframe_balanced;
   double airframe_x, airframe_x_sigma;
+  char changed[11];             /* the day of its last change, "2026-11-25"; "" not known. Not part of the value: equal ones may differ in it */
 } AeroplaneTraits;
 
 Aeroplane *aeroplane_new   (void);                        /* empty; target 5, 15, 12 */
@@ -127,6 +128,8 @@ Aeroplane *aeroplane_with_added    (const Aeroplane *self, Piece *takes);       
 Aeroplane *aeroplane_with_replaced (const Aeroplane *self, const Piece *old, Piece *takes);
 /** `old`, one of self's pieces (by pointer), taken out alone: what hangs on it stays, and points nowhere. */
 Aeroplane *aeroplane_without       (const Aeroplane *self, const Piece *old);
+/** Last changed on that day, "2026-11-25"; the same aeroplane where it says so already. */
+Aeroplane *aeroplane_with_changed  (const Aeroplane *self, const char *day);
 /** Taken out with what hangs on it: a surface's or body's structures, a part's leads. A two-into-one lead that keeps one of its servos is
  *  that one's plain lead then. */
 Aeroplane *aeroplane_without_dependents (const Aeroplane *self, const Piece *old);

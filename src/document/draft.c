@@ -82,6 +82,7 @@ draft_free (Draft *self)
   g_free (self->root_attributes);
   g_free (self->target_attributes);
   g_free (self->root.name);
+  g_free (self->root.changed);
   g_free (self);
 }
 
@@ -376,10 +377,10 @@ target_of (const RootRecord *root)
 Aeroplane *
 draft_finish (Draft *self)
 {
-  const AeroplaneTraits traits = { .name = self->root.name, .target = target_of (&self->root), .tailless = self->root.tailless,
-                                   .airframe = self->root.airframe, .airframe_sigma = self->root.airframe_sigma,
-                                   .airframe_balanced = !isnan (self->root.airframe_x), .airframe_x = self->root.airframe_x,
-                                   .airframe_x_sigma = self->root.airframe_x_sigma };
+  AeroplaneTraits traits = { .name = self->root.name, .target = target_of (&self->root), .tailless = self->root.tailless,
+                             .airframe = self->root.airframe, .airframe_sigma = self->root.airframe_sigma,
+                             .airframe_balanced = !isnan (self->root.airframe_x), .airframe_x = self->root.airframe_x,
+                             .airframe_x_sigma = self->root.airframe_x_sigma };
   const AeroplaneKept kept = {
     .attributes = self->root_attributes, .before = self->before ? self->before->str : NULL,
     .behind = self->behind ? self->behind->str : NULL,
@@ -389,6 +390,8 @@ draft_finish (Draft *self)
   size_t count;
   gpointer *pieces;
 
+  if (self->root.changed)
+    g_strlcpy (traits.changed, self->root.changed, sizeof traits.changed);
   draft_check_ids (self);
   if (problems_count (self->problems) > 0)
     return NULL;

@@ -17,6 +17,7 @@ static const char *const unplugs_words[]  = { "", "no", "yes", NULL };          
 static const Attribute of_aeroplane[] = {
   { .name = "version", .presence = PRESENCE_REQUIRED, .offset = offsetof (RootRecord, version), .least = 1, .most = 1 },
   { .name = "name", .kind = VALUE_TEXT, .offset = offsetof (RootRecord, name) },
+  { .name = "changed", .kind = VALUE_DATE, .offset = offsetof (RootRecord, changed) },
   { .name = "tailless", .kind = VALUE_FLAG, .offset = offsetof (RootRecord, tailless), .words = yes_words },
   { .name = "airframe-mass", .offset = offsetof (RootRecord, airframe), .most = DOCUMENT_REACH, .unit = "g" },
   { .name = "airframe-mass-sigma", .offset = offsetof (RootRecord, airframe_sigma), .most = DOCUMENT_REACH, .unit = "g" },

@@ -20,6 +20,7 @@ typedef enum {
   VALUE_NUMBER,       /* double */
   VALUE_TEXT,         /* char *, any text */
   VALUE_ID,           /* char *, not empty and without blanks */
+  VALUE_DATE,         /* char *, a day of the calendar as ISO 8601 writes it: 2026-11-25 */
   VALUE_WORD,         /* an enum: the place in `words` */
   VALUE_FLAG          /* bool: words[0] is false, words[1] true */
 } ValueKind;
@@ -55,7 +56,7 @@ typedef struct {
 #define DOCUMENT_VERSION 1
 
 /** The record of ELEMENT_AEROPLANE and ELEMENT_TARGET. */
-typedef struct { char *name; bool tailless; double version; double from, to, aim, all_up, loading, airframe, airframe_sigma,
+typedef struct { char *name, *changed; bool tailless; double version; double from, to, aim, all_up, loading, airframe, airframe_sigma,
   airframe_x, airframe_x_sigma; } RootRecord;
 /** The record of an outline's elements; fields of the other kinds are zero. node: 0 told from the shape, else NodeKind + 1.
  *  segment  which of the elements it is */
@@ -127,7 +128,7 @@ bool   record_equal        (ElementId id, const void *a, const void *b);       /
 
 /** A number, in the attribute's unit (mm, g, degrees or none). */
 static inline double     *record_number (const Attribute *at, void *record) { return (double *)     ((char *) record + at->offset); }
-/** A text, VALUE_TEXT or VALUE_ID: owned by the record, or NULL. */
+/** A text, VALUE_TEXT, VALUE_ID or VALUE_DATE: owned by the record, or NULL. */
 static inline char      **record_text   (const Attribute *at, void *record) { return (char **)      ((char *) record + at->offset); }
 /** A flag. */
 static inline bool       *record_flag   (const Attribute *at, void *record) { return (bool *)       ((char *) record + at->offset); }

@@ -145,6 +145,26 @@ read_word (const Value *value, void *record)
     *record_word (value->rule, record) = place;
 }
 
+static void
+tell_not_a_date (const Value *value)
+{
+  g_autofree char *subject = subject_of (value->element), *quote = quote_of (value);
+
+  problems_add (value->problems, READER_ERROR_VALUE, value->element->line,
+                _("%s: %s is “%s”; write a day as 2026-11-25"), subject, value->rule->name, quote);
+}
+
+static bool
+is_date (const char *text)
+{
+  static const char shape[] = "dddd-dd-dd";
+
+  for (size_t i = 0; i < sizeof shape; i++)
+    if (shape[i] == 'd' ? !g_ascii_isdigit (text[i]) : text[i] != shape[i])
+      return false;
+  return g_date_valid_dmy ((GDateDay) atoi (text + 8), (GDateMonth) atoi (text + 5), (GDateYear) atoi (text));
+}
+
 static bool
 is_one_word (const char *text)
 {
@@ -167,6 +187,12 @@ read_text (const Value *value, void *record)
       g_free (text);
       return;
     }
+  if (value->rule->kind == VALUE_DATE && !is_date (text))
+    {
+      tell_not_a_date (value);
+      g_free (text);
+      return;
+    }
   g_free (*record_text (value->rule, record));
   *record_text (value->rule, record) = text;
 }
@@ -180,6 +206,7 @@ read_value (const Value *value, void *record)
     case VALUE_FLAG:
     case VALUE_WORD:   read_word (value, record); break;
     case VALUE_TEXT:
+    case VALUE_DATE:
     case VALUE_ID:     read_text (value, record); break;
     }
 }

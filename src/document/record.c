@@ -11,6 +11,7 @@ record_set_defaults (ElementId id, void *record)
       case VALUE_FLAG:   *record_flag (at, record) = at->fallback != 0; break;
       case VALUE_WORD:   *record_word (at, record) = (int) at->fallback; break;
       case VALUE_TEXT:
+    case VALUE_DATE:
       case VALUE_ID:     break;      /* NULL from the start; what the maker put there stays */
       }
 }
@@ -18,7 +19,7 @@ record_set_defaults (ElementId id, void *record)
 static bool
 attribute_is_text (const Attribute *at)
 {
-  return at->kind == VALUE_TEXT || at->kind == VALUE_ID;
+  return at->kind == VALUE_TEXT || at->kind == VALUE_ID || at->kind == VALUE_DATE;
 }
 
 void
@@ -55,6 +56,7 @@ attribute_equal (const Attribute *at, const void *a, const void *b)
     case VALUE_FLAG:   return *record_flag (at, one) == *record_flag (at, other);
     case VALUE_WORD:   return *record_word (at, one) == *record_word (at, other);
     case VALUE_TEXT:
+    case VALUE_DATE:
     case VALUE_ID:     return g_strcmp0 (*record_text (at, one), *record_text (at, other)) == 0;
     }
   return false;

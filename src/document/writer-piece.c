@@ -54,6 +54,7 @@ write_attribute (GString *to, const Attribute *at, void *record)
         xml_append_attribute (to, at->name, at->words[*record_word (at, record)], -1);
       break;
     case VALUE_TEXT:
+    case VALUE_DATE:
     case VALUE_ID:
       if (*record_text (at, record))
         xml_append_attribute (to, at->name, *record_text (at, record), -1);

@@ -82,7 +82,7 @@ words_language (void)
 
 /* An empty date leaves the entry out, where cairo would put the clock's. */
 GBytes *
-sheet_pdf (const SheetPages *pages, const char *date, GError **error)
+sheet_pdf (const SheetPages *pages, GError **error)
 {
   const double scale = points_in_inch / mm_in_inch;
   GByteArray *bytes = g_byte_array_new ();
@@ -95,7 +95,7 @@ sheet_pdf (const SheetPages *pages, const char *date, GError **error)
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, sheet_pages_title (pages));
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_SUBJECT, sheet_pages_subject (pages));
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATOR, "Trammel");
-  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATE_DATE, date);
+  cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_CREATE_DATE, sheet_pages_date (pages));
   for (size_t page = 0; page < sheet_pages_count (pages); page++)
     {
       sheet_pages_size (pages, page, &width, &height);

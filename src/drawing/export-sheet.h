@@ -6,7 +6,7 @@
 /** True to size at the resolution that it records, which is the whole number of px a metre next to `dpi`; no larger than 20000 px a
  *  side. */
 GBytes *sheet_png (const SheetPages *pages, size_t page, int dpi, GError **error);
-/** All pages, each of its size; words can be searched. Dated by `date` alone ("" leaves it out). */
-GBytes *sheet_pdf (const SheetPages *pages, const char *date, GError **error);
+/** All pages, each of its size; words can be searched. Dated by the pages' own date alone. */
+GBytes *sheet_pdf (const SheetPages *pages, GError **error);
 /** Sized in mm, user units are mm; letters are shapes. With title and description. */
 GBytes *sheet_svg (const SheetPages *pages, size_t page, GError **error);

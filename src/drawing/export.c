@@ -65,7 +65,7 @@ drawn_bytes (const SheetPages *pages, size_t page, const ExportOptions *options,
   switch (options->format)
     {
     case EXPORT_PNG: return sheet_png (pages, page, options->dpi, error);
-    case EXPORT_PDF: return sheet_pdf (pages, options->date, error);
+    case EXPORT_PDF: return sheet_pdf (pages, error);
     default:         return sheet_svg (pages, page, error);
     }
 }

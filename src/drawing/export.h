@@ -22,7 +22,7 @@ typedef struct {
   size_t page;             /* PNG and SVG in memory: which one; the last where there are fewer */
   int dpi;                 /* PNG: 30..1200 */
   ReportList list;         /* CSV: which one */
-  char date[11];           /* of the document's last change, "2026-11-25", for the title block and the PDF; "": a line to fill in by hand */
+  char date[11];           /* "2026-11-25", for the title block and the PDF; "": of the document's last change; a line to fill in by hand where it says none */
 } ExportOptions;
 
 /** Wall sheet (files for cutting for a DXF), A4 landscape, 150 dpi, metric, the format by the file's ending (EXPORT_PNG for none it knows). */

@@ -11,6 +11,7 @@ struct SheetPages {
   const SheetPagesKind *kind;
   void *layout;
   char *title, *subject;
+  char date[11];
 };
 
 SheetPages *
@@ -61,6 +62,12 @@ const char *
 sheet_pages_subject (const SheetPages *self)
 {
   return self->subject;
+}
+
+const char *
+sheet_pages_date (const SheetPages *self)
+{
+  return self->date;
 }
 
 static size_t
@@ -149,8 +156,8 @@ parts_pages (const Figures *figures, const ExportOptions *options, const Paper *
                          _("Parts sheet: what goes in before the body is closed, parts, leads, and what to cut"));
 }
 
-SheetPages *
-sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **error)
+static SheetPages *
+pages_dated (const Figures *figures, const ExportOptions *options, GError **error)
 {
   const Paper *paper = paper_find (options->paper);
 
@@ -168,4 +175,17 @@ sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **
     case EXPORT_PARTS_SHEET: return parts_pages (figures, options, paper);
     default:                 return wall_pages (figures, options, paper, error);
     }
+}
+
+SheetPages *
+sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  ExportOptions dated = *options;
+
+  if (dated.date[0] == '\0')
+    g_strlcpy (dated.date, aeroplane_traits (figures->aeroplane).changed, sizeof dated.date);
+  SheetPages *self = pages_dated (figures, &dated, error);
+  if (self != NULL)
+    g_strlcpy (self->date, dated.date, sizeof self->date);
+  return self;
 }

@@ -14,7 +14,7 @@ typedef struct {
   void   (*free)  (void *takes);
 } SheetPagesKind;
 
-/** The pages of that sheet. NULL and an EXPORT_ERROR_PAPER or EXPORT_ERROR_DRAWING where it has no room, or nothing to show.
+/** The pages of that sheet. Without a date in the options it is the day of the aeroplane's last change. NULL and an EXPORT_ERROR_PAPER or EXPORT_ERROR_DRAWING where it has no room, or nothing to show.
  *  cost  tens of milliseconds */
 SheetPages *sheet_pages_new  (const Figures *figures, const ExportOptions *options, GError **error);
 /** Of a layout, which is taken, and what a file says of it to those who cannot see it: both texts are copied. */
@@ -25,5 +25,6 @@ size_t      sheet_pages_count   (const SheetPages *self);      /* >= 1 */
 void        sheet_pages_size    (const SheetPages *self, size_t page, double *width, double *height);     /* mm; page < count */
 void        sheet_pages_draw    (const SheetPages *self, size_t page, cairo_t *cr);      /* as SheetPagesKind says; page < count */
 const char *sheet_pages_title   (const SheetPages *self);      /* "Saltmarsh"; lent */
+const char *sheet_pages_date    (const SheetPages *self);      /* "2026-11-25", "" not known; lent */
 const char *sheet_pages_subject (const SheetPages *self);      /* "Wall sheet with the balance mark"; lent */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SheetPages, sheet_pages_free)

@@ -230,6 +230,20 @@ assert_shares_all_but (const Aeroplane *self, const Aeroplane *next, size_t exce
     ck_assert_msg ((aeroplane_piece (self, i) == aeroplane_piece (next, i)) == (i != except), "piece %zu", i);
 }
 
+START_TEST (the_day_of_the_last_change_goes_along_and_is_no_part_of_the_value)
+{
+  g_autoptr (Aeroplane) self = aeroplane_of_every_piece ();
+  g_autoptr (Aeroplane) changed = aeroplane_with_changed (self, "2026-11-25");
+  g_autoptr (Aeroplane) again = aeroplane_with_changed (changed, "2026-11-25");
+  g_autoptr (Aeroplane) longer = aeroplane_with_added (changed, &mark_new (33.1)->piece);
+
+  ck_assert_str_eq (aeroplane_traits (self).changed, "");
+  ck_assert_str_eq (aeroplane_traits (longer).changed, "2026-11-25");
+  ck_assert (aeroplane_equal (self, changed));
+  ck_assert_ptr_eq (again, changed);
+}
+END_TEST
+
 START_TEST (a_change_shares_every_piece_that_it_did_not_touch)
 {
   g_autoptr (Aeroplane) self = aeroplane_of_every_piece (), untouched = aeroplane_of_every_piece ();
@@ -338,6 +352,7 @@ main (void)
   tcase_add_test (tests, ids_of_one_hash_are_told_apart_and_the_first_of_two_alike_is_found);
   tcase_add_test (tests, the_reference_is_the_first_wing_not_the_first_surface);
   tcase_add_test (tests, a_free_id_is_the_stem_or_the_first_number_that_nobody_has);
+  tcase_add_test (tests, the_day_of_the_last_change_goes_along_and_is_no_part_of_the_value);
   tcase_add_test (tests, a_change_shares_every_piece_that_it_did_not_touch);
   tcase_add_test (tests, taking_a_piece_out_leaves_the_rest_in_its_order);
   tcase_add_loop_test (tests, what_hangs_on_a_piece_goes_with_it_and_nothing_else, 0, G_N_ELEMENTS (dependents));

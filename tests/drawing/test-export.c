@@ -191,9 +191,18 @@ START_TEST (inches_and_ounces_stand_on_the_sheet_of_who_wants_them)
 }
 END_TEST
 
+static Aeroplane *
+changed_on (Aeroplane *takes, const char *day)
+{
+  Aeroplane *made = aeroplane_with_changed (takes, day);
+
+  aeroplane_unref (takes);
+  return made;
+}
+
 START_TEST (a_pdf_carries_its_title_and_no_date_but_the_documents)
 {
-  ExportOptions options = options_of (EXPORT_PDF, "a3");
+  const ExportOptions options = options_of (EXPORT_PDF, "a3");
   g_autoptr (GBytes) undated = exported (example_racer (), &options), dated = NULL;
   PopplerDocument *document = pdf_of (undated);
   g_autofree char *title = poppler_document_get_title (document), *words = NULL;
@@ -201,8 +210,7 @@ START_TEST (a_pdf_carries_its_title_and_no_date_but_the_documents)
   ck_assert_str_eq (title, "Saltmarsh Racer");
   ck_assert_int_eq (poppler_document_get_creation_date (document), -1);
   g_object_unref (document);
-  g_strlcpy (options.date, "2026-11-25", sizeof options.date);
-  dated = exported (example_racer (), &options);
+  dated = exported (changed_on (example_racer (), "2026-11-25"), &options);
   document = pdf_of (dated);
   words = pdf_words (document);
   ck_assert_ptr_nonnull (strstr (words, "2026-11-25"));
