@@ -237,7 +237,7 @@ trammel_export_choices_class_init (TrammelExportChoicesClass *klass)
 static void
 bound_lengths (TrammelExportChoices *self)
 {
-  static const char printer[] = N_("A printer that is off draws 100 mm between 90 and 110 mm long; measure the square on the page again.");
+  static const char printer[] = N_("A printer that is off draws 100 mm between 90 and 110 mm long; measure the lines on the page again.");
 
   trammel_length_row_bound (self->kerf, 0, EXPORT_KERF_MOST, N_("A kerf is at most 2 mm wide; type how wide one cut is."));
   trammel_length_row_bound (self->across, 90, 110, printer);

@@ -40,7 +40,7 @@ export_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *can
     return;
   }
   if (files != NULL && export_files_write (files, &error))
-    g_task_return_boolean (task, TRUE);
+    g_task_return_pointer (task, g_steal_pointer (&files), (GDestroyNotify) g_ptr_array_unref);
   else
     g_task_return_error (task, error);
 }
@@ -57,26 +57,40 @@ job_say_busy (gpointer data)
   trammel_window_tell_busy (job->window, sentence, job->cancellable);
 }
 
+/* "Exported Saltmarsh.pdf"; of several the first and the last. A new string. */
+static char *
+words_of_files (const GPtrArray *files)
+{
+  const ExportFile *first = files->pdata[0], *last = files->pdata[files->len - 1];
+  g_autofree char *name = g_path_get_basename (first->path), *name_of_last = g_path_get_basename (last->path);
+
+  if (files->len > 1)
+    /* Translators: the names of the first and the last of several files that were written. */
+    return g_strdup_printf (_("Exported %s to %s"), name, name_of_last);
+  /* Translators: %s is the name of the file that was written. */
+  return g_strdup_printf (_("Exported %s"), name);
+}
+
 static void
 export_arrived (GObject *window, GAsyncResult *result, gpointer data)
 {
   Job *job = g_task_get_task_data (G_TASK (result));
-  g_autofree char *name = g_path_get_basename (job->path);
   g_autofree char *folder = g_path_get_dirname (job->path);
   g_autoptr (GVariant) target = g_variant_ref_sink (g_variant_new_string (folder));
   g_autofree char *action = g_action_print_detailed_name ("app.open-folder", target);
   g_autoptr (GError) error = NULL;
   g_autofree char *text = NULL;
+  g_autoptr (GPtrArray) files = NULL;
 
   g_clear_handle_id (&job->timer, g_source_remove);
   trammel_window_tell_busy (TRAMMEL_WINDOW (window), NULL, job->cancellable);
-  if (!g_task_propagate_boolean (G_TASK (result), &error)) {
+  files = g_task_propagate_pointer (G_TASK (result), &error);
+  if (files == NULL) {
     if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED) && !window_is_gone (TRAMMEL_WINDOW (window)))
       job->failed (TRAMMEL_WINDOW (window), &job->options, error->message);
     return;
   }
-  /* Translators: %s is the name of the file that was written. */
-  text = g_strdup_printf (_("Exported %s"), name);
+  text = words_of_files (files);
   trammel_window_toast (TRAMMEL_WINDOW (window), text, _("_Open Folder"), action);
 }
 

@@ -99,7 +99,7 @@ START_TEST (a_printer_that_is_off_by_more_than_a_tenth_is_not_believed)
 
   stage_pick (dialog, "Sheet", "Template");
   type_into (dialog, "100 mm across measures", "89");
-  gui_await (GTK_WIDGET (dialog), "A printer that is off draws 100 mm between 90 and 110 mm long; measure the square on the page again.");
+  gui_await (GTK_WIDGET (dialog), "A printer that is off draws 100 mm between 90 and 110 mm long; measure the lines on the page again.");
   ck_assert (!gtk_widget_get_sensitive (row (dialog, "Export…")));
   ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
   ck_assert_double_eq (trammel_settings_printer_reading (settings).across, 100);
