@@ -118,17 +118,24 @@ START_TEST (a_view_that_is_undone_is_asked_for_again_and_redone_is_in_hand_again
 }
 END_TEST
 
+static bool
+has_view (gpointer data)
+{
+  return plan ()->view_count > 0;
+}
+
 START_TEST (what_was_said_of_an_axis_goes_when_that_is_undone)
 {
   begin ();
   set_level_length ("80");
   step ("Square Up");
   hand_drag (on_sheet ((Point) { 300, 406 }), on_sheet ((Point) { 900, 406 }));
+  await_look ();
   step ("View");
   hand_look (on_sheet ((Point) { 600, 740 }), 10);
   click_px ((Point) { 600, 600 });
   click_px ((Point) { 603, 720 });
-  await_look ();
+  ck_assert (gui_wait (has_view, NULL));
   ck_assert_ptr_nonnull (trammel_plan_work_note (trammel_plan_work_of (hand_sheet ()), plan ()));
   gui_key ("<Control>z");
   ck_assert_uint_eq (plan ()->view_count, 0);
