@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "balance/hatch.h"
+#include "figures/body-profile.h"
 
 /* Less than this no builder saws. */
 static const double worth_telling = 1;
@@ -63,6 +64,24 @@ rail_long_text (double ahead, double behind, Units units)
   return NULL;
 }
 
+/* Where the sides leave less than the hatch's width; from above alone a body tells it. */
+static char *
+narrow_text (const Aeroplane *aeroplane, const HatchFigures *hatch, Units units)
+{
+  const Body *body = aeroplane_count (aeroplane, PIECE_BODY) > 0 ? aeroplane_body (aeroplane, 0) : NULL;
+
+  if (!body)
+    return NULL;
+  BodyProfile *profile = body_profile_new (body);
+  const double clear = 2 * body_profile_clear (profile, hatch->from_mm, hatch->to_mm).half_width;
+  body_profile_free (profile);
+  if (!(clear > 0 && clear <= hatch->width_mm - worth_telling))
+    return NULL;
+  g_autofree char *inside = units_length (units, clear), *width = units_length (units, hatch->width_mm);
+  return g_strdup_printf (_("Between the body's sides there are %s at its narrowest and the hatch is %s wide: taper it there, or it cuts into "
+                            "the sides."), inside, width);
+}
+
 /* Takes the sentence; NULL adds nothing. */
 static void
 add_sentence (GString *text, char *takes)
@@ -83,5 +102,6 @@ hatch_length_text (const Figures *figures, Units units)
   add_sentence (text, made_of (hatch, units));
   add_sentence (text, rail_short_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
   add_sentence (text, rail_long_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
+  add_sentence (text, narrow_text (figures->aeroplane, hatch, units));
   return g_string_free (text, FALSE);
 }

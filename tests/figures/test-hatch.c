@@ -87,6 +87,28 @@ START_TEST (what_the_hatch_owes_to_the_rail_is_told)
 }
 END_TEST
 
+/* A hatch is as wide as its pack and 4 mm. */
+START_TEST (a_hatch_wider_than_the_body_between_its_sides_is_told_of)
+{
+  const Units metric = { LENGTH_MM, MASS_G };
+  Aeroplane *made = boxed_racer ();
+  Part *slim = (Part *) piece_dup (aeroplane_find (made, "battery")), *broad = (Part *) piece_dup (aeroplane_find (made, "battery"));
+
+  slim->width = 5;
+  made = replaced (made, slim);
+  g_autoptr (Figures) narrow = figures_once (made);
+  g_autofree char *told = hatch_length_text (narrow, metric);
+  ck_assert_ptr_null (strstr (told, "taper it"));
+  broad->width = 200;
+  made = replaced (made, broad);
+  g_autoptr (Figures) wide = figures_once (made);
+  g_autofree char *more = hatch_length_text (wide, metric), *width = units_length (metric, 204);
+  ck_assert_ptr_nonnull (strstr (more, width));
+  ck_assert_ptr_nonnull (strstr (more, "taper it there, or it cuts into the sides."));
+  aeroplane_unref (made);
+}
+END_TEST
+
 START_TEST (its_edges_go_outward_to_formers_and_are_told_from_the_nearest)
 {
   g_autoptr (Aeroplane) made = boxed_racer ();
@@ -184,6 +206,7 @@ main (void)
 
   tcase_add_test (tests, the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand);
   tcase_add_test (tests, what_the_hatch_owes_to_the_rail_is_told);
+  tcase_add_test (tests, a_hatch_wider_than_the_body_between_its_sides_is_told_of);
   tcase_add_test (tests, its_edges_go_outward_to_formers_and_are_told_from_the_nearest);
   tcase_add_test (tests, a_pack_left_out_that_has_a_rail_is_flown_instead_of_the_one_aboard);
   tcase_add_test (tests, a_pack_whose_leads_leave_aft_has_the_bend_there);
