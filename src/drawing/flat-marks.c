@@ -113,7 +113,8 @@ add_mark (const FlatHalf *half, const MarkFigures *mark)
   g_autofree char *words = g_strdup_printf (_("balance mark, %s aft of the leading edge"), length);
 
   find_rib (&draft);
-  flat_add_way (half->piece, half->surface, FLAT_STATION, (Point) { mark->leading_edge_x_mm, mark->station_mm },
+  /* No rib stands there: a chain line. */
+  flat_add_way (half->piece, half->surface, FLAT_CENTRE, (Point) { mark->leading_edge_x_mm, mark->station_mm },
                 (Point) { mark->leading_edge_x_mm + mark->chord_mm, mark->station_mm });
   add_tick (&draft, FLAT_MARK, mark->station_mm, draft.x, mark_half);
   add_words (&draft, FLAT_MARK, caps_text, 0, words);

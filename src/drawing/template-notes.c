@@ -34,7 +34,8 @@ static double
 all (const SheetPen *pen, const TemplateNotes *notes, Box box, bool draw)
 {
   const char *const how[] = {
-    _("Cut along the thick lines. Broken lines show where parts and leads lie beneath the skin."),
+    _("Cut along the thick lines. A control comes off along its thin line, the foremost of two; the second tells how deep its edge is bevelled. "
+      "Broken lines show where parts and leads lie beneath the skin."),
     notes->tiled ? _("Lay a rule along the control lines first. Where a page has a hatched edge, cut its neighbour along the broken line and glue it on "
                      "there, cross on cross.")
                  : _("Lay a rule along the control lines before anything is cut.") };
