@@ -11,7 +11,7 @@ struct _TrammelExportChoices {
   AdwComboRow *sheet, *format, *list, *paper, *orientation, *halves, *lengths, *masses;
   GtkSpinButton *resolution;
   GtkWidget *resolution_row, *page_group, *printer_group, *complaint;
-  TrammelLengthRow *kerf, *across, *along;
+  TrammelLengthRow *kerf, *short_side, *long_side;
   ExportOptions chosen;         /* what the rows show; what no row shows is kept */
   bool showing;                 /* the rows are being filled in, by nobody's hand */
 };
@@ -60,7 +60,7 @@ show_papers (TrammelExportChoices *self)
       selected = count;
   }
   if (template)
-    gtk_string_list_append (list, _("One page, as large as it needs"));
+    gtk_string_list_append (list, _("One large page"));
   row_offer (self->paper, list, template && self->chosen.one_page ? count : selected);
 }
 
@@ -84,9 +84,9 @@ choices_complaint (TrammelExportChoices *self)
 {
   const guint matter = export_choices_that_matter (&self->chosen);
   const char *kerf = matter & CHOICE_KERF ? trammel_length_row_complaint (self->kerf) : NULL;
-  const char *across = matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->across) : NULL;
+  const char *reading = matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->short_side) : NULL;
 
-  return kerf != NULL ? kerf : across != NULL ? across : matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->along) : NULL;
+  return kerf != NULL ? kerf : reading != NULL ? reading : matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->long_side) : NULL;
 }
 
 static void
@@ -105,8 +105,8 @@ show_lengths (TrammelExportChoices *self)
   const Units metric = { LENGTH_MM, MASS_G };
 
   trammel_length_row_set (self->kerf, self->chosen.units, self->chosen.kerf);
-  trammel_length_row_set (self->across, metric, self->chosen.read_across);
-  trammel_length_row_set (self->along, metric, self->chosen.read_along);
+  trammel_length_row_set (self->short_side, metric, self->chosen.read_short);
+  trammel_length_row_set (self->long_side, metric, self->chosen.read_long);
 }
 
 void
@@ -174,8 +174,8 @@ read_rows (TrammelExportChoices *self)
   chosen->units.length = choice (self->lengths) == 1 ? LENGTH_INCH : LENGTH_MM;
   chosen->units.mass = choice (self->masses) == 1 ? MASS_OZ : MASS_G;
   chosen->kerf = trammel_length_row_mm (self->kerf);
-  chosen->read_across = trammel_length_row_mm (self->across);
-  chosen->read_along = trammel_length_row_mm (self->along);
+  chosen->read_short = trammel_length_row_mm (self->short_side);
+  chosen->read_long = trammel_length_row_mm (self->long_side);
 }
 
 static void
@@ -220,8 +220,8 @@ bind_rows (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, printer_group);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, complaint);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, kerf);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, across);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, along);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, short_side);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, long_side);
 }
 
 static void
@@ -240,8 +240,8 @@ bound_lengths (TrammelExportChoices *self)
   static const char printer[] = N_("A printer that is off draws 100 mm between 90 and 110 mm long; measure the lines on the page again.");
 
   trammel_length_row_bound (self->kerf, 0, EXPORT_KERF_MOST, N_("A kerf is at most 2 mm wide; type how wide one cut is."));
-  trammel_length_row_bound (self->across, 90, 110, printer);
-  trammel_length_row_bound (self->along, 90, 110, printer);
+  trammel_length_row_bound (self->short_side, 90, 110, printer);
+  trammel_length_row_bound (self->long_side, 90, 110, printer);
 }
 
 static void
@@ -249,7 +249,7 @@ trammel_export_choices_init (TrammelExportChoices *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
   AdwComboRow *combos[] = { self->format, self->list, self->paper, self->orientation, self->halves, self->lengths, self->masses };
-  TrammelLengthRow *lengths[] = { self->kerf, self->across, self->along };
+  TrammelLengthRow *lengths[] = { self->kerf, self->short_side, self->long_side };
 
   bound_lengths (self);
   for (size_t i = 0; i < G_N_ELEMENTS (combos); i++)

@@ -26,8 +26,8 @@ export_memory_read (TrammelSettings *settings)
   ExportOptions options = kept != NULL ? *kept : usual_options (settings);
   const PrinterReading reading = trammel_settings_printer_reading (settings);
 
-  options.read_across = reading.across;
-  options.read_along = reading.along;
+  options.read_short = reading.short_side;
+  options.read_long = reading.long_side;
   return options;
 }
 
@@ -38,5 +38,5 @@ export_memory_keep (TrammelSettings *settings, const ExportOptions *options)
 
   *kept = *options;
   g_object_set_data_full (G_OBJECT (settings), memory_key, kept, g_free);
-  trammel_settings_set_printer_reading (settings, (PrinterReading) { options->read_across, options->read_along });
+  trammel_settings_set_printer_reading (settings, (PrinterReading) { options->read_short, options->read_long });
 }

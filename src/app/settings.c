@@ -129,7 +129,7 @@ settings_reading (TrammelSettings *self, const char *key)
 PrinterReading
 trammel_settings_printer_reading (TrammelSettings *self)
 {
-  return (PrinterReading) { .across = settings_reading (self, "100-mm-across"), .along = settings_reading (self, "100-mm-along") };
+  return (PrinterReading) { .short_side = settings_reading (self, "100-mm-short-side"), .long_side = settings_reading (self, "100-mm-long-side") };
 }
 
 void
@@ -137,10 +137,10 @@ trammel_settings_set_printer_reading (TrammelSettings *self, PrinterReading read
 {
   const PrinterReading before = trammel_settings_printer_reading (self);
 
-  if (before.across == reading.across && before.along == reading.along)
+  if (before.short_side == reading.short_side && before.long_side == reading.long_side)
     return;
-  g_key_file_set_double (self->file, "printer", "100-mm-across", reading.across);
-  g_key_file_set_double (self->file, "printer", "100-mm-along", reading.along);
+  g_key_file_set_double (self->file, "printer", "100-mm-short-side", reading.short_side);
+  g_key_file_set_double (self->file, "printer", "100-mm-long-side", reading.long_side);
   settings_write (self);
 }
 

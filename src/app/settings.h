@@ -18,8 +18,8 @@ typedef enum { SHOW_GRID, SHOW_NAMES, SHOW_FIGURES, SHOW_SIDE_VIEW, SHOW_PANEL, 
 bool  trammel_settings_flag        (TrammelSettings *self, SettingsFlag flag);
 void  trammel_settings_set_flag    (TrammelSettings *self, SettingsFlag flag, bool on);
 
-/** How long the printer at hand draws 100 mm across and along its paper, mm; 90 to 110, 100 until it was measured. */
-typedef struct { double across, along; } PrinterReading;
+/** How long the printer at hand draws 100 mm along the short and the long side of its paper, mm; 90 to 110, 100 until it was measured. */
+typedef struct { double short_side, long_side; } PrinterReading;
 PrinterReading trammel_settings_printer_reading     (TrammelSettings *self);
 /** Kept like a choice, but told to nobody. */
 void           trammel_settings_set_printer_reading (TrammelSettings *self, PrinterReading reading);

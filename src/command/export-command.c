@@ -9,7 +9,8 @@
 #include "drawing/export-cutting.h"
 #include "drawing/paper.h"
 
-typedef struct { char *output, *sheet, *list, *paper, *halves, *units, *mass_units; int dpi; double kerf, read_across, read_along; } Wanted;
+/* Numbers as they were typed: their sentences are ours. */
+typedef struct { char *output, *sheet, *list, *paper, *orientation, *halves, *units, *mass_units, *kerf, *read_short, *read_long; int dpi; } Wanted;
 
 enum { LEAST_DPI = 30, MOST_DPI = 1200, NOT_GIVEN = G_MININT, LEAST_READING = 90, MOST_READING = 110 };
 
@@ -20,12 +21,12 @@ add_entries_of_shop (GArray *all, Wanted *wanted)
   const GOptionEntry entries[] = {
     { .long_name = "halves", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->halves,
       .description = N_("which halves of wings and tails a template or a file for cutting holds (both)"), .arg_description = "both|starboard|port" },
-    { .long_name = "kerf", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->kerf,
+    { .long_name = "kerf", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->kerf,
       .description = N_("how wide the cut is, 0 to 2 mm (0)"), .arg_description = "MM" },
-    { .long_name = "read-across", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->read_across,
-      .description = N_("how long your printer draws a template's 100 mm across the page (100)"), .arg_description = "MM" },
-    { .long_name = "read-along", .arg = G_OPTION_ARG_DOUBLE, .arg_data = &wanted->read_along,
-      .description = N_("the same down the page (100)"), .arg_description = "MM" },
+    { .long_name = "read-short", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->read_short,
+      .description = N_("how long your printer draws a template's 100 mm along the paper's short side (100)"), .arg_description = "MM" },
+    { .long_name = "read-long", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->read_long,
+      .description = N_("the same along its long side (100)"), .arg_description = "MM" },
   };
 
   g_array_append_vals (all, entries, G_N_ELEMENTS (entries));
@@ -43,6 +44,8 @@ add_entries (GArray *all, Wanted *wanted, const char *papers)
       .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing (parts)"), .arg_description = "LIST" },
     { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
       .description = N_("its paper (a4; a template without it is one page as large as needed)"), .arg_description = papers },
+    { .long_name = "orientation", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->orientation,
+      .description = N_("how the paper of a wall sheet or a template lies (landscape)"), .arg_description = "landscape|portrait" },
     { .long_name = "dpi", .arg = G_OPTION_ARG_INT, .arg_data = &wanted->dpi,
       .description = N_("dots an inch of a PNG, 30 to 1200 (150)"), .arg_description = "N" },
     { .long_name = "units", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->units,
@@ -119,20 +122,45 @@ understand_sheet (const Wanted *wanted, ExportOptions *options, CommandStatus *s
   return false;
 }
 
+/* Which way the paper lies, where it may lie either way. */
+static bool
+understand_orientation (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
+{
+  static const char *const words[] = { "landscape", "portrait" };
+  const int way = wanted->orientation ? word_among (words, G_N_ELEMENTS (words), wanted->orientation) : 0;
+  const bool one_way = options->sheet == EXPORT_PARTS_SHEET || options->sheet == EXPORT_CUTTING;
+
+  if (way < 0)
+    *status = usage_error ("export", _("--orientation is landscape or portrait, not “%s”."), wanted->orientation);
+  else if (wanted->orientation && one_way)
+    *status = usage_error ("export", "%s", _("--orientation goes with a wall sheet or a template: the other sheets lie one way."));
+  else if (wanted->orientation && options->sheet == EXPORT_TEMPLATE && options->one_page)
+    *status = usage_error ("export", "%s", _("--orientation of a template goes with --paper: without one it is a single page as large as needed."));
+  else
+    {
+      options->portrait = way == 1;
+      return true;
+    }
+  return false;
+}
+
 /* What only a template has: what a rule reads on it. */
 static bool
 understand_readings (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
 {
-  const double across = isnan (wanted->read_across) ? 100 : wanted->read_across, along = isnan (wanted->read_along) ? 100 : wanted->read_along;
+  double on_short = 100, on_long = 100;
 
-  if (options->sheet != EXPORT_TEMPLATE && !(isnan (wanted->read_across) && isnan (wanted->read_along)))
-    *status = usage_error ("export", "%s", _("--read-across and --read-along go with --sheet=template."));
-  else if (fmin (across, along) < LEAST_READING || fmax (across, along) > MOST_READING)
-    *status = usage_error ("export", _("--read-across and --read-along are from %d to %d mm."), LEAST_READING, MOST_READING);
+  if (!usage_number ("export", "--read-short", wanted->read_short, &on_short, status)
+      || !usage_number ("export", "--read-long", wanted->read_long, &on_long, status))
+    return false;
+  if (options->sheet != EXPORT_TEMPLATE && (wanted->read_short || wanted->read_long))
+    *status = usage_error ("export", "%s", _("--read-short and --read-long go with --sheet=template."));
+  else if (fmin (on_short, on_long) < LEAST_READING || fmax (on_short, on_long) > MOST_READING)
+    *status = usage_error ("export", _("--read-short and --read-long are from %d to %d mm."), LEAST_READING, MOST_READING);
   else
     {
-      options->read_across = across;
-      options->read_along = along;
+      options->read_short = on_short;
+      options->read_long = on_long;
       return true;
     }
   return false;
@@ -144,20 +172,23 @@ understand_cutting (const Wanted *wanted, ExportOptions *options, CommandStatus 
 {
   static const char *const words[EXPORT_HALVES_COUNT] = { [EXPORT_BOTH_HALVES] = "both", [EXPORT_STARBOARD] = "starboard", [EXPORT_PORT] = "port" };
   const int halves = wanted->halves ? word_among (words, EXPORT_HALVES_COUNT, wanted->halves) : EXPORT_BOTH_HALVES;
-  const bool kerf = !isnan (wanted->kerf), cutting = options->sheet == EXPORT_CUTTING;
+  const bool cutting = options->sheet == EXPORT_CUTTING;
+  double kerf = 0;
 
+  if (!usage_number ("export", "--kerf", wanted->kerf, &kerf, status))
+    return false;
   if (halves < 0)
     *status = usage_error ("export", _("--halves is both, starboard or port, not “%s”."), wanted->halves);
   else if (wanted->halves && !cutting && options->sheet != EXPORT_TEMPLATE)
     *status = usage_error ("export", "%s", _("--halves goes with --sheet=template or --sheet=cutting."));
-  else if (kerf && !cutting)
+  else if (wanted->kerf && !cutting)
     *status = usage_error ("export", "%s", _("--kerf goes with --sheet=cutting."));
-  else if (kerf && (wanted->kerf < 0 || wanted->kerf > EXPORT_KERF_MOST))
-    *status = usage_error ("export", _("--kerf is from 0 to %g mm, not %g."), EXPORT_KERF_MOST, wanted->kerf);
+  else if (kerf < 0 || kerf > EXPORT_KERF_MOST)
+    *status = usage_error ("export", _("--kerf is from 0 to %g mm, not %g."), EXPORT_KERF_MOST, kerf);
   else
     {
       options->halves = halves;
-      options->kerf = kerf ? wanted->kerf : 0;
+      options->kerf = kerf;
       return true;
     }
   return false;
@@ -182,7 +213,7 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   else if (wanted->dpi != NOT_GIVEN && (wanted->dpi < LEAST_DPI || wanted->dpi > MOST_DPI))
     *status = usage_error ("export", _("--dpi is from %d to %d, not %d."), LEAST_DPI, MOST_DPI, wanted->dpi);
   else if (understand_sheet (wanted, options, status) && understand_cutting (wanted, options, status)
-           && understand_readings (wanted, options, status)
+           && understand_orientation (wanted, options, status) && understand_readings (wanted, options, status)
            && usage_units ("export", wanted->units, wanted->mass_units, &options->units, status))
     {
       if (wanted->paper)
@@ -215,7 +246,7 @@ export_file (const char *file, const ExportOptions *options, const char *output)
 CommandStatus
 export_command (int argc, char **argv)
 {
-  Wanted wanted = { .dpi = NOT_GIVEN, .kerf = NAN, .read_across = NAN, .read_along = NAN };
+  Wanted wanted = { .dpi = NOT_GIVEN };
   CommandStatus status;
   const char *file;
 
@@ -230,7 +261,11 @@ export_command (int argc, char **argv)
   g_free (wanted.sheet);
   g_free (wanted.list);
   g_free (wanted.paper);
+  g_free (wanted.orientation);
   g_free (wanted.halves);
+  g_free (wanted.kerf);
+  g_free (wanted.read_short);
+  g_free (wanted.read_long);
   g_free (wanted.units);
   g_free (wanted.mass_units);
   return status;

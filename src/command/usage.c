@@ -2,6 +2,7 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include <stdio.h>
 
 CommandStatus
@@ -72,6 +73,34 @@ usage_parse (const Usage *usage, int argc, char **argv, const char **file, Comma
   else
     {
       *file = argv[1];
+      return true;
+    }
+  return false;
+}
+
+static bool
+number_of (const char *text, double *value)
+{
+  char *end;
+
+  *value = g_ascii_strtod (text, &end);
+  return end != text && *end == '\0' && isfinite (*value);
+}
+
+bool
+usage_number (const char *word, const char *option, const char *text, double *value, CommandStatus *status)
+{
+  g_auto (GStrv) parts = g_strsplit (text ? text : "", ",", -1);
+  g_autofree char *pointed = g_strjoinv (".", parts);
+  double number = 0;
+
+  if (text && !number_of (pointed, &number))
+    *status = usage_error (word, _("%s takes a number such as 0.25, not “%s”."), option, text);
+  else if (text && !g_str_equal (text, pointed))
+    *status = usage_error (word, _("%s: write %s with a point, not “%s”."), option, pointed, text);
+  else
+    {
+      *value = text ? number : *value;
       return true;
     }
   return false;

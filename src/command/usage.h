@@ -22,5 +22,10 @@ typedef struct {
  *  returns  whether to go on */
 bool usage_parse (const Usage *usage, int argc, char **argv, const char **file, CommandStatus *status);
 
+/** The number behind an option, in the C locale whatever the user's is; `value` stays as it is where `text` is NULL. False, and status
+ *  set, for what is none: a decimal comma is told how it is written.
+ *  option   "--kerf" */
+bool usage_number (const char *word, const char *option, const char *text, double *value, CommandStatus *status);
+
 /** What --units and --mass-units chose: NULL is metric; ounces go with inches unless told. False, and status set, for an unknown word. */
 bool usage_units (const char *word, const char *units, const char *mass_units, Units *chosen, CommandStatus *status);

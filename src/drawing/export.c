@@ -34,7 +34,7 @@ ExportOptions
 export_default_options (const char *path)
 {
   ExportOptions options = { .format = EXPORT_PNG, .units = { LENGTH_MM, MASS_G }, .paper = "a4", .dpi = 150,
-                            .read_across = 100, .read_along = 100 };
+                            .read_short = 100, .read_long = 100 };
 
   export_format_of (path, &options.format);
   options.sheet = options.format == EXPORT_DXF ? EXPORT_CUTTING : EXPORT_WALL_SHEET;

@@ -17,7 +17,7 @@ typedef struct {
   bool portrait;           /* a parts sheet stands upright whatever this says */
   bool one_page;           /* a template: on one page as large as it needs, whatever the paper */
   ExportHalves halves;
-  double read_across, read_along;     /* template: how long the printer at hand draws 100 mm across and along the paper, mm, 90..110 */
+  double read_short, read_long;     /* template: how long the printer at hand draws 100 mm along its paper's short and long side, mm, 90..110 */
   double kerf;             /* files for cutting: how wide the cut is, mm, 0..2 */
   size_t page;             /* PNG and SVG in memory: which one; the last where there are fewer */
   int dpi;                 /* PNG: 30..1200 */

@@ -116,7 +116,7 @@ template_pages (const Figures *figures, const ExportOptions *options, const Pape
   const char *title = wall_sheet_title (&(WallSheet) { .figures = figures });
   const TemplateSheet sheet = {
     .pieces = pieces, .title = title, .paper = paper, .portrait = options->portrait, .one_page = options->one_page || options->format == EXPORT_SVG,
-    .read_across = options->read_across, .read_along = options->read_along, .date = options->date };
+    .read_short = options->read_short, .read_long = options->read_long, .date = options->date };
   TemplateLayout *layout = template_layout_new (&sheet, error);
 
   return layout != NULL ? sheet_pages_of (template_pages_kind (), layout, title, _("Template at full size")) : NULL;

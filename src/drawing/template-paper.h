@@ -17,9 +17,9 @@ static const double TEMPLATE_OVERLAP = 10;
 /** What the line down the page takes at the left, mm. */
 static const double TEMPLATE_COLUMN = 6;
 
-/** Of the sheet's paper; false where no tile finds room. */
+/** Of the sheet's paper; false where no tile finds room. Tiles are of one size whatever is corrected, up to 2 %. */
 bool  template_paper_divide (const TemplateSheet *sheet, TemplatePaper *paper);
-/** What is made up for, of the sheet's readings. */
+/** What is made up for, of the sheet's readings: by the paper's own sides, so that it turns with the page. */
 Point template_correction   (const TemplateSheet *sheet);
 /** "Corrected for a printer that draws 100 mm as 99.2 mm."; NULL where nothing is corrected. A new string. */
 char *template_correction_sentence (const TemplateSheet *sheet);

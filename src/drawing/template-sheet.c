@@ -46,6 +46,11 @@ place_all (TemplateLayout *self)
   for (size_t i = 0; tiled && i < self->places.tiles.columns * self->places.tiles.rows; i++)
     if (self->places.tiles.drawn[i])
       g_array_append_val (self->pages, i);
+  if (!tiled)
+    {
+      const Point size = template_one_page_size (&self->sheet, &self->places);
+      self->sheet.portrait = size.y > size.x;
+    }
 }
 
 TemplateLayout *

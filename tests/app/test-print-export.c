@@ -13,11 +13,11 @@ row (GtkWindow *dialog, const char *title)
 
 /* Which rows each sheet shows in its usual format. */
 static const struct { const char *sheet; const char *format; const char *there[5], *not_there[6]; bool printed; } sheets[] = {
-  { "Wall Sheet", "Picture (PNG)", { "Paper", "Orientation", "Masses", "Dots to the inch" }, { "Halves", "Kerf, how wide a cut is", "100 mm across measures" }, true },
-  { "Template", "Document (PDF)", { "Paper", "Orientation", "Halves", "100 mm across measures", "100 mm along measures" },
+  { "Wall Sheet", "Picture (PNG)", { "Paper", "Orientation", "Masses", "Dots to the inch" }, { "Halves", "Kerf, how wide a cut is", "100 mm on the short side" }, true },
+  { "Template", "Document (PDF)", { "Paper", "Orientation", "Halves", "100 mm on the short side", "100 mm on the long side" },
     { "Masses", "Dots to the inch", "Kerf, how wide a cut is" }, true },
-  { "Parts List", "Document (PDF)", { "Paper", "Lengths", "Masses" }, { "Orientation", "Halves", "Kerf, how wide a cut is", "100 mm across measures" }, true },
-  { "Files for Cutting", "Drawing (SVG)", { "Halves", "Kerf, how wide a cut is" }, { "Paper", "Orientation", "Masses", "100 mm across measures" }, false },
+  { "Parts List", "Document (PDF)", { "Paper", "Lengths", "Masses" }, { "Orientation", "Halves", "Kerf, how wide a cut is", "100 mm on the short side" }, true },
+  { "Files for Cutting", "Drawing (SVG)", { "Halves", "Kerf, how wide a cut is" }, { "Paper", "Orientation", "Masses", "100 mm on the short side" }, false },
 };
 
 START_TEST (each_sheet_shows_the_rows_that_have_an_effect_on_it)
@@ -41,12 +41,12 @@ START_TEST (a_template_on_one_page_of_its_own_size_has_no_orientation)
 
   stage_pick (dialog, "Sheet", "Template");
   ck_assert_ptr_nonnull (row (dialog, "Orientation"));
-  stage_pick (dialog, "Paper", "One page, as large as it needs");
+  stage_pick (dialog, "Paper", "One large page");
   ck_assert_ptr_null (row (dialog, "Orientation"));
   stage_pick (dialog, "Sheet", "Wall Sheet");
   gui_await (GTK_WIDGET (dialog), "A4");
   stage_pick (dialog, "Sheet", "Template");
-  gui_await (GTK_WIDGET (dialog), "One page, as large as it needs");
+  gui_await (GTK_WIDGET (dialog), "One large page");
 }
 END_TEST
 
@@ -83,11 +83,11 @@ START_TEST (what_a_printer_draws_is_kept_for_the_next_time_the_program_runs)
   g_autoptr (TrammelSettings) next = NULL;
 
   stage_pick (dialog, "Sheet", "Template");
-  type_into (dialog, "100 mm across measures", "99.4");
-  type_into (dialog, "100 mm along measures", "100.5");
+  type_into (dialog, "100 mm on the short side", "99.4");
+  type_into (dialog, "100 mm on the long side", "100.5");
   next = trammel_settings_new ();
-  ck_assert_double_eq (trammel_settings_printer_reading (next).across, 99.4);
-  ck_assert_double_eq (trammel_settings_printer_reading (next).along, 100.5);
+  ck_assert_double_eq (trammel_settings_printer_reading (next).short_side, 99.4);
+  ck_assert_double_eq (trammel_settings_printer_reading (next).long_side, 100.5);
   trammel_settings_set_printer_reading (settings, (PrinterReading) { 100, 100 });
 }
 END_TEST
@@ -98,12 +98,12 @@ START_TEST (a_printer_that_is_off_by_more_than_a_tenth_is_not_believed)
   GtkWindow *dialog = export_dialog (racer ());
 
   stage_pick (dialog, "Sheet", "Template");
-  type_into (dialog, "100 mm across measures", "89");
+  type_into (dialog, "100 mm on the short side", "89");
   gui_await (GTK_WIDGET (dialog), "A printer that is off draws 100 mm between 90 and 110 mm long; measure the lines on the page again.");
   ck_assert (!gtk_widget_get_sensitive (row (dialog, "Export…")));
   ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
-  ck_assert_double_eq (trammel_settings_printer_reading (settings).across, 100);
-  type_into (dialog, "100 mm across measures", "100");
+  ck_assert_double_eq (trammel_settings_printer_reading (settings).short_side, 100);
+  type_into (dialog, "100 mm on the short side", "100");
   ck_assert (gtk_widget_get_sensitive (row (dialog, "Export…")));
 }
 END_TEST
