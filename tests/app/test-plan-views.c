@@ -6,13 +6,26 @@
 #include "document/changes.h"
 #include "support/plan-hand.h"
 
+static bool
+has_views (gpointer count)
+{
+  return plan ()->view_count == GPOINTER_TO_SIZE (count);
+}
+
+/* The look for the printed line at an axis's ends runs beside the window. */
+static void
+await_views (size_t count)
+{
+  ck_assert_msg (gui_wait (has_views, GSIZE_TO_POINTER (count)), "%zu views stand, not %zu", plan ()->view_count, count);
+}
+
 START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
 {
   begin ();
   set_level_length ("80");
   g_autoptr (Aeroplane) before_it = aeroplane_ref (hand_aeroplane ());
   add_view ();
-  ck_assert_uint_eq (plan ()->view_count, 1);
+  await_views (1);
   ck_assert_int_eq (view ()->shows, VIEW_WING);
   /* On the line, forward end first. */
   const Point way = point_sub (upright_to, upright_from), fore = point_sub (view ()->fore, upright_from);
@@ -26,12 +39,6 @@ START_TEST (two_clicks_give_a_view_its_axis_along_the_printed_line)
   undoes ("Add View", before_it);
 }
 END_TEST
-
-static bool
-has_two_views (gpointer nothing)
-{
-  return plan ()->view_count == 2;
-}
 
 START_TEST (a_further_view_is_proposed_of_what_is_not_there_yet)
 {
@@ -58,7 +65,7 @@ START_TEST (a_further_views_axis_may_lie_on_one_that_is_there)
   gui_settle ();
   click_px (fore);
   click_px (aft);
-  ck_assert (gui_wait (has_two_views, NULL));
+  await_views (2);
 }
 END_TEST
 
@@ -175,7 +182,7 @@ START_TEST (an_axis_set_by_keys_leaves_the_key_cursor_on_the_print_and_a_further
     gui_key ("<Shift>Down");
   px = cursor_px ();
   gui_key ("Return");
-  ck_assert_uint_eq (plan ()->view_count, 1);
+  await_views (1);
   assert_px (cursor_px (), px, 1e-3);
   gui_click (gui_await (strip (), "Add View"));
   ck_assert (gtk_widget_has_focus (GTK_WIDGET (hand_sheet ())));
@@ -207,11 +214,12 @@ START_TEST (an_axis_a_little_off_a_squared_sheet_is_said_to_be_so)
   set_level_length ("80");
   step ("Square Up");
   hand_drag (on_sheet ((Point) { 300, 406 }), on_sheet ((Point) { 900, 406 }));
+  await_look ();
   step ("View");
   hand_look (on_sheet ((Point) { 600, 740 }), 10);
   click_px ((Point) { 600, 600 });
   click_px (askew[_i].to);
-  ck_assert_uint_eq (plan ()->view_count, 1);
+  await_views (1);
   said = trammel_plan_work_note (trammel_plan_work_of (hand_sheet ()), plan ());
   ck_assert_msg (askew[_i].says == NULL ? said == NULL : said != NULL && g_str_has_prefix (said, askew[_i].says), "“%s”", said);
   /* It goes when something else is done. */
@@ -228,11 +236,12 @@ START_TEST (on_a_squared_sheet_an_axis_is_as_straight_as_the_sheet)
   set_level_length ("80");
   step ("Square Up");
   hand_drag (on_sheet ((Point) { 300, 406 }), on_sheet ((Point) { 900, 406 }));
+  await_look ();
   step ("View");
   hand_look (on_sheet ((Point) { 600, 650 }), 10);
   click_px ((Point) { 600, 600 });
   click_px ((Point) { 603, 720 });
-  ck_assert_uint_eq (plan ()->view_count, 1);
+  await_views (1);
   ck_assert (trammel_plan_store_mapping (plans (), &mapping, NULL, NULL));
   ck_assert_double_eq_tol (mapping_to_mm (&mapping, view ()->fore).x, mapping_to_mm (&mapping, view ()->aft).x, 1e-6);
   ck_assert_double_eq_tol (point_distance (view ()->fore, (Point) { 600, 600 }), 0, 1);
@@ -251,7 +260,7 @@ START_TEST (a_second_view_stands_for_now_where_it_usually_does_until_it_is_dragg
   hand_look (on_sheet ((Point) { 600, 650 }), 6);
   click_px ((Point) { 600, 550 });
   click_px ((Point) { 600, 800 });
-  ck_assert_uint_eq (plan ()->view_count, 2);
+  await_views (2);
   /* Behind the wing, whose trailing edge is 25 mm aft. */
   ck_assert_double_gt (plan ()->views[1].x, 27);
   gui_await (strip (), "It stands for now where such a part usually does: drag the plan along to its own place, or go on with Trace.");
