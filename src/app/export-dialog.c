@@ -71,7 +71,7 @@ dialog_title (TrammelExportDialog *self)
   return title;
 }
 
-/* Beside its document as the wall sheet and the parts list are, another sheet or list says which one it is. */
+/* Beside its document as the wall sheet and the list of parts are, another sheet or list says which one it is. */
 static char *
 dialog_proposal (TrammelExportDialog *self, const ExportOptions *options)
 {

@@ -129,7 +129,7 @@ trammel_export_preview_init (TrammelExportPreview *self)
   self->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 9);
   preview_fill_stack (self);
   self->pager = preview_pager (self);
-  self->foot = gtk_label_new (_("Print at 100 %, without fitting to the page."));
+  self->foot = gtk_label_new (NULL);
   gtk_widget_add_css_class (self->foot, "dim-label");
   gtk_label_set_wrap (GTK_LABEL (self->foot), TRUE);
   gtk_box_append (GTK_BOX (self->box), self->stack);
@@ -212,6 +212,8 @@ preview_show (TrammelExportPreview *self, const ExportPage *page)
   } else
     preview_show_text (self, page->text);
   self->options.page = page->page;
+  gtk_label_set_text (GTK_LABEL (self->foot), self->options.sheet == EXPORT_PARTS_SHEET ? _("Nothing is measured on this sheet: it may be printed at any size.")
+                                                                                        : _("Print at 100 %, without fitting to the page."));
   gtk_widget_set_visible (self->foot, page->picture != NULL && self->options.sheet != EXPORT_CUTTING);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), page->picture != NULL ? "picture" : "text");
 }

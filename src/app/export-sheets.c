@@ -63,7 +63,7 @@ template_choices (const ExportOptions *options)
   return CHOICE_HALVES | CHOICE_LENGTHS | paper;
 }
 
-/* Lists have no paper, and figures are in millimetres and grams always. The pages of the parts list stand upright. */
+/* Lists have no paper, and figures are in millimetres and grams always. The pages of the parts sheet stand upright. */
 guint
 export_choices_that_matter (const ExportOptions *options)
 {

@@ -9,7 +9,7 @@
 
 static const Subcommand subcommands[] = {
   { "report", N_("print every figure, as text or as JSON"), report_command },
-  { "export", N_("write the wall sheet, the parts list or the figures to a file"), export_command },
+  { "export", N_("write a sheet for the shop, a list or the figures to a file"), export_command },
   { "check",  N_("say whether the document and its figures are sound"), check_command },
   { "arrange", N_("find the arrangement of parts that needs the least ballast"), arrange_command },
   { "trace",  N_("follow the printed line of a plan and print its outline"), trace_command },

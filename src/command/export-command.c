@@ -41,7 +41,7 @@ add_entries (GArray *all, Wanted *wanted, const char *papers)
     { .long_name = "sheet", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->sheet,
       .description = N_("which sheet (wall; cutting for a dxf)"), .arg_description = "wall|template|parts|cutting" },
     { .long_name = "list", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->list,
-      .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing (parts)"), .arg_description = "LIST" },
+      .description = N_("a CSV's: parts, groups, moments, movers, coverings, leads, cutting, before-closing, formers (parts)"), .arg_description = "LIST" },
     { .long_name = "paper", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->paper,
       .description = N_("its paper (a4; a template without it is one page as large as needed)"), .arg_description = papers },
     { .long_name = "orientation", .arg = G_OPTION_ARG_STRING, .arg_data = &wanted->orientation,
@@ -205,7 +205,7 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   else if (!export_format_of (wanted->output, &options->format))
     *status = usage_error ("export", _("“%s” does not end in .png, .pdf, .svg, .dxf, .csv or .json."), wanted->output);
   else if (wanted->list && !report_list_from_word (wanted->list, &options->list))
-    *status = usage_error ("export", _("--list is parts, groups, moments, movers, coverings, leads, cutting or before-closing, not “%s”."), wanted->list);
+    *status = usage_error ("export", _("--list is parts, groups, moments, movers, coverings, leads, cutting, before-closing or formers, not “%s”."), wanted->list);
   else if (wanted->list && options->format != EXPORT_CSV)
     *status = usage_error ("export", "%s", _("--list goes into a .csv file."));
   else if (wanted->paper && !export_paper_size (wanted->paper, &width, &height))

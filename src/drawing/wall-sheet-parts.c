@@ -163,7 +163,7 @@ static void
 table_add_rest (RuledTable *table, size_t count)
 {
   /* Translators: at the end of a list that is cut short */
-  g_autofree char *words = g_strdup_printf (ngettext ("and %d more, in the parts list", "and %d more, in the parts list", count), (int) count);
+  g_autofree char *words = g_strdup_printf (ngettext ("and %d more, on the parts sheet", "and %d more, on the parts sheet", count), (int) count);
 
   ruled_table_add (table, (char *const[TABLE_COLUMNS]) { NULL, g_steal_pointer (&words) });
 }

@@ -33,6 +33,19 @@ csv_numbers (GString *text, const double numbers[], size_t count)
     csv_number (text, numbers[i]);
 }
 
+/* A hatch's after edge, which has a former of its own. */
+static void
+csv_after_edge (GString *text, const Aeroplane *aeroplane, const ClosingStep *step)
+{
+  const NamedPlace *former = NULL;
+  double behind = NAN;
+
+  if (step->kind == CLOSING_HATCH)
+    hatch_nearest_former (aeroplane, step->to_mm, &former, &behind);
+  csv_field (text, former ? former->name : NULL);
+  csv_number (text, former ? behind : NAN);
+}
+
 static char *
 name_of (const Aeroplane *aeroplane, const ClosingStep *step)
 {
@@ -61,6 +74,8 @@ csv_step (GString *text, const Aeroplane *aeroplane, const ClosingStep *step, gu
   csv_names (text, step->ribs);
   csv_numbers (text, rest, G_N_ELEMENTS (rest));
   csv_field (text, step->kind != CLOSING_BALLAST ? NULL : step->in_case ? "yes" : "no");
+  csv_wing_stand (text, &step->wing);
+  csv_after_edge (text, aeroplane, step);
   csv_end (text);
 }
 
@@ -71,7 +86,8 @@ csv_before_closing (GString *text, const Figures *figures)
 
   g_string_append (text, "order,what,id,name,from_x_mm,to_x_mm,y_mm,underside_above_thrust_line_mm,former,front_behind_former_mm,"
                          "rear_behind_former_mm,front_above_bottom_mm,rear_above_bottom_mm,formers_passed,ribs_passed,lead_length_mm,"
-                         "lead_needed_mm,extension_mm,mark_station_mm,mark_behind_leading_edge_mm,ballast_g,only_in_the_worst_case\r\n");
+                         "lead_needed_mm,extension_mm,mark_station_mm,mark_behind_leading_edge_mm,ballast_g,only_in_the_worst_case,"
+                         CSV_WING_STAND_HEADING ",after_edge_former,after_edge_behind_that_former_mm\r\n");
   for (guint i = 0; i < steps->len; i++)
     csv_step (text, figures->aeroplane, &g_array_index (steps, ClosingStep, i), i + 1);
 }

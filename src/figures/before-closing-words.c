@@ -5,6 +5,7 @@
 #include <math.h>
 #include "figures/lead-words.h"
 #include "figures/names.h"
+#include "figures/report-hatch.h"
 
 /* mm: nearer than that a thing is where it is measured from; so short a thing has one place. */
 static const double AT = 0.5;
@@ -63,6 +64,18 @@ is_of_no_class (const Piece *part)
   return g_strcmp0 (((const Part *) part)->class_name, "other") == 0;
 }
 
+static char *
+tray_what (const Figures *figures, const ClosingStep *step)
+{
+  g_autofree char *wing = step->wing.surface ? piece_thing (figures->aeroplane, &step->wing.surface->piece) : NULL;
+  const char *name = piece_name (step->piece);
+
+  if (wing)
+    /* Translators: a part's name and what it goes into, "Bay for “Servo, left aileron” in the wing" */
+    return g_strdup_printf (_("Bay for “%s” in %s"), name, wing);
+  return g_strdup_printf (is_of_no_class (step->piece) ? _("Seat for “%s”") : _("Tray for “%s”"), name);
+}
+
 char *
 closing_what (const Figures *figures, const ClosingStep *step, Units units)
 {
@@ -80,7 +93,7 @@ closing_what (const Figures *figures, const ClosingStep *step, Units units)
     case CLOSING_LEAD:          return lead_what (figures->aeroplane, step, units);
     case CLOSING_MARK_BLOCK:    return g_strdup_printf (_("Hard wood at the balance mark, station %s, both halves"), station);
     case CLOSING_BALLAST:       return ballast_what (step, units);
-    default:                    return g_strdup_printf (is_of_no_class (step->piece) ? _("Seat for “%s”") : _("Tray for “%s”"), name);
+    default:                    return tray_what (figures, step);
     }
 }
 
@@ -170,33 +183,6 @@ ribs_words (const GPtrArray *ribs)
   return names ? g_strdup_printf (ngettext ("through rib %s", "through ribs %s", ribs->len), names) : NULL;
 }
 
-/* The wing's named rib nearest to a station; NULL without one. */
-static const NamedPlace *
-rib_nearest (const Surface *wing, double station)
-{
-  const NamedPlace *best = NULL;
-
-  for (size_t i = 0; wing && i < wing->rib_count; i++)
-    if (wing->ribs[i].name && *wing->ribs[i].name && (!best || fabs (wing->ribs[i].place - station) < fabs (best->place - station)))
-      best = &wing->ribs[i];
-  return best;
-}
-
-static char *
-mark_where (const Figures *figures, const ClosingStep *step, Units units)
-{
-  const NamedPlace *rib = rib_nearest (aeroplane_reference_wing (figures->aeroplane), step->station_mm);
-  const double off = rib ? step->station_mm - rib->place : NAN;
-  g_autofree char *aft = units_length (units, step->aft_of_edge_mm), *beside = units_length (units, fabs (off));
-
-  if (!rib)
-    return g_strdup_printf (_("%s aft of the leading edge there"), aft);
-  if (fabs (off) < AT)
-    return g_strdup_printf (_("%s aft of the leading edge there, at rib %s"), aft, rib->name);
-  return g_strdup_printf (off > 0 ? _("%s aft of the leading edge there, %s outboard of rib %s")
-                                  : _("%s aft of the leading edge there, %s inboard of rib %s"), aft, beside, rib->name);
-}
-
 static void
 add_phrase (GString *text, char *takes)
 {
@@ -205,12 +191,21 @@ add_phrase (GString *text, char *takes)
   g_free (takes);
 }
 
+/* Each edge from the former nearest to it, as on the template and in the report. */
 static char *
-off_centre_words (const ClosingStep *step, Units units)
+hatch_where (const Figures *figures, const ClosingStep *step, Units units)
 {
-  g_autofree char *off = units_length (units, fabs (step->y_mm));
+  g_autofree char *forward = hatch_edge_text (figures->aeroplane, step->from_mm, units), *after = hatch_edge_text (figures->aeroplane, step->to_mm, units);
 
-  return g_strdup_printf (step->y_mm > 0 ? _("%s to starboard") : _("%s to port"), off);
+  return forward && after ? g_strdup_printf (_("forward edge %s, after edge %s"), forward, after) : datum_words (step, units);
+}
+
+static char *
+along_where (const Figures *figures, const ClosingStep *step, Units units)
+{
+  if (step->kind == CLOSING_HATCH)
+    return hatch_where (figures, step, units);
+  return step->wing.surface ? wing_stand_along_text (&step->wing, units) : along_words (step, units);
 }
 
 char *
@@ -218,14 +213,13 @@ closing_where (const Figures *figures, const ClosingStep *step, Units units)
 {
   GString *text = g_string_new (NULL);
 
-  if (step->kind == CLOSING_MARK_BLOCK)
-    add_phrase (text, mark_where (figures, step, units));
-  else if (step->kind != CLOSING_LEAD)
-    add_phrase (text, along_words (step, units));
+  if (step->kind != CLOSING_LEAD)
+    add_phrase (text, along_where (figures, step, units));
   if (isfinite (step->above_thrust_mm))
     add_phrase (text, height_words (step, units));
-  if (fabs (step->y_mm) >= AT)
-    add_phrase (text, off_centre_words (step, units));
+  add_phrase (text, off_centre_text (step->y_mm, units));
+  if (step->wing.surface)
+    add_phrase (text, wing_stand_rib_text (&step->wing, units));
   add_phrase (text, formers_words (step->formers));
   add_phrase (text, ribs_words (step->ribs));
   return g_string_free (text, FALSE);

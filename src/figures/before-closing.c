@@ -23,7 +23,7 @@ static ClosingStep
 step_of (ClosingKind kind, const Piece *piece)
 {
   return (ClosingStep) { .kind = kind, .piece = piece, .from_mm = NAN, .to_mm = NAN, .y_mm = NAN, .above_thrust_mm = NAN,
-                         .stand = { NULL, NAN, NAN, NAN, NAN }, .length_mm = NAN, .needed_mm = NAN, .extension_mm = NAN,
+                         .stand = { NULL, NAN, NAN, NAN, NAN }, .wing = wing_stand_none (), .length_mm = NAN, .needed_mm = NAN, .extension_mm = NAN,
                          .station_mm = NAN, .aft_of_edge_mm = NAN, .ballast_g = NAN };
 }
 
@@ -165,6 +165,22 @@ add_part (const Work *work, const Part *part, ClosingKind kind)
   piece_unref (&box->piece);
 }
 
+/* What a wing's covering closes in, of the same kinds: not what hangs on it, nor what moves in it. */
+static void
+add_part_in_wing (const Work *work, const Part *part, ClosingKind wanted)
+{
+  ClosingStep step = step_of (wanted, &part->piece);
+  ClosingKind kind;
+
+  if (is_class (part, "other") || !kind_of (part, &kind) || kind != wanted || kind == CLOSING_PUSHROD || kind == CLOSING_FIREWALL
+      || !wing_stand_of (work->aeroplane, part, &step.wing))
+    return;
+  if (kind == CLOSING_BALLAST)
+    step.ballast_g = part->mass;
+  add_box (work, step, part);
+  forget_height (work);
+}
+
 static void
 add_parts (const Work *work, ClosingKind wanted)
 {
@@ -173,13 +189,29 @@ add_parts (const Work *work, ClosingKind wanted)
       const Part *part = aeroplane_part (work->aeroplane, i);
       ClosingKind kind;
 
-      if (!part->aboard || !is_in_body (work->aeroplane, part))
+      if (!part->aboard)
         continue;
-      if (wanted == CLOSING_FIREWALL && is_class (part, "motor") && !has_firewall (work->aeroplane))
+      if (!is_in_body (work->aeroplane, part))
+        add_part_in_wing (work, part, wanted);
+      else if (wanted == CLOSING_FIREWALL && is_class (part, "motor") && !has_firewall (work->aeroplane))
         add_firewall_of (work, part);
       else if (kind_of (part, &kind) && kind == wanted)
         add_part (work, part, kind);
     }
+}
+
+/* From the former nearest to its forward edge, as on the template. */
+static void
+measure_hatch (const Work *work)
+{
+  ClosingStep *step = &g_array_index (work->steps, ClosingStep, work->steps->len - 1);
+  const NamedPlace *former;
+  double behind;
+
+  step->from_mm = work->figures->hatch.from_mm;      /* to the last bit, or it is rounded otherwise */
+  step->to_mm = work->figures->hatch.to_mm;
+  if (hatch_nearest_former (work->aeroplane, step->from_mm, &former, &behind))
+    step->stand = (PartStand) { former, behind, step->to_mm - former->place, NAN, NAN };
 }
 
 static void
@@ -197,6 +229,7 @@ add_hatch (const Work *work)
   opening->turn = 0;
   add_box (work, step_of (CLOSING_HATCH, &hatch->part->piece), opening);
   forget_height (work);
+  measure_hatch (work);
   piece_unref (&opening->piece);
 }
 
@@ -261,6 +294,7 @@ add_marks (const Work *work)
         step.station_mm = balance->marks[i].station_mm;
         step.aft_of_edge_mm = balance->marks[i].target_mm;
         step.from_mm = step.to_mm = balance->marks[i].leading_edge_x_mm + balance->marks[i].target_mm;
+        step.wing = wing_stand_at (aeroplane_reference_wing (work->aeroplane), step.station_mm, step.aft_of_edge_mm);
         g_array_append_val (work->steps, step);
       }
 }

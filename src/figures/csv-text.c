@@ -1,8 +1,8 @@
 #include "figures/csv-text.h"
 
+#include <float.h>
 #include <math.h>
 #include <string.h>
-#include "figures/digits.h"
 
 static void
 begin_field (GString *text)
@@ -33,14 +33,35 @@ csv_field (GString *text, const char *field)
   g_string_append_c (text, '"');
 }
 
+/* Rounded before it is written, so that no negative zero is. */
+static void
+add_rounded (GString *text, double value, double steps, const char *format)
+{
+  char room[DBL_MAX_10_EXP + 16];
+  const double rounded = round (value * steps) / steps;
+  size_t length;
+
+  begin_field (text);
+  if (!isfinite (value))
+    return;
+  g_ascii_formatd (room, sizeof room, format, rounded == 0 ? 0 : rounded);
+  for (length = strlen (room); strchr (room, '.') && room[length - 1] == '0'; length--)
+    room[length - 1] = '\0';
+  if (length && room[length - 1] == '.')
+    room[length - 1] = '\0';
+  g_string_append (text, room);
+}
+
 void
 csv_number (GString *text, double value)
 {
-  char room[G_ASCII_DTOSTR_BUF_SIZE];
+  add_rounded (text, value, 1e2, "%.2f");
+}
 
-  begin_field (text);
-  if (isfinite (value))
-    g_string_append (text, digits_of (room, value));
+void
+csv_share (GString *text, double value)
+{
+  add_rounded (text, value, 1e4, "%.4f");
 }
 
 void

@@ -9,9 +9,10 @@
 #include "figures/mass-lists.h"
 #include "figures/movers.h"
 #include "figures/names.h"
+#include "figures/station-list.h"
 
 static const char *const words[REPORT_LIST_COUNT] = { "parts", "groups", "moments", "movers", "coverings", "leads", "cutting",
-                                                      "before-closing" };
+                                                      "before-closing", "formers" };
 
 bool
 report_list_from_word (const char *word, ReportList *list)
@@ -43,7 +44,7 @@ add_groups (GString *text, const Figures *figures)
       csv_field (text, mass_group_word (group));
       csv_number (text, groups[group].mass_g);
       csv_number (text, groups[group].sigma_g);
-      csv_number (text, groups[group].mass_g / figures->mass.total_g);
+      csv_share (text, groups[group].mass_g / figures->mass.total_g);
       csv_number (text, (double) groups[group].count);
       csv_end (text);
     }
@@ -80,12 +81,13 @@ add_numbers (GString *text, const double *numbers, size_t count)
 static void
 add_mover (GString *text, const Mover *mover)
 {
-  const double before[] = { mover->part->mass, mover->part->x, mover->moment_g_mm, mover->share };
+  const double before[] = { mover->part->mass, mover->part->x, mover->moment_g_mm };
   const double behind[] = { mover->wanted_x_mm, mover->reach_x_mm, mover->left_mm };
 
   csv_field (text, mover->part->piece.id);
   csv_field (text, piece_name (&mover->part->piece));
   add_numbers (text, before, G_N_ELEMENTS (before));
+  csv_share (text, mover->share);
   csv_field (text, mover->can_move ? "yes" : "no");
   add_numbers (text, behind, G_N_ELEMENTS (behind));
   csv_field (text, mover->balances ? "yes" : "no");
@@ -156,6 +158,8 @@ report_list_csv (const Figures *figures, ReportList list)
     add_coverings (text, figures);
   else if (list == REPORT_LIST_LEADS)
     csv_leads (text, figures->aeroplane);
+  else if (list == REPORT_LIST_FORMERS)
+    csv_stations (text, figures->aeroplane);
   else if (list == REPORT_LIST_CUTTING)
     csv_cutting (text, figures);
   else

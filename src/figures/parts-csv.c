@@ -5,7 +5,9 @@
 #include "figures/lead-lists.h"
 #include "figures/lead-words.h"
 #include "figures/names.h"
+#include "figures/part-rating.h"
 #include "figures/part-stand.h"
+#include "figures/wing-stand.h"
 
 /* How many figures each row has before and after its stand's former. */
 enum { NUMBERS = 9, STAND_NUMBERS = 4 };
@@ -21,6 +23,19 @@ append_stand (GString *text, const PartRule *rule, const Part *part)
   csv_field (text, told ? stand.former->name : "");
   for (size_t i = 0; i < G_N_ELEMENTS (numbers); i++)
     csv_number (text, numbers[i]);
+}
+
+/* On which side of the centre line, and where in a wing; all empty without a part. */
+static void
+append_place (GString *text, const Aeroplane *aeroplane, const Part *part)
+{
+  WingStand stand = wing_stand_none ();
+
+  if (part)
+    wing_stand_of (aeroplane, part, &stand);
+  csv_field (text, !part || part->y == 0 ? NULL : part->y > 0 ? "starboard" : "port");
+  csv_number (text, part ? fabs (part->y) : NAN);
+  csv_wing_stand (text, &stand);
 }
 
 /* A lead that weighs something itself has such a row as well, and tells there of its last leg. */
@@ -40,6 +55,8 @@ append_part (GString *text, const Figures *figures, const PartRule *rule, const 
   csv_field (text, !part->aboard ? "no" : part->to_come ? "to come" : "yes");
   append_stand (text, rule, part);
   csv_lead (text, figures->aeroplane, lead, lead && lead_is_joined (lead) ? LEG_TO : LEG_FROM);
+  append_place (text, figures->aeroplane, part);
+  csv_part_rating (text, part);
   csv_end (text);
 }
 
@@ -68,6 +85,8 @@ append_leg (GString *text, const Aeroplane *aeroplane, const Lead *lead, LeadLeg
   for (int i = 0; i < STAND_NUMBERS; i++)
     csv_number (text, NAN);
   csv_lead (text, aeroplane, lead, leg);
+  append_place (text, aeroplane, NULL);
+  csv_part_rating (text, NULL);
   csv_end (text);
 }
 
@@ -86,7 +105,7 @@ report_parts_csv (const Figures *figures)
   g_autoptr (PartRule) rule = part_rule_new (aeroplane);
   GString *text = g_string_new ("id,name,class,mass_g,x_mm,y_mm,z_mm,length_mm,width_mm,height_mm,rail_from_mm,rail_to_mm,aboard,"
                                 "former,front_behind_former_mm,rear_behind_former_mm,front_above_bottom_mm,rear_above_bottom_mm,"
-                                CSV_LEAD_HEADING "\r\n");
+                                CSV_LEAD_HEADING ",side,off_centre_line_mm," CSV_WING_STAND_HEADING "," CSV_RATING_HEADING "\r\n");
 
   for (size_t i = 0; i < aeroplane_piece_count (aeroplane); i++)
     {

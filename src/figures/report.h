@@ -22,6 +22,7 @@ typedef enum {
   REPORT_LIST_LEADS,            /* how long each lead is and must be, and the extension to buy: lead-lists.h */
   REPORT_LIST_CUTTING,          /* what is to be cut of sheet and sticks: cutting-list.h */
   REPORT_LIST_BEFORE_CLOSING,   /* what goes in before the body is closed: before-closing.h */
+  REPORT_LIST_FORMERS,          /* where formers and ribs stand: station-list.h */
   REPORT_LIST_COUNT
 } ReportList;
 char       *report_list_csv       (const Figures *figures, ReportList list);      /* a new string */

@@ -42,6 +42,7 @@ static const struct { ReportList list; const char *line, *name; } lists[] = {
   { REPORT_LIST_LEADS,     "Leads",                  "Saltmarsh Racer leads.csv" },
   { REPORT_LIST_CUTTING,   "Cutting List",           "Saltmarsh Racer cutting.csv" },
   { REPORT_LIST_BEFORE_CLOSING, "Before Closing the Body", "Saltmarsh Racer before-closing.csv" },
+  { REPORT_LIST_FORMERS, "Formers and Ribs", "Saltmarsh Racer formers.csv" },
 };
 
 /* Chooses as a hand does: opens the row's list and presses the line. */

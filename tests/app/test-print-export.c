@@ -16,7 +16,7 @@ static const struct { const char *sheet; const char *format; const char *there[5
   { "Wall Sheet", "Picture (PNG)", { "Paper", "Orientation", "Masses", "Dots to the inch" }, { "Halves", "Kerf, how wide a cut is", "100 mm on the short side" }, true },
   { "Template", "Document (PDF)", { "Paper", "Orientation", "Halves", "100 mm on the short side", "100 mm on the long side" },
     { "Masses", "Dots to the inch", "Kerf, how wide a cut is" }, true },
-  { "Parts List", "Document (PDF)", { "Paper", "Lengths", "Masses" }, { "Orientation", "Halves", "Kerf, how wide a cut is", "100 mm on the short side" }, true },
+  { "Parts Sheet", "Document (PDF)", { "Paper", "Lengths", "Masses" }, { "Orientation", "Halves", "Kerf, how wide a cut is", "100 mm on the short side" }, true },
   { "Files for Cutting", "Drawing (SVG)", { "Halves", "Kerf, how wide a cut is" }, { "Paper", "Orientation", "Masses", "100 mm on the short side" }, false },
 };
 

@@ -5,6 +5,7 @@
 #include "figures/before-closing.h"
 #include "figures/passed-places.h"
 #include "figures/report.h"
+#include "figures/report-hatch.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
 
@@ -74,6 +75,11 @@ static const struct { const char *elements, *told; } single[] = {
     "Block for “Legs” | 15 to 25 mm behind F2\n" },
   { "<part id='s' class='other' name='Tail skid' mass='1' x='350' length='20' width='2' height='10'/>",
     "Seat for “Tail skid” | 40 to 60 mm behind F4, underside 5 mm below the thrust line, 25 mm above the bottom\n" },
+  { SERVO, "Bay for “Servo” in the wing | 20 to 40 mm aft of the leading edge there, 180 mm to port, 20 mm inboard of rib R4\n" },
+  { "<part id='s' class='servo' name='Servo' mass='5' x='125' y='100' length='20' width='9' height='9'/>",
+    "Bay for “Servo” in the wing | from 5 mm ahead of the leading edge there to 15 mm aft of it, 100 mm to starboard, at rib R2\n" },
+  { "<part id='u' class='undercarriage' name='Left leg' mass='8' x='150' y='-60' z='-40' length='10' width='8' height='70'/>",
+    "Block for “Left leg” | 25 to 35 mm aft of the leading edge there, 60 mm to port, 10 mm outboard of rib R1\n" },
   { "<part id='l' class='ballast' name='Lead in the nose' mass='9' x='5' z='0' length='10' width='10' height='10'/>",
     "Box for “Lead in the nose”, 9 g | 10 to 20 mm ahead of F1, underside 5 mm below the thrust line, 25 mm above the bottom\n" },
 };
@@ -106,7 +112,6 @@ END_TEST
 static const char *const outside[] = {
   "<part id='p' class='propeller' mass='6' x='5' length='9' width='178' height='18'/>",
   "<part id='c' class='canopy' mass='6' x='150' z='30' length='80' width='40' height='30'/>",
-  SERVO,                                                                                           /* it goes into the wing */
   "<part id='r' class='receiver' mass='5' x='230' y='60' length='20' width='10' height='8'/>",     /* beside the body */
   "<part id='r' class='receiver' mass='5' x='230' length='20' width='10' height='8' aboard='no'/>",
   "<part id='o' class='other' name='Leads and plugs' mass='5' x='230'/>",                          /* it has no size to make a tray for */
@@ -160,7 +165,7 @@ END_TEST
 /* What is forward of what: in the order of work, whatever the document's. */
 START_TEST (they_stand_in_the_order_of_work)
 {
-  static const ClosingKind wanted[] = { CLOSING_FIREWALL, CLOSING_FLOOR, CLOSING_TRAY, CLOSING_PUSHROD, CLOSING_LEAD };
+  static const ClosingKind wanted[] = { CLOSING_FIREWALL, CLOSING_FLOOR, CLOSING_TRAY, CLOSING_TRAY, CLOSING_PUSHROD, CLOSING_LEAD };
   g_autoptr (Aeroplane) aeroplane = body_with ("<lead from='servo' to='receiver' length='400'/>"
     "<part id='p' class='pushrod' mass='3' x='260' length='220' width='2' height='2'/>" RECEIVER SERVO
     "<part id='b' class='battery' mass='40' x='150' length='50' width='30' height='12'/>" MOTOR);
@@ -203,7 +208,35 @@ START_TEST (the_file_says_the_same_in_numbers)
   g_autoptr (Figures) figures = figures_once (aeroplane);
   g_autofree char *csv = report_list_csv (figures, REPORT_LIST_BEFORE_CLOSING);
 
-  ck_assert_ptr_nonnull (strstr (csv, "\r\n1,tray,receiver,Receiver,220,240,0,-14,F3,20,40,16,16,,,,,,,,,\r\n"));
+  ck_assert_ptr_nonnull (strstr (csv, "\r\n1,tray,receiver,Receiver,220,240,0,-14,F3,20,40,16,16,,,,,,,,,,,,,,,,\r\n"));
+}
+END_TEST
+
+START_TEST (a_bay_in_the_wing_is_in_the_file)
+{
+  g_autoptr (Aeroplane) aeroplane = body_with (SERVO);
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autofree char *csv = report_list_csv (figures, REPORT_LIST_BEFORE_CLOSING);
+
+  ck_assert_ptr_nonnull (strstr (csv, "\r\n1,tray,servo,Servo,140,160,-180,,,,,,,,,,,,,,,,wing,20,40,R4,-20,,\r\n"));
+}
+END_TEST
+
+/* What the template writes at the hatch's edges. */
+START_TEST (the_hatch_is_told_from_the_same_formers_as_on_its_template)
+{
+  g_autoptr (Aeroplane) aeroplane = example ();
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  g_autoptr (GArray) steps = before_closing_of (figures);
+  g_autofree char *forward = hatch_edge_text (aeroplane, figures->hatch.from_mm, metric), *after = hatch_edge_text (aeroplane, figures->hatch.to_mm, metric);
+  guint at = 0;
+
+  while (g_array_index (steps, ClosingStep, at).kind != CLOSING_HATCH)
+    ck_assert_uint_lt (++at, steps->len);
+  g_autofree char *where = closing_where (figures, &g_array_index (steps, ClosingStep, at), metric);
+  g_autofree char *wanted = g_strdup_printf ("forward edge %s, after edge %s", forward, after);
+  ck_assert_str_eq (where, wanted);
+  ck_assert_str_eq (g_array_index (steps, ClosingStep, at).stand.former->name, "F2");
 }
 END_TEST
 
@@ -223,5 +256,7 @@ main (void)
   tcase_add_test (tests, they_stand_in_the_order_of_work);
   tcase_add_test (tests, the_example_has_hard_wood_at_its_mark_and_room_for_ballast);
   tcase_add_test (tests, the_file_says_the_same_in_numbers);
+  tcase_add_test (tests, a_bay_in_the_wing_is_in_the_file);
+  tcase_add_test (tests, the_hatch_is_told_from_the_same_formers_as_on_its_template);
   return run_suite (suite, tests);
 }

@@ -45,7 +45,14 @@ field_of (const char *csv, const char *row, guint from_end)
   return *field ? g_ascii_strtod (field, NULL) : NAN;
 }
 
-enum { NEEDED = 3, MISSING = 2, EXTENSION = 1 };
+enum { BEHIND = 15, NEEDED = BEHIND + 3, MISSING = BEHIND + 2, EXTENSION = BEHIND + 1 };      /* BEHIND: places and what to buy */
+
+/* As a list has it: to the hundredth. */
+static double
+listed (double mm)
+{
+  return round (mm * 100) / 100;
+}
 
 /* Half-way out the servos stand 2.5 mm behind the root's share of the chord, so each leg is hypot (2.5, 150) mm. Right's has 150; the last
  * needs 1.12 × 80 + 50 = 139.6 and has 150. */
@@ -56,11 +63,11 @@ START_TEST (the_parts_list_has_a_row_for_each_leg_with_the_extension_to_buy)
   g_autofree char *parts = report_parts_csv (figures), *leads = report_list_csv (figures, REPORT_LIST_LEADS);
   const char *right = "y,\"Two-into-one lead, to Right\",lead,,,,,,,,,,yes,,,,,,right,,150,";
 
-  ck_assert_ptr_nonnull (strstr (parts, "y,Two-into-one lead,other,4.5,140,0,0,0,0,0,,,yes,,,,,,,receiver,150,139.6,0,0\r\n"));
-  ck_assert_double_eq_tol (field_of (parts, right, NEEDED), 1.12 * hypot (2.5, 150), 1e-6);
-  ck_assert_double_eq_tol (field_of (parts, right, MISSING), 1.12 * hypot (2.5, 150) - 150, 1e-6);
+  ck_assert_ptr_nonnull (strstr (parts, "y,Two-into-one lead,other,4.5,140,0,0,0,0,0,,,yes,,,,,,,receiver,150,139.6,0,0,,0,"));
+  ck_assert_double_eq_tol (field_of (parts, right, NEEDED), listed (1.12 * hypot (2.5, 150)), 1e-9);
+  ck_assert_double_eq_tol (field_of (parts, right, MISSING), listed (1.12 * hypot (2.5, 150) - 150), 1e-9);
   ck_assert_double_eq (field_of (parts, right, EXTENSION), 100);
-  ck_assert_double_eq_tol (field_of (leads, "y,\"Two-into-one lead, to Right\",right,,150,", 2), hypot (2.5, 150), 1e-6);
+  ck_assert_double_eq_tol (field_of (leads, "y,\"Two-into-one lead, to Right\",right,,150,", 2), listed (hypot (2.5, 150)), 1e-9);
   ck_assert_double_eq (field_of (leads, "y,\"Two-into-one lead, to Receiver\",,receiver,150,", 1), 4.5);
 }
 END_TEST
@@ -80,7 +87,7 @@ START_TEST (a_lead_that_weighs_nothing_of_its_own_is_ordered_too)
   const char *row = "p,Lead Battery – Receiver,lead,,,,,,,,,,yes,,,,,,battery,receiver,";
   const double missing = field_of (parts, row, MISSING), extension = field_of (parts, row, EXTENSION);
 
-  ck_assert_double_eq_tol (field_of (parts, row, NEEDED), 1.12 * hypot (plains[_i].way, 15) + 10, 1e-6);
+  ck_assert_double_eq_tol (field_of (parts, row, NEEDED), listed (1.12 * hypot (plains[_i].way, 15) + 10), 1e-9);
   ck_assert (isnan (plains[_i].missing) ? isnan (missing) : fabs (missing - plains[_i].missing) < 0.05);
   ck_assert (isnan (plains[_i].extension) ? isnan (extension) : extension == plains[_i].extension);
 }

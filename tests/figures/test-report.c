@@ -178,8 +178,10 @@ START_TEST (the_parts_list_quotes_what_would_mislead)
   g_autofree char *csv = report_parts_csv (figures);
   ck_assert_str_eq (csv, "id,name,class,mass_g,x_mm,y_mm,z_mm,length_mm,width_mm,height_mm,rail_from_mm,rail_to_mm,aboard,"
                          "former,front_behind_former_mm,rear_behind_former_mm,front_above_bottom_mm,rear_above_bottom_mm,"
-                         "lead_from,lead_to,lead_length_mm,lead_needed_mm,lead_missing_mm,extension_mm\r\n"
-                         "odd,\"Lead, \"\"long\"\"\",,2.5,101.25,0,0,0,0,0,,,yes,,,,,,,,,,,\r\n");
+                         "lead_from,lead_to,lead_length_mm,lead_needed_mm,lead_missing_mm,extension_mm,side,off_centre_line_mm,"
+                         "surface,front_behind_leading_edge_mm,rear_behind_leading_edge_mm,rib,outboard_of_rib_mm,"
+                         "rpm_per_volt,power_w,input_w,diameter_mm,pitch_mm,cells,capacity_mah,current_a\r\n"
+                         "odd,\"Lead, \"\"long\"\"\",,2.5,101.25,0,0,0,0,0,,,yes,,,,,,,,,,,,,0,,,,,,,,,,,,,\r\n");
 }
 END_TEST
 

@@ -1,8 +1,10 @@
 #include <check.h>
 #include <math.h>
 #include <string.h>
+#include "figures/part-rating.h"
 #include "figures/part-stand.h"
 #include "figures/report.h"
+#include "figures/station-list.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
@@ -140,6 +142,68 @@ START_TEST (report_json_and_parts_list_tell_it_too)
 }
 END_TEST
 
+/* Formers and ribs of the shapes above, by hand: 2 × 20 wide; from the bottom, −20 + x / 20, up to 20. Ribs out of their order. */
+START_TEST (formers_and_ribs_are_listed_from_the_nose_and_from_the_centre_line)
+{
+  g_autoptr (Aeroplane) made = with_surface (with_formers (), "wing", ROLE_WING, rectangle (60, 400, 100));
+  Surface *wing = (Surface *) piece_dup (aeroplane_find (made, "wing"));
+
+  wing->rib_count = 2;
+  wing->ribs = g_new (NamedPlace, 2);
+  wing->ribs[0] = (NamedPlace) { g_strdup ("R2"), 90 };
+  wing->ribs[1] = (NamedPlace) { g_strdup ("R1"), 30 };
+  g_autoptr (Aeroplane) ribbed = aeroplane_with_replaced (made, aeroplane_find (made, "wing"), &wing->piece);
+  g_autoptr (GString) csv = g_string_new (NULL);
+  csv_stations (csv, ribbed);
+
+  ck_assert_ptr_nonnull (strstr (csv->str, "\r\nformer,body,F1,20,,,40,39,,\r\nformer,body,F2,80,,60,40,36,,\r\nformer,body,,140,,60,40,33,,\r\n"));
+  ck_assert_ptr_nonnull (strstr (csv->str, "\r\nrib,wing,R1,,30,,,,60,100\r\nrib,wing,R2,,90,60,,,60,100\r\n"));
+}
+END_TEST
+
+static Part *
+rated (const char *class_name)
+{
+  Part *part = part_new ("part", class_name);
+
+  part->mass = 5;
+  return part;
+}
+
+static char *
+rating_of (Part *takes, Units units)
+{
+  char *text = part_rating_text (takes, units);
+
+  piece_unref (&takes->piece);
+  return text;
+}
+
+START_TEST (what_a_part_is_bought_by_reads_as_the_shop_has_it)
+{
+  Part *motor = rated ("motor"), *propeller = rated ("propeller"), *odd = rated ("propeller"), *pack = rated ("battery"), *controller = rated ("controller");
+
+  motor->rpm_per_volt = 1900, motor->power = 70;
+  propeller->width = 152, propeller->pitch = 101.6;
+  odd->width = 140, odd->pitch = 95;
+  pack->cells = 2, pack->capacity = 450;
+  controller->current = 12;
+  piece_ref (&propeller->piece);
+  g_autofree char *turns = rating_of (motor, metric), *across = rating_of (propeller, metric), *between = rating_of (odd, metric);
+  g_autofree char *sold = rating_of (propeller, (Units) { LENGTH_INCH, MASS_OZ }), *cells = rating_of (pack, metric);
+  g_autofree char *amperes = rating_of (controller, metric), *servo = rating_of (rated ("servo"), metric), *none = rating_of (rated ("receiver"), metric);
+
+  ck_assert_str_eq (turns, "1900\u00a0rpm per volt, up to 70\u00a0W");
+  ck_assert_str_eq (across, "152 × 102\u00a0mm (6 × 4\u00a0in)");
+  ck_assert_str_eq (between, "140 × 95\u00a0mm");
+  ck_assert_str_eq (sold, "6 × 4\u00a0in");
+  ck_assert_str_eq (cells, "2 cells, 450\u00a0mAh");
+  ck_assert_str_eq (amperes, "12\u00a0A");
+  ck_assert_str_eq (servo, "of about 5\u00a0g");
+  ck_assert_ptr_null (none);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -152,5 +216,7 @@ main (void)
   tcase_add_test (tests, what_is_in_the_wing_or_beside_the_body_is_not_measured_on_it);
   tcase_add_test (tests, it_reads_as_one_says_it_at_the_bench);
   tcase_add_test (tests, report_json_and_parts_list_tell_it_too);
+  tcase_add_test (tests, formers_and_ribs_are_listed_from_the_nose_and_from_the_centre_line);
+  tcase_add_test (tests, what_a_part_is_bought_by_reads_as_the_shop_has_it);
   return run_suite (suite_create ("stands"), tests);
 }
