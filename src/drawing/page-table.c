@@ -3,8 +3,9 @@
 
 static const double firm = 0.35, thin = 0.13;
 static const double air = 3;          /* between columns; half of it outside */
-static const double above = 1.1;      /* of a row's first line and below its last, by the height of capitals */
+static const double above = 0.9;      /* of a row's first line and below its last, by the height of capitals */
 static const double lines = 1.65;     /* from one line to the next, likewise */
+static const double between = 9;      /* two tables side by side */
 static const double box = 3.2;        /* to tick */
 static const double head = 24;        /* a head's words go on below rather than take more */
 static const double longest = 45;     /* a word of which more than that stands in one line only where there is room */
@@ -83,10 +84,10 @@ narrow (PageTable *self, double room, const double wish[], const double least[])
 }
 
 PageTable
-page_table_new (const SheetPen *pen, const RuledTable *table, double width, unsigned stretches, bool ticks)
+page_table_new (const SheetPen *pen, const RuledTable *table, double width, PageTableStyle style)
 {
-  PageTable self = { .table = table, .width = width, .ticks = ticks };
-  const double room = width - table->columns * air;
+  PageTable self = { .table = table, .width = width, .ticks = style.ticks, .parted = style.parted, .ditto = style.ditto };
+  const double room = width - table->columns * air - (style.parted > 0 ? between : 0);
   double wish[TABLE_COLUMNS], least[TABLE_COLUMNS], sum = INFINITY;
 
   for (int roomy = 1; roomy >= 0 && sum > room; roomy--)
@@ -99,8 +100,8 @@ page_table_new (const SheetPen *pen, const RuledTable *table, double width, unsi
         }
     }
   narrow (&self, room, wish, least);
-  if (sum < room)
-    self.columns[stretches] += room - sum;
+  for (unsigned i = 0; i < table->columns && sum < room; i++)
+    self.columns[i] += style.stretches >= table->columns ? (room - sum) / table->columns : i == style.stretches ? room - sum : 0;
   return self;
 }
 
@@ -128,6 +129,33 @@ page_table_high (const SheetPen *pen, const PageTable *self, int row)
   return (self->ticks && row >= 0 ? fmax (caps, box) : caps) + (most - 1) * lines * caps + above * caps;
 }
 
+/* Whether the cell, and all before it, say what the row above says. */
+static bool
+is_ditto (const PageTable *self, int row, unsigned column)
+{
+  for (unsigned i = 0; i <= column && row > 0; i++)
+    if (i >= self->ditto || g_strcmp0 (cells_of (self, row)[i], cells_of (self, row - 1)[i]) != 0)
+      return false;
+  return row > 0;
+}
+
+bool
+page_table_goes_on (const PageTable *self, guint row)
+{
+  return self->ditto > 0 && is_ditto (self, (int) row, self->ditto - 1);
+}
+
+/* Where a column begins, from the table's left. */
+static double
+column_x (const PageTable *self, unsigned column)
+{
+  double x = column >= self->parted && self->parted > 0 ? between : 0;
+
+  for (unsigned i = 0; i < column; i++)
+    x += self->columns[i] + air;
+  return x;
+}
+
 static void
 draw_tick (const SheetPen *pen, double caps, Point at)
 {
@@ -137,46 +165,80 @@ draw_tick (const SheetPen *pen, double caps, Point at)
 }
 
 static void
-draw_row (const SheetPen *pen, const PageTable *self, Point at, int row)
+draw_row (const SheetPen *pen, const PageTable *self, Point at, int row, bool first_of_page)
 {
   const double caps = self->table->caps, high = page_table_high (pen, self, row);
-  double x = at.x + air / 2;
 
   for (unsigned i = 0; i < self->table->columns; i++)
     {
       g_auto (GStrv) words = cell_lines (pen, self, row, i);
+      const double x = at.x + column_x (self, i) + air / 2;
       const double all = caps + (g_strv_length (words) - 1) * lines * caps, beside = self->ticks ? fmax (caps, box) - caps : 0;
       const double first = row < 0 ? high - above * caps / 2 - all : (above * caps + beside) / 2;      /* heads stand on their rule */
       const bool right = self->table->to_right[i];
 
       if (is_tick (self, i) && row >= 0)
         draw_tick (pen, caps, (Point) { x, at.y });
-      for (size_t k = 0; words[k] != NULL; k++)
+      for (size_t k = 0; words[k] != NULL && (first_of_page || !is_ditto (self, row, i)); k++)
         pen_write (pen, (Script) { { right ? x + self->columns[i] : x, at.y + first + caps + k * lines * caps }, caps, right }, words[k]);
-      x += self->columns[i] + air;
     }
 }
 
-static void
-draw_rule (const SheetPen *pen, const PageTable *self, double width, Point at)
+/* The last row of the first or of the second of two tables side by side; of one table the last of all. */
+static int
+last_row (const PageTable *self, bool second)
 {
-  pen_line (pen, width, at, (Point) { at.x + self->width, at.y });
+  int row = (int) self->table->rows->len - 1;
+
+  while (self->parted > 0 && row > 0 && *cells_of (self, row)[second ? self->parted : 0] == '\0')
+    row--;
+  return row;
+}
+
+/* Over all of the table, or over both that stand side by side. */
+static void
+draw_heads_rule (const SheetPen *pen, const PageTable *self, Point at)
+{
+  const double first = self->parted > 0 ? column_x (self, self->parted) - between : 0;
+
+  if (first > 0)
+    pen_line (pen, firm, at, (Point) { at.x + first, at.y });
+  pen_line (pen, firm, (Point) { at.x + (first > 0 ? first + between : 0), at.y }, (Point) { at.x + self->width, at.y });
+}
+
+/* Below a row: firm below the last, and none below what the next row has in common with it. */
+static void
+draw_row_rule (const SheetPen *pen, const PageTable *self, Point at, int row, bool last_of_page)
+{
+  unsigned common = 0;
+
+  while (!last_of_page && common < self->ditto && is_ditto (self, row + 1, common))
+    common++;
+  for (int second = 0; second <= (self->parted > 0); second++)
+    {
+      const int last = last_row (self, second);
+      const double from = column_x (self, second ? self->parted : common);
+      const double to = self->parted > 0 && !second ? column_x (self, self->parted) - between : self->width;
+
+      if (row <= last)
+        pen_line (pen, last_of_page || row == last ? firm : thin, (Point) { at.x + from, at.y }, (Point) { at.x + to, at.y });
+    }
 }
 
 void
 page_table_draw (const SheetPen *pen, const PageTable *self, Point at, guint from, guint to)
 {
-  draw_rule (pen, self, firm, at);
+  draw_heads_rule (pen, self, at);
   if (self->table->heads[0])
     {
-      draw_row (pen, self, at, -1);
+      draw_row (pen, self, at, -1, true);
       at.y += page_table_high (pen, self, -1);
-      draw_rule (pen, self, firm, at);
+      draw_heads_rule (pen, self, at);
     }
   for (guint row = from; row < to; row++)
     {
-      draw_row (pen, self, at, (int) row);
+      draw_row (pen, self, at, (int) row, row == from);
       at.y += page_table_high (pen, self, (int) row);
-      draw_rule (pen, self, row + 1 == to ? firm : thin, at);
+      draw_row_rule (pen, self, at, (int) row, row + 1 == to);
     }
 }

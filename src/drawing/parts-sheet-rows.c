@@ -1,43 +1,13 @@
 #include "trammel-config.h"
-#include "drawing/parts-sheet-rows.h"
+#include "drawing/parts-sheet-section.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "document/part-class.h"
-#include "drawing/wall-sheet-parts.h"
 #include "figures/before-closing.h"
 #include "figures/cautions.h"
-#include "figures/cutting-list.h"
 #include "figures/lead-lists.h"
 #include "figures/lead-words.h"
-#include "figures/names.h"
-
-static PartsSection
-section_new (const char *heading, unsigned columns)
-{
-  return (PartsSection) { .heading = heading, .table = ruled_table_new (heading, columns) };
-}
-
-static void
-set_heads (RuledTable *table, const char *const heads[])
-{
-  for (unsigned i = 0; i < table->columns; i++)
-    table->heads[i] = heads[i];
-}
-
-static char **
-one_paragraph (char *takes)
-{
-  char **words = g_new0 (char *, 2);
-
-  words[0] = takes;
-  return words;
-}
-
-static char *
-number_words (int number)
-{
-  return number > 0 ? g_strdup_printf ("%d", number) : NULL;
-}
+#include "figures/part-rating.h"
 
 /* The number that the part has on the wall sheet; 0 without. */
 static int
@@ -118,12 +88,9 @@ size_words (const Part *part, Units units)
 static void
 add_part_line (RuledTable *table, const PartLine *line, Units units)
 {
-  const bool stands = line->stand.former != NULL;
-
   ruled_table_add (table, (char *const[TABLE_COLUMNS]) {
-    number_words (line->number), part_words (line), units_mass_figure (units, line->mass), known_words (line, units),
-    paper_length_figure (units, line->x), stands ? part_stand_text (&line->stand, line->stand.front_mm, units) : NULL,
-    stands ? part_stand_height_text (&line->stand, units) : NULL, size_words (line->part, units) });
+    number_words (line->number), part_words (line), line->part != NULL ? part_rating_text (line->part, units) : NULL,
+    units_mass_figure (units, line->mass), known_words (line, units), size_words (line->part, units) });
 }
 
 static PartsSection
@@ -131,19 +98,17 @@ parts_section (const WallSheet *sheet, const PartList *list)
 {
   const MassFigures *mass = &sheet->figures->mass;
   g_autofree char *sigma = units_mass_deviation_figure (sheet->units, mass->total_sigma_g);
-  const char *const heads[] = { _("No."), _("part"), units_mass_name (sheet->units), _("known to"), _("middle aft of datum"), _("front edge"),
-                                _("above the bottom"), _("long × wide × high") };
+  const char *const heads[] = { _("No."), _("part"), _("to buy"), units_mass_name (sheet->units), _("known to"), _("long × wide × high") };
   PartsSection section = section_new (_("Parts"), G_N_ELEMENTS (heads));
 
   set_heads (&section.table, heads);
-  section.stretches = 1;
-  section.table.to_right[2] = section.table.to_right[4] = true;
+  section.stretches = 2;
+  section.table.to_right[3] = true;
   for (size_t i = 0; i < list->count; i++)
     add_part_line (&section.table, &list->lines[i], sheet->units);
   if (list->count > 1 && isfinite (mass->x_mm))
     ruled_table_add (&section.table, (char *const[TABLE_COLUMNS]) {
-      NULL, g_strdup (_("all-up, balance point")), units_mass_figure (sheet->units, mass->total_g), g_strdup_printf (_("± %s"), sigma),
-      paper_length_figure (sheet->units, mass->x_mm) });
+      NULL, g_strdup (_("all-up")), NULL, units_mass_figure (sheet->units, mass->total_g), g_strdup_printf (_("± %s"), sigma) });
   if (list->count > 0)
     section.words = one_paragraph (g_strdup (_("Numbers are those on the wall sheet. A mass is estimated as usual for its kind until a scale says better.")));
   return section;
@@ -179,85 +144,6 @@ leads_section (const WallSheet *sheet, const PartList *list)
   return section;
 }
 
-/* A length that was typed, with its tenth, and without its unit. */
-static char *
-known_figure (Units units, double mm)
-{
-  char *text = units_length_known (units, mm);
-  const char *unit = units_length_name (units);
-
-  if (g_str_has_suffix (text, unit))
-    text[strlen (text) - strlen (unit)] = '\0';
-  if (g_str_has_suffix (text, "\u00A0"))
-    text[strlen (text) - strlen ("\u00A0")] = '\0';
-  return g_strchomp (text);
-}
-
-static char *
-piece_size_words (const CuttingLine *line, Units units)
-{
-  g_autofree char *width = known_figure (units, line->width_mm), *length = units_length_figure (units, line->length_mm);
-
-  if (isnan (line->length_mm))
-    return NULL;
-  return isnan (line->width_mm) ? g_steal_pointer (&length) : g_strdup_printf ("%s\u00A0× %s", width, length);
-}
-
-static char *
-thickness_words (const CuttingLine *line, Units units)
-{
-  return isnan (line->thickness_mm) ? NULL : known_figure (units, line->thickness_mm);
-}
-
-/* Sticks are bought by their length, everything else by its area. */
-static char *
-together_words (double length_mm, double area_mm2, Units units)
-{
-  if (isfinite (length_mm) && length_mm > 0)
-    return units_length (units, length_mm);
-  return area_mm2 > 0 ? units_area (units, area_mm2) : NULL;
-}
-
-static void
-add_cutting_line (RuledTable *table, const CuttingLine *line, Units units)
-{
-  ruled_table_add (table, (char *const[TABLE_COLUMNS]) {
-    cutting_material (line), thickness_words (line, units), g_strdup (structure_item_name (line->item)),
-    g_strdup (piece_name (&line->structure->piece)), isnan (line->count) ? NULL : g_strdup_printf ("%.0f", line->count),
-    piece_size_words (line, units), together_words (line->total_length_mm, line->area_mm2, units), units_mass_figure (units, line->mass_g) });
-}
-
-static void
-add_group (RuledTable *table, const CuttingList *list, const CuttingGroup *group, Units units)
-{
-  const CuttingLine *first = &list->lines[group->first];
-
-  for (size_t i = 0; i < group->count; i++)
-    add_cutting_line (table, &first[i], units);
-  if (group->count > 1 && (group->area_mm2 > 0 || group->total_length_mm > 0))
-    ruled_table_add (table, (char *const[TABLE_COLUMNS]) {
-      cutting_material (first), thickness_words (first, units), g_strdup (_("together")), NULL, NULL, NULL,
-      together_words (group->total_length_mm, group->area_mm2, units), units_mass_figure (units, group->mass_g) });
-}
-
-static PartsSection
-cutting_section (const WallSheet *sheet)
-{
-  const char *const heads[] = { _("material"), _("thick"), _("piece"), _("of"), _("how many"), _("wide × long"), _("together"),
-                                units_mass_name (sheet->units) };
-  PartsSection section = section_new (_("Cutting List"), G_N_ELEMENTS (heads));
-  CuttingList list = cutting_list_of (sheet->figures);
-
-  set_heads (&section.table, heads);
-  section.stretches = 2;
-  section.table.to_right[1] = section.table.to_right[4] = section.table.to_right[5] = true;
-  section.table.to_right[6] = section.table.to_right[7] = true;
-  for (size_t i = 0; i < list.group_count; i++)
-    add_group (&section.table, &list, &list.groups[i], sheet->units);
-  cutting_list_clear (&list);
-  return section;
-}
-
 static PartsSection
 cautions_section (void)
 {
@@ -282,7 +168,7 @@ has_rows (const PartsSection *section)
 static void
 say_what_is_missing (const Aeroplane *aeroplane, PartsSection sections[PARTS_SECTIONS])
 {
-  PartsSection *closing = &sections[0], *parts = &sections[1], *cutting = &sections[3];
+  PartsSection *closing = &sections[PARTS_CLOSING], *parts = &sections[PARTS_LIST], *cutting = &sections[PARTS_CUTTING];
 
   if (!has_rows (closing) && !has_rows (parts) && !has_rows (cutting))
     closing->words = one_paragraph (g_strdup (_("Nothing is listed yet. Place parts, draw the body, or say what the structures are made of.")));
@@ -303,11 +189,13 @@ parts_sections_of (const WallSheet *sheet, PartsSection sections[PARTS_SECTIONS]
 {
   PartList list = part_list_of (sheet->figures);
 
-  sections[0] = closing_section (sheet, &list);
-  sections[1] = parts_section (sheet, &list);
-  sections[2] = leads_section (sheet, &list);
-  sections[3] = cutting_section (sheet);
-  sections[4] = cautions_section ();
+  sections[PARTS_CLOSING] = closing_section (sheet, &list);
+  sections[PARTS_LIST] = parts_section (sheet, &list);
+  sections[PARTS_PLACES] = parts_places_section (sheet, &list);
+  sections[PARTS_FORMERS] = parts_formers_section (sheet);
+  sections[PARTS_LEADS] = leads_section (sheet, &list);
+  sections[PARTS_CUTTING] = parts_cutting_section (sheet);
+  sections[PARTS_CAUTIONS] = cautions_section ();
   say_what_is_missing (sheet->figures->aeroplane, sections);
   part_list_clear (&list);
 }

@@ -10,7 +10,7 @@
 
 static const double strip_high = 11, above_strip = 5;       /* the title strip at the foot of each page */
 static const double gutter = 10, narrowest = 172;           /* between columns on large paper; of one */
-static const double heading_high = 6, apart = 8;            /* a heading with the air below it; between sections */
+static const double heading_high = 6, apart = 7;            /* a heading with the air below it; between sections */
 static const double line_pitch = 1.75;                      /* of paragraphs, by the height of capitals */
 
 typedef enum { PIECE_HEADING, PIECE_CONTINUED, PIECE_ROWS, PIECE_LINE } PlacedKind;
@@ -43,6 +43,12 @@ typedef struct {
   size_t page;
   double y;
 } Flow;
+
+const char *
+parts_sheet_subject (void)
+{
+  return _("Parts sheet: what goes in before the body is closed, parts and where they stand, formers and ribs, leads, and what to cut");
+}
 
 static void
 placed_clear (gpointer data)
@@ -96,6 +102,19 @@ place (Flow *flow, Placed placed, double high)
   flow->y += high;
 }
 
+/* Where the rows that have room on a page had better end: before a group that would be parted, where it begins a few rows above; and never so that
+ * one row goes on alone, which is soon overlooked. */
+static guint
+page_end (const PageTable *table, guint from, guint to, guint count)
+{
+  const guint few = 6;
+
+  for (guint at = to; to < count && at > from + 1 && to - at <= few; at--)
+    if (!page_table_goes_on (table, at))
+      return at;
+  return to + 1 == count && to > from + 2 ? to - 1 : to;
+}
+
 static void
 place_rows (Flow *flow, size_t section)
 {
@@ -120,8 +139,19 @@ place_rows (Flow *flow, size_t section)
             break;
           high += row;
         }
+      for (const guint end = page_end (table, from, to, count); to > end; )
+        high -= page_table_high (&flow->pen, table, (int) --to);
       place (flow, (Placed) { .kind = PIECE_ROWS, .section = section, .from = from, .to = to }, high);
     }
+}
+
+static double
+paragraph_high (const Flow *flow, size_t section, const char *paragraph)
+{
+  const double caps = flow->self->sections[section].small ? caps_small : caps_text;
+  g_auto (GStrv) lines = pen_wrapped (&flow->pen, caps, fmin (flow->width, narrowest), paragraph);
+
+  return g_strv_length (lines) * line_pitch * caps + caps * 0.6;
 }
 
 static void
@@ -138,28 +168,47 @@ place_paragraph (Flow *flow, size_t section, const char *paragraph)
   flow->y += caps * 0.6;
 }
 
-/* A heading stands with what it heads. */
+/* A heading stands with what it heads: with the first rows of a table, or all of a short one. */
 static double
 least_high (const Flow *flow, size_t section)
 {
+  const guint together = 6, first = 2;
   const PartsSection *of = &flow->self->sections[section];
   const PageTable *table = &flow->self->tables[section];
+  const guint rows = of->table.rows->len <= together ? of->table.rows->len : first;
+  double high = heading_high + page_table_high (&flow->pen, table, -1);
 
-  if (of->table.rows->len > 0)
-    return heading_high + page_table_high (&flow->pen, table, -1) + page_table_high (&flow->pen, table, 0);
-  return heading_high + (of->small ? 20 : 2 * line_pitch * caps_text);
+  for (guint i = 0; i < rows; i++)
+    high += page_table_high (&flow->pen, table, (int) i);
+  if (rows > 0)
+    return high;
+  if (of->small)
+    for (size_t i = 0; of->words[i] != NULL; i++)
+      high += paragraph_high (flow, section, of->words[i]);
+  return of->small ? high : heading_high + 2 * line_pitch * caps_text;
+}
+
+/* Small print that would begin a page of its own, and has room here where one sentence follows the other. */
+static bool
+has_room_running (const Flow *flow, size_t section)
+{
+  g_autofree char *all = g_strjoinv (" ", flow->self->sections[section].words);
+  const double room = room_left (flow) - apart;
+
+  return least_high (flow, section) > room && heading_high + paragraph_high (flow, section, all) <= room;
 }
 
 static void
 place_section (Flow *flow, size_t section)
 {
   const PartsSection *of = &flow->self->sections[section];
+  const bool running = of->small && has_room_running (flow, section);
 
   if (of->table.rows->len == 0 && of->words == NULL)
     return;
   if (flow->y > first_y (flow))
     flow->y += apart;
-  if (least_high (flow, section) > room_left (flow))
+  if (!running && least_high (flow, section) > room_left (flow))
     flow_on (flow);
   place (flow, (Placed) { .kind = PIECE_HEADING, .section = section }, heading_high);
   if (of->table.rows->len > 0)
@@ -167,7 +216,13 @@ place_section (Flow *flow, size_t section)
       place_rows (flow, section);
       flow->y += 3;
     }
-  for (size_t i = 0; of->words != NULL && of->words[i] != NULL; i++)
+  if (running)
+    {
+      g_autofree char *all = g_strjoinv (" ", of->words);
+
+      place_paragraph (flow, section, all);
+    }
+  for (size_t i = 0; !running && of->words != NULL && of->words[i] != NULL; i++)
     place_paragraph (flow, section, of->words[i]);
 }
 
@@ -189,7 +244,10 @@ parts_sheet_layout_new (const WallSheet *sheet)
   flow = flow_begin (self);
   for (size_t i = 0; i < PARTS_SECTIONS; i++)
     {
-      self->tables[i] = page_table_new (&flow.pen, &self->sections[i].table, flow.width, self->sections[i].stretches, self->sections[i].ticks);
+      const PartsSection *of = &self->sections[i];
+      const PageTableStyle style = { .stretches = of->stretches, .parted = of->parted, .ditto = of->ditto, .ticks = of->ticks };
+
+      self->tables[i] = page_table_new (&flow.pen, &of->table, flow.width, style);
       place_section (&flow, i);
     }
   self->pages = flow.page + 1;
@@ -273,7 +331,7 @@ draw_title (const SheetPen *pen, const PartsSheetLayout *self)
 
   pen_write_within (pen, (Script) { { frame.min.x, frame.min.y + caps_title }, caps_title, 0 }, caps_figure, box_width (frame), capitals);
   pen_write_within (pen, (Script) { { frame.min.x, frame.min.y + caps_title + 3 + caps_text }, caps_text, 0 }, caps_small, box_width (frame),
-                    _("Parts sheet: what goes in before the body is closed, parts, leads, and what to cut"));
+                    parts_sheet_subject ());
 }
 
 void

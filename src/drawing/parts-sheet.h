@@ -1,10 +1,12 @@
 #pragma once
 #include "drawing/wall-sheet.h"
 
-/** The parts sheet: what goes in before the body is closed, to be ticked off; the parts, with the numbers they have on the wall sheet; the leads; what
- *  to cut; on as many upright pages as that takes. Black on white. */
+/** The parts sheet: what goes in before the body is closed, to be ticked off; the parts, with the numbers they have on the wall sheet, and where they
+ *  stand; where formers and ribs do; the leads; what to cut; on as many upright pages as that takes. Black on white. */
 typedef struct PartsSheetLayout PartsSheetLayout;
 
+/** What is on it, in one line, translated. */
+const char       *parts_sheet_subject      (void);
 /** Of what a wall sheet is made of; `portrait` does not count, for lists stand upright. Keeps the figures alive, copies the rest.
  *  cost  tens of milliseconds */
 PartsSheetLayout *parts_sheet_layout_new   (const WallSheet *sheet);

@@ -153,7 +153,7 @@ parts_pages (const Figures *figures, const ExportOptions *options, const Paper *
   const WallSheet sheet = { .figures = figures, .units = options->units, .paper = paper, .portrait = true, .date = options->date };
 
   return sheet_pages_of (&kind, parts_sheet_layout_new (&sheet), wall_sheet_title (&sheet),
-                         _("Parts sheet: what goes in before the body is closed, parts, leads, and what to cut"));
+                         parts_sheet_subject ());
 }
 
 static SheetPages *

@@ -113,6 +113,8 @@ add_stands (const Aeroplane *aeroplane, PartList *list)
   for (size_t i = 0; i < list->count; i++)
     if (list->lines[i].part && part_stand_of (rule, list->lines[i].part, &list->lines[i].stand))
       list->has_stands = true;
+    else if (list->lines[i].part)
+      wing_stand_of (aeroplane, list->lines[i].part, &list->lines[i].wing);
 }
 
 PartList

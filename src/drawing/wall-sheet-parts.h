@@ -1,6 +1,7 @@
 #pragma once
 #include "drawing/wall-sheet-pen.h"
 #include "figures/part-stand.h"
+#include "figures/wing-stand.h"
 
 /** A line of the parts list: one part, or two alike that mirror one another. */
 typedef struct {
@@ -10,6 +11,7 @@ typedef struct {
   const Part *part;        /* to starboard where there are two; NULL for structure */
   const Part *partner;     /* the other of two; else NULL */
   PartStand stand;         /* where its tray goes; without a former for what no rule on the body tells */
+  WingStand wing;          /* where its bay is; in none for what is in no wing */
 } PartLine;
 
 typedef struct { PartLine *lines; size_t count; bool has_stands; } PartList;

@@ -44,7 +44,7 @@ lead_what (const Aeroplane *aeroplane, const ClosingStep *step, Units units)
   if (isnan (step->extension_mm))
     return g_strdup_printf (_("%s, made longer: at least %s"), title, needed);
   return step->extension_mm > 0 ? g_strdup_printf (_("%s, with an extension of %s"), title, extension)
-                                : g_strdup_printf (_("%s, %s long"), title, length);
+                                : g_strdup_printf (_("%s, %s\u00A0long"), title, length);
 }
 
 static char *
@@ -85,13 +85,13 @@ closing_what (const Figures *figures, const ClosingStep *step, Units units)
   switch (step->kind)
     {
     case CLOSING_FIREWALL:      return firewall_what (figures->aeroplane);
-    case CLOSING_FLOOR:         return step->width_mm > 0 ? g_strdup_printf (_("Floor for “%s”, %s wide"), name, width)
+    case CLOSING_FLOOR:         return step->width_mm > 0 ? g_strdup_printf (_("Floor for “%s”, %s\u00A0wide"), name, width)
                                                           : g_strdup_printf (_("Floor for “%s”"), name);
-    case CLOSING_HATCH:         return g_strdup_printf (_("Frame of the hatch for “%s”, %s wide"), name, width);
+    case CLOSING_HATCH:         return g_strdup_printf (_("Frame of the hatch for “%s”, %s\u00A0wide"), name, width);
     case CLOSING_UNDERCARRIAGE: return g_strdup_printf (_("Block for “%s”"), name);
     case CLOSING_PUSHROD:       return g_strdup_printf (_("“%s”: see that it runs free"), name);
     case CLOSING_LEAD:          return lead_what (figures->aeroplane, step, units);
-    case CLOSING_MARK_BLOCK:    return g_strdup_printf (_("Hard wood at the balance mark, station %s, both halves"), station);
+    case CLOSING_MARK_BLOCK:    return g_strdup_printf (_("Hard wood at the balance mark, station %s, both\u00A0halves"), station);
     case CLOSING_BALLAST:       return ballast_what (step, units);
     default:                    return tray_what (figures, step);
     }

@@ -56,13 +56,14 @@ area_of (const StructureItem *item, double traced, double length)
   return (isnan (item->area) ? length * item->width : item->area) * item->count * share;
 }
 
-/* Wider it is cut from a sheet. */
+/* Wider it is cut from a sheet, and plywood and plastic always are. */
 static bool
 is_stick (const StructureItem *item)
 {
+  static const char *const sheets[] = { "birch-ply", "light-ply", "styrene", "foam-board", NULL };
   const double widest = 15;
 
-  return isnan (item->area) && !(item->width > widest);
+  return isnan (item->area) && !(item->width > widest) && !(item->material && g_strv_contains (sheets, item->material));
 }
 
 static CuttingLine

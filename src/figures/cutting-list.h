@@ -9,7 +9,7 @@ typedef struct {
   double count;                 /* how many pieces: of ribs and formers how many are named, else as the line says; NAN not told */
   double thickness_mm, width_mm, length_mm;     /* of one */
   double area_mm2;              /* of all, before notches and holes and with what overlaps */
-  double total_length_mm;       /* of sticks, all end to end: what is not wider than 15 mm (common practice, no source) */
+  double total_length_mm;       /* of sticks, all end to end: what is not wider than 15 mm (common practice, no source), of no plywood or plastic */
   double mass_g;                /* of all, as the structure's line weighs */
 } CuttingLine;
 

@@ -128,5 +128,5 @@ off_centre_text (double y, Units units)
 
   if (!(fabs (y) >= AT))
     return NULL;
-  return g_strdup_printf (y > 0 ? _("%s to starboard") : _("%s to port"), off);
+  return g_strdup_printf (y > 0 ? _("%s\u00A0to\u00A0starboard") : _("%s\u00A0to\u00A0port"), off);
 }

@@ -195,7 +195,7 @@ START_TEST (the_example_has_hard_wood_at_its_mark_and_room_for_ballast)
   const ClosingStep *mark = &g_array_index (steps, ClosingStep, steps->len - 2), *ballast = &g_array_index (steps, ClosingStep, steps->len - 1);
   g_autofree char *wood = closing_what (figures, mark, metric), *where = closing_where (figures, mark, metric);
 
-  ck_assert_str_eq (wood, "Hard wood at the balance mark, station 40, both halves");
+  ck_assert_str_eq (wood, "Hard wood at the balance mark, station 40, both\u00A0halves");
   ck_assert_str_eq (where, "36\u00A0mm aft of the leading edge there, 8\u00A0mm inboard of rib R2");
   ck_assert (mark->aft_of_edge_mm == figures->balance.marks[0].target_mm);
   ck_assert (ballast->kind == CLOSING_BALLAST && ballast->in_case && ballast->ballast_g > 0);
