@@ -11,6 +11,7 @@ cutting_layer (int layer)
     [FLAT_CUT]      = { "cut",     N_("Edges"),             "#000000", 7 },
     [FLAT_OPENING]  = { "opening", N_("Openings"),          "#ff0000", 1 },
     [FLAT_HINGE]    = { "hinge",   N_("Hinge lines"),       "#00ff00", 3 },
+    [FLAT_BEVEL]    = { "bevel",   N_("Bevels"),            "#bf00ff", 200 },
     [FLAT_STATION]  = { "station", N_("Stations"),          "#808080", 8 },
     [FLAT_CENTRE]   = { "centre",  N_("Centre lines"),      "#ff7f00", 30 },
     [FLAT_MARK]     = { "mark",    N_("Balance mark"),      "#0000ff", 5 },
@@ -26,7 +27,7 @@ int
 cutting_layer_order (int i)
 {
   static const int order[CUTTING_LAYER_COUNT] = { CUTTING_WORDS, FLAT_ROOM, FLAT_STATION, FLAT_CENTRE, FLAT_LIMIT, FLAT_MARK,
-                                                  FLAT_HINGE, FLAT_OPENING, FLAT_CUT };
+                                                  FLAT_BEVEL, FLAT_HINGE, FLAT_OPENING, FLAT_CUT };
 
   return order[i];
 }

@@ -118,7 +118,7 @@ add_control (const FlatHalf *half, const Control *control)
   add_end (half, control, control->inner);
   add_end (half, control, control->outer);
   if (bevels[0] > 0 && bevels[1] > 0)
-    flat_add_way (half->piece, half->surface, FLAT_STATION, point_add (inner, (Point) { bevels[0], 0 }), point_add (outer, (Point) { bevels[1], 0 }));
+    flat_add_way (half->piece, half->surface, FLAT_BEVEL, point_add (inner, (Point) { bevels[0], 0 }), point_add (outer, (Point) { bevels[1], 0 }));
   add_words (half, control, fmax (bevels[0], bevels[1]));
 }
 

@@ -99,13 +99,14 @@ add_front (FlatPiece *piece, FlatPurpose purpose, Box box, double y, double word
 static void
 add_fronts (FlatPiece *piece, const Solution *solution, Box box)
 {
+  const double triangle = 3.3;      /* of the mark, beneath its line, mm */
   const double half = part_extent (solution->part).x / 2, front = solution->x_mm - half;
   const double foremost = solution->band_from_mm - half, aftmost = solution->band_to_mm - half;
 
   if (solution->reachable)
-    add_front (piece, FLAT_MARK, box, front, front, _("balances here"));
+    add_front (piece, FLAT_MARK, box, front, front + triangle, _("balances here"));
   add_front (piece, FLAT_LIMIT, box, foremost, fmin (foremost, front - line), _("foremost"));
-  add_front (piece, FLAT_LIMIT, box, aftmost, fmax (aftmost, front + line), _("aftmost"));
+  add_front (piece, FLAT_LIMIT, box, aftmost, fmax (aftmost, front + triangle + line), _("aftmost"));
 }
 
 FlatPiece *

@@ -10,6 +10,7 @@ typedef enum {
   FLAT_CUT,          /* the edge */
   FLAT_OPENING,      /* cut out of the inside */
   FLAT_HINGE,        /* where a control is cut off */
+  FLAT_BEVEL,        /* how far back the bevel of its edge goes */
   FLAT_STATION,      /* of a rib or a former; construction */
   FLAT_CENTRE,       /* centre line, fold, dihedral break */
   FLAT_MARK,         /* where it balances */

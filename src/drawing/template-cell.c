@@ -1,18 +1,17 @@
 #include "drawing/template-cell.h"
 #include <math.h>
-#include "drawing/outline-path.h"
+#include "drawing/template-keep.h"
 #include "drawing/template-word.h"
 
 static const double above = 3;                       /* between the words above and what is drawn, mm */
 static const double leading = 1.7;                   /* of lines of words, in their capitals */
-static const double narrowest = 55;                  /* what words above a small piece may take */
+static const double narrowest = 55, widest = 120;    /* what words above a small piece may take, and above a large one */
 static const double between = 2;                     /* of places on a walk */
 
-/* A place of the piece, once it is turned. */
-static Point
-turned (Point place, bool turn)
+Point
+template_cell_place (const TemplateCell *self, Point own)
 {
-  return turn ? (Point) { place.y, -place.x } : place;
+  return point_add (self->origin, self->turned ? (Point) { own.y, -own.x } : own);
 }
 
 static Box
@@ -35,7 +34,7 @@ drawn_box (const SheetPen *pen, const FlatPiece *piece, bool turn)
 static Box
 caption (const SheetPen *pen, const FlatPiece *piece, double width, Point at, bool draw)
 {
-  g_auto (GStrv) lines = piece->remark != NULL ? pen_wrapped (pen, caps_text, fmax (width, narrowest), piece->remark) : NULL;
+  g_auto (GStrv) lines = piece->remark != NULL ? pen_wrapped (pen, caps_text, fmin (fmax (width, narrowest), widest), piece->remark) : NULL;
   Box box = { at, { at.x + pen_width (pen, caps_figure, piece->name), at.y + caps_figure } };
 
   if (draw)
@@ -51,14 +50,15 @@ caption (const SheetPen *pen, const FlatPiece *piece, double width, Point at, bo
 }
 
 TemplateCell
-template_cell (const SheetPen *pen, const FlatPiece *piece, bool turn)
+template_cell (const SheetPen *pen, const FlatPiece *piece, bool turn, const Point *step)
 {
   const Box drawn = drawn_box (pen, piece, turn);
   const Box words = caption (pen, piece, box_width (drawn), (Point) { 0, 0 }, false);
   const double down = words.max.y + above;
 
   return (TemplateCell) { .piece = piece, .turned = turn, .origin = { -drawn.min.x, down - drawn.min.y },
-                          .box = { { 0, 0 }, { fmax (words.max.x, box_width (drawn)), down + box_height (drawn) } } };
+                          .box = { { 0, 0 }, { fmax (words.max.x, box_width (drawn)), down + box_height (drawn) } }, .caption = words.max,
+                          .step = step != NULL ? *step : (Point) { 0, 0 } };
 }
 
 void
@@ -68,103 +68,11 @@ template_cell_move (TemplateCell *self, Point by)
   self->box = (Box) { point_add (self->box.min, by), point_add (self->box.max, by) };
 }
 
-static void
-set_line (const SheetPen *pen, FlatPurpose purpose)
-{
-  static const double widths[FLAT_PURPOSE_COUNT] = {
-    [FLAT_CUT] = 0.5, [FLAT_OPENING] = 0.5, [FLAT_HINGE] = 0.25, [FLAT_STATION] = 0.18, [FLAT_MARK] = 0.7, [FLAT_LIMIT] = 0.35 };
-
-  look_set_source (pen->cr, pen->look->graphite);
-  if (purpose == FLAT_CENTRE)
-    line_kind_set (pen->cr, pen->look, LINE_CENTRE);
-  else if (purpose == FLAT_ROOM)
-    line_kind_set (pen->cr, pen->look, LINE_HIDDEN);
-  else
-    pen_set_line (pen, widths[purpose]);
-  if (purpose == FLAT_CUT || purpose == FLAT_OPENING)
-    cairo_set_line_join (pen->cr, CAIRO_LINE_JOIN_ROUND);
-}
-
-/* The finger's or the pin's triangle touches the mark from aft, which is downward. */
-static void
-draw_triangle (const SheetPen *pen, Point from, Point to)
-{
-  const double length = point_distance (from, to), half = 1.4, high = 2.7, clear = 0.35, shortest = 5;
-  const Point middle = point_mix (from, to, 0.5);
-  Point along = { (to.x - from.x) / length, (to.y - from.y) / length };
-
-  if (!(length > shortest))
-    return;
-  if (along.x < 0 || (along.x == 0 && along.y > 0))
-    along = (Point) { -along.x, -along.y };
-  const Point aft = { -along.y, along.x };
-  const Point tip = point_add (middle, point_scale (aft, clear)), foot = point_add (middle, point_scale (aft, clear + high));
-  cairo_move_to (pen->cr, tip.x, tip.y);
-  cairo_line_to (pen->cr, foot.x + half * along.x, foot.y + half * along.y);
-  cairo_line_to (pen->cr, foot.x - half * along.x, foot.y - half * along.y);
-  cairo_close_path (pen->cr);
-  cairo_fill (pen->cr);
-}
-
-static bool
-is_straight_mark (const FlatLine *line)
-{
-  return line->purpose == FLAT_MARK && !line->closed && line->count == 1 && line->segments[0].kind == SEGMENT_LINE;
-}
-
-/* Two marks with one middle are a cross, where a pin stands: it needs no triangle. */
-static bool
-is_touched_from_aft (const FlatPiece *piece, const FlatLine *line)
-{
-  const double same = 1;      /* mm */
-  const Point middle = is_straight_mark (line) ? point_mix (line->start, line->segments[0].to, 0.5) : line->start;
-  bool crossed = false;
-
-  for (guint i = 0; i < piece->lines->len; i++)
-    {
-      const FlatLine *other = &g_array_index (piece->lines, FlatLine, i);
-      crossed |= other != line && is_straight_mark (other) && point_distance (middle, point_mix (other->start, other->segments[0].to, 0.5)) < same;
-    }
-  return is_straight_mark (line) && !crossed;
-}
-
-static void
-draw_line (const SheetPen *pen, const FlatPiece *piece, const FlatLine *line)
-{
-  set_line (pen, line->purpose);
-  outline_path_stretch (pen->cr, line->start, line->segments, line->count);
-  if (line->closed)
-    cairo_close_path (pen->cr);
-  cairo_stroke (pen->cr);
-  if (is_touched_from_aft (piece, line))
-    draw_triangle (pen, line->start, line->segments[0].to);
-}
-
 /* Words above take as much, and break into the same lines as when they were measured. */
-static double
-drawn_width (const SheetPen *pen, const TemplateCell *self)
-{
-  return box_width (drawn_box (pen, self->piece, self->turned));
-}
-
 void
-template_cell_draw (const SheetPen *pen, const TemplateCell *self)
+template_cell_caption_draw (const SheetPen *pen, const TemplateCell *self)
 {
-  const FlatPiece *piece = self->piece;
-
-  caption (pen, piece, drawn_width (pen, self), self->box.min, true);
-  cairo_save (pen->cr);
-  cairo_translate (pen->cr, self->origin.x, self->origin.y);
-  if (self->turned)
-    cairo_rotate (pen->cr, -M_PI / 2);
-  cairo_new_path (pen->cr);
-  for (int purpose = FLAT_PURPOSE_COUNT - 1; purpose >= 0; purpose--)      /* edges last, over all else */
-    for (guint i = 0; i < piece->lines->len; i++)
-      if (g_array_index (piece->lines, FlatLine, i).purpose == (FlatPurpose) purpose)
-        draw_line (pen, piece, &g_array_index (piece->lines, FlatLine, i));
-  for (guint i = 0; i < piece->words->len; i++)
-    template_word_draw (pen, &g_array_index (piece->words, FlatWord, i), self->turned);
-  cairo_restore (pen->cr);
+  caption (pen, self->piece, box_width (drawn_box (pen, self->piece, self->turned)), template_keep_caption (self), true);
 }
 
 void
@@ -183,7 +91,7 @@ visit_segment (const TemplateCell *self, Point from, const Segment *segment, Tem
   const double steps = fmax (1, 2 * ceil (segment_length (from, segment) / between));      /* twice: a curve's t is no length */
 
   for (double step = 0; step <= steps; step++)
-    visit (point_add (self->origin, turned (segment_at (from, segment, step / steps), self->turned)), data);
+    visit (template_cell_place (self, segment_at (from, segment, step / steps)), data);
 }
 
 static void
@@ -201,23 +109,25 @@ visit_line (const TemplateCell *self, const FlatLine *line, TemplateVisit visit,
     visit_segment (self, from, &closing, visit, data);
 }
 
-static void
-visit_word (const SheetPen *pen, const TemplateCell *self, const FlatWord *word, TemplateVisit visit, void *data)
+void
+template_cell_visit_lines (const TemplateCell *self, unsigned purposes, TemplateVisit visit, void *data)
 {
-  const Box box = template_word_box (pen, word);
-  const Point a = point_add (self->origin, turned (box.min, self->turned)), b = point_add (self->origin, turned (box.max, self->turned));
+  for (guint i = 0; i < self->piece->lines->len; i++)
+    {
+      const FlatLine *line = &g_array_index (self->piece->lines, FlatLine, i);
 
-  template_box_visit ((Box) { { fmin (a.x, b.x), fmin (a.y, b.y) }, { fmax (a.x, b.x), fmax (a.y, b.y) } }, visit, data);
+      if (purposes & 1u << line->purpose)
+        visit_line (self, line, visit, data);
+    }
 }
 
 void
 template_cell_visit (const SheetPen *pen, const TemplateCell *self, TemplateVisit visit, void *data)
 {
-  const FlatPiece *piece = self->piece;
+  const Point above_it = template_keep_caption (self);
 
-  template_box_visit (caption (pen, piece, drawn_width (pen, self), self->box.min, false), visit, data);
-  for (guint i = 0; i < piece->lines->len; i++)
-    visit_line (self, &g_array_index (piece->lines, FlatLine, i), visit, data);
-  for (guint i = 0; i < piece->words->len; i++)
-    visit_word (pen, self, &g_array_index (piece->words, FlatWord, i), visit, data);
+  template_box_visit ((Box) { above_it, point_add (above_it, self->caption) }, visit, data);
+  template_cell_visit_lines (self, ~0u, visit, data);
+  for (guint i = 0; i < self->piece->words->len; i++)
+    template_box_visit (template_keep_word (pen, self, i), visit, data);
 }

@@ -4,116 +4,67 @@
 #include "drawing/template-tiles.h"
 
 static const double apart = 8;                      /* of pieces, mm */
-static const double look_step = 4;                  /* of the search for a place for the notes, mm */
 
-/* One way to lay it out: pieces turned or not, the area so wide, small pieces kept off the edges of tiles or not. */
-typedef struct { bool turn, whole; double width; } Way;
+enum { NOTES_WIDTHS = 4 };
+
+/* One way to lay it out: pieces turned or not, the area so wide, small pieces kept off the edges of tiles or not, which shape of notes. */
+typedef struct { bool turn, whole; double width; int notes; } Way;
 
 static GArray *
-cells_of (const SheetPen *pen, const GPtrArray *pieces, bool turn)
+cells_of (const SheetPen *pen, const GPtrArray *pieces, bool turn, const Point *step)
 {
   GArray *cells = g_array_new (FALSE, FALSE, sizeof (TemplateCell));
 
   for (guint i = 0; i < pieces->len; i++)
     {
-      const TemplateCell cell = template_cell (pen, pieces->pdata[i], turn);
+      const TemplateCell cell = template_cell (pen, pieces->pdata[i], turn, step);
 
       g_array_append_val (cells, cell);
     }
   return cells;
 }
 
-static bool
-is_free (const TemplatePlaces *self, Box box)
-{
-  const Box wide = box_grown (box, apart);
-
-  for (guint i = 0; i < self->cells->len; i++)
-    if (boxes_meet (wide, g_array_index (self->cells, TemplateCell, i).box))
-      return false;
-  return true;
-}
-
-/* The first free place in a region, row by row. */
-static bool
-notes_fit (TemplatePlaces *self, Box region, Point size)
-{
-  for (double y = region.min.y; y + size.y <= region.max.y; y += look_step)
-    for (double x = region.min.x; x + size.x <= region.max.x; x += look_step)
-      {
-        const Box box = { { x, y }, { x + size.x, y + size.y } };
-
-        if (is_free (self, box))
-          {
-            self->notes = box;
-            return true;
-          }
-      }
-  return false;
-}
-
-/* On a tile that is needed anyway, or anywhere on the one page. */
-static bool
-notes_fit_somewhere (TemplatePlaces *self, Point size, bool tiled)
-{
-  const TemplateTiles *tiles = &self->tiles;
-
-  if (!tiled)
-    return notes_fit (self, (Box) { { 0, 0 }, self->size }, size);
-  for (size_t i = 0; i < tiles->columns * tiles->rows; i++)
-    if (tiles->drawn[i] && notes_fit (self, box_grown (template_tile_box (tiles, i), -TEMPLATE_CLEAR), size))
-      return true;
-  return false;
-}
-
-static void
-add_notes (const SheetPen *pen, TemplatePlaces *self, const TemplateNotes *notes, const Point *step)
-{
-  static const double widths[] = { 120, 90, 70 };
-  Box box;
-
-  for (size_t i = 0; i < G_N_ELEMENTS (widths); i++)
-    if (notes_fit_somewhere (self, (Point) { widths[i], template_notes_height (pen, notes, widths[i]) }, step != NULL))
-      return;
-  box.min = (Point) { step != NULL ? TEMPLATE_CLEAR : 0, self->size.y + apart };
-  box.max = (Point) { box.min.x + widths[0], box.min.y + template_notes_height (pen, notes, widths[0]) };
-  if (step != NULL)
-    {
-      const double down = template_off_edge (box.min.y, box_height (box), step->y) - box.min.y;
-      box = (Box) { { box.min.x, box.min.y + down }, { box.max.x, box.max.y + down } };
-    }
-  self->notes = box;
-  self->size = (Point) { fmax (self->size.x, box.max.x), box.max.y };
-}
-
 /* What is laid out, measured once: upright and turned. */
 typedef struct {
   const SheetPen *pen;
-  const TemplateNotes *notes;
+  Box notes[NOTES_WIDTHS];   /* shapes that they may have, in the upper left corner */
   const Point *step;         /* NULL: on one page */
   GArray *upright, *turned;  /* of TemplateCell */
 } Things;
 
+/* The first page tells how the others are put together: notes lie before all else, as wide as a tile or less. */
+static void
+shape_notes (Things *things, const TemplateNotes *notes)
+{
+  static const double widths[NOTES_WIDTHS] = { 400, 174, 130, 92 };
+  const double margin = things->step != NULL ? TEMPLATE_CLEAR : 0, widest = things->step != NULL ? things->step->x - 2 * margin : 250;
+
+  for (int i = 0; i < NOTES_WIDTHS; i++)
+    {
+      const double width = fmin (widths[i], widest);
+      things->notes[i] = (Box) { { margin, margin }, { margin + width, margin + template_notes_height (things->pen, notes, width) } };
+    }
+}
+
+static bool
+has_room (const Things *things, Box notes)
+{
+  return things->step == NULL || notes.max.y <= things->step->y;
+}
+
 static TemplatePlaces
 laid_out (const Things *things, Way way)
 {
-  const SheetPen *pen = things->pen;
   const Point *step = things->step;
-  TemplatePlaces self = { .cells = g_array_copy (way.turn ? things->turned : things->upright) };
+  TemplatePlaces self = { .cells = g_array_copy (way.turn ? things->turned : things->upright), .notes = things->notes[way.notes] };
 
-  self.size = template_rows (self.cells, &(TemplateRows) { way.width, apart, step, way.whole });
+  self.size = template_rows (self.cells, &(TemplateRows) { way.width, apart, step, way.whole, self.notes });
   if (step != NULL)
-    self.tiles = template_tiles (pen, &self, *step);
-  add_notes (pen, &self, things->notes, step);
-  if (step != NULL)
-    {
-      g_free (self.tiles.drawn);
-      self.tiles = template_tiles (pen, &self, *step);
-    }
+    self.tiles = template_tiles (things->pen, &self, *step);
   return self;
 }
 
-/* What a way costs: its pages, and a little more for each piece that is cut though it had room on one; of one page its area. */
+/* What a way costs: its pages, a little for each joint, much for each piece that is cut though it had room on one; of one page its area. */
 static double
 cost_of (const TemplatePlaces *self, const Point *step)
 {
@@ -124,7 +75,10 @@ cost_of (const TemplatePlaces *self, const Point *step)
   for (size_t i = 0; i < self->tiles.columns * self->tiles.rows; i++)
     cost += self->tiles.drawn[i] ? 10 : 0;
   for (guint i = 0; i < self->cells->len; i++)
-    cost += template_is_cut (g_array_index (self->cells, TemplateCell, i).box, *step) ? 11 : 0;
+    {
+      const Box box = g_array_index (self->cells, TemplateCell, i).box;
+      cost += template_cuts (box, *step) + (template_is_cut (box, *step) ? 10 : 0);
+    }
   return cost + 1e-6 * self->size.x * self->size.y / (step->x * step->y);
 }
 
@@ -153,7 +107,9 @@ try_tiles (const Things *things, Best *best)
   for (int columns = 1; columns <= MOST_COLUMNS; columns++)
     for (int turn = 0; turn < 2; turn++)
       for (int whole = 0; whole < 2; whole++)
-        try_way (things, (Way) { turn, whole, columns * things->step->x - TEMPLATE_CLEAR }, best);
+        for (int notes = 0; notes < NOTES_WIDTHS; notes++)
+          if (has_room (things, things->notes[notes]) || notes == 0)
+            try_way (things, (Way) { turn, whole, columns * things->step->x - TEMPLATE_CLEAR, notes }, best);
 }
 
 static void
@@ -162,16 +118,18 @@ try_one_page (const Things *things, Best *best)
   const double narrowest = 200, widest = 1400, by = 100;      /* mm */
 
   for (double width = narrowest; width < widest; width += by)
-    try_way (things, (Way) { .width = width }, best);
+    for (int notes = 0; notes < NOTES_WIDTHS; notes++)
+      try_way (things, (Way) { .width = width, .notes = notes }, best);
 }
 
 TemplatePlaces
 template_place (const SheetPen *pen, const GPtrArray *pieces, const TemplateNotes *notes, const Point *step)
 {
-  g_autoptr (GArray) upright = cells_of (pen, pieces, false), turned = cells_of (pen, pieces, true);
-  const Things things = { pen, notes, step, upright, turned };
+  g_autoptr (GArray) upright = cells_of (pen, pieces, false, step), turned = cells_of (pen, pieces, true, step);
+  Things things = { .pen = pen, .step = step, .upright = upright, .turned = turned };
   Best best = { 0 };
 
+  shape_notes (&things, notes);
   if (step != NULL)
     try_tiles (&things, &best);
   else
@@ -189,9 +147,10 @@ template_places_clear (TemplatePlaces *self)
 }
 
 void
-template_places_draw (const SheetPen *pen, const TemplatePlaces *self, const TemplateNotes *notes)
+template_places_draw (const SheetPen *pen, const TemplatePlaces *self, const TemplateNotes *notes, TemplateInk ink)
 {
   for (guint i = 0; i < self->cells->len; i++)
-    template_cell_draw (pen, &g_array_index (self->cells, TemplateCell, i));
-  template_notes_draw (pen, notes, self->notes);
+    template_cell_draw (pen, &g_array_index (self->cells, TemplateCell, i), ink);
+  if (ink == TEMPLATE_WORDS)
+    template_notes_draw (pen, notes, self->notes, &self->tiles);
 }

@@ -1,24 +1,37 @@
 #include "drawing/template-rows.h"
 #include <math.h>
+#include "drawing/template-keep.h"
+
+/* By how many edges. */
+static double
+cuts (double from, double size, double step)
+{
+  return floor ((from + size) / step) - floor (from / step);
+}
 
 static bool
 is_cut (double from, double size, double step)
 {
-  return floor (from / step) != floor ((from + size) / step);
+  return cuts (from, size, step) > 0;
 }
 
-double
-template_off_edge (double place, double size, double step)
+/* Behind the next edge, where fewer cut it from there on. */
+static double
+off_edge_of (double place, double size, double step)
 {
-  const bool has_room = size <= step - 2 * TEMPLATE_CLEAR;
-
-  return has_room && is_cut (place, size, step) ? ceil (place / step) * step + TEMPLATE_CLEAR : place;
+  return cuts (place, size, step) > cuts (TEMPLATE_CLEAR, size, step) ? ceil (place / step) * step + TEMPLATE_CLEAR : place;
 }
 
 static bool
 has_room (double width, double height, Point step)
 {
   return width <= step.x - 2 * TEMPLATE_CLEAR && height <= step.y - 2 * TEMPLATE_CLEAR;
+}
+
+double
+template_cuts (Box box, Point step)
+{
+  return cuts (box.min.x, box_width (box), step.x) + cuts (box.min.y, box_height (box), step.y);
 }
 
 bool
@@ -56,7 +69,7 @@ off_edge (const Laid *laid, double place, double size, bool across)
 
   if (!rows->whole || rows->step == NULL)
     return place;
-  return template_off_edge (place, size, across ? rows->step->x : rows->step->y);
+  return off_edge_of (place, size, across ? rows->step->x : rows->step->y);
 }
 
 static bool
@@ -70,35 +83,63 @@ is_free (const Laid *laid, Box box)
   return true;
 }
 
+/* Just behind the edge that goes through what begins at the place. */
+static double
+behind_edge (double place, double step)
+{
+  return ceil ((place - 1) / step) * step + TEMPLATE_CLEAR;
+}
+
+/* Where the cell lies when it shall begin at x and y: there, or behind edges of tiles, for its own sake or its name's. */
+static Point
+place_from (const Laid *laid, const TemplateCell *cell, double x, double y)
+{
+  const Point *step = laid->rows->step;
+  Point at = { off_edge (laid, x, box_width (cell->box), true), off_edge (laid, y, box_height (cell->box), false) };
+  TemplateCell moved = *cell;
+
+  template_cell_move (&moved, at);
+  if (step != NULL && !template_keep_is_kept (&moved, false))
+    at.y = behind_edge (at.y, step->y);
+  if (step != NULL && !template_keep_is_kept (&moved, true))
+    at.x = behind_edge (at.x, step->x);
+  return at;
+}
+
 /* The place that ends highest, of those the one at the left. */
 static Point
-best_place (const Laid *laid, double width, double height)
+best_place (const Laid *laid, const TemplateCell *cell)
 {
+  const double width = box_width (cell->box), height = box_height (cell->box);
   Point best = { INFINITY, INFINITY };
 
   for (guint i = 0; i < laid->down->len; i++)
     for (guint k = 0; k < laid->across->len; k++)
       {
-        const double x = off_edge (laid, g_array_index (laid->across, double, k), width, true);
-        const double y = off_edge (laid, g_array_index (laid->down, double, i), height, false);
-        const bool has_room = k == 0 || x + width <= laid->rows->width;
+        const Point at = place_from (laid, cell, g_array_index (laid->across, double, k), g_array_index (laid->down, double, i));
+        const bool has_room = k == 0 || at.x + width <= laid->rows->width;
 
-        if (has_room && (y < best.y || (y == best.y && x < best.x)) && is_free (laid, (Box) { { x, y }, { x + width, y + height } }))
-          best = (Point) { x, y };
+        if (has_room && (at.y < best.y || (at.y == best.y && at.x < best.x)) && is_free (laid, (Box) { at, { at.x + width, at.y + height } }))
+          best = at;
       }
   return best;
 }
 
 static void
-lay (Laid *laid, TemplateCell *cell)
+take (Laid *laid, Box box)
 {
-  const Point at = best_place (laid, box_width (cell->box), box_height (cell->box));
+  const double across = box.max.x + laid->rows->apart, down = box.max.y + laid->rows->apart;
 
-  template_cell_move (cell, at);
-  const double across = cell->box.max.x + laid->rows->apart, down = cell->box.max.y + laid->rows->apart;
-  g_array_append_val (laid->boxes, cell->box);
+  g_array_append_val (laid->boxes, box);
   g_array_append_val (laid->across, across);
   g_array_append_val (laid->down, down);
+}
+
+static void
+lay (Laid *laid, TemplateCell *cell)
+{
+  template_cell_move (cell, best_place (laid, cell));
+  take (laid, cell->box);
 }
 
 Point
@@ -113,6 +154,11 @@ template_rows (GArray *cells, const TemplateRows *rows)
 
   g_array_append_val (across, margin);
   g_array_append_val (down, margin);
+  if (box_width (rows->taken) > 0)
+    {
+      take (&laid, rows->taken);
+      size = rows->taken.max;
+    }
   for (guint i = 0; i < cells->len; i++)
     order[i] = i;
   g_qsort_with_data (order, (int) cells->len, sizeof *order, higher_first, cells);

@@ -64,7 +64,7 @@ template_layout_new (const TemplateSheet *sheet, GError **error)
   self->sheet.pieces = g_ptr_array_ref ((GPtrArray *) sheet->pieces);
   self->sheet.title = g_strdup (sheet->title);
   self->sheet.date = g_strdup (sheet->date);
-  self->notes = (TemplateNotes) { .title = self->sheet.title, .date = self->sheet.date, .tiled = !sheet->one_page };
+  self->notes = template_notes_of (&self->sheet);
   self->look = look_for_paper ();
   self->pages = g_array_new (FALSE, FALSE, sizeof (size_t));
   if (!sheet->one_page)

@@ -2,7 +2,7 @@
 #include "drawing/template-tile-page.h"
 #include <glib/gi18n-lib.h>
 #include "drawing/control-lines.h"
-#include "drawing/symbols.h"
+#include "drawing/template-glue.h"
 #include "drawing/template-map.h"
 #include "drawing/template-tiles.h"
 
@@ -35,39 +35,6 @@ draw_crosses (const SheetPen *pen, Box net)
   draw_cross (pen, net.max);
 }
 
-/* What the neighbour covers, its edge firm. */
-static void
-draw_glue_edge (const SheetPen *pen, Box strip, Point from, Point to)
-{
-  const Colour light = { 0.78, 0.78, 0.78, 1 };
-
-  draw_hatch (pen->cr, pen->look, strip, light);
-  pen_line (pen, thin, from, to);
-}
-
-/* "Glue: B2 here", in the middle of its strip, upright or read from the right. */
-static void
-draw_glue_words (const SheetPen *pen, Point middle, bool upward, size_t column, size_t row)
-{
-  const double clear = 0.8;
-  g_autofree char *words = NULL;
-  char name[8];
-
-  template_tile_name (column, row, name);
-  /* Translators: on a page's edge, with the name of the page that is glued on it: "Glue: B2 here" */
-  words = g_strdup_printf (_("Glue: %s here"), name);
-  const double width = pen_width (pen, caps_small, words);
-  cairo_save (pen->cr);
-  cairo_translate (pen->cr, middle.x, middle.y);
-  if (upward)
-    cairo_rotate (pen->cr, -G_PI / 2);
-  look_set_source (pen->cr, pen->look->sheet);
-  cairo_rectangle (pen->cr, -width / 2 - clear, -caps_small / 2 - clear, width + 2 * clear, caps_small + 2 * clear);
-  cairo_fill (pen->cr);
-  pen_write (pen, (Script) { { 0, caps_small / 2 }, caps_small, 0.5 }, words);
-  cairo_restore (pen->cr);
-}
-
 static void
 draw_cut_line (const SheetPen *pen, Point from, Point to)
 {
@@ -77,42 +44,26 @@ draw_cut_line (const SheetPen *pen, Point from, Point to)
 }
 
 /* Which neighbours it is glued to: those that something reaches over to. */
-typedef struct { size_t column, row; bool left, upper, right, lower; } Neighbours;
+typedef struct { bool left, upper, right, lower; } Neighbours;
 
 static Neighbours
 neighbours_of (const TemplatePlaces *places, size_t index)
 {
-  const size_t column = index % places->tiles.columns, row = index / places->tiles.columns;
-
-  return (Neighbours) { column, row, template_tiles_join (places, index, -1, 0), template_tiles_join (places, index, 0, -1),
+  return (Neighbours) { template_tiles_join (places, index, -1, 0), template_tiles_join (places, index, 0, -1),
                         template_tiles_join (places, index, 1, 0), template_tiles_join (places, index, 0, 1) };
 }
 
 static void
-draw_grounds (const SheetPen *pen, Box field, Box net, Neighbours beside)
+draw_trims (const SheetPen *pen, Box net, Neighbours beside)
 {
-  if (beside.right)
-    draw_glue_edge (pen, (Box) { { net.max.x, net.min.y }, { field.max.x, net.max.y } }, (Point) { net.max.x, net.min.y }, net.max);
-  if (beside.lower)
-    draw_glue_edge (pen, (Box) { { net.min.x, net.max.y }, { net.max.x, field.max.y } }, (Point) { net.min.x, net.max.y }, net.max);
-}
-
-static void
-draw_edges (const SheetPen *pen, Box field, Box net, Neighbours beside)
-{
-  const Point middle = point_mix (net.min, net.max, 0.5);
-
-  if (beside.right)
-    draw_glue_words (pen, (Point) { (net.max.x + field.max.x) / 2, middle.y }, true, beside.column + 1, beside.row);
-  if (beside.lower)
-    draw_glue_words (pen, (Point) { middle.x, (net.max.y + field.max.y) / 2 }, false, beside.column, beside.row + 1);
   if (beside.left)
     draw_cut_line (pen, net.min, (Point) { net.min.x, net.max.y });
   if (beside.upper)
     draw_cut_line (pen, net.min, (Point) { net.max.x, net.min.y });
 }
 
-/* What reaches over to a neighbour is shown as far as the paper has room; what only lies near the edge there is not. */
+/* What reaches over to a neighbour is shown as far as the paper has room; what only lies near the edge there is not. Words are each whole on
+ * one page. */
 static void
 draw_content (const SheetPen *pen, const TemplateTilePage *self, size_t index, Neighbours beside)
 {
@@ -120,12 +71,49 @@ draw_content (const SheetPen *pen, const TemplateTilePage *self, size_t index, N
   const Box seen = { { beside.left ? field.min.x : net.min.x, beside.upper ? field.min.y : net.min.y },
                      { beside.right ? field.max.x : net.max.x, beside.lower ? field.max.y : net.max.y } };
 
-  cairo_save (pen->cr);
-  cairo_rectangle (pen->cr, seen.min.x, seen.min.y, box_width (seen), box_height (seen));
-  cairo_clip (pen->cr);
-  cairo_translate (pen->cr, field.min.x + half - tile.min.x, field.min.y + half - tile.min.y);
-  template_places_draw (pen, self->places, self->notes);
-  cairo_restore (pen->cr);
+  for (int ink = 0; ink < TEMPLATE_INK_COUNT; ink++)
+    {
+      const Box shown = ink == TEMPLATE_WORDS ? net : seen;
+
+      cairo_save (pen->cr);
+      cairo_rectangle (pen->cr, shown.min.x, shown.min.y, box_width (shown), box_height (shown));
+      cairo_clip (pen->cr);
+      cairo_translate (pen->cr, field.min.x + half - tile.min.x, field.min.y + half - tile.min.y);
+      template_places_draw (pen, self->places, self->notes, (TemplateInk) ink);
+      cairo_restore (pen->cr);
+    }
+}
+
+/* One edge, and which neighbour goes there. */
+static TemplateGlue
+glue_of (const SheetPen *pen, const TemplateTilePage *self, size_t index, Box strip, bool upright)
+{
+  const Point to_area = point_sub (template_tile_box (&self->places->tiles, index).min, net_box (self).min);
+  const size_t columns = self->places->tiles.columns, neighbour = upright ? index + 1 : index + columns;
+  TemplateGlue glue = { .strip = strip, .upright = upright };
+
+  template_tile_name (neighbour % columns, neighbour / columns, glue.name);
+  template_glue_find (pen, &glue, self->places->cells, to_area);
+  return glue;
+}
+
+/* Grounds of the right and the lower edge before all that is drawn, words behind it. */
+static void
+draw_glued (const SheetPen *pen, const TemplateTilePage *self, size_t index, Neighbours beside)
+{
+  const Box field = self->paper->field, net = net_box (self);
+  TemplateGlue edges[2];
+  size_t count = 0;
+
+  if (beside.right)
+    edges[count++] = glue_of (pen, self, index, (Box) { { net.max.x, net.min.y }, { field.max.x, net.max.y } }, true);
+  if (beside.lower)
+    edges[count++] = glue_of (pen, self, index, (Box) { { net.min.x, net.max.y }, { net.max.x, field.max.y } }, false);
+  for (size_t i = 0; i < count; i++)
+    template_glue_draw_ground (pen, &edges[i]);
+  draw_content (pen, self, index, beside);
+  for (size_t i = 0; i < count; i++)
+    template_glue_draw_words (pen, &edges[i]);
 }
 
 /* Whose it is, and which page. */
@@ -179,9 +167,8 @@ template_tile_page_draw (const SheetPen *pen, const TemplateTilePage *self, size
   const Box net = net_box (self);
   const Neighbours beside = neighbours_of (self->places, index);
 
-  draw_grounds (pen, self->paper->field, net, beside);
-  draw_content (pen, self, index, beside);
-  draw_edges (pen, self->paper->field, net, beside);
+  draw_glued (pen, self, index, beside);
+  draw_trims (pen, net, beside);
   draw_crosses (pen, net);
   control_line_draw_down (pen, (Point) { self->paper->room.min.x, net.min.y });
   draw_foot (pen, self, index, page, count);

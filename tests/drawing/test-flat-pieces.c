@@ -374,7 +374,7 @@ START_TEST (a_bevel_is_as_deep_as_the_hinge_and_its_swing_have_it)
 {
   Laid laid = lay_racer ();
   const Surface *surface = laid.figures->surfaces[0].surface;
-  const FlatLine *bevel = line_for (piece_called (&laid, "Wing, starboard"), FLAT_STATION, surface->rib_count);
+  const FlatLine *bevel = line_for (piece_called (&laid, "Wing, starboard"), FLAT_BEVEL, 0);
 
   ck_assert_double_eq_tol (bevel->start.y - 203, wing_depth (surface, 160, 203) * tan (rad (8)), 1e-9);
   ck_assert_double_eq_tol (end_of (bevel).y - 179, wing_depth (surface, 290, 179) * tan (rad (8)), 1e-9);

@@ -544,7 +544,7 @@ START_TEST (tiles_cut_and_laid_side_by_side_are_the_whole)
   g_autoptr (SheetPages) pages = pages_of (&sheet);
   PopplerDocument *document = pdf_of (pages);
   const Look look = look_for_paper ();
-  const TemplateNotes notes = { sheet.title, sheet.date, true };
+  const TemplateNotes notes = template_notes_of (&sheet);
   TemplatePaper paper;
   cairo_t *cr;
   int inked, back;
@@ -555,7 +555,8 @@ START_TEST (tiles_cut_and_laid_side_by_side_are_the_whole)
   const Point size = { places.size.x + 1, places.size.y + 1 };
   cairo_surface_t *whole = picture_new (size, &cr), *glued = pasted (document, &paper, &places.tiles, size);
   pen = (SheetPen) { .cr = cr, .look = &look, .lettering = lettering_begin (cr, &look) };
-  template_places_draw (&pen, &places, &notes);
+  for (int ink = 0; ink < TEMPLATE_INK_COUNT; ink++)
+    template_places_draw (&pen, &places, &notes, (TemplateInk) ink);
   cairo_surface_flush (whole);
   ck_assert_int_eq (lacking (whole, glued, paper.step, &inked), 0);
   ck_assert_int_eq (lacking (glued, whole, paper.step, &back), 0);
