@@ -35,15 +35,24 @@ add_centre_line (FlatPiece *piece, Box box)
     flat_piece_add_straight (piece, FLAT_CENTRE, (Point) { 0, box.min.y - overhang }, (Point) { 0, box.max.y + overhang });
 }
 
-/* Which edge it is, and how far from which former. */
+/* By the nearest former, or without one by the datum. */
+static char *
+edge_place (const Figures *figures, Units units, double x)
+{
+  char *from_former = hatch_edge_text (figures->aeroplane, x, units);
+  g_autofree char *length = paper_length (units, x);
+
+  return from_former ? from_former : g_strdup_printf (_("%s aft of the datum"), length);
+}
+
+/* Which edge it is, and where it lies. */
 static void
 add_edge (FlatPiece *piece, const Figures *figures, Units units, Point at, double x, const char *edge)
 {
-  g_autofree char *from_former = hatch_edge_text (figures->aeroplane, x, units);
+  g_autofree char *where = edge_place (figures, units, x);
 
   flat_piece_add_words (piece, FLAT_CUT, caps_small, at, edge);
-  if (from_former)
-    flat_piece_add_words (piece, FLAT_CUT, caps_small, point_add (at, (Point) { 0, line }), from_former);
+  flat_piece_add_words (piece, FLAT_CUT, caps_small, point_add (at, (Point) { 0, line }), where);
 }
 
 FlatPiece *
@@ -56,7 +65,7 @@ flat_hatch_of (const Figures *figures, Units units)
   const Box box = { { hatch->part->y - hatch->width_mm / 2, hatch->from_mm }, { hatch->part->y + hatch->width_mm / 2, hatch->to_mm } };
   g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
   /* Translators: two lengths */
-  g_autofree char *remark = g_strdup_printf (_("Opening in the body for the battery, %s long and %s wide"), length, width);
+  g_autofree char *remark = g_strdup_printf (_("Opening for the battery in the body's top or bottom, %s long and %s wide"), length, width);
   FlatPiece *piece = flat_piece_new (_("Hatch"), remark);
   flat_piece_add_box (piece, FLAT_CUT, box);
   add_centre_line (piece, box);

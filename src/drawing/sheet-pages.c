@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "drawing/sheet-pages.h"
 #include <glib/gi18n-lib.h>
+#include "drawing/flat-body.h"
 #include "drawing/flat-pieces.h"
 #include "drawing/paper.h"
 #include "drawing/parts-sheet.h"
@@ -117,7 +118,11 @@ template_pages (const Figures *figures, const ExportOptions *options, const Pape
   const TemplateSheet sheet = {
     .pieces = pieces, .title = title, .paper = paper, .portrait = options->portrait, .one_page = options->one_page || options->format == EXPORT_SVG,
     .read_short = options->read_short, .read_long = options->read_long, .date = options->date };
-  TemplateLayout *layout = template_layout_new (&sheet, error);
+  TemplateLayout *layout;
+
+  if (pieces->len > 0)      /* without a wing there is nothing to cut out */
+    flat_body_add (pieces, figures);
+  layout = template_layout_new (&sheet, error);
 
   return layout != NULL ? sheet_pages_of (template_pages_kind (), layout, title, _("Template at full size")) : NULL;
 }

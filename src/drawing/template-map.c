@@ -45,8 +45,9 @@ template_map_draw (const SheetPen *pen, const TemplateTiles *tiles, size_t index
 void
 template_map_draw_named (const SheetPen *pen, const TemplateTiles *tiles, Box box)
 {
-  const double largest = 12, clear = 1;
-  const Point size = shown_size (tiles, box, largest);
+  const double largest = 12, least = 7, clear = 1;
+  const Point true_shape = shown_size (tiles, box, largest);
+  const Point size = { fmin (fmax (true_shape.x, least), box_width (box) / (double) tiles->columns), true_shape.y };      /* a name has room */
   const double caps = fmin (caps_text, size.y - clear);
 
   for (size_t i = 0; i < tiles->columns * tiles->rows; i++)

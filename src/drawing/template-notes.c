@@ -6,8 +6,8 @@
 #include "figures/cautions.h"
 
 static const double title_caps = 5, leading = 1.7, apart = 1;      /* leading in capitals; apart between sentences, mm */
-static const double legend_width = 70, two_columns = 150;          /* from which width on the legend stands beside the sentences */
-static const double map_height = 24, row = 4, sample = 13;         /* of the legend: from line to line, and how long a line is shown */
+static const double legend_width = 76, two_columns = 150;          /* from which width on the legend stands beside the sentences */
+static const double map_height = 24, row = 4, sample = 19;         /* of the legend: from line to line, and how long a line is shown */
 
 TemplateNotes
 template_notes_of (const TemplateSheet *sheet)

@@ -40,7 +40,7 @@ template_one_page_draw (const SheetPen *pen, const TemplateSheet *sheet, const T
   cairo_save (pen->cr);
   cairo_translate (pen->cr, corner.x, corner.y);
   for (int ink = 0; ink < TEMPLATE_INK_COUNT; ink++)
-    template_places_draw (pen, places, notes, (TemplateInk) ink);
+    template_places_draw (pen, places, notes, (Box) { { 0, 0 }, places->size }, (TemplateInk) ink);
   cairo_restore (pen->cr);
   control_line_draw_down (pen, (Point) { margin, margin });
   control_lines_draw (pen, (Point) { corner.x, foot }, CONTROL_LINES_WIDE);

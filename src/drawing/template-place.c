@@ -1,5 +1,6 @@
 #include "drawing/template-place.h"
 #include <math.h>
+#include "drawing/template-keep.h"
 #include "drawing/template-rows.h"
 #include "drawing/template-tiles.h"
 
@@ -64,10 +65,26 @@ laid_out (const Things *things, Way way)
   return self;
 }
 
-/* What a way costs: its pages, a little for each joint, much for each piece that is cut though it had room on one; of one page its area. */
+/* How far words are carried off edges: further from what they tell of. */
 static double
-cost_of (const TemplatePlaces *self, const Point *step)
+words_carried (const SheetPen *pen, const TemplateCell *cell)
 {
+  double sum = 0;
+
+  for (guint i = 0; i < cell->piece->words->len; i++)
+    {
+      const Point by = template_keep_shift (pen, cell, i);
+      sum += fabs (by.x) + fabs (by.y);
+    }
+  return sum;
+}
+
+/* What a way costs: its pages, a little for each joint and for words, much for each piece that is cut though it had room on one; of one page its
+ * area. */
+static double
+cost_of (const SheetPen *pen, const TemplatePlaces *self, const Point *step)
+{
+  const double carried = 0.04;      /* of a mm */
   double cost = 0;
 
   if (step == NULL)
@@ -76,8 +93,8 @@ cost_of (const TemplatePlaces *self, const Point *step)
     cost += self->tiles.drawn[i] ? 10 : 0;
   for (guint i = 0; i < self->cells->len; i++)
     {
-      const Box box = g_array_index (self->cells, TemplateCell, i).box;
-      cost += template_cuts (box, *step) + (template_is_cut (box, *step) ? 10 : 0);
+      const TemplateCell *cell = &g_array_index (self->cells, TemplateCell, i);
+      cost += template_cuts (cell->box, *step) + (template_is_cut (cell->box, *step) ? 10 : 0) + carried * words_carried (pen, cell);
     }
   return cost + 1e-6 * self->size.x * self->size.y / (step->x * step->y);
 }
@@ -88,7 +105,7 @@ static void
 try_way (const Things *things, Way way, Best *best)
 {
   TemplatePlaces places = laid_out (things, way);
-  const double cost = cost_of (&places, things->step);
+  const double cost = cost_of (things->pen, &places, things->step);
 
   if (best->places.cells == NULL || cost < best->cost - 1e-9)
     {
@@ -147,10 +164,11 @@ template_places_clear (TemplatePlaces *self)
 }
 
 void
-template_places_draw (const SheetPen *pen, const TemplatePlaces *self, const TemplateNotes *notes, TemplateInk ink)
+template_places_draw (const SheetPen *pen, const TemplatePlaces *self, const TemplateNotes *notes, Box seen, TemplateInk ink)
 {
   for (guint i = 0; i < self->cells->len; i++)
-    template_cell_draw (pen, &g_array_index (self->cells, TemplateCell, i), ink);
-  if (ink == TEMPLATE_WORDS)
+    if (boxes_meet (g_array_index (self->cells, TemplateCell, i).box, seen))
+      template_cell_draw (pen, &g_array_index (self->cells, TemplateCell, i), ink);
+  if (ink == TEMPLATE_WORDS && boxes_meet (self->notes, seen))
     template_notes_draw (pen, notes, self->notes, &self->tiles);
 }

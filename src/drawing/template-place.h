@@ -15,5 +15,5 @@ typedef struct {
  *  The same pieces always lie the same. */
 TemplatePlaces template_place       (const SheetPen *pen, const GPtrArray *pieces, const TemplateNotes *notes, const Point *step);
 void           template_places_clear (TemplatePlaces *self);      /* frees what is in it */
-/** Paints what of it is of that ink; user units mm, 0, 0 the area's corner. */
-void           template_places_draw  (const SheetPen *pen, const TemplatePlaces *self, const TemplateNotes *notes, TemplateInk ink);
+/** Paints what of it is of that ink, of all that meets the box; user units mm, 0, 0 the area's corner. */
+void           template_places_draw  (const SheetPen *pen, const TemplatePlaces *self, const TemplateNotes *notes, Box seen, TemplateInk ink);

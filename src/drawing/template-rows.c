@@ -15,10 +15,14 @@ is_cut (double from, double size, double step)
   return cuts (from, size, step) > 0;
 }
 
-/* Behind the next edge, where fewer cut it from there on. */
+/* Behind the next edge, where fewer cut it from there on; in the middle of a tile what fills it. */
 static double
 off_edge_of (double place, double size, double step)
 {
+  const double clear = 1, beside = (step - size) / 2;      /* mm */
+
+  if (beside >= clear && beside < TEMPLATE_CLEAR)
+    return ceil ((place - TEMPLATE_CLEAR) / step) * step + beside;
   return cuts (place, size, step) > cuts (TEMPLATE_CLEAR, size, step) ? ceil (place / step) * step + TEMPLATE_CLEAR : place;
 }
 

@@ -10,8 +10,8 @@ typedef struct {
   Box taken;                 /* where no cell may lie; empty: nowhere */
 } TemplateRows;
 
-/** How far in from a tile's edge anything begins, mm. */
-static const double TEMPLATE_CLEAR = 4;
+/** How far in from a tile's edge anything begins, mm: beyond what the neighbour shows of it. */
+static const double TEMPLATE_CLEAR = 6;
 
 /** Lays the cells out, the highest first, each as far up as there is room, then as far left, so that no tile's edge cuts a name.
  *  Gives the size of the area from 0, 0 on. */

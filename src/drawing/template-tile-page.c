@@ -62,8 +62,8 @@ draw_trims (const SheetPen *pen, Box net, Neighbours beside)
     draw_cut_line (pen, net.min, (Point) { net.max.x, net.min.y });
 }
 
-/* What reaches over to a neighbour is shown as far as the paper has room; what only lies near the edge there is not. Words are each whole on
- * one page. */
+/* What reaches over to a neighbour is shown as far as the paper has room; what only lies near the edge, or beyond it, is not. Words are each
+ * whole on one page. */
 static void
 draw_content (const SheetPen *pen, const TemplateTilePage *self, size_t index, Neighbours beside)
 {
@@ -79,7 +79,7 @@ draw_content (const SheetPen *pen, const TemplateTilePage *self, size_t index, N
       cairo_rectangle (pen->cr, shown.min.x, shown.min.y, box_width (shown), box_height (shown));
       cairo_clip (pen->cr);
       cairo_translate (pen->cr, field.min.x + half - tile.min.x, field.min.y + half - tile.min.y);
-      template_places_draw (pen, self->places, self->notes, (TemplateInk) ink);
+      template_places_draw (pen, self->places, self->notes, box_grown (tile, 0.5), (TemplateInk) ink);
       cairo_restore (pen->cr);
     }
 }

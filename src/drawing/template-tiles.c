@@ -33,10 +33,11 @@ template_tile_box (const TemplateTiles *self, size_t index)
   return (Box) { { x, y }, { x + self->step.x, y + self->step.y } };
 }
 
-/* Across the edge between the two, not past its ends. */
+/* Across the edge between the two, not past its ends; lines are broad. */
 static bool
-reaches_over (Box box, Box tile, int right, int down)
+reaches_over (Box bounds, Box tile, int right, int down)
 {
+  const Box box = box_grown (bounds, 0.5);
   const Box other = { { tile.min.x + right * box_width (tile), tile.min.y + down * box_height (tile) },
                       { tile.max.x + right * box_width (tile), tile.max.y + down * box_height (tile) } };
 

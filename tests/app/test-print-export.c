@@ -158,7 +158,7 @@ preview_page (GtkWindow *dialog)
 static void
 await_page (GtkWindow *dialog, int page)
 {
-  enum { PAGES = 6 };
+  enum { PAGES = 8 };
   g_autofree char *words = g_strdup_printf ("Page %d of %d", page, PAGES);
 
   gui_await (GTK_WIDGET (dialog), words);

@@ -556,7 +556,7 @@ START_TEST (tiles_cut_and_laid_side_by_side_are_the_whole)
   cairo_surface_t *whole = picture_new (size, &cr), *glued = pasted (document, &paper, &places.tiles, size);
   pen = (SheetPen) { .cr = cr, .look = &look, .lettering = lettering_begin (cr, &look) };
   for (int ink = 0; ink < TEMPLATE_INK_COUNT; ink++)
-    template_places_draw (&pen, &places, &notes, (TemplateInk) ink);
+    template_places_draw (&pen, &places, &notes, (Box) { { 0, 0 }, size }, (TemplateInk) ink);
   cairo_surface_flush (whole);
   ck_assert_int_eq (lacking (whole, glued, paper.step, &inked), 0);
   ck_assert_int_eq (lacking (glued, whole, paper.step, &back), 0);
