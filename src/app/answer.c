@@ -2,7 +2,9 @@
 #include "app/answer.h"
 #include <glib/gi18n-lib.h>
 #include "app/answer-fields.h"
+#include "app/caption.h"
 #include "app/explain-button.h"
+#include "app/fit-offer.h"
 #include "app/group.h"
 #include "app/theme.h"
 #include "app/tooltip.h"
@@ -187,11 +189,9 @@ answer_mark_column (TrammelAnswer *self)
 
   self->mark_figure = answer_label ("answer-figure", "");
   self->mark_unit = answer_label ("answer-unit", "");
-  self->mark_place = answer_label ("dim-label", "");
-  gtk_label_set_wrap (GTK_LABEL (self->mark_place), TRUE);
+  self->mark_place = caption_new (NULL);
   gtk_label_set_max_width_chars (GTK_LABEL (self->mark_place), 22);
   gtk_label_set_width_chars (GTK_LABEL (self->mark_place), 16);
-  gtk_widget_add_css_class (self->mark_place, "caption");
   self->station_button = answer_button (self, self->mark_place, answer_open_station, _("Change the station of the balance mark"));
   gtk_box_append (GTK_BOX (column), answer_heading (self, _("Balance Mark"), EXPLAIN_MARK, "0"));
   gtk_box_append (GTK_BOX (column), answer_figure_line (self->mark_figure, self->mark_unit));
@@ -227,9 +227,7 @@ answer_margin_column (TrammelAnswer *self)
 
   self->margin_figure = answer_label ("answer-figure", "");
   self->margin_sigma = answer_label ("answer-sigma", "");
-  self->band_words = answer_label ("dim-label", "");
-  gtk_widget_add_css_class (self->band_words, "caption");
-  gtk_label_set_wrap (GTK_LABEL (self->band_words), TRUE);
+  self->band_words = caption_new (NULL);
   gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (swatch), 20);
   gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (swatch), 11);
   gtk_widget_set_valign (swatch, GTK_ALIGN_CENTER);
@@ -281,8 +279,7 @@ answer_mass_buttons (TrammelAnswer *self)
   GtkWidget *buttons = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
 
   self->type_mass = answer_action (self, _("Type the Mass"), NULL, G_CALLBACK (answer_want_mass));
-  self->airframe = answer_action (self, _("Usual Airframe"), _("Wing, tail and body get the usual lines of wood and covering, and the battery "
-                                                               "goes to where it then balances"), G_CALLBACK (answer_lay_airframe));
+  self->airframe = answer_action (self, _("Usual Airframe"), fit_offer_airframe_words (), G_CALLBACK (answer_lay_airframe));
   gtk_box_append (GTK_BOX (buttons), self->type_mass);
   gtk_box_append (GTK_BOX (buttons), self->airframe);
   return buttons;

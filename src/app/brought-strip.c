@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include "app/brought-offer.h"
 #include "app/brought-words.h"
+#include "app/caption.h"
 #include "app/first-frame.h"
 
 struct _TrammelBroughtStrip {
@@ -268,11 +269,7 @@ strip_build (TrammelBroughtStrip *self)
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_AUTOMATIC, GTK_POLICY_NEVER);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), row);
   gtk_accessible_update_property (GTK_ACCESSIBLE (scrolled), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Bring In Outline"), -1);
-  self->note = gtk_label_new (NULL);
-  gtk_label_set_wrap (GTK_LABEL (self->note), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (self->note), 0);
-  gtk_widget_add_css_class (self->note, "dim-label");
-  gtk_widget_add_css_class (self->note, "caption");
+  self->note = caption_new (NULL);
   gtk_box_append (GTK_BOX (inner), scrolled);
   gtk_box_append (GTK_BOX (inner), self->note);
   gtk_box_append (GTK_BOX (column), inner);

@@ -2,6 +2,7 @@
 #include "app/export-choices.h"
 #include <glib/gi18n-lib.h>
 #include "app/export-sheets.h"
+#include "app/focus-scroller.h"
 #include "app/length-row.h"
 #include "drawing/export-cutting.h"
 #include "drawing/paper.h"
@@ -10,10 +11,11 @@ struct _TrammelExportChoices {
   AdwPreferencesPage parent;
   AdwComboRow *sheet, *format, *list, *paper, *orientation, *halves, *lengths, *masses;
   GtkSpinButton *resolution;
-  GtkWidget *resolution_row, *page_group, *printer_group, *complaint;
+  GtkWidget *resolution_row, *page_group, *printer_group, *kerf_complaint, *printer_complaint;
   TrammelLengthRow *kerf, *short_side, *long_side;
   ExportOptions chosen;         /* what the rows show; what no row shows is kept */
   bool showing;                 /* the rows are being filled in, by nobody's hand */
+  bool typed;                   /* the last change was a character of a length */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelExportChoices, trammel_export_choices, ADW_TYPE_PREFERENCES_PAGE)
@@ -79,23 +81,38 @@ show_rows_that_matter (TrammelExportChoices *self)
   gtk_widget_set_visible (self->page_group, (matter & ~(guint) (CHOICE_LIST | CHOICE_PRINTER)) != 0);
 }
 
-static const char *
-choices_complaint (TrammelExportChoices *self)
+/* The first of the rows that have an effect whose text is no length; NULL when all are. */
+static TrammelLengthRow *
+row_at_fault (TrammelExportChoices *self)
 {
+  const struct { guint choice; TrammelLengthRow *row; } rows[] = {
+    { CHOICE_KERF, self->kerf }, { CHOICE_PRINTER, self->short_side }, { CHOICE_PRINTER, self->long_side } };
   const guint matter = export_choices_that_matter (&self->chosen);
-  const char *kerf = matter & CHOICE_KERF ? trammel_length_row_complaint (self->kerf) : NULL;
-  const char *reading = matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->short_side) : NULL;
 
-  return kerf != NULL ? kerf : reading != NULL ? reading : matter & CHOICE_PRINTER ? trammel_length_row_complaint (self->long_side) : NULL;
+  for (size_t i = 0; i < G_N_ELEMENTS (rows); i++)
+    if ((matter & rows[i].choice) != 0 && trammel_length_row_complaint (rows[i].row) != NULL)
+      return rows[i].row;
+  return NULL;
 }
 
 static void
+label_complain (GtkWidget *label, const char *sentence)
+{
+  if (sentence != NULL && !gtk_widget_get_visible (label))
+    focus_scroller_show (label);
+  gtk_label_set_text (GTK_LABEL (label), sentence != NULL ? sentence : "");
+  gtk_widget_set_visible (label, sentence != NULL);
+}
+
+/* Below the rows it is about. */
+static void
 show_complaint (TrammelExportChoices *self)
 {
-  const char *sentence = choices_complaint (self);
+  TrammelLengthRow *row = row_at_fault (self);
+  const char *sentence = row != NULL ? trammel_length_row_complaint (row) : NULL;
 
-  gtk_label_set_text (GTK_LABEL (self->complaint), sentence != NULL ? sentence : "");
-  gtk_widget_set_visible (self->complaint, sentence != NULL);
+  label_complain (self->kerf_complaint, row == self->kerf ? sentence : NULL);
+  label_complain (self->printer_complaint, row != self->kerf ? sentence : NULL);
 }
 
 /* Lengths are typed in the units of the sheet; what a printer draws, beside 100 mm, in millimetres. */
@@ -139,7 +156,24 @@ trammel_export_choices_options (TrammelExportChoices *self)
 bool
 trammel_export_choices_are_whole (TrammelExportChoices *self)
 {
-  return choices_complaint (self) == NULL;
+  return row_at_fault (self) == NULL;
+}
+
+bool
+trammel_export_choices_were_typed (TrammelExportChoices *self)
+{
+  return self->typed;
+}
+
+void
+trammel_export_choices_focus_fault (TrammelExportChoices *self)
+{
+  TrammelLengthRow *row = row_at_fault (self);
+
+  if (row == NULL)
+    return;
+  gtk_widget_grab_focus (GTK_WIDGET (row));
+  focus_scroller_show (row == self->kerf ? self->kerf_complaint : self->printer_complaint);
 }
 
 void
@@ -189,6 +223,14 @@ row_changed (TrammelExportChoices *self)
   g_signal_emit (self, choices_changed, 0);
 }
 
+static void
+length_changed (TrammelExportChoices *self)
+{
+  self->typed = true;
+  row_changed (self);
+  self->typed = false;
+}
+
 /* Another sheet begins with its own usual format. */
 static void
 sheet_changed (TrammelExportChoices *self)
@@ -218,7 +260,8 @@ bind_rows (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, resolution_row);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, page_group);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, printer_group);
-  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, complaint);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, kerf_complaint);
+  gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, printer_complaint);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, kerf);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, short_side);
   gtk_widget_class_bind_template_child (widget_class, TrammelExportChoices, long_side);
@@ -255,7 +298,7 @@ trammel_export_choices_init (TrammelExportChoices *self)
   for (size_t i = 0; i < G_N_ELEMENTS (combos); i++)
     g_signal_connect_swapped (combos[i], "notify::selected", G_CALLBACK (row_changed), self);
   for (size_t i = 0; i < G_N_ELEMENTS (lengths); i++)
-    g_signal_connect_swapped (lengths[i], "length-changed", G_CALLBACK (row_changed), self);
+    g_signal_connect_swapped (lengths[i], "length-changed", G_CALLBACK (length_changed), self);
   g_signal_connect_swapped (self->resolution, "value-changed", G_CALLBACK (row_changed), self);
   g_signal_connect_swapped (self->sheet, "notify::selected", G_CALLBACK (sheet_changed), self);
 }

@@ -15,7 +15,11 @@ void          trammel_export_choices_set     (TrammelExportChoices *self, const 
 ExportOptions trammel_export_choices_options (TrammelExportChoices *self);
 /** Whether every length that has an effect can be read. */
 bool          trammel_export_choices_are_whole (TrammelExportChoices *self);
+/** Whether what "choices-changed" tells was typed: more characters may follow. */
+bool          trammel_export_choices_were_typed (TrammelExportChoices *self);
 /** Puts the keyboard into the first row. */
 void          trammel_export_choices_focus   (TrammelExportChoices *self);
+/** Puts it into the first row that cannot be read, and shows what is said of it; nothing when all can. */
+void          trammel_export_choices_focus_fault (TrammelExportChoices *self);
 
 G_END_DECLS

@@ -8,6 +8,7 @@
 #include "app/export-preview.h"
 #include "app/export-sheets.h"
 #include "app/file-chooser.h"
+#include "app/help-window.h"
 #include "app/print-job.h"
 #include "app/row-names.h"
 
@@ -22,9 +23,13 @@ struct _TrammelExportDialog {
   TrammelExportPreview *preview;
   GtkWidget *complaint, *print_button, *export_button;
   bool asking;                  /* another dialog is asking where to */
+  guint drawing;                /* source that will draw what was typed; 0 none */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelExportDialog, trammel_export_dialog, ADW_TYPE_WINDOW)
+
+/* Who pauses for so long has typed what was to be typed. */
+enum { TYPING_MS = 500 };
 
 static const char document_ending[] = ".trammel";
 
@@ -39,24 +44,49 @@ dialog_refresh (TrammelExportDialog *self)
 }
 
 static void
+dialog_draw (gpointer dialog)
+{
+  TrammelExportDialog *self = dialog;
+  const ExportOptions options = trammel_export_choices_options (self->choices);
+
+  self->drawing = 0;
+  trammel_export_preview_set (self->preview, self->figures, &options);
+}
+
+/* What is being typed is drawn once it stands: a "9" on its way to "99.5" is no length that anybody means. Of what cannot be read the page before is
+ * right, and stays. */
+static void
 choices_changed (TrammelExportDialog *self)
 {
   const ExportOptions options = trammel_export_choices_options (self->choices);
 
   export_memory_keep (trammel_session_settings (trammel_window_session (self->window)), &options);
-  trammel_export_preview_set (self->preview, self->figures, &options);
+  g_clear_handle_id (&self->drawing, g_source_remove);
+  if (!trammel_export_choices_were_typed (self->choices))
+    dialog_draw (self);
+  else if (trammel_export_choices_are_whole (self->choices))
+    self->drawing = g_timeout_add_once (TYPING_MS, dialog_draw, self);
   dialog_refresh (self);
+}
+
+/* Its document's window may have gone meanwhile, and have taken it along. */
+static bool
+dialog_is_gone (TrammelExportDialog *self)
+{
+  return gtk_widget_in_destruction (GTK_WIDGET (self)) || !gtk_widget_get_realized (GTK_WIDGET (self));
 }
 
 /* One question at a time: a key pressed twice asks once. */
 static void
 dialog_ask (TrammelExportDialog *self, bool asking)
 {
+  if (dialog_is_gone (self))
+    return;
   self->asking = asking;
   dialog_refresh (self);
 }
 
-static void dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim aim, const char *complaint);
+static TrammelExportDialog *dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim aim, const char *complaint);
 
 /* Exporting */
 
@@ -82,11 +112,14 @@ dialog_proposal (TrammelExportDialog *self, const ExportOptions *options)
   return word == NULL ? g_steal_pointer (&title) : g_strdup_printf ("%s %s", title, word);
 }
 
-/* Nothing was written: what was chosen stands there again, with the reason. */
+/* Nothing was written: what was chosen stands there again, with the reason where there is one. */
 static void
-export_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence)
+export_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence, bool elsewhere)
 {
-  dialog_present (window, options, EXPORT_TO_FILE, sentence);
+  TrammelExportDialog *self = dialog_present (window, options, EXPORT_TO_FILE, sentence);
+
+  if (elsewhere)
+    gtk_widget_activate_action (GTK_WIDGET (self), "export.choose-place", NULL);
 }
 
 static void
@@ -142,7 +175,7 @@ printing_ended (const char *sentence, gpointer dialog)
 {
   g_autoptr (TrammelExportDialog) self = dialog;
 
-  if (gtk_widget_in_destruction (GTK_WIDGET (self)) || !gtk_widget_get_realized (GTK_WIDGET (self))) {
+  if (dialog_is_gone (self)) {
     if (sentence != NULL)
       trammel_window_tell (self->window, sentence);
     return;
@@ -198,6 +231,22 @@ dialog_add_page_keys (TrammelExportDialog *self)
   gtk_widget_add_controller (GTK_WIDGET (self), controller);
 }
 
+/* A key for what cannot be done yet leads to what stands in the way. */
+static gboolean
+key_acts (GtkWidget *dialog, GVariant *action, gpointer data)
+{
+  trammel_export_choices_focus_fault (TRAMMEL_EXPORT_DIALOG (dialog)->choices);
+  gtk_widget_activate_action (dialog, g_variant_get_string (action, NULL), NULL);
+  return TRUE;
+}
+
+static gboolean
+show_help (GtkWidget *dialog, GVariant *page, gpointer data)
+{
+  help_window_present (gtk_window_get_application (GTK_WINDOW (TRAMMEL_EXPORT_DIALOG (dialog)->window)), g_variant_get_string (page, NULL));
+  return TRUE;
+}
+
 /* The dialog */
 
 /* The window goes last: it may be the dialog's parent's only owner, and the parent is still asked when the dialog lets go of it. */
@@ -207,6 +256,7 @@ trammel_export_dialog_dispose (GObject *object)
   TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (object);
   g_autoptr (TrammelWindow) window = g_steal_pointer (&self->window);
 
+  g_clear_handle_id (&self->drawing, g_source_remove);
   g_clear_pointer (&self->figures, figures_unref);
   G_OBJECT_CLASS (trammel_export_dialog_parent_class)->dispose (object);
 }
@@ -228,8 +278,9 @@ trammel_export_dialog_class_init (TrammelExportDialogClass *klass)
   gtk_widget_class_install_action (widget_class, "export.choose-place", NULL, choose_place);
   gtk_widget_class_install_action (widget_class, "export.print", NULL, print_sheet);
   gtk_widget_class_add_binding_action (widget_class, GDK_KEY_Escape, 0, "window.close", NULL);
-  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_p, GDK_CONTROL_MASK, "export.print", NULL);
-  gtk_widget_class_add_binding_action (widget_class, GDK_KEY_e, GDK_CONTROL_MASK, "export.choose-place", NULL);
+  gtk_widget_class_add_binding (widget_class, GDK_KEY_F1, 0, show_help, "s", "sheets");
+  gtk_widget_class_add_binding (widget_class, GDK_KEY_p, GDK_CONTROL_MASK, key_acts, "s", "export.print");
+  gtk_widget_class_add_binding (widget_class, GDK_KEY_e, GDK_CONTROL_MASK, key_acts, "s", "export.choose-place");
 }
 
 static void
@@ -248,7 +299,7 @@ dialog_suggest (TrammelExportDialog *self, ExportAim aim)
   gtk_window_set_default_widget (GTK_WINDOW (self), button);
 }
 
-static void
+static TrammelExportDialog *
 dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim aim, const char *complaint)
 {
   TrammelExportDialog *self = g_object_new (trammel_export_dialog_get_type (), "transient-for", window, NULL);
@@ -266,6 +317,7 @@ dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim a
   row_names_give (GTK_WIDGET (self), _("Print or Export"));
   gtk_window_present (GTK_WINDOW (self));
   trammel_export_choices_focus (self->choices);
+  return self;
 }
 
 /* A printer has neither lists nor cuts: a sheet then stands there as a document, or the wall sheet does. */

@@ -1,46 +1,72 @@
 #include "trammel-config.h"
 #include "app/export-job.h"
 #include <glib/gi18n-lib.h>
+#include "app/replace-question.h"
 #include "app/window-private.h"
 
 /* Shorter work is done before anybody could read that it is under way. */
 enum { QUIET_MS = 500 };
 
+/* Held by whatever is under way: the thread, or the question. */
 typedef struct {
   Figures *figures;
   ExportOptions options;
   char *path;
-  ExportFailed failed;
-  TrammelWindow *window;        /* lent: the task keeps it */
+  ExportReturned returned;
+  TrammelWindow *window;
   GCancellable *cancellable;
+  GPtrArray *files;             /* as they will be written; NULL until they are made */
+  GPtrArray *in_the_way;        /* paths of those that are there; lent by `files` */
   guint timer;                  /* will say that it takes its time; 0 once said or done */
 } Job;
 
 static void
-job_free (gpointer data)
+job_clear (gpointer data)
 {
   Job *job = data;
 
   figures_unref (job->figures);
+  g_object_unref (job->window);
   g_object_unref (job->cancellable);
+  g_clear_pointer (&job->in_the_way, g_ptr_array_unref);
+  g_clear_pointer (&job->files, g_ptr_array_unref);
   g_free (job->path);
-  g_free (job);
 }
 
-/* The file is touched only when all of it is ready and nobody has changed their mind. */
 static void
-export_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
+job_unref (gpointer job)
+{
+  g_atomic_rc_box_release_full (job, job_clear);
+}
+
+/* All of it, before any file is touched. */
+static void
+make_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
+{
+  Job *job = data;
+  GError *error = NULL;
+
+  job->files = export_files (job->figures, &job->options, job->path, &error);
+  if (job->files != NULL)
+    job->in_the_way = export_files_in_the_way (job->files);
+  if (g_task_return_error_if_cancelled (task))
+    g_clear_error (&error);
+  else if (error != NULL)
+    g_task_return_error (task, error);
+  else
+    g_task_return_boolean (task, TRUE);
+}
+
+static void
+write_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 {
   const Job *job = data;
   GError *error = NULL;
-  g_autoptr (GPtrArray) files = export_files (job->figures, &job->options, job->path, &error);
 
-  if (g_task_return_error_if_cancelled (task)) {
-    g_clear_error (&error);
+  if (g_task_return_error_if_cancelled (task))
     return;
-  }
-  if (files != NULL && export_files_write (files, &error))
-    g_task_return_pointer (task, g_steal_pointer (&files), (GDestroyNotify) g_ptr_array_unref);
+  if (export_files_write (job->files, &error))
+    g_task_return_boolean (task, TRUE);
   else
     g_task_return_error (task, error);
 }
@@ -72,44 +98,82 @@ words_of_files (const GPtrArray *files)
 }
 
 static void
-export_arrived (GObject *window, GAsyncResult *result, gpointer data)
+job_start (Job *job, GTaskThreadFunc work, GAsyncReadyCallback arrived)
+{
+  g_autoptr (GTask) task = g_task_new (job->window, job->cancellable, arrived, NULL);
+
+  job->timer = g_timeout_add_once (QUIET_MS, job_say_busy, job);
+  /* Once written it is written: only what the thread itself gave up counts as cancelled. */
+  g_task_set_check_cancellable (task, FALSE);
+  g_task_set_task_data (task, g_atomic_rc_box_acquire (job), job_unref);
+  g_task_run_in_thread (task, work);
+}
+
+/* What the thread did is over; false when it came to nothing, which is said. */
+static bool
+job_went_well (Job *job, GAsyncResult *result)
+{
+  g_autoptr (GError) error = NULL;
+
+  g_clear_handle_id (&job->timer, g_source_remove);
+  trammel_window_tell_busy (job->window, NULL, job->cancellable);
+  if (g_task_propagate_boolean (G_TASK (result), &error))
+    return !window_is_gone (job->window);
+  if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED) && !window_is_gone (job->window))
+    job->returned (job->window, &job->options, error->message, false);
+  return false;
+}
+
+static void
+written (GObject *window, GAsyncResult *result, gpointer data)
 {
   Job *job = g_task_get_task_data (G_TASK (result));
   g_autofree char *folder = g_path_get_dirname (job->path);
   g_autoptr (GVariant) target = g_variant_ref_sink (g_variant_new_string (folder));
   g_autofree char *action = g_action_print_detailed_name ("app.open-folder", target);
-  g_autoptr (GError) error = NULL;
   g_autofree char *text = NULL;
-  g_autoptr (GPtrArray) files = NULL;
 
-  g_clear_handle_id (&job->timer, g_source_remove);
-  trammel_window_tell_busy (TRAMMEL_WINDOW (window), NULL, job->cancellable);
-  files = g_task_propagate_pointer (G_TASK (result), &error);
-  if (files == NULL) {
-    if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED) && !window_is_gone (TRAMMEL_WINDOW (window)))
-      job->failed (TRAMMEL_WINDOW (window), &job->options, error->message);
+  if (!job_went_well (job, result))
     return;
-  }
-  text = words_of_files (files);
-  trammel_window_toast (TRAMMEL_WINDOW (window), text, _("_Open Folder"), action);
+  text = words_of_files (job->files);
+  trammel_window_toast (job->window, text, _("_Open Folder"), action);
+}
+
+static void
+replacing_answered (ReplaceAnswer answer, gpointer data)
+{
+  Job *job = data;
+
+  if (answer == REPLACE_THEM)
+    job_start (job, write_in_thread, written);
+  else
+    job->returned (job->window, &job->options, NULL, answer == REPLACE_NOT_BUT_ELSEWHERE);
+}
+
+static void
+made (GObject *window, GAsyncResult *result, gpointer data)
+{
+  Job *job = g_task_get_task_data (G_TASK (result));
+
+  if (!job_went_well (job, result))
+    return;
+  if (job->files->len > 1 && job->in_the_way->len > 0)
+    replace_question_ask (GTK_WINDOW (job->window), job->in_the_way, replacing_answered, g_atomic_rc_box_acquire (job), job_unref);
+  else
+    job_start (job, write_in_thread, written);
 }
 
 void
-export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path, ExportFailed failed)
+export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path, ExportReturned returned)
 {
-  Job *job = g_new0 (Job, 1);
-  g_autoptr (GTask) task = NULL;
+  Job *job = g_atomic_rc_box_new0 (Job);
 
   job->figures = figures_ref (figures);
   job->options = *options;
   job->path = g_strdup (path);
-  job->failed = failed;
-  job->window = window;
+  job->returned = returned;
+  job->window = g_object_ref (window);
   job->cancellable = g_cancellable_new ();
-  job->timer = g_timeout_add_once (QUIET_MS, job_say_busy, job);
-  task = g_task_new (window, job->cancellable, export_arrived, NULL);
-  /* Once written it is written: only what the thread itself gave up counts as cancelled. */
-  g_task_set_check_cancellable (task, FALSE);
-  g_task_set_task_data (task, job, job_free);
-  g_task_run_in_thread (task, export_in_thread);
+  job_start (job, make_in_thread, made);
+  job_unref (job);
 }

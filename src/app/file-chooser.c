@@ -1,9 +1,9 @@
 #include "trammel-config.h"
 #include "app/file-chooser.h"
-#include <adwaita.h>
 #include <glib/gi18n-lib.h>
 #include "app/brought-io.h"
 #include "app/plan-kind.h"
+#include "app/replace-question.h"
 
 /* One question under way: kept until it is answered. */
 typedef struct {
@@ -52,10 +52,14 @@ question_accept (Question *question)
 }
 
 static void
-replace_answered (Question *question, const char *response)
+replace_answered (ReplaceAnswer answer, gpointer data)
 {
-  if (g_str_equal (response, "replace"))
+  Question *question = data;
+
+  if (answer == REPLACE_THEM)
     question_accept (question);
+  else if (answer == REPLACE_NOT_BUT_ELSEWHERE)
+    gtk_native_dialog_show (GTK_NATIVE_DIALOG (question->chooser));
   else
     question_refuse (question);
 }
@@ -64,15 +68,10 @@ replace_answered (Question *question, const char *response)
 static void
 question_ask_to_replace (Question *question)
 {
-  g_autofree char *name = g_path_get_basename (question->path);
-  GtkWidget *dialog = adw_message_dialog_new (question->parent, _("Replace File?"), NULL);
+  g_autoptr (GPtrArray) paths = g_ptr_array_new ();
 
-  adw_message_dialog_format_body (ADW_MESSAGE_DIALOG (dialog), _("There is a file called “%s” already. Replacing it loses what it holds."), name);
-  adw_message_dialog_add_responses (ADW_MESSAGE_DIALOG (dialog), "cancel", _("_Cancel"), "replace", _("_Replace"), NULL);
-  adw_message_dialog_set_response_appearance (ADW_MESSAGE_DIALOG (dialog), "replace", ADW_RESPONSE_DESTRUCTIVE);
-  adw_message_dialog_set_close_response (ADW_MESSAGE_DIALOG (dialog), "cancel");
-  g_signal_connect_swapped (dialog, "response", G_CALLBACK (replace_answered), question);
-  gtk_window_present (GTK_WINDOW (dialog));
+  g_ptr_array_add (paths, question->path);
+  replace_question_ask (question->parent, paths, replace_answered, question, NULL);
 }
 
 /* Whether the ending had to be added, and what then stands there would be lost unasked. */
@@ -94,6 +93,7 @@ chooser_answered (Question *question, int response)
 {
   g_autoptr (GFile) file = response == GTK_RESPONSE_ACCEPT ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (question->chooser)) : NULL;
 
+  g_free (question->path);
   question->path = file == NULL ? NULL : g_file_get_path (file);
   if (question->path == NULL)
     question_refuse (question);

@@ -2,6 +2,7 @@
 #include "app/fit-offer.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/caption.h"
 #include "figures/unweighed.h"
 #include "figures/usual-whole.h"
 
@@ -60,12 +61,8 @@ offer_words (const char *name, const char *left_out)
   GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
 
   gtk_box_append (GTK_BOX (words), offer_label (name, NULL));
-  if (left_out != NULL) {
-    GtkWidget *label = offer_label (left_out, "dim-label");
-
-    gtk_widget_add_css_class (label, "caption");
-    gtk_box_append (GTK_BOX (words), label);
-  }
+  if (left_out != NULL)
+    gtk_box_append (GTK_BOX (words), caption_new (left_out));
   gtk_widget_set_hexpand (words, TRUE);
   return words;
 }
@@ -108,6 +105,12 @@ offer_refill (Offer *self)
   gtk_label_set_text (GTK_LABEL (self->foot), words);
 }
 
+const char *
+fit_offer_airframe_words (void)
+{
+  return _("Wing, tail and body get the usual lines of wood and covering, and the battery goes to where it then balances");
+}
+
 /* On at first: parts alone balance far ahead of what they are built into. */
 static GtkWidget *
 offer_airframe (Offer *self)
@@ -122,7 +125,7 @@ offer_airframe (Offer *self)
   g_autofree char *words = g_strdup_printf (_("With the usual airframe, about %s"), mass);
   check = gtk_check_button_new_with_label (words);
   gtk_check_button_set_active (GTK_CHECK_BUTTON (check), TRUE);
-  gtk_widget_set_tooltip_text (check, _("Wing, tail and body get the usual lines of wood and covering, and the battery goes to where it then balances"));
+  gtk_widget_set_tooltip_text (check, fit_offer_airframe_words ());
   g_signal_connect_swapped (check, "toggled", G_CALLBACK (offer_refill), self);
   return check;
 }

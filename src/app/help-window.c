@@ -190,12 +190,15 @@ static HelpWindow *
 help_window_new (void)
 {
   HelpWindow *help = g_new0 (HelpWindow, 1);
+  g_autoptr (GtkWindowGroup) group = gtk_window_group_new ();
 
   help->window = g_object_new (ADW_TYPE_WINDOW, "title", _("Help"), "default-width", 860, "default-height", 640, NULL);
   adw_window_set_content (ADW_WINDOW (help->window), help_build (help));
   window_close_on (help->window, GDK_KEY_Escape, 0);
   window_close_on (help->window, GDK_KEY_w, GDK_CONTROL_MASK);
   g_object_set_data_full (G_OBJECT (help->window), "help", help, g_free);
+  /* A dialog that waits for an answer holds the windows of its group, and this one is read beside it. */
+  gtk_window_group_add_window (group, GTK_WINDOW (help->window));
   gtk_list_box_select_row (GTK_LIST_BOX (help->list), gtk_list_box_get_row_at_index (GTK_LIST_BOX (help->list), 0));
   return help;
 }

@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/part-controls.h"
 #include <glib/gi18n-lib.h>
+#include "app/caption.h"
 #include "app/piece-controls.h"
 #include "app/piece-edit.h"
 #include "document/changes.h"
@@ -180,12 +181,8 @@ room_ticked (GtkCheckButton *check, GtkWidget *control)
 static GtkWidget *
 room_words_new (void)
 {
-  GtkWidget *words = gtk_label_new (NULL);
+  GtkWidget *words = caption_new (NULL);
 
-  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (words), 0);
-  gtk_widget_add_css_class (words, "dim-label");
-  gtk_widget_add_css_class (words, "caption");
   gtk_widget_add_css_class (words, "room-words");
   gtk_widget_set_visible (words, FALSE);
   return words;

@@ -183,12 +183,12 @@ session_stepped (TrammelSession *self)
   g_signal_emit (self, signals[STATE_CHANGED], 0);
 }
 
-/* Marked as changed today; `takes` is taken. */
+/* A step was made today; `takes` is taken. */
 static Aeroplane *
 changed_today (Aeroplane *takes)
 {
   g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *today = g_strdup_printf ("%04d-%02d-%02d", g_date_time_get_year (now), g_date_time_get_month (now), g_date_time_get_day_of_month (now));
+  g_autofree char *today = g_date_time_format (now, "%Y-%m-%d");
   Aeroplane *made = aeroplane_with_changed (takes, today);
 
   aeroplane_unref (takes);
@@ -209,7 +209,7 @@ trammel_session_preview (TrammelSession *self, Aeroplane *takes)
 {
   if (takes == NULL)
     return;
-  history_preview (self->history, changed_today (takes));
+  history_preview (self->history, takes);
   session_changed (self);
 }
 
@@ -225,6 +225,9 @@ trammel_session_propose (TrammelSession *self, Aeroplane *takes)
 void
 trammel_session_settle (TrammelSession *self, const char *label)
 {
+  /* What is dragged has no day before it is a step. */
+  if (history_is_previewing (self->history))
+    history_preview (self->history, changed_today (aeroplane_ref ((Aeroplane *) history_now (self->history))));
   history_settle (self->history, label);
   session_stepped (self);
 }

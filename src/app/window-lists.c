@@ -6,8 +6,9 @@
 
 typedef struct { TrammelWindow *window; ReportList list; } Saving;
 
+/* A list is one file: the chooser asked whether it is to be replaced. */
 static void
-save_failed (TrammelWindow *window, const ExportOptions *options, const char *sentence)
+save_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence, bool elsewhere)
 {
   trammel_window_tell (window, sentence);
 }
@@ -30,7 +31,7 @@ place_chosen (const char *path, gpointer data)
 
   options.format = EXPORT_CSV;
   options.list = saving->list;
-  export_job_run (saving->window, trammel_session_figures (saving->window->session), &options, path, save_failed);
+  export_job_run (saving->window, trammel_session_figures (saving->window->session), &options, path, save_returned);
   place_refused (data);
 }
 

@@ -225,6 +225,26 @@ understand (const Wanted *wanted, ExportOptions *options, CommandStatus *status)
   return false;
 }
 
+/* Who names a file to write knows it; what several pages are called is made up from that name, and so each one that was there is told. */
+static void
+tell_replaced (const GPtrArray *paths)
+{
+  for (guint i = 0; i < paths->len; i++)
+    fprintf (stderr, _("Replaced %s, which was there.\n"), (const char *) paths->pdata[i]);
+}
+
+static bool
+write_files (const Figures *figures, const ExportOptions *options, const char *output, GError **error)
+{
+  g_autoptr (GPtrArray) files = export_files (figures, options, output, error), there = files ? export_files_in_the_way (files) : NULL;
+
+  if (!files || !export_files_write (files, error))
+    return false;
+  if (files->len > 1)
+    tell_replaced (there);
+  return true;
+}
+
 /* It is written whatever the figures are, and what is unsound of them is said: who prints it must know. */
 static CommandStatus
 export_file (const char *file, const ExportOptions *options, const char *output)
@@ -234,7 +254,7 @@ export_file (const char *file, const ExportOptions *options, const char *output)
 
   if (!figures)
     return COMMAND_PROBLEM;
-  if (!export_write (figures, options, output, &error))
+  if (!write_files (figures, options, output, &error))
     {
       fprintf (stderr, "%s\n", error->message);
       return COMMAND_PROBLEM;

@@ -174,6 +174,21 @@ export_files (const Figures *figures, const ExportOptions *options, const char *
   return made ? g_steal_pointer (&files) : NULL;
 }
 
+GPtrArray *
+export_files_in_the_way (const GPtrArray *files)
+{
+  GPtrArray *paths = g_ptr_array_new ();
+
+  for (guint i = 0; i < files->len; i++)
+    {
+      const ExportFile *file = files->pdata[i];
+
+      if (g_file_test (file->path, G_FILE_TEST_EXISTS))
+        g_ptr_array_add (paths, file->path);
+    }
+  return paths;
+}
+
 bool
 export_files_write (const GPtrArray *files, GError **error)
 {

@@ -22,7 +22,6 @@ typedef struct {
   size_t page;             /* PNG and SVG in memory: which one; the last where there are fewer */
   int dpi;                 /* PNG: 30..1200 */
   ReportList list;         /* CSV: which one */
-  char date[11];           /* "2026-11-25", for the title block and the PDF; "": of the document's last change; a line to fill in by hand where it says none */
 } ExportOptions;
 
 /** Wall sheet (files for cutting for a DXF), A4 landscape, 150 dpi, metric, the format by the file's ending (EXPORT_PNG for none it knows). */
@@ -45,6 +44,8 @@ bool export_write (const Figures *figures, const ExportOptions *options, const c
 typedef struct { char *path; GBytes *bytes; } ExportFile;
 /** All files of an export, in memory: ExportFile, freed with the array. NULL and the error on failure. */
 GPtrArray *export_files (const Figures *figures, const ExportOptions *options, const char *path, GError **error);
+/** Paths of those that would replace a file that is there; const char *, lent by `files`. The caller's. */
+GPtrArray *export_files_in_the_way (const GPtrArray *files);
 /** Writes them, each atomically; what fails ends it. */
 bool       export_files_write (const GPtrArray *files, GError **error);
 /** One page, list or set of figures in memory. */

@@ -96,11 +96,11 @@ wall_free (void *takes)
 }
 
 static SheetPages *
-wall_pages (const Figures *figures, const ExportOptions *options, const Paper *paper, GError **error)
+wall_pages (const Figures *figures, const ExportOptions *options, const Paper *paper, const char *day, GError **error)
 {
   static const SheetPagesKind kind = { .count = wall_count, .size = wall_size, .draw = wall_draw, .free = wall_free };
   const WallSheet sheet = {
-    .figures = figures, .units = options->units, .paper = paper, .portrait = options->portrait, .date = options->date };
+    .figures = figures, .units = options->units, .paper = paper, .portrait = options->portrait, .date = day };
   WallSheetLayout *layout = wall_sheet_layout_new (&sheet);
 
   if (layout != NULL)
@@ -111,13 +111,13 @@ wall_pages (const Figures *figures, const ExportOptions *options, const Paper *p
 
 /* An SVG is for cutting out of one piece: it is never tiled. */
 static SheetPages *
-template_pages (const Figures *figures, const ExportOptions *options, const Paper *paper, GError **error)
+template_pages (const Figures *figures, const ExportOptions *options, const Paper *paper, const char *day, GError **error)
 {
   g_autoptr (GPtrArray) pieces = flat_pieces_of (figures, options->units, options->halves);
   const char *title = wall_sheet_title (&(WallSheet) { .figures = figures });
   const TemplateSheet sheet = {
     .pieces = pieces, .title = title, .paper = paper, .portrait = options->portrait, .one_page = options->one_page || options->format == EXPORT_SVG,
-    .read_short = options->read_short, .read_long = options->read_long, .date = options->date };
+    .read_short = options->read_short, .read_long = options->read_long, .date = day };
   TemplateLayout *layout;
 
   if (pieces->len > 0)      /* without a wing there is nothing to cut out */
@@ -152,18 +152,31 @@ parts_free (void *takes)
 }
 
 static SheetPages *
-parts_pages (const Figures *figures, const ExportOptions *options, const Paper *paper)
+parts_pages (const Figures *figures, const ExportOptions *options, const Paper *paper, const char *day)
 {
   static const SheetPagesKind kind = { .count = parts_count, .size = parts_size, .draw = parts_draw, .free = parts_free };
-  const WallSheet sheet = { .figures = figures, .units = options->units, .paper = paper, .portrait = true, .date = options->date };
+  const WallSheet sheet = { .figures = figures, .units = options->units, .paper = paper, .portrait = true, .date = day };
 
   return sheet_pages_of (&kind, parts_sheet_layout_new (&sheet), wall_sheet_title (&sheet),
                          parts_sheet_subject ());
 }
 
+/* `day` is that of the aeroplane's last change, which every sheet shows. */
 static SheetPages *
-pages_dated (const Figures *figures, const ExportOptions *options, GError **error)
+pages_on (const Figures *figures, const ExportOptions *options, const Paper *paper, const char *day, GError **error)
 {
+  switch (options->sheet)
+    {
+    case EXPORT_TEMPLATE:    return template_pages (figures, options, paper, day, error);
+    case EXPORT_PARTS_SHEET: return parts_pages (figures, options, paper, day);
+    default:                 return wall_pages (figures, options, paper, day, error);
+    }
+}
+
+SheetPages *
+sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  const AeroplaneTraits traits = aeroplane_traits (figures->aeroplane);
   const Paper *paper = paper_find (options->paper);
 
   if (paper == NULL)
@@ -174,23 +187,8 @@ pages_dated (const Figures *figures, const ExportOptions *options, GError **erro
       g_set_error (error, EXPORT_ERROR, EXPORT_ERROR_PAPER, _("No paper is called “%s”. Known are: %s."), options->paper, known);
       return NULL;
     }
-  switch (options->sheet)
-    {
-    case EXPORT_TEMPLATE:    return template_pages (figures, options, paper, error);
-    case EXPORT_PARTS_SHEET: return parts_pages (figures, options, paper);
-    default:                 return wall_pages (figures, options, paper, error);
-    }
-}
-
-SheetPages *
-sheet_pages_new (const Figures *figures, const ExportOptions *options, GError **error)
-{
-  ExportOptions dated = *options;
-
-  if (dated.date[0] == '\0')
-    g_strlcpy (dated.date, aeroplane_traits (figures->aeroplane).changed, sizeof dated.date);
-  SheetPages *self = pages_dated (figures, &dated, error);
+  SheetPages *self = pages_on (figures, options, paper, traits.changed, error);
   if (self != NULL)
-    g_strlcpy (self->date, dated.date, sizeof self->date);
+    g_strlcpy (self->date, traits.changed, sizeof self->date);
   return self;
 }

@@ -3,12 +3,6 @@
 #include "app/strip.h"
 #include "support/export-stage.h"
 
-static GdkPaintable *
-preview_page (GtkWindow *dialog)
-{
-  return gtk_picture_get_paintable (GTK_PICTURE (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_PICTURE)));
-}
-
 static char *
 exported (TrammelWindow *window, const char *format, const char *name, gsize *length)
 {
@@ -18,8 +12,7 @@ exported (TrammelWindow *window, const char *format, const char *name, gsize *le
 
   if (format != NULL)
     stage_pick (dialog, "Format", format);
-  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
-  stage_choose ("Export", stage_path (name), true);
+  export_to (dialog, stage_path (name));
   gui_await (GTK_WIDGET (window), toast);
   gui_await (GTK_WIDGET (window), "Open Folder");
   ck_assert (g_file_get_contents (stage_path (name), &bytes, length, NULL));
@@ -36,7 +29,7 @@ static const struct { const char *format, *name, *begins; } formats[] = {
 
 START_TEST (each_format_is_written_and_said_in_a_toast)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   gsize length = 0;
   g_autofree char *bytes = exported (window, formats[_i].format, formats[_i].name, &length);
 
@@ -49,7 +42,7 @@ END_TEST
 
 START_TEST (the_export_dialog_begins_at_its_first_choice_and_export_is_its_default)
 {
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
   GtkWidget *focus = gtk_root_get_focus (GTK_ROOT (dialog)), *first = gui_await (GTK_WIDGET (dialog), "Sheet");
 
   ck_assert_ptr_nonnull (focus);
@@ -72,7 +65,7 @@ dialog_complains (gpointer nothing)
 /* The system's own folder of processes takes no files. */
 START_TEST (an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen)
 {
-  GtkWindow *dialog = export_dialog (racer ()), *chooser;
+  GtkWindow *dialog = export_dialog (stage_racer ()), *chooser;
 
   stage_pick (dialog, "Format", "Document (PDF)");
   stage_pick (dialog, "Paper", "A3");
@@ -119,13 +112,12 @@ export_for_long (TrammelWindow *window, const char *path)
   gtk_widget_grab_focus (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_SPIN_BUTTON));
   gui_key ("<Control>a");
   gui_type ("300\t");
-  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
-  stage_choose ("Export", path, true);
+  export_to (dialog, path);
 }
 
 START_TEST (a_long_export_says_so_and_can_be_cancelled)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   const char *path = stage_path ("large.png");
 
   export_for_long (window, path);
@@ -140,7 +132,7 @@ END_TEST
 
 START_TEST (a_window_closed_during_an_export_is_closed)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
 
   export_for_long (window, stage_path ("large.png"));
   gui_key ("<Control>w");
@@ -178,7 +170,7 @@ START_TEST (open_folder_opens_the_folder_of_the_export)
   const char *note = stage_path ("opened");
   g_autofree char *folder = g_path_get_dirname (note);
   g_autofree char *text = NULL;
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   gsize length;
 
   desktop_opens_folders_with (note);
@@ -192,13 +184,11 @@ END_TEST
 
 START_TEST (the_preview_is_the_page_and_turns_with_the_orientation)
 {
-  GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
+  GtkWindow *dialog = export_dialog (stage_racer ());
 
   /* ISO 216: the sides of A4 are 297 and 210 mm; a preview's pixels round by less than one. */
   ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 297.0 / 210, 0.005);
   stage_pick (dialog, "Orientation", "Portrait");
-  ck_assert (gui_wait (preview_is_settled, preview));
   ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 210.0 / 297, 0.005);
 }
 END_TEST
@@ -206,21 +196,18 @@ END_TEST
 /* ANSI/ASME Y14.1 (from memory): D is 34 × 22 in, as it lies. */
 START_TEST (every_paper_that_is_known_is_offered)
 {
-  GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
+  GtkWindow *dialog = export_dialog (stage_racer ());
 
   stage_pick (dialog, "Paper", "A0");
-  ck_assert (gui_wait (preview_is_settled, preview));
   ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 1189.0 / 841, 0.005);
   stage_pick (dialog, "Paper", "ANSI D");
-  ck_assert (gui_wait (preview_is_settled, preview));
   ck_assert_double_eq_tol (gdk_paintable_get_intrinsic_aspect_ratio (preview_page (dialog)), 34.0 / 22, 0.005);
 }
 END_TEST
 
 START_TEST (a_list_has_neither_paper_nor_dots)
 {
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
 
   stage_pick (dialog, "Format", "Document (PDF)");
   ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (dialog), "Paper"));
@@ -230,6 +217,65 @@ START_TEST (a_list_has_neither_paper_nor_dots)
   gui_key ("Escape");
   gui_settle ();
   ck_assert (!gui_window_is_there ("Print or Export"));
+}
+END_TEST
+
+static bool
+is_png (const char *path)
+{
+  g_autofree char *bytes = NULL;
+  gsize length;
+
+  return g_file_get_contents (path, &bytes, &length, NULL) && length > 8 && memcmp (bytes, "\x89PNG", 4) == 0;
+}
+
+/* The template's pages as pictures, where the first and the third of that name are there and no pictures. */
+static TrammelWindow *
+template_over_others (void)
+{
+  TrammelWindow *window = stage_racer ();
+  GtkWindow *dialog = export_dialog (window);
+
+  ck_assert (g_file_set_contents (stage_path ("template-1.png"), "other", -1, NULL));
+  ck_assert (g_file_set_contents (stage_path ("template-3.png"), "other", -1, NULL));
+  stage_pick (dialog, "Sheet", "Template");
+  stage_pick (dialog, "Format", "Picture (PNG)");
+  export_to (dialog, stage_path ("template.png"));
+  return window;
+}
+
+START_TEST (several_pages_replace_what_is_there_once_that_is_answered)
+{
+  TrammelWindow *window = template_over_others ();
+  GtkWidget *replace = stage_answer ("Replace Files?", "Replace");
+
+  gui_await (gtk_widget_get_ancestor (replace, GTK_TYPE_WINDOW),
+             "There are files called “template-1.png” to “template-3.png” already. Replacing them loses what they hold.");
+  ck_assert (!is_png (stage_path ("template-1.png")) && !g_file_test (stage_path ("template-2.png"), G_FILE_TEST_EXISTS));
+  gui_click (replace);
+  gui_await (GTK_WIDGET (window), "Open Folder");
+  ck_assert (is_png (stage_path ("template-1.png")) && is_png (stage_path ("template-2.png")) && is_png (stage_path ("template-3.png")));
+}
+END_TEST
+
+START_TEST (several_pages_get_another_name_and_leave_what_is_there)
+{
+  TrammelWindow *window = template_over_others ();
+
+  gui_click (stage_answer ("Replace Files?", "Choose Another Name…"));
+  stage_choose ("Export", stage_path ("elsewhere.png"), true);
+  gui_await (GTK_WIDGET (window), "Open Folder");
+  ck_assert (is_png (stage_path ("elsewhere-1.png")) && is_png (stage_path ("elsewhere-3.png")));
+  ck_assert (!is_png (stage_path ("template-1.png")) && !is_png (stage_path ("template-3.png")));
+}
+END_TEST
+
+START_TEST (pages_that_are_to_replace_nothing_come_back_to_be_chosen_otherwise)
+{
+  template_over_others ();
+  gui_click (stage_answer ("Replace Files?", "Cancel"));
+  gui_await (GTK_WIDGET (gui_await_window ("Print or Export")), "Picture (PNG)");
+  ck_assert (!is_png (stage_path ("template-1.png")) && !g_file_test (stage_path ("template-2.png"), G_FILE_TEST_EXISTS));
 }
 END_TEST
 
@@ -244,6 +290,9 @@ case_of_exports (void)
   tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
   tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
   tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
+  tcase_add_test (tests, several_pages_replace_what_is_there_once_that_is_answered);
+  tcase_add_test (tests, several_pages_get_another_name_and_leave_what_is_there);
+  tcase_add_test (tests, pages_that_are_to_replace_nothing_come_back_to_be_chosen_otherwise);
   tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
   tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
   tcase_add_test (tests, every_paper_that_is_known_is_offered);
@@ -254,14 +303,7 @@ case_of_exports (void)
 int
 main (void)
 {
-  Suite *suite = suite_create ("export-dialog");
   TCase *cases[] = { case_of_exports () };
 
-  gui_begin ();
-  for (size_t i = 0; i < G_N_ELEMENTS (cases); i++) {
-    tcase_set_timeout (cases[i], 120);
-    tcase_add_checked_fixture (cases[i], stage_raise, stage_strike);
-    suite_add_tcase (suite, cases[i]);
-  }
-  return gui_run (suite);
+  return stage_run ("export-dialog", cases, G_N_ELEMENTS (cases));
 }

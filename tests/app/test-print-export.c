@@ -5,12 +5,6 @@
 
 /* Sheets */
 
-static GtkWidget *
-row (GtkWindow *dialog, const char *title)
-{
-  return gui_find (GTK_WIDGET (dialog), title);
-}
-
 /* Which rows each sheet shows in its usual format. */
 static const struct { const char *sheet; const char *format; const char *there[5], *not_there[6]; bool printed; } sheets[] = {
   { "Wall Sheet", "Picture (PNG)", { "Paper", "Orientation", "Masses", "Dots to the inch" }, { "Halves", "Kerf, how wide a cut is", "100 mm on the short side" }, true },
@@ -22,27 +16,27 @@ static const struct { const char *sheet; const char *format; const char *there[5
 
 START_TEST (each_sheet_shows_the_rows_that_have_an_effect_on_it)
 {
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
 
   if (_i > 0)
     stage_pick (dialog, "Sheet", sheets[_i].sheet);
   gui_await (GTK_WIDGET (dialog), sheets[_i].format);
   for (size_t i = 0; i < G_N_ELEMENTS (sheets[_i].there) && sheets[_i].there[i] != NULL; i++)
-    ck_assert_msg (row (dialog, sheets[_i].there[i]) != NULL, "%s has no %s", sheets[_i].sheet, sheets[_i].there[i]);
+    ck_assert_msg (export_row (dialog, sheets[_i].there[i]) != NULL, "%s has no %s", sheets[_i].sheet, sheets[_i].there[i]);
   for (size_t i = 0; i < G_N_ELEMENTS (sheets[_i].not_there) && sheets[_i].not_there[i] != NULL; i++)
-    ck_assert_msg (row (dialog, sheets[_i].not_there[i]) == NULL, "%s has %s", sheets[_i].sheet, sheets[_i].not_there[i]);
-  ck_assert (gtk_widget_get_sensitive (row (dialog, "Print…")) == sheets[_i].printed);
+    ck_assert_msg (export_row (dialog, sheets[_i].not_there[i]) == NULL, "%s has %s", sheets[_i].sheet, sheets[_i].not_there[i]);
+  ck_assert (gtk_widget_get_sensitive (export_row (dialog, "Print…")) == sheets[_i].printed);
 }
 END_TEST
 
 START_TEST (a_template_on_one_page_of_its_own_size_has_no_orientation)
 {
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
 
   stage_pick (dialog, "Sheet", "Template");
-  ck_assert_ptr_nonnull (row (dialog, "Orientation"));
+  ck_assert_ptr_nonnull (export_row (dialog, "Orientation"));
   stage_pick (dialog, "Paper", "One large page");
-  ck_assert_ptr_null (row (dialog, "Orientation"));
+  ck_assert_ptr_null (export_row (dialog, "Orientation"));
   stage_pick (dialog, "Sheet", "Wall Sheet");
   gui_await (GTK_WIDGET (dialog), "A4");
   stage_pick (dialog, "Sheet", "Template");
@@ -52,7 +46,7 @@ END_TEST
 
 START_TEST (what_was_chosen_last_stands_there_when_the_dialog_opens_again)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   GtkWindow *dialog = export_dialog (window);
 
   stage_pick (dialog, "Sheet", "Template");
@@ -67,24 +61,15 @@ START_TEST (what_was_chosen_last_stands_there_when_the_dialog_opens_again)
 }
 END_TEST
 
-static void
-type_into (GtkWindow *dialog, const char *title, const char *text)
-{
-  gtk_widget_grab_focus (gui_await (GTK_WIDGET (dialog), title));
-  gui_key ("<Control>a");
-  gui_type (text);
-  gui_settle ();
-}
-
 START_TEST (what_a_printer_draws_is_kept_for_the_next_time_the_program_runs)
 {
   TrammelSettings *settings = trammel_application_settings (stage_application ());
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
   g_autoptr (TrammelSettings) next = NULL;
 
   stage_pick (dialog, "Sheet", "Template");
-  type_into (dialog, "100 mm on the short side", "99.4");
-  type_into (dialog, "100 mm on the long side", "100.5");
+  export_type (dialog, "100 mm on the short side", "99.4");
+  export_type (dialog, "100 mm on the long side", "100.5");
   next = trammel_settings_new ();
   ck_assert_double_eq (trammel_settings_printer_reading (next).short_side, 99.4);
   ck_assert_double_eq (trammel_settings_printer_reading (next).long_side, 100.5);
@@ -95,16 +80,16 @@ END_TEST
 START_TEST (a_printer_that_is_off_by_more_than_a_tenth_is_not_believed)
 {
   TrammelSettings *settings = trammel_application_settings (stage_application ());
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
 
   stage_pick (dialog, "Sheet", "Template");
-  type_into (dialog, "100 mm on the short side", "89");
+  export_type (dialog, "100 mm on the short side", "89");
   gui_await (GTK_WIDGET (dialog), "A printer that is off draws 100 mm between 90 and 110 mm long; measure the lines on the page again.");
-  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Export…")));
-  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
+  ck_assert (!gtk_widget_get_sensitive (export_row (dialog, "Export…")));
+  ck_assert (!gtk_widget_get_sensitive (export_row (dialog, "Print…")));
   ck_assert_double_eq (trammel_settings_printer_reading (settings).short_side, 100);
-  type_into (dialog, "100 mm on the short side", "100");
-  ck_assert (gtk_widget_get_sensitive (row (dialog, "Export…")));
+  export_type (dialog, "100 mm on the short side", "100");
+  ck_assert (gtk_widget_get_sensitive (export_row (dialog, "Export…")));
 }
 END_TEST
 
@@ -119,9 +104,75 @@ count_of_choosers (void)
   return count;
 }
 
+static bool
+is_in_sight (gpointer widget)
+{
+  GtkWidget *scroller = gtk_widget_get_ancestor (widget, GTK_TYPE_SCROLLED_WINDOW);
+  graphene_rect_t place;
+
+  return gtk_widget_compute_bounds (widget, scroller, &place) && place.origin.y >= 0
+         && place.origin.y + place.size.height <= gtk_widget_get_height (scroller);
+}
+
+START_TEST (what_is_wrong_with_a_length_comes_into_sight_and_export_leads_to_it)
+{
+  GtkWindow *dialog = export_dialog (stage_racer ());
+  GtkWidget *across, *sentence;
+
+  stage_pick (dialog, "Sheet", "Template");
+  across = gui_await (GTK_WIDGET (dialog), "100 mm on the short side");
+  export_type (dialog, "100 mm on the short side", "89");
+  sentence = gui_await (GTK_WIDGET (dialog), "A printer that is off draws 100 mm between 90 and 110 mm long; measure the lines on the page again.");
+  ck_assert (gui_wait (is_in_sight, sentence));
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (dialog), "Sheet"));
+  gui_wait_ms (200);
+  ck_assert (!is_in_sight (sentence));
+  gui_key ("<Control>e");
+  ck_assert (gtk_widget_is_ancestor (gtk_root_get_focus (GTK_ROOT (dialog)), across));
+  ck_assert (gui_wait (is_in_sight, sentence));
+  ck_assert_uint_eq (count_of_choosers (), 0);
+}
+END_TEST
+
+/* "9" and "99" are on the way to "99.5". */
+START_TEST (the_page_before_stays_until_a_length_is_typed_to_its_end)
+{
+  GtkWindow *dialog = export_dialog (stage_racer ());
+  GdkPaintable *before;
+
+  stage_pick (dialog, "Sheet", "Template");
+  before = g_object_ref (preview_page (dialog));
+  export_type (dialog, "100 mm on the short side", "9");
+  gui_wait_ms (1000);
+  ck_assert_ptr_eq (preview_page (dialog), before);
+  gui_type ("9.5");
+  ck_assert_ptr_eq (preview_page (dialog), before);
+  gui_wait_ms (1000);
+  ck_assert_ptr_ne (preview_page (dialog), before);
+  export_type (dialog, "100 mm on the short side", "100");
+  g_object_unref (before);
+}
+END_TEST
+
+START_TEST (the_key_for_help_opens_the_page_of_sheets_beside_the_dialog)
+{
+  GtkWindow *dialog = export_dialog (stage_racer ()), *help;
+
+  gui_key ("F1");
+  help = gui_await_window ("Help");
+  gui_present (help);
+  gui_await (gui_await (GTK_WIDGET (help), "Page"), "Sheets for the Shop");
+  gui_click (gui_await (GTK_WIDGET (help), "Cautions"));
+  gui_await (GTK_WIDGET (help), "Keep clear of propellers; take the propeller off for bench work.");
+  gui_key ("Escape");
+  gui_settle ();
+  gui_present (dialog);
+}
+END_TEST
+
 START_TEST (a_place_is_asked_for_once_however_often_export_is_pressed)
 {
-  GtkWindow *dialog = export_dialog (racer ()), *chooser;
+  GtkWindow *dialog = export_dialog (stage_racer ()), *chooser;
 
   gtk_widget_activate_action (GTK_WIDGET (dialog), "export.choose-place", NULL);
   gtk_widget_activate_action (GTK_WIDGET (dialog), "export.choose-place", NULL);
@@ -131,13 +182,13 @@ START_TEST (a_place_is_asked_for_once_however_often_export_is_pressed)
   gui_key ("Escape");
   gui_settle ();
   gui_present (dialog);
-  ck_assert (gtk_widget_get_sensitive (row (dialog, "Export…")));
+  ck_assert (gtk_widget_get_sensitive (export_row (dialog, "Export…")));
 }
 END_TEST
 
 START_TEST (a_document_that_goes_takes_its_dialog_along)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   GtkWindow *dialog = g_object_ref (export_dialog (window));
 
   gtk_window_destroy (GTK_WINDOW (window));
@@ -147,12 +198,6 @@ START_TEST (a_document_that_goes_takes_its_dialog_along)
   gui_settle ();
 }
 END_TEST
-
-static GdkPaintable *
-preview_page (GtkWindow *dialog)
-{
-  return gtk_picture_get_paintable (GTK_PICTURE (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_PICTURE)));
-}
 
 /* The template of a wing of 640 mm takes several pages of A4: the first tells how they are put together, the others hold it. */
 static void
@@ -166,22 +211,21 @@ await_page (GtkWindow *dialog, int page)
 
 START_TEST (the_page_keys_turn_the_pages_of_a_template)
 {
-  GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *preview = gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
+  GtkWindow *dialog = export_dialog (stage_racer ());
   GdkPaintable *first;
 
   stage_pick (dialog, "Sheet", "Template");
-  ck_assert (gui_wait (preview_is_settled, preview));
   await_page (dialog, 1);
-  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Previous page")));
-  first = preview_page (dialog);
+  ck_assert (!gtk_widget_get_sensitive (export_row (dialog, "Previous page")));
+  first = g_object_ref (preview_page (dialog));
   gui_key ("Page_Down");
   await_page (dialog, 2);
   ck_assert_ptr_ne (preview_page (dialog), first);
-  gui_click (row (dialog, "Next page"));
+  gui_click (export_row (dialog, "Next page"));
   await_page (dialog, 3);
   gui_key ("Page_Up");
   await_page (dialog, 2);
+  g_object_unref (first);
 }
 END_TEST
 
@@ -189,17 +233,17 @@ END_TEST
 
 START_TEST (ctrl_p_opens_the_dialog_with_print_as_its_default_and_a_sheet_that_can_be_printed)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   GtkWindow *dialog = export_dialog (window);
 
   stage_pick (dialog, "Format", "Figures (JSON)");
-  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
+  ck_assert (!gtk_widget_get_sensitive (export_row (dialog, "Print…")));
   gui_key ("Escape");
   gui_settle ();
   gui_key ("<Control>p");
   dialog = gui_await_window ("Print or Export");
   ck_assert_ptr_eq (gtk_window_get_default_widget (dialog), gui_await (GTK_WIDGET (dialog), "Print…"));
-  ck_assert (gtk_widget_get_sensitive (row (dialog, "Print…")));
+  ck_assert (gtk_widget_get_sensitive (export_row (dialog, "Print…")));
   gui_await (GTK_WIDGET (dialog), "Document (PDF)");
 }
 END_TEST
@@ -213,15 +257,15 @@ print_dialog (GtkWindow *dialog)
 
 START_TEST (the_desktops_print_dialog_left_again_leaves_the_sheet_as_it_was)
 {
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
 
   gui_present (print_dialog (dialog));
-  ck_assert (!gtk_widget_get_sensitive (row (dialog, "Print…")));
+  ck_assert (!gtk_widget_get_sensitive (export_row (dialog, "Print…")));
   gui_key ("Escape");
   gui_settle ();
   ck_assert (!gui_window_is_there ("Print"));
   gui_present (dialog);
-  ck_assert (gtk_widget_get_sensitive (row (dialog, "Print…")));
+  ck_assert (gtk_widget_get_sensitive (export_row (dialog, "Print…")));
 }
 END_TEST
 
@@ -275,7 +319,7 @@ START_TEST (a_print_is_one_page_of_the_papers_size)
 
   g_strlcpy (options.paper, prints[_i].paper, sizeof options.paper);
   options.portrait = prints[_i].portrait;
-  document = print_read_again (racer (), &options);
+  document = print_read_again (stage_racer (), &options);
   ck_assert_int_eq (poppler_document_get_n_pages (document), 1);
   page = poppler_document_get_page (document, 0);
   poppler_page_get_size (page, &width, &height);
@@ -288,7 +332,7 @@ END_TEST
 
 START_TEST (a_print_is_named_after_the_aeroplane_and_its_sheet)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   const ExportOptions options = export_default_options ("wall.pdf");
   SheetPages *pages = sheet_pages_new (trammel_session_figures (trammel_window_session (window)), &options, NULL);
   g_autoptr (GtkPrintOperation) operation = print_job_operation (pages);
@@ -309,6 +353,9 @@ case_of_sheets (void)
   tcase_add_test (tests, what_was_chosen_last_stands_there_when_the_dialog_opens_again);
   tcase_add_test (tests, what_a_printer_draws_is_kept_for_the_next_time_the_program_runs);
   tcase_add_test (tests, a_printer_that_is_off_by_more_than_a_tenth_is_not_believed);
+  tcase_add_test (tests, what_is_wrong_with_a_length_comes_into_sight_and_export_leads_to_it);
+  tcase_add_test (tests, the_page_before_stays_until_a_length_is_typed_to_its_end);
+  tcase_add_test (tests, the_key_for_help_opens_the_page_of_sheets_beside_the_dialog);
   tcase_add_test (tests, the_page_keys_turn_the_pages_of_a_template);
   tcase_add_test (tests, a_place_is_asked_for_once_however_often_export_is_pressed);
   tcase_add_test (tests, a_document_that_goes_takes_its_dialog_along);
@@ -330,14 +377,7 @@ case_of_prints (void)
 int
 main (void)
 {
-  Suite *suite = suite_create ("print-export");
   TCase *cases[] = { case_of_sheets (), case_of_prints () };
 
-  gui_begin ();
-  for (size_t i = 0; i < G_N_ELEMENTS (cases); i++) {
-    tcase_set_timeout (cases[i], 120);
-    tcase_add_checked_fixture (cases[i], stage_raise, stage_strike);
-    suite_add_tcase (suite, cases[i]);
-  }
-  return gui_run (suite);
+  return stage_run ("print-export", cases, G_N_ELEMENTS (cases));
 }

@@ -4,12 +4,6 @@
 #include "app/strip.h"
 #include "support/stage.h"
 
-static TrammelWindow *
-racer (void)
-{
-  return stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
-}
-
 static GtkWidget *
 find (TrammelWindow *window, const char *words)
 {
@@ -71,7 +65,7 @@ END_TEST
 
 START_TEST (units_chosen_in_preferences_are_the_windows_at_once)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   GtkWindow *preferences;
 
   gui_key ("<Control>comma");
@@ -96,7 +90,7 @@ START_TEST (each_switch_of_the_sheet_is_kept)
   TrammelSettings *settings = trammel_application_settings (stage_application ());
   GtkWindow *preferences;
 
-  racer ();
+  stage_racer ();
   gui_key ("<Control>comma");
   preferences = gui_await_window ("Preferences");
   gui_present (preferences);
@@ -113,7 +107,7 @@ END_TEST
 START_TEST (the_view_menu_and_the_preferences_are_one_choice)
 {
   TrammelSettings *settings = trammel_application_settings (stage_application ());
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   g_autoptr (GVariant) state = NULL;
 
   gui_key ("F10");
@@ -132,7 +126,7 @@ START_TEST (help_opens_with_its_key_follows_its_list_and_closes_with_escape)
 {
   GtkWindow *help;
 
-  racer ();
+  stage_racer ();
   gui_key ("F1");
   help = gui_await_window ("Help");
   gui_present (help);
@@ -153,7 +147,7 @@ START_TEST (the_key_for_help_opens_the_page_about_the_tool_in_hand)
   GtkWindow *help;
   GtkWidget *page;
 
-  racer ();
+  stage_racer ();
   gui_key (tools[_i].key);
   gui_settle ();
   gui_key ("F1");
@@ -168,7 +162,7 @@ END_TEST
 
 START_TEST (about_and_shortcuts_open_from_menu_and_key)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
 
   gui_key ("F10");
   gui_click (find (window, "About Trammel"));
@@ -193,7 +187,7 @@ focus_is_below (TrammelWindow *window, const char *words)
 
 START_TEST (f6_goes_from_tools_to_sheet_to_panel_and_back)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
 
   gtk_widget_grab_focus (find (window, "Sheet"));
   gui_key ("F6");
@@ -217,7 +211,7 @@ racers_sheet (TrammelWindow *window)
 /* What is typed and not yet taken goes back with it. */
 START_TEST (esc_leaves_a_field_of_the_panel_and_esc_again_selects_nothing)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
 
   gtk_widget_grab_focus (racers_sheet (window));
   gui_key ("Tab");
@@ -243,7 +237,7 @@ END_TEST
 START_TEST (f9_folds_the_panel_away_and_the_fold_is_remembered)
 {
   TrammelSettings *settings = trammel_application_settings (stage_application ());
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
 
   gui_key ("F9");
   ck_assert (!trammel_settings_flag (settings, SHOW_PANEL));
@@ -256,7 +250,7 @@ END_TEST
 
 START_TEST (the_answer_takes_the_keyboard_even_from_a_folded_panel)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
 
   gui_key ("F9");
   gui_key ("<Control><Shift>a");
@@ -284,7 +278,7 @@ zoom_is_not_told (gpointer data)
 
 START_TEST (zoom_follows_its_keys_from_anywhere)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   GtkInscription *zoom = GTK_INSCRIPTION (gui_find_type (find (window, "Zoom"), GTK_TYPE_INSCRIPTION));
   g_autofree char *before = g_strdup (gtk_inscription_get_text (zoom));
   ZoomTold as_before = { zoom, before }, true_size = { zoom, "100\u00a0%" };
@@ -300,7 +294,7 @@ END_TEST
 
 START_TEST (of_two_works_under_way_the_end_of_the_first_does_not_hide_the_other)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   g_autoptr (GCancellable) first = g_cancellable_new (), second = g_cancellable_new ();
 
   trammel_window_tell_busy (window, "Looking…", first);
@@ -317,7 +311,7 @@ END_TEST
 
 START_TEST (the_end_of_a_work_does_not_hide_what_was_said_meanwhile)
 {
-  TrammelWindow *window = racer ();
+  TrammelWindow *window = stage_racer ();
   g_autoptr (GCancellable) work = g_cancellable_new ();
 
   trammel_window_tell_busy (window, "Looking…", work);
@@ -371,14 +365,7 @@ case_of_places (void)
 int
 main (void)
 {
-  Suite *suite = suite_create ("window-dialogs");
   TCase *cases[] = { case_of_starting (), case_of_choices (), case_of_places () };
 
-  gui_begin ();
-  for (size_t i = 0; i < G_N_ELEMENTS (cases); i++) {
-    tcase_set_timeout (cases[i], 120);
-    tcase_add_checked_fixture (cases[i], stage_raise, stage_strike);
-    suite_add_tcase (suite, cases[i]);
-  }
-  return gui_run (suite);
+  return stage_run ("window-dialogs", cases, G_N_ELEMENTS (cases));
 }

@@ -1,6 +1,7 @@
 /* Editing in real windows: undo and redo, the clipboard within and between windows, deleting, what the header says of it. */
 #include "support/stage.h"
 #include <string.h>
+#include "document/changes.h"
 
 static TrammelWindow *
 racer (void)
@@ -96,6 +97,45 @@ START_TEST (undo_and_redo_follow_their_keys_and_name_the_step)
   gui_key ("<Control>z");
   gui_click (gui_await (GTK_WIDGET (window), "Redo Delete Receiver"));
   ck_assert_uint_eq (part_count (window), parts - 1);
+}
+END_TEST
+
+static char *
+today (void)
+{
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+
+  return g_date_time_format (now, "%Y-%m-%d");
+}
+
+static const char *
+day_of_change (TrammelWindow *window)
+{
+  static char day[11];
+
+  g_strlcpy (day, aeroplane_traits (stage_aeroplane (window)).changed, sizeof day);
+  return day;
+}
+
+/* Told once a step is made: what is dragged has no day yet. Midnight may come between two looks at the clock. */
+START_TEST (a_step_is_of_its_day_and_undone_is_of_the_day_before)
+{
+  TrammelWindow *window = racer ();
+  TrammelSession *session = trammel_window_session (window);
+  g_autofree char *before = g_strdup (day_of_change (window)), *day = today (), *later = NULL;
+
+  ck_assert_str_ne (before, day);
+  trammel_session_preview (session, change_part_aboard (stage_aeroplane (window), "battery", false));
+  ck_assert_str_eq (day_of_change (window), before);
+  trammel_session_settle (session, "Remove Battery");
+  later = today ();
+  ck_assert_msg (g_str_equal (day_of_change (window), day) || g_str_equal (day_of_change (window), later), "%s", day_of_change (window));
+  gui_key ("<Control>z");
+  ck_assert_str_eq (day_of_change (window), before);
+  select_piece (window, "battery");
+  focus_sheet (window);
+  gui_key ("Delete");
+  ck_assert_str_ne (day_of_change (window), before);
 }
 END_TEST
 
@@ -363,6 +403,7 @@ main (void)
   tcase_add_test (tests, a_toast_stands_over_the_sheet_and_leaves_the_foot_of_the_panel_free);
   tcase_add_test (tests, a_servo_takes_its_pushrod_along_in_one_step_and_the_toast_says_so);
   tcase_add_test (tests, undo_and_redo_follow_their_keys_and_name_the_step);
+  tcase_add_test (tests, a_step_is_of_its_day_and_undone_is_of_the_day_before);
   tcase_add_test (tests, the_offer_to_undo_goes_with_the_next_step);
   tcase_add_test (tests, copy_and_paste_makes_a_second_part_aside_in_one_step);
   tcase_add_loop_test (tests, a_copy_says_what_its_structure_adds_and_offers_to_take_it_back, 0, G_N_ELEMENTS (copied));

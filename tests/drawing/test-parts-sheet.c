@@ -24,14 +24,13 @@ parts_on (const char *paper)
 
   options.sheet = EXPORT_PARTS_SHEET;
   g_strlcpy (options.paper, paper, sizeof options.paper);
-  g_strlcpy (options.date, "2026-11-25", sizeof options.date);
   return options;
 }
 
 static PopplerDocument *
 document_of (Aeroplane *takes, ExportOptions options)
 {
-  g_autoptr (Aeroplane) aeroplane = takes;
+  g_autoptr (Aeroplane) any_day = takes, aeroplane = aeroplane_with_changed (any_day, "2026-11-25");
   g_autoptr (Figures) figures = figures_once (aeroplane);
   GError *error = NULL;
   g_autoptr (GBytes) bytes = export_bytes (figures, &options, &error);

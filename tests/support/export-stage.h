@@ -4,10 +4,10 @@
 
 /** The dialog of prints and exports over the example, for tests of it. */
 
-static inline TrammelWindow *
-racer (void)
+static inline GtkWidget *
+export_preview (GtkWindow *dialog)
 {
-  return stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
+  return gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW);
 }
 
 static inline bool
@@ -16,6 +16,15 @@ preview_is_settled (gpointer preview)
   return trammel_export_preview_is_settled (preview);
 }
 
+/** The page that is shown, once what was last chosen is. */
+static inline GdkPaintable *
+preview_page (GtkWindow *dialog)
+{
+  ck_assert (gui_wait (preview_is_settled, export_preview (dialog)));
+  return gtk_picture_get_paintable (GTK_PICTURE (gui_find_type (GTK_WIDGET (dialog), GTK_TYPE_PICTURE)));
+}
+
+/** Opened with its key over that window, its page drawn. */
 static inline GtkWindow *
 export_dialog (TrammelWindow *window)
 {
@@ -24,6 +33,31 @@ export_dialog (TrammelWindow *window)
   gui_key ("<Control>e");
   dialog = gui_await_window ("Print or Export");
   gui_present (dialog);
-  ck_assert (gui_wait (preview_is_settled, gui_find_type (GTK_WIDGET (dialog), TRAMMEL_TYPE_EXPORT_PREVIEW)));
+  ck_assert (gui_wait (preview_is_settled, export_preview (dialog)));
   return dialog;
+}
+
+/** What a person reads in it, or a row by its title; NULL when it is not there. */
+static inline GtkWidget *
+export_row (GtkWindow *dialog, const char *title)
+{
+  return gui_find (GTK_WIDGET (dialog), title);
+}
+
+/** Types into the row of that title, in place of what it holds. */
+static inline void
+export_type (GtkWindow *dialog, const char *title, const char *text)
+{
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (dialog), title));
+  gui_key ("<Control>a");
+  gui_type (text);
+  gui_settle ();
+}
+
+/** Presses Export… and gives the path. */
+static inline void
+export_to (GtkWindow *dialog, const char *path)
+{
+  gui_click (gui_await (GTK_WIDGET (dialog), "Export…"));
+  stage_choose ("Export", path, true);
 }

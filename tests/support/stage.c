@@ -123,6 +123,12 @@ stage_open (const char *path)
 }
 
 TrammelWindow *
+stage_racer (void)
+{
+  return stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
+}
+
+TrammelWindow *
 stage_window (const char *title)
 {
   GtkWindow *window = gui_await_window (title);
@@ -271,4 +277,18 @@ stage_dragged_file (GtkDragSource *source, double x, double y, gpointer path)
   g_value_unset (&value);
   g_slist_free_full (files, g_object_unref);
   return content;
+}
+
+int
+stage_run (const char *name, TCase *const *cases, size_t count)
+{
+  Suite *suite = suite_create (name);
+
+  gui_begin ();
+  for (size_t i = 0; i < count; i++) {
+    tcase_set_timeout (cases[i], 120);
+    tcase_add_checked_fixture (cases[i], stage_raise, stage_strike);
+    suite_add_tcase (suite, cases[i]);
+  }
+  return gui_run (suite);
 }

@@ -12,8 +12,12 @@ TrammelApplication *stage_application (void);
 const char    *stage_path    (const char *name);
 /** A copy there of an example of data/examples ("saltmarsh-racer"), called `name`; its path. */
 const char    *stage_example (const char *example, const char *name);
+/** Runs these cases of window tests, a program raised and struck around each test, and gives main's exit status. To be called as all main does. */
+int            stage_run     (const char *name, TCase *const *cases, size_t count);
 /** Starts the program as from a desktop: on this file, or on nothing (NULL). Its window, in front and at rest. */
 TrammelWindow *stage_open    (const char *path);
+/** The same on a copy of the example. */
+TrammelWindow *stage_racer   (void);
 /** The window whose document has that title; waited for, brought to the front. */
 TrammelWindow *stage_window  (const char *title);
 const Aeroplane *stage_aeroplane (TrammelWindow *window);
