@@ -4,6 +4,7 @@
 #include <math.h>
 #include "drawing/wall-sheet-frame.h"
 #include "drawing/wall-sheet-side.h"
+#include "drawing/wall-sheet-stations.h"
 #include "drawing/wall-sheet-title.h"
 
 /* Scales that a rule can be laid on: the 1, 2, 5 of ISO 5455 (from memory), and what the trade draws between. */
@@ -367,5 +368,6 @@ layout_arrange (const WallSheet *sheet, const Look *look, SheetBlocks blocks[2],
   plan_notes_clear (&found->notes);
   *found = with;
   sheet_blocks_clear (trays);
+  station_names_put (sheet, look, found);
   return true;
 }

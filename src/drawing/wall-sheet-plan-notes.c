@@ -51,7 +51,7 @@ put_word (NotesDraft *draft, const char *text, const PlanWord tries[], size_t co
     }
   if (best == NULL)
     return;
-  word = (PlanWord) { g_strdup (text), best->at, best->across };
+  word = (PlanWord) { .text = g_strdup (text), .at = best->at, .across = best->across, .caps = caps_text };
   g_array_append_val (draft->notes.words, word);
   free_space_take (draft->space, word_box (&word, width));
 }
@@ -307,10 +307,11 @@ plan_notes_draw (const SheetPen *pen, const PlanNotes *notes)
   for (guint i = 0; i < notes->words->len; i++)
     {
       const PlanWord *word = &g_array_index (notes->words, PlanWord, i);
-      const double size = look_em_of_caps (pen->look, caps_text);
+      const double size = look_em_of_caps (pen->look, word->caps);
 
       lettering_draw (&pen->lettering, &(Letters) {
-        .text = word->text, .place = word->at, .size = size, .across = word->across, .halo = 0.26 * size });
+        .text = word->text, .place = word->at, .size = size, .across = word->across, .rise = word->rise, .turned = word->turned,
+        .halo = 0.26 * size });
     }
   for (guint i = 0; i < notes->balloons->len; i++)
     {

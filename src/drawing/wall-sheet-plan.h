@@ -16,7 +16,7 @@ typedef struct {
   GArray *words;        /* of PlanWord */
   GArray *balloons;     /* of Balloon */
 } PlanNotes;
-typedef struct { char *text; Point at; double across; } PlanWord;
+typedef struct { char *text; Point at; double across, caps; LettersRise rise; bool turned; } PlanWord;      /* mm; caps: height of capitals */
 typedef struct { int number; Point on_part, at; } Balloon;
 
 /** Finds the places where they cover least, within `within`, and takes those. */

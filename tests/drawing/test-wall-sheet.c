@@ -1,6 +1,7 @@
 #include "drawing/wall-sheet.h"
 #include <math.h>
 #include <string.h>
+#include "drawing/lettering-font.h"
 #include "drawing/wall-sheet-frame.h"
 #include "drawing/wall-sheet-layout.h"
 #include "drawing/wall-sheet-section.h"
@@ -23,6 +24,7 @@ laid_new (Aeroplane *takes, const char *paper, bool portrait, LengthUnit length)
 {
   LaidSheet *self = g_new0 (LaidSheet, 1);
 
+  lettering_font_add ();
   self->sheet = (WallSheet) {
     .figures = figures_once (takes), .units = { length, length == LENGTH_MM ? MASS_G : MASS_OZ }, .paper = paper_find (paper),
     .portrait = portrait, .date = "" };
@@ -204,6 +206,58 @@ START_TEST (balloons_and_their_leaders_keep_clear_of_one_another)
 }
 END_TEST
 
+/* The views without the small names. */
+static Canvas
+views_without_names (const LaidSheet *laid)
+{
+  SheetArrangement bare = laid->arrangement;
+  double width, height;
+  Canvas canvas;
+  SheetPen pen;
+
+  bare.notes = plan_notes_copy (&laid->arrangement.notes);
+  for (guint i = bare.notes.words->len; i-- > 0; )
+    if (g_array_index (bare.notes.words, PlanWord, i).caps == caps_field)
+      g_array_remove_index (bare.notes.words, i);
+  wall_sheet_size (&laid->sheet, &width, &height);
+  canvas = canvas_new (width, height, 4, white);
+  pen = pen_begin (canvas.cr, &laid->sheet, &laid->look);
+  views_draw (&pen, &bare);
+  plan_notes_clear (&bare.notes);
+  return canvas;
+}
+
+/* On a desk's paper some are hemmed in: a rib at the body, a former at the fin. */
+static const struct { Aeroplane *(*make) (void); const char *paper; unsigned formers, ribs; } named[] = {
+  { example_racer, "a4", 10, 12 }, { example_racer, "a3", 10, 13 }, { example_tourer, "letter", 9, 8 }, { example_tourer, "a3", 10, 8 } };
+
+START_TEST (formers_and_ribs_are_named_where_nothing_else_stands)
+{
+  LaidSheet *laid = laid_new (named[_i].make (), named[_i].paper, false, LENGTH_MM);
+  const GArray *words = laid->arrangement.notes.words;
+  Canvas canvas = views_without_names (laid);
+  const SheetPen pen = pen_begin (NULL, &laid->sheet, &laid->look);
+  unsigned formers = 0, ribs = 0;
+
+  for (guint i = 0; i < words->len; i++)
+    {
+      const PlanWord *word = &g_array_index (words, PlanWord, i);
+      const Letters letters = { .text = word->text, .place = word->at, .size = look_em_of_caps (&laid->look, caps_field), .across = word->across,
+                                .rise = word->rise, .turned = word->turned };
+
+      if (word->caps != caps_field)
+        continue;
+      formers += word->text[0] == 'F';
+      ribs += word->text[0] == 'R';
+      ck_assert_msg (is_white (&canvas, lettering_box (&pen.lettering, &letters)), "%s lies on something", word->text);
+    }
+  ck_assert_uint_ge (formers, named[_i].formers);
+  ck_assert_uint_ge (ribs, named[_i].ribs);
+  canvas_clear (&canvas);
+  laid_free (laid);
+}
+END_TEST
+
 /* Span 640, length 463, and what stands round them: on A3 the drawing is 1 : 2.5, with the section whole. */
 START_TEST (the_racer_on_a3_is_drawn_1_to_2_5_with_its_section)
 {
@@ -275,6 +329,7 @@ main (void)
   tcase_add_test (tests, structures_of_no_mass_are_as_good_as_none_on_paper_too);
   tcase_add_test (tests, findings_on_paper_ask_for_nothing_to_be_typed);
   tcase_add_loop_test (tests, balloons_and_their_leaders_keep_clear_of_one_another, 0, 2);
+  tcase_add_loop_test (tests, formers_and_ribs_are_named_where_nothing_else_stands, 0, G_N_ELEMENTS (named));
   tcase_add_test (tests, the_racer_on_a3_is_drawn_1_to_2_5_with_its_section);
   tcase_add_test (tests, a_larger_paper_never_has_a_smaller_drawing);
   tcase_add_test (tests, both_views_share_scale_and_axis);
