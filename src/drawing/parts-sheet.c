@@ -47,7 +47,7 @@ typedef struct {
 const char *
 parts_sheet_subject (void)
 {
-  return _("Parts sheet: what goes in before the body is closed, parts and where they stand, formers and ribs, leads, and what to cut");
+  return _("Parts sheet: what goes in before the body is closed, parts and their places, leads, and what to cut");
 }
 
 static void

@@ -115,7 +115,7 @@ draw_projection (const SheetPen *pen, Box cell)
 void
 wall_title_date (const SheetPen *pen, Box cell)
 {
-  wall_title_cell (pen, cell, _("date"), pen->sheet->date);
+  wall_title_cell (pen, cell, _("last change"), pen->sheet->date);
   if (pen->sheet->date[0] == '\0')
     pen_line (pen, 0.18, (Point) { cell.min.x + indent, cell.max.y - 2.4 }, (Point) { cell.max.x - indent, cell.max.y - 2.4 });
 }
