@@ -1,4 +1,5 @@
 /* What the dialog of prints and exports offers of each sheet and remembers, and what goes to a printer. */
+#include <math.h>
 #include <poppler.h>
 #include "app/print-job.h"
 #include "support/export-stage.h"
@@ -330,6 +331,74 @@ START_TEST (a_print_is_one_page_of_the_papers_size)
 }
 END_TEST
 
+/* How far from it the nearest of them is, points of 1/72 in. */
+static double
+nearest_off (const PopplerRectangle *place, GList *places)
+{
+  double nearest = G_MAXDOUBLE;
+
+  for (GList *each = places; each != NULL; each = each->next) {
+    const PopplerRectangle *other = each->data;
+    nearest = fmin (nearest, fabs (place->x1 - other->x1) + fabs (place->y1 - other->y1) + fabs (place->x2 - other->x2));
+  }
+  return nearest;
+}
+
+/* These stand all over a page, each as large and where the file that is exported has it: so the print is true, and as it lies. */
+static int
+words_stand_alike (PopplerPage *print, PopplerPage *file)
+{
+  static const char *const words[] = { "Saltmarsh", "100", "mm", "F5", "R2", "at" };
+  int found = 0;
+
+  for (size_t i = 0; i < G_N_ELEMENTS (words); i++) {
+    GList *printed_places = poppler_page_find_text (print, words[i]), *places = poppler_page_find_text (file, words[i]);
+
+    ck_assert_uint_eq (g_list_length (printed_places), g_list_length (places));
+    for (GList *each = places; each != NULL; each = each->next, found++)
+      ck_assert_double_lt (nearest_off (each->data, printed_places), 0.5);
+    g_list_free_full (printed_places, (GDestroyNotify) poppler_rectangle_free);
+    g_list_free_full (places, (GDestroyNotify) poppler_rectangle_free);
+  }
+  return found;
+}
+
+static void
+pages_read_alike (PopplerDocument *print, PopplerDocument *file, int index)
+{
+  PopplerPage *printed_page = poppler_document_get_page (print, index), *page = poppler_document_get_page (file, index);
+
+  ck_assert_int_gt (words_stand_alike (printed_page, page), 2);
+  g_object_unref (printed_page);
+  g_object_unref (page);
+}
+
+static const struct { ExportSheet sheet; const char *paper; bool portrait; } shop_prints[] = {
+  { EXPORT_TEMPLATE, "a4", false }, { EXPORT_TEMPLATE, "letter", true }, { EXPORT_PARTS_SHEET, "a4", true },
+};
+
+START_TEST (a_print_of_a_template_or_of_the_parts_is_what_is_exported_page_by_page)
+{
+  TrammelWindow *window = racer ();
+  ExportOptions options = export_default_options ("sheet.pdf");
+  PopplerDocument *print, *file;
+  g_autoptr (GBytes) bytes = NULL;
+
+  options.sheet = shop_prints[_i].sheet;
+  options.portrait = shop_prints[_i].portrait;
+  g_strlcpy (options.paper, shop_prints[_i].paper, sizeof options.paper);
+  bytes = export_bytes (trammel_session_figures (trammel_window_session (window)), &options, NULL);
+  file = poppler_document_new_from_bytes (bytes, NULL, NULL);
+  print = print_read_again (window, &options);
+  ck_assert_int_gt (poppler_document_get_n_pages (file), 1);
+  ck_assert_int_eq (poppler_document_get_n_pages (print), poppler_document_get_n_pages (file));
+  for (int i = 0; i < poppler_document_get_n_pages (file); i++)
+    pages_read_alike (print, file, i);
+  g_object_unref (print);
+  g_object_unref (file);
+}
+END_TEST
+
 START_TEST (a_print_is_named_after_the_aeroplane_and_its_sheet)
 {
   TrammelWindow *window = stage_racer ();
@@ -370,6 +439,7 @@ case_of_prints (void)
   tcase_add_test (tests, ctrl_p_opens_the_dialog_with_print_as_its_default_and_a_sheet_that_can_be_printed);
   tcase_add_test (tests, the_desktops_print_dialog_left_again_leaves_the_sheet_as_it_was);
   tcase_add_loop_test (tests, a_print_is_one_page_of_the_papers_size, 0, G_N_ELEMENTS (prints));
+  tcase_add_loop_test (tests, a_print_of_a_template_or_of_the_parts_is_what_is_exported_page_by_page, 0, G_N_ELEMENTS (shop_prints));
   tcase_add_test (tests, a_print_is_named_after_the_aeroplane_and_its_sheet);
   return tests;
 }
