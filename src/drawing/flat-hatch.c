@@ -10,9 +10,18 @@
 static const double overhang = 3;            /* of the centre line past both ends, mm */
 static const double inset = 1.5, line = 3.5; /* of words from an edge; from one line of words to the next */
 
+/* Where a former's name stands: on its line, or beneath where words of the front edge end, however long they are. */
+static double
+name_foot (double former, double words_end)
+{
+  const double clear = 0.8;
+
+  return former - clear - caps_small > words_end ? former - clear : fmax (former + clear, words_end) + caps_small;
+}
+
 /* The named formers that it spans, their names at the right edge. */
 static void
-add_formers (FlatPiece *piece, const Aeroplane *aeroplane, Box box)
+add_formers (FlatPiece *piece, const Aeroplane *aeroplane, Box box, double words_end)
 {
   for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
     for (size_t i = 0; i < aeroplane_body (aeroplane, b)->former_count; i++)
@@ -23,7 +32,7 @@ add_formers (FlatPiece *piece, const Aeroplane *aeroplane, Box box)
           continue;
         flat_piece_add_straight (piece, FLAT_STATION, (Point) { box.min.x, former->place }, (Point) { box.max.x, former->place });
         if (former->name)
-          flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { box.max.x - inset, former->place - 0.8 },
+          flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { box.max.x - inset, name_foot (former->place, words_end) },
                                                     .caps = caps_small, .across = 1 });
       }
 }
@@ -69,7 +78,7 @@ flat_hatch_of (const Figures *figures, Units units)
   FlatPiece *piece = flat_piece_new (_("Hatch"), remark);
   flat_piece_add_box (piece, FLAT_CUT, box);
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, box);
+  add_formers (piece, figures->aeroplane, box, box.min.y + 2 * line + 0.5);
   add_edge (piece, figures, units, (Point) { box.min.x + inset, box.min.y + line }, box.min.y, _("forward edge"));
   add_edge (piece, figures, units, (Point) { box.min.x + inset, box.max.y - inset - line }, box.max.y, _("after edge"));
   return piece;
@@ -129,7 +138,7 @@ flat_floor_of (const Figures *figures, Units units)
   piece = flat_piece_new (_("Battery floor"), _("As far as the battery can go; the lines are for its front edge"));
   flat_piece_add_box (piece, FLAT_CUT, box);
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, box);
+  add_formers (piece, figures->aeroplane, box, box.min.y);
   for (size_t i = 0; i < figures->solution_count; i++)
     if (part_is_battery (figures->solutions[i].part) && figures->solutions[i].part->aboard)
       {

@@ -29,6 +29,7 @@ struct PartsSheetLayout {
   Look look;
   PartsSection sections[PARTS_SECTIONS];
   PageTable tables[PARTS_SECTIONS];
+  char **subject;                /* lines beneath the title */
   GArray *placed;
   size_t pages;
 };
@@ -47,7 +48,11 @@ typedef struct {
 const char *
 parts_sheet_subject (void)
 {
+<<<<<<< HEAD
   return _("Parts sheet: what goes in before the body is closed, parts and their places, leads, and what to cut");
+=======
+  return _("Parts sheet: what goes in before the body is closed, parts, formers and ribs, leads, and what to cut");
+>>>>>>> e357501 (Sheets are laid out in a language of long words too, and what did not hold there is mended)
 }
 
 static void
@@ -59,7 +64,7 @@ placed_clear (gpointer data)
 static double
 first_y (const Flow *flow)
 {
-  const double title = caps_title + 3 + caps_text + apart;
+  const double title = caps_title + 3 + caps_text + (g_strv_length (flow->self->subject) - 1) * line_pitch * caps_text + apart;
 
   return flow->page == 0 ? flow->room.min.y + title : flow->room.min.y;
 }
@@ -71,6 +76,8 @@ flow_begin (PartsSheetLayout *self)
 
   flow.room.max.y -= strip_high + above_strip;
   flow.columns = (unsigned) fmax (1, floor ((box_width (flow.room) + gutter) / (narrowest + gutter)));
+  /* A painter may set letters a hair wider than they were measured here. */
+  self->subject = pen_wrapped (&flow.pen, caps_text, 0.98 * box_width (flow.room), parts_sheet_subject ());
   flow.width = (box_width (flow.room) - (flow.columns - 1) * gutter) / flow.columns;
   flow.y = first_y (&flow);
   return flow;
@@ -259,6 +266,7 @@ parts_sheet_layout_free (PartsSheetLayout *self)
 {
   if (self == NULL)
     return;
+  g_strfreev (self->subject);
   g_array_unref (self->placed);
   parts_sections_clear (self->sections);
   figures_unref ((Figures *) self->sheet.figures);
@@ -330,8 +338,8 @@ draw_title (const SheetPen *pen, const PartsSheetLayout *self)
   g_autofree char *capitals = g_utf8_strup (wall_sheet_title (&self->sheet), -1);
 
   pen_write_within (pen, (Script) { { frame.min.x, frame.min.y + caps_title }, caps_title, 0 }, caps_figure, box_width (frame), capitals);
-  pen_write_within (pen, (Script) { { frame.min.x, frame.min.y + caps_title + 3 + caps_text }, caps_text, 0 }, caps_small, box_width (frame),
-                    parts_sheet_subject ());
+  for (int i = 0; self->subject[i] != NULL; i++)
+    pen_write (pen, (Script) { { frame.min.x, frame.min.y + caps_title + 3 + caps_text + i * line_pitch * caps_text }, caps_text, 0 }, self->subject[i]);
 }
 
 void

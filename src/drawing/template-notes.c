@@ -73,15 +73,19 @@ sentences (const SheetPen *pen, const TemplateNotes *notes, Box box, bool draw)
   return y;
 }
 
-static void
-draw_row (const SheetPen *pen, FlatPurpose purpose, Box box, double y)
+/* A line and what it says, from y on down; gives where the next begins. */
+static double
+legend_row (const SheetPen *pen, FlatPurpose purpose, Box box, double y, bool draw)
 {
   const double gap = 3;
+  const Box words = { { box.min.x + sample + gap, y + row - leading * caps_small }, box.max };
 
-  template_line_set (pen, purpose);
-  line_stroke (pen->cr, (Point) { box.min.x, y - caps_small / 2 }, (Point) { box.min.x + sample, y - caps_small / 2 });
-  pen_write_within (pen, (Script) { { box.min.x + sample + gap, y }, caps_small, 0 }, caps_field, box_width (box) - sample - gap,
-                    template_line_words (purpose));
+  if (draw)
+    {
+      template_line_set (pen, purpose);
+      line_stroke (pen->cr, (Point) { box.min.x, y + row - caps_small / 2 }, (Point) { box.min.x + sample, y + row - caps_small / 2 });
+    }
+  return sentence (pen, template_line_words (purpose), caps_small, words, words.min.y, draw) - apart;
 }
 
 /* Where pages go, and what lines say, those that there are; gives where that ends. */
@@ -98,11 +102,7 @@ legend (const SheetPen *pen, const TemplateNotes *notes, Box box, const Template
     }
   for (int purpose = 0; purpose < FLAT_PURPOSE_COUNT; purpose++)
     if (notes->purposes & 1u << purpose)
-      {
-        y += row;
-        if (draw)
-          draw_row (pen, (FlatPurpose) purpose, box, y);
-      }
+      y = legend_row (pen, (FlatPurpose) purpose, box, y, draw);
   return y + apart;
 }
 

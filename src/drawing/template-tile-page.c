@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "drawing/template-tile-page.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "drawing/control-lines.h"
 #include "drawing/template-glue.h"
 #include "drawing/template-map.h"
@@ -128,14 +129,15 @@ draw_words (const SheetPen *pen, const TemplateSheet *sheet, Box box, size_t pag
   pen_write_within (pen, (Script) { { box.min.x, box.min.y + caps_figure + next }, caps_text, 0 }, caps_field, box_width (box), which);
 }
 
-/* How far apart the crosses are: a longer rule than the control lines, behind their words. */
-static void
+/* How far apart the crosses are: a longer rule than the control lines, behind their words. Gives where it ends. */
+static double
 draw_distance (const SheetPen *pen, const TemplatePaper *paper, Point foot)
 {
   /* Translators: a distance across the page and one down it, whole mm */
   g_autofree char *words = g_strdup_printf (_("Crosses are %.0f × %.0f\u00A0mm apart."), paper->step.x, paper->step.y);
 
   pen_write (pen, (Script) { foot, caps_small, 0 }, words);
+  return foot.x + pen_width (pen, caps_small, words);
 }
 
 static void
@@ -147,12 +149,15 @@ draw_foot (const SheetPen *pen, const TemplateTilePage *self, size_t index, size
   const double top = paper->field.max.y + clear, high = paper->wide ? 10 : 14;
   const Point corner = { paper->field.min.x, top };
   const Box map = { { paper->room.max.x - map_width, top }, { paper->room.max.x, top + high } };
-  const Box words = { { corner.x + lines, top }, { map.min.x - name_width - gap, top + high } };
+  Box words = { { corner.x + lines, top }, { map.min.x - name_width - gap, top + high } };
   g_autofree char *corrected = template_correction_sentence (self->sheet);
   char name[8];
 
   control_lines_draw (pen, corner, paper->wide ? CONTROL_LINES_WIDE : CONTROL_LINES_NARROW);
-  draw_distance (pen, paper, paper->wide ? (Point) { corner.x + 118, top + 3 } : (Point) { corner.x + 55, top + 13.9 });
+  if (paper->wide)
+    words.min.x = fmax (words.min.x, draw_distance (pen, paper, (Point) { corner.x + 118, top + 3 }) + gap);
+  else
+    draw_distance (pen, paper, (Point) { corner.x + 55, top + 13.9 });
   template_tile_name (index % tiles->columns, index / tiles->columns, name);
   pen_write (pen, (Script) { { map.min.x - gap, top + caps_title }, caps_title, 1 }, name);
   draw_words (pen, self->sheet, words, page, count);

@@ -288,11 +288,11 @@ case_of_exports (void)
   tcase_add_test (tests, the_export_dialog_begins_at_its_first_choice_and_export_is_its_default);
   tcase_add_test (tests, an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen);
   tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
-  tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
-  tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
   tcase_add_test (tests, several_pages_replace_what_is_there_once_that_is_answered);
   tcase_add_test (tests, several_pages_get_another_name_and_leave_what_is_there);
   tcase_add_test (tests, pages_that_are_to_replace_nothing_come_back_to_be_chosen_otherwise);
+  tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
+  tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
   tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
   tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
   tcase_add_test (tests, every_paper_that_is_known_is_offered);

@@ -7,6 +7,8 @@
 #include "drawing/export-sheet.h"
 #include "support/figures-once.h"
 #include "support/ink-picture.h"
+#include "support/pdf-words.h"
+#include "support/pseudo-language.h"
 #include "support/run-suite.h"
 #include "support/sheets.h"
 
@@ -28,12 +30,13 @@ static const Golden goldens[] = {
   { "racer-wall-a4-portrait",  example_racer,  EXPORT_WALL_SHEET,  "a4", true,  0 },
   { "tourer-wall-a3",          example_tourer, EXPORT_WALL_SHEET,  "a3", false, 0 },
   { "racer-template-a4",       example_racer,  EXPORT_TEMPLATE,    "a4", false, 0 },
+  { "racer-template-a4-wing",  example_racer,  EXPORT_TEMPLATE,    "a4", false, 2 },
   { "tourer-template-a3",      example_tourer, EXPORT_TEMPLATE,    "a3", true,  0 },
   { "racer-parts-a4",          example_racer,  EXPORT_PARTS_SHEET, "a4", true,  0 },
   { "tourer-parts-a4",         example_tourer, EXPORT_PARTS_SHEET, "a4", true,  0 },
   { "racer-cutting",           example_racer,  EXPORT_CUTTING,     "a4", false, 0 },
 };
-enum { GOLDENS = G_N_ELEMENTS (goldens), RACER_WALL = 0, RACER_TEMPLATE = 3, RACER_PARTS = 5 };
+enum { GOLDENS = G_N_ELEMENTS (goldens), RACER_WALL = 0, RACER_TEMPLATE = 4, RACER_PARTS = 6 };
 
 /* A file for cutting has hairlines, too thin for a picture; the window shows it with broad ones, and that page is taken. */
 static SheetPages *
@@ -161,7 +164,7 @@ START_TEST (a_word_that_is_gone_or_moved_is_noticed)
   ck_assert_uint_gt (words->len, 50);
   for (guint i = 0; i < words->len; i += EVERY_SO_MANY)
     {
-      const Box word = g_array_index (words, Box, i);
+      const Box word = g_array_index (words, PdfWord, i).box;
       g_autoptr (InkPicture) gone = ink_moved (whole, word, 1000, 0), moved = ink_moved (whole, word, 0, 3);
 
       ck_assert_msg (ink_compare (whole, gone).most > alike, "the word at %.0f, %.0f mm may go unnoticed", word.min.x, word.min.y);
@@ -208,6 +211,72 @@ START_TEST (a_sheet_moved_by_a_hair_is_no_other)
 }
 END_TEST
 
+/* In every language: no word lies on another or leaves its page. */
+
+static const Golden spoken[] = {
+  { "racer's wall sheet on A4",           example_racer,  EXPORT_WALL_SHEET,  "a4", false, 0 },
+  { "racer's wall sheet on A4, upright",  example_racer,  EXPORT_WALL_SHEET,  "a4", true,  0 },
+  { "tourer's wall sheet on A2",          example_tourer, EXPORT_WALL_SHEET,  "a2", false, 0 },
+  { "racer's template on A4",             example_racer,  EXPORT_TEMPLATE,    "a4", false, 0 },
+  { "tourer's template on A2",            example_tourer, EXPORT_TEMPLATE,    "a2", false, 0 },
+  { "racer's parts sheet on A4",          example_racer,  EXPORT_PARTS_SHEET, "a4", true,  0 },
+  { "tourer's parts sheet on A2",         example_tourer, EXPORT_PARTS_SHEET, "a2", true,  0 },
+};
+
+/* What finds no room is cut, and ends in points. */
+static bool
+is_cut (const PdfWord *word)
+{
+  return g_str_has_suffix (word->text, "…") || g_str_has_suffix (word->text, "...");
+}
+
+/* All that is wrong is told, not the first of it. */
+static void
+check_words_apart (PopplerPage *page, GString *faults)
+{
+  g_autoptr (GArray) words = pdf_words (page);
+  double width, height;
+
+  poppler_page_get_size (page, &width, &height);
+  for (guint i = 0; i < words->len; i++)
+    {
+      const PdfWord *word = &g_array_index (words, PdfWord, i);
+      g_autofree char *place = g_strdup_printf ("page %d, %.0f, %.0f mm", poppler_page_get_index (page) + 1, word->box.min.x, word->box.min.y);
+
+      if (word->box.min.x < 0 || word->box.min.y < 0 || word->box.max.x > width * 25.4 / 72 || word->box.max.y > height * 25.4 / 72)
+        g_string_append_printf (faults, "%s: “%s” leaves the page\n", place, word->text);
+      if (is_cut (word))
+        g_string_append_printf (faults, "%s: “%s” is cut\n", place, word->text);
+      for (guint j = 0; j < i; j++)
+        if (pdf_words_meet (word, &g_array_index (words, PdfWord, j)))
+          g_string_append_printf (faults, "%s: “%s” lies on “%s”\n", place, word->text, g_array_index (words, PdfWord, j).text);
+    }
+}
+
+START_TEST (no_word_lies_on_another_in_a_language_of_long_words)
+{
+  g_autoptr (SheetPages) pages = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+  g_autoptr (GString) faults = g_string_new (NULL);
+  PopplerDocument *document;
+
+  pseudo_language_speak (true);
+  pages = golden_pages (&spoken[_i]);
+  bytes = sheet_pdf (pages, NULL);
+  pseudo_language_speak (false);
+  document = poppler_document_new_from_bytes (bytes, NULL, NULL);
+  for (int i = 0; i < poppler_document_get_n_pages (document); i++)
+    {
+      PopplerPage *page = poppler_document_get_page (document, i);
+
+      check_words_apart (page, faults);
+      g_object_unref (page);
+    }
+  ck_assert_msg (faults->len == 0, "%s:\n%s", spoken[_i].name, faults->str);
+  g_object_unref (document);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -222,6 +291,7 @@ main (void)
       tcase_add_loop_test (tests, a_drawing_looks_like_the_document, 0, GOLDENS);
       tcase_add_loop_test (tests, a_word_that_is_gone_or_moved_is_noticed, 0, G_N_ELEMENTS (kinds));
       tcase_add_loop_test (tests, lines_of_another_weight_are_noticed, 0, 4);
+      tcase_add_loop_test (tests, no_word_lies_on_another_in_a_language_of_long_words, 0, G_N_ELEMENTS (spoken));
       tcase_add_test (tests, a_sheet_moved_by_a_hair_is_no_other);
     }
   return run_suite (suite_create ("drawing golden"), tests);

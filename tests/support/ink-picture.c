@@ -5,6 +5,7 @@
 #include <math.h>
 #include <poppler.h>
 #include <string.h>
+#include "support/pdf-words.h"
 
 /* Painted so much finer and then put together, letters fitted to pixels and lines smoothed in some way leave nearly no trace. */
 enum { FINENESS = 4, FINE_PX_PER_MM = FINENESS * INK_PX_PER_MM };
@@ -79,38 +80,6 @@ ink_of_paper (cairo_surface_t *paper, cairo_t *cr)
   return self;
 }
 
-/* The boxes of letters put together to words; in points as poppler gives them, in mm as they are kept. */
-static GArray *
-words_of_page (PopplerPage *page)
-{
-  GArray *words = g_array_new (FALSE, FALSE, sizeof (Box));
-  g_autofree char *text = poppler_page_get_text (page);
-  PopplerRectangle *letters = NULL;
-  guint count = 0, i = 0;
-  bool within = false;
-
-  poppler_page_get_text_layout (page, &letters, &count);
-  for (const char *at = text; *at != '\0' && i < count; at = g_utf8_next_char (at), i++)
-    {
-      const PopplerRectangle letter = letters[i];
-      const Box box = { { letter.x1 / points_per_mm, letter.y1 / points_per_mm }, { letter.x2 / points_per_mm, letter.y2 / points_per_mm } };
-      Box *last = within ? &g_array_index (words, Box, words->len - 1) : NULL;
-
-      if (g_unichar_isspace (g_utf8_get_char (at)))
-        within = false;
-      else if (last == NULL)
-        {
-          g_array_append_val (words, box);
-          within = true;
-        }
-      else
-        *last = (Box) { { fmin (last->min.x, box.min.x), fmin (last->min.y, box.min.y) },
-                        { fmax (last->max.x, box.max.x), fmax (last->max.y, box.max.y) } };
-    }
-  g_free (letters);
-  return words;
-}
-
 InkPicture *
 ink_of_pdf (GBytes *bytes, int page, GArray **words)
 {
@@ -130,7 +99,7 @@ ink_of_pdf (GBytes *bytes, int page, GArray **words)
   cairo_scale (cr, FINE_PX_PER_MM / points_per_mm, FINE_PX_PER_MM / points_per_mm);
   poppler_page_render_for_printing (read, cr);
   if (words != NULL)
-    *words = words_of_page (read);
+    *words = pdf_words (read);
   g_object_unref (read);
   g_object_unref (document);
   return ink_of_paper (paper, cr);

@@ -16,7 +16,7 @@ typedef struct {
 void ink_free (InkPicture *self);      /* NULL is fine */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (InkPicture, ink_free)
 
-/** A page of a PDF, from 0, as poppler paints it; `words` may be NULL, else the box of every word on it (Box). Ends the test when there is none. */
+/** A page of a PDF, from 0, as poppler paints it; `words` may be NULL, else every word on it (PdfWord). Ends the test when there is none. */
 InkPicture *ink_of_pdf (GBytes *bytes, int page, GArray **words);
 /** A drawing as librsvg paints it. */
 InkPicture *ink_of_svg (GBytes *bytes);

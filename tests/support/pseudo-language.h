@@ -1,0 +1,6 @@
+#pragma once
+#include <stdbool.h>
+
+/** A language that nobody speaks: every vowel accented and twice, so that each message is about 40 % longer, as some translations are. It stands in
+ *  for gettext in the program that is linked with it, which then speaks English until it is asked to. */
+void pseudo_language_speak (bool speak);
