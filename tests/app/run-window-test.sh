@@ -1,6 +1,8 @@
 #!/bin/sh
 # Runs one window test on a display, a session bus and a home folder of its own, and leaves nothing behind.
 # Exit 77 (skipped) where the display server or the bus is not installed.
+# Where the sanitizers watch, who asked for memory is first noted as quickly as can be, which takes a seventh of the time. That finds every
+# leak, but not always the library that a known one is by: a program whose checks passed and that leaked is run once more, noted in full.
 for needed in Xvfb dbus-run-session; do
   command -v "$needed" >/dev/null || { echo "$needed is missing: skipped"; exit 77; }
 done
@@ -23,4 +25,14 @@ export HOME="$home" XDG_CONFIG_HOME="$home/config" XDG_DATA_HOME="$home/data" XD
 export XDG_RUNTIME_DIR="$home/run" GDK_BACKEND=x11 GSK_RENDERER=cairo GDK_DEBUG=gl-disable GTK_A11Y=test
 export GIO_USE_VFS=local GTK_USE_PORTAL=0 ADW_DISABLE_PORTAL=1 G_SLICE=always-malloc LC_ALL=C.UTF-8 CK_FORK=no
 mkdir -m 700 "$XDG_RUNTIME_DIR" "$XDG_STATE_HOME"
-dbus-run-session -- "$@"
+[ -n "$UNWOUND_IN_FULL" ] || watched="$ASAN_OPTIONS:fast_unwind_on_malloc=1"
+ASAN_OPTIONS="${watched:-$ASAN_OPTIONS}" dbus-run-session -- "$@" >"$home/told" 2>"$home/wailed"
+status=$?
+if [ -z "$UNWOUND_IN_FULL" ] && [ $status != 0 ] && grep -q '^100%: Checks' "$home/told" \
+   && grep -q 'LeakSanitizer: detected memory leaks' "$home/wailed"; then
+  UNWOUND_IN_FULL=yes sh "$0" "$@"
+  exit
+fi
+cat "$home/told"
+cat "$home/wailed" >&2
+exit $status
