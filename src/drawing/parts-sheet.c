@@ -48,11 +48,7 @@ typedef struct {
 const char *
 parts_sheet_subject (void)
 {
-<<<<<<< HEAD
   return _("Parts sheet: what goes in before the body is closed, parts and their places, leads, and what to cut");
-=======
-  return _("Parts sheet: what goes in before the body is closed, parts, formers and ribs, leads, and what to cut");
->>>>>>> e357501 (Sheets are laid out in a language of long words too, and what did not hold there is mended)
 }
 
 static void

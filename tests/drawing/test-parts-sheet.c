@@ -393,11 +393,7 @@ START_TEST (a_pdf_says_whose_it_is_and_what)
   g_autofree char *title = poppler_document_get_title (document), *subject = poppler_document_get_subject (document);
 
   ck_assert_str_eq (title, "Saltmarsh Racer");
-<<<<<<< HEAD
   ck_assert_str_eq (subject, "Parts sheet: what goes in before the body is closed, parts and their places, leads, and what to cut");
-=======
-  ck_assert_str_eq (subject, "Parts sheet: what goes in before the body is closed, parts, formers and ribs, leads, and what to cut");
->>>>>>> e357501 (Sheets are laid out in a language of long words too, and what did not hold there is mended)
   g_object_unref (document);
 }
 END_TEST
