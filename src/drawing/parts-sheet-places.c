@@ -36,7 +36,7 @@ parts_places_section (const WallSheet *sheet, const PartList *list)
   const MassFigures *mass = &sheet->figures->mass;
   const Units units = sheet->units;
   const char *const heads[] = { _("No."), _("part"), _("middle aft of datum"), _("off the centre line"), _("front edge"), _("above the bottom") };
-  PartsSection section = section_new (_("Where Parts Stand"), G_N_ELEMENTS (heads));
+  PartsSection section = section_new (_("Where Parts Stand"), G_N_ELEMENTS (heads) - (list->has_stands ? 0 : 1));
 
   set_heads (&section.table, heads);
   section.stretches = 1;

@@ -172,13 +172,16 @@ add_part_in_wing (const Work *work, const Part *part, ClosingKind wanted)
   ClosingStep step = step_of (wanted, &part->piece);
   ClosingKind kind;
 
-  if (is_class (part, "other") || !kind_of (part, &kind) || kind != wanted || kind == CLOSING_PUSHROD || kind == CLOSING_FIREWALL
-      || !wing_stand_of (work->aeroplane, part, &step.wing))
+  if (is_class (part, "other") || !kind_of (part, &kind) || kind != wanted || kind == CLOSING_PUSHROD || kind == CLOSING_FIREWALL)
     return;
-  if (kind == CLOSING_BALLAST)
-    step.ballast_g = part->mass;
-  add_box (work, step, part);
-  forget_height (work);
+  Part *box = kind == CLOSING_FLOOR ? slid_along (part) : (Part *) piece_dup (&part->piece);
+  if (wing_stand_of (work->aeroplane, box, &step.wing))
+    {
+      step.ballast_g = kind == CLOSING_BALLAST ? part->mass : NAN;
+      add_box (work, step, box);
+      forget_height (work);
+    }
+  piece_unref (&box->piece);
 }
 
 static void

@@ -41,6 +41,13 @@ is_over (const Surface *surface, const Part *part)
   return leading_edge (surface, fabs (part->y), &cut) && part->x >= cut.leading_x && part->x <= cut.trailing_x;
 }
 
+/* How far above or below the surface it is there. */
+static double
+off_surface (const Surface *surface, const Part *part)
+{
+  return fabs (part->z - surface->z - surface_lift (surface, fabs (part->y)));
+}
+
 static bool
 is_in_body (const Aeroplane *aeroplane, const Part *part)
 {
@@ -57,10 +64,15 @@ surface_around (const Aeroplane *aeroplane, const Part *part)
     return aeroplane_surface_by_id (aeroplane, part->of);
   if (is_in_body (aeroplane, part))
     return NULL;
+  const Surface *nearest = NULL;
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_SURFACE); i++)
-    if (is_over (aeroplane_surface (aeroplane, i), part))
-      return aeroplane_surface (aeroplane, i);
-  return NULL;
+    {
+      const Surface *surface = aeroplane_surface (aeroplane, i);
+
+      if (is_over (surface, part) && (!nearest || off_surface (surface, part) < off_surface (nearest, part)))
+        nearest = surface;
+    }
+  return nearest;
 }
 
 WingStand
@@ -100,13 +112,17 @@ char *
 wing_stand_along_text (const WingStand *stand, Units units)
 {
   const double front = stand->front_mm, rear = stand->rear_mm;
-  g_autofree char *fore = units_length (units, fabs (front)), *aft = units_length (units, rear), *figure = units_length_figure (units, front);
+  g_autofree char *fore = units_length (units, fabs (front)), *aft = units_length (units, fabs (rear));
+  g_autofree char *fore_figure = units_length_figure (units, fabs (front)), *aft_figure = units_length_figure (units, fabs (rear));
 
+  if (rear - front < AT)
+    return g_strdup_printf (rear > -AT ? _("%s aft of the leading edge there") : _("%s ahead of the leading edge there"), aft);
+  if (rear <= -AT)
+    return g_strdup_printf (_("%s to %s ahead of the leading edge there"), aft_figure, fore);
   if (front <= -AT)
     return g_strdup_printf (_("from %s ahead of the leading edge there to %s aft of it"), fore, aft);
-  return rear - front < AT ? g_strdup_printf (_("%s aft of the leading edge there"), aft)
-                           /* Translators: both edges of a thing in a wing, "36 to 58 mm aft of the leading edge there" */
-                           : g_strdup_printf (_("%s to %s aft of the leading edge there"), figure, aft);
+  /* Translators: both edges of a thing in a wing, "36 to 58 mm aft of the leading edge there" */
+  return g_strdup_printf (_("%s to %s aft of the leading edge there"), fore_figure, aft);
 }
 
 char *
@@ -117,8 +133,8 @@ wing_stand_rib_text (const WingStand *stand, Units units)
   if (!stand->rib)
     return NULL;
   if (fabs (stand->outboard_mm) < AT)
-    return g_strdup_printf (_("at rib %s"), stand->rib->name);
-  return g_strdup_printf (stand->outboard_mm > 0 ? _("%s outboard of rib %s") : _("%s inboard of rib %s"), beside, stand->rib->name);
+    return g_strdup_printf (_("at rib\u00A0%s"), stand->rib->name);
+  return g_strdup_printf (stand->outboard_mm > 0 ? _("%s outboard of rib\u00A0%s") : _("%s inboard of rib\u00A0%s"), beside, stand->rib->name);
 }
 
 char *

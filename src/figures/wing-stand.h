@@ -15,7 +15,7 @@ typedef struct {
 /** One that stands in none. */
 WingStand wing_stand_none (void);
 
-/** Where a part stands: in the surface that it is fixed to, else in the first that is over its middle seen from above, unless a body is there. A fin
+/** Where a part stands: in the surface that it is fixed to, else in that which is nearest over or under its middle, unless a body is there. A fin
  *  holds none. False where it stands in none, or its place is not finite.
  *  method  its box as turned; the leading edge as drawn, at the station of its middle; source: common practice, no source */
 bool wing_stand_of (const Aeroplane *aeroplane, const Part *part, WingStand *stand);

@@ -92,6 +92,32 @@ START_TEST (each_thing_is_told_from_a_named_former_and_the_thrust_line)
 }
 END_TEST
 
+/* As far as it slides, in the wing that is nearer to it. */
+START_TEST (a_pack_between_two_wings_lies_in_the_nearer_one)
+{
+  g_autofree char *words = told ("<surface id='upper' role='wing' z='50'><outline><start x='100' y='0'/><line x='100' y='300'/><line x='200' y='300'/>"
+                                 "<line x='200' y='0'/></outline></surface><part id='b' class='battery' name='Pack' mass='40' x='150' y='80' z='40' "
+                                 "length='20' width='10' height='8'><rail from='145' to='155'/></part>", metric);
+
+  ck_assert_msg (g_str_has_prefix (words, "Floor for “Pack”, 10 mm wide | 35 to 65 mm aft of the leading edge there, 80 mm to starboard\n"), "%s", words);
+}
+END_TEST
+
+static const struct { double front, rear; const char *told; } alongs[] = {
+  { 36, 58, "36 to 58\u00A0mm aft of the leading edge there" }, { 36, 36, "36\u00A0mm aft of the leading edge there" },
+  { -5, 15, "from 5\u00A0mm ahead of the leading edge there to 15\u00A0mm aft of it" }, { -8, -8, "8\u00A0mm ahead of the leading edge there" },
+  { -30, -8, "8 to 30\u00A0mm ahead of the leading edge there" } };
+
+START_TEST (places_in_a_wing_read_on_either_side_of_its_leading_edge)
+{
+  WingStand stand = wing_stand_none ();
+
+  stand.front_mm = alongs[_i].front, stand.rear_mm = alongs[_i].rear;
+  g_autofree char *words = wing_stand_along_text (&stand, metric);
+  ck_assert_str_eq (words, alongs[_i].told);
+}
+END_TEST
+
 /* The thrust line begins 6 mm up. */
 START_TEST (heights_are_from_where_the_thrust_line_begins)
 {
@@ -196,7 +222,7 @@ START_TEST (the_example_has_hard_wood_at_its_mark_and_room_for_ballast)
   g_autofree char *wood = closing_what (figures, mark, metric), *where = closing_where (figures, mark, metric);
 
   ck_assert_str_eq (wood, "Hard wood at the balance mark, station 40, both\u00A0halves");
-  ck_assert_str_eq (where, "36\u00A0mm aft of the leading edge there, 8\u00A0mm inboard of rib R2");
+  ck_assert_str_eq (where, "36\u00A0mm aft of the leading edge there, 8\u00A0mm inboard of rib\u00A0R2");
   ck_assert (mark->aft_of_edge_mm == figures->balance.marks[0].target_mm);
   ck_assert (ballast->kind == CLOSING_BALLAST && ballast->in_case && ballast->ballast_g > 0);
 }
@@ -247,6 +273,8 @@ main (void)
   TCase *tests = tcase_create ("lists");
 
   tcase_add_loop_test (tests, each_thing_is_told_from_a_named_former_and_the_thrust_line, 0, G_N_ELEMENTS (single));
+  tcase_add_test (tests, a_pack_between_two_wings_lies_in_the_nearer_one);
+  tcase_add_loop_test (tests, places_in_a_wing_read_on_either_side_of_its_leading_edge, 0, G_N_ELEMENTS (alongs));
   tcase_add_test (tests, heights_are_from_where_the_thrust_line_begins);
   tcase_add_test (tests, who_wants_inches_reads_inches);
   tcase_add_loop_test (tests, what_is_put_on_later_or_goes_elsewhere_is_not_listed, 0, G_N_ELEMENTS (outside));
