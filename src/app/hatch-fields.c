@@ -65,7 +65,10 @@ part_hatch_fields (TrammelSession *session)
 static void
 hatch_show (GtkWidget *control, TrammelSession *session)
 {
-  g_autofree char *text = hatch_length_text (trammel_session_figures (session), trammel_session_units (session));
+  const Figures *figures = trammel_session_figures (session);
+  g_autofree char *opening = hatch_opening_text (figures, trammel_session_units (session));
+  g_autofree char *length = hatch_length_text (figures, trammel_session_units (session));
+  g_autofree char *text = opening != NULL && length != NULL ? g_strdup_printf ("%s\n\n%s", opening, length) : NULL;
 
   gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (control)), text != NULL ? text : "");
 }
@@ -74,4 +77,40 @@ GtkWidget *
 part_hatch_control (TrammelSession *session)
 {
   return piece_words_control (session, hatch_show);
+}
+
+static void
+side_show (GtkWidget *control, TrammelSession *session)
+{
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (control), aeroplane_traits (trammel_session_aeroplane (session)).hatch);
+}
+
+static void
+side_chosen (GtkWidget *control)
+{
+  TrammelSession *session = piece_control_choosing (control);
+  AeroplaneTraits traits;
+
+  if (session == NULL)
+    return;
+  traits = aeroplane_traits (trammel_session_aeroplane (session));
+  if (gtk_drop_down_get_selected (GTK_DROP_DOWN (control)) == (guint) traits.hatch)
+    return;
+  traits.hatch = gtk_drop_down_get_selected (GTK_DROP_DOWN (control));
+  trammel_session_do (session, aeroplane_with_traits (trammel_session_aeroplane (session), traits), _("Change Where the Hatch Opens"));
+}
+
+GtkWidget *
+part_hatch_side_control (TrammelSession *session)
+{
+  GtkStringList *names = gtk_string_list_new (NULL);
+  GtkWidget *control;
+
+  for (HatchSide side = 0; side < HATCH_SIDE_COUNT; side++)
+    gtk_string_list_append (names, hatch_side_name (side));
+  control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+  piece_control_adopt (control, session, side_show);
+  g_signal_connect (control, "notify::selected", G_CALLBACK (side_chosen), NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Opens on"), -1);
+  return control;
 }

@@ -9,8 +9,10 @@ GtkWidget *surface_section_control (TrammelSession *session);     /* choosing a 
 GtkWidget *part_class_control   (TrammelSession *session);
 /** The rail's picture with its buttons, or the button that gives the part a rail. */
 GtkWidget *part_rail_control    (TrammelSession *session);
-/** What the hatch's length is made of, in sentences beneath its rows. */
+/** Where the hatch is, how large its hole and lid are and what its length is made of, in sentences beneath its rows. */
 GtkWidget *part_hatch_control   (TrammelSession *session);
+/** On which side of the body it opens. */
+GtkWidget *part_hatch_side_control (TrammelSession *session);
 GtkWidget *node_kind_control    (TrammelSession *session);
 
 GtkWidget *control_kind_control (TrammelSession *session);         /* control-kind.c */

@@ -11,6 +11,20 @@
 #include "figures/lead-words.h"
 #include "figures/names.h"
 
+static void
+page_build_hatch (TrammelSelectionPage *self)
+{
+  const FieldList rows = part_hatch_fields (self->session);
+  GtkWidget *group;
+
+  if (rows.count == 0)
+    return;
+  group = selection_page_add_group (self, _("Hatch to Cut"), _("aft of the datum"), (FieldList) { NULL, 0 });
+  selection_page_add_control (self, group, _("Opens on"), part_hatch_side_control (self->session));
+  selection_page_add_rows (self, group, rows);
+  selection_page_add_wide (self, group, part_hatch_control (self->session));
+}
+
 void
 selection_page_build_part (TrammelSelectionPage *self, const Part *part)
 {
@@ -37,9 +51,7 @@ selection_page_build_part (TrammelSelectionPage *self, const Part *part)
   trammel_group_add_to_heading (TRAMMEL_GROUP (group),
                                 trammel_explain_button_new (self->session, EXPLAIN_SOLUTION, _("Aim on the rail"), NULL));
   selection_page_add_wide (self, group, part_rail_control (self->session));
-  if (part_hatch_fields (self->session).count > 0)
-    selection_page_add_wide (self, selection_page_add_group (self, _("Hatch to Cut"), _("aft of the datum"), part_hatch_fields (self->session)),
-                             part_hatch_control (self->session));
+  page_build_hatch (self);
   selection_page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
 }
 

@@ -22,6 +22,8 @@ typedef struct {
 #define HATCH_BEND 0.015
 #define HATCH_HAND 0.010
 #define HATCH_ACROSS 0.004
+/** Between its lid and the hole, on each side: what paint and covering take, and room to lift it out. m. Common practice, no source. */
+#define HATCH_PLAY 0.0005
 
 /** The opening over all packs. Floor: from the foremost place of a pack's forward end to the aftmost of its after end, spreads counted; the
  *  opening is that, with the leads' bend and a hand.

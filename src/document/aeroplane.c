@@ -13,6 +13,7 @@ struct Aeroplane {
   bool tailless;
   double airframe, airframe_sigma, airframe_x, airframe_x_sigma;
   bool airframe_balanced;
+  HatchSide hatch;
   char changed[11];
   union { Texts texts; GRefString *text[TEXT_COUNT]; };
   AeroplaneIndex *index;      /* made with the pieces, never changed */
@@ -56,6 +57,7 @@ aeroplane_alike (const Aeroplane *model, size_t count)
   self->airframe_balanced = model->airframe_balanced;
   self->airframe_x = model->airframe_x;
   self->airframe_x_sigma = model->airframe_x_sigma;
+  self->hatch = model->hatch;
   g_strlcpy (self->changed, model->changed, sizeof self->changed);
   for (int i = 0; i < TEXT_COUNT; i++)
     self->text[i] = model->text[i] ? g_ref_string_acquire (model->text[i]) : NULL;
@@ -85,6 +87,7 @@ aeroplane_from_pieces (AeroplaneTraits traits, Piece *const takes[], size_t coun
   self->airframe_balanced = traits.airframe_balanced;
   self->airframe_x = traits.airframe_x;
   self->airframe_x_sigma = traits.airframe_x_sigma;
+  self->hatch = traits.hatch;
   g_strlcpy (self->changed, traits.changed, sizeof self->changed);
   self->texts.name = name_new (traits.name);
   if (count > 0)
@@ -132,7 +135,7 @@ aeroplane_equal (const Aeroplane *a, const Aeroplane *b)
 {
   if (a == b)
     return true;
-  if (!a || !b || a->count != b->count || a->tailless != b->tailless || !target_equal (a->target, b->target))
+  if (!a || !b || a->count != b->count || a->tailless != b->tailless || a->hatch != b->hatch || !target_equal (a->target, b->target))
     return false;
   if (a->airframe != b->airframe || a->airframe_sigma != b->airframe_sigma || a->airframe_balanced != b->airframe_balanced)
     return false;
@@ -153,7 +156,7 @@ aeroplane_traits (const Aeroplane *self)
   AeroplaneTraits traits = { .name = self->texts.name, .target = self->target, .tailless = self->tailless,
                              .airframe = self->airframe, .airframe_sigma = self->airframe_sigma,
                              .airframe_balanced = self->airframe_balanced, .airframe_x = self->airframe_x,
-                             .airframe_x_sigma = self->airframe_x_sigma };
+                             .airframe_x_sigma = self->airframe_x_sigma, .hatch = self->hatch };
 
   g_strlcpy (traits.changed, self->changed, sizeof traits.changed);
   return traits;
@@ -228,6 +231,7 @@ aeroplane_with_traits (const Aeroplane *self, AeroplaneTraits traits)
   made->airframe_balanced = traits.airframe_balanced;
   made->airframe_x = traits.airframe_x;
   made->airframe_x_sigma = traits.airframe_x_sigma;
+  made->hatch = traits.hatch;
   g_strlcpy (made->changed, traits.changed, sizeof made->changed);
   aeroplane_set_text (made, &made->texts.name, name_new (traits.name));
   return made;

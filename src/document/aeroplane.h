@@ -9,6 +9,9 @@ typedef struct Aeroplane Aeroplane;
  *  its wings, g/dm²; 0 not given, and where both are the first counts. */
 typedef struct { double from, to, aim, all_up, loading; } Target;
 
+/** Where the body is opened for the battery. */
+typedef enum { HATCH_NOT_CHOSEN, HATCH_ON_TOP, HATCH_ON_BOTTOM, HATCH_SIDE_COUNT } HatchSide;
+
 /** What belongs to the aeroplane itself. The name may be NULL. The bare airframe on the scale, g, without any gear, and how well that is
  *  known, one standard deviation; 0 not given. Where it balances then, mm aft of the datum, and how well that is known, likewise, if somebody
  *  has balanced it. */
@@ -19,6 +22,7 @@ typedef struct {
   double airframe, airframe_sigma;
   bool airframe_balanced;
   double airframe_x, airframe_x_sigma;
+  HatchSide hatch;              /* on which side the hatch opens */
   char changed[11];             /* the day of its last change, "2026-11-25"; "" not known. Not part of the value: equal ones may differ in it */
 } AeroplaneTraits;
 

@@ -380,7 +380,7 @@ draft_finish (Draft *self)
   AeroplaneTraits traits = { .name = self->root.name, .target = target_of (&self->root), .tailless = self->root.tailless,
                              .airframe = self->root.airframe, .airframe_sigma = self->root.airframe_sigma,
                              .airframe_balanced = !isnan (self->root.airframe_x), .airframe_x = self->root.airframe_x,
-                             .airframe_x_sigma = self->root.airframe_x_sigma };
+                             .airframe_x_sigma = self->root.airframe_x_sigma, .hatch = self->root.hatch };
   const AeroplaneKept kept = {
     .attributes = self->root_attributes, .before = self->before ? self->before->str : NULL,
     .behind = self->behind ? self->behind->str : NULL,

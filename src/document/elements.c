@@ -12,6 +12,7 @@ static const char *const yes_words[]      = { "no", "yes", NULL };
 static const char *const root_words[]     = { "carried", "open", NULL };
 static const char *const node_words[]     = { "", "corner", "smooth", "symmetric", NULL };     /* the first cannot be written */
 static const char *const leg_words[]      = { "from", "also", "to", NULL };
+static const char *const hatch_words[]    = { "", "top", "bottom", NULL };                     /* likewise */
 static const char *const unplugs_words[]  = { "", "no", "yes", NULL };                         /* likewise */
 
 static const Attribute of_aeroplane[] = {
@@ -23,6 +24,7 @@ static const Attribute of_aeroplane[] = {
   { .name = "airframe-mass-sigma", .offset = offsetof (RootRecord, airframe_sigma), .most = DOCUMENT_REACH, .unit = "g" },
   { .name = "airframe-x", .offset = offsetof (RootRecord, airframe_x), .fallback = NAN, .unit = "mm" },
   { .name = "airframe-x-sigma", .offset = offsetof (RootRecord, airframe_x_sigma), .most = DOCUMENT_REACH, .unit = "mm" },
+  { .name = "hatch", .kind = VALUE_WORD, .offset = offsetof (RootRecord, hatch), .words = hatch_words },
   { .name = NULL }
 };
 

@@ -1,6 +1,6 @@
 #pragma once
 #include <stddef.h>
-#include "document/piece.h"
+#include "document/aeroplane.h"
 
 /** The one table of the format's elements: what each is called, where it stands, which attributes it has, and where their values
  *  live in memory. Reader, writer, copying and comparing all go by it; a test holds the schema to it. Private to this room. */
@@ -57,7 +57,7 @@ typedef struct {
 
 /** The record of ELEMENT_AEROPLANE and ELEMENT_TARGET. */
 typedef struct { char *name, *changed; bool tailless; double version; double from, to, aim, all_up, loading, airframe, airframe_sigma,
-  airframe_x, airframe_x_sigma; } RootRecord;
+  airframe_x, airframe_x_sigma; HatchSide hatch; } RootRecord;
 /** The record of an outline's elements; fields of the other kinds are zero. node: 0 told from the shape, else NodeKind + 1.
  *  segment  which of the elements it is */
 typedef struct { double x, y, x1, y1, x2, y2, cx, cy, rx, ry; int node; ElementId segment; } NodeRecord;

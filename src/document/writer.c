@@ -20,7 +20,7 @@ writer_text (const Aeroplane *aeroplane, size_t *length)
   const AeroplaneKept kept = aeroplane_kept (aeroplane);
   const RootRecord root = { .name = (char *) traits.name, .changed = traits.changed[0] ? (char *) traits.changed : NULL, .tailless = traits.tailless, .version = DOCUMENT_VERSION,
                             .airframe = traits.airframe, .airframe_sigma = traits.airframe_sigma,
-                            .airframe_x = traits.airframe_balanced ? traits.airframe_x : NAN, .airframe_x_sigma = traits.airframe_x_sigma };
+                            .airframe_x = traits.airframe_balanced ? traits.airframe_x : NAN, .airframe_x_sigma = traits.airframe_x_sigma, .hatch = traits.hatch };
   const size_t count = aeroplane_piece_count (aeroplane);
   GString *to = g_string_sized_new (4096);
   gsize text_length;

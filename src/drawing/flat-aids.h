@@ -4,8 +4,12 @@
 
 /** What helps to build and to balance, as flat pieces; each NULL where the aeroplane has nothing of the kind yet. */
 
-/** The hatch to cut, as the figures have it: y is mm aft of the datum, x from the centre line to starboard, with the formers in it. */
-FlatPiece *flat_hatch_of (const Figures *figures, Units units);
+/** The lid of the hatch to cut: the figures' hatch less its play on each side. y is mm aft of the datum, x from the centre line to starboard, with
+ *  the formers beneath it. */
+FlatPiece *flat_lid_of (const Figures *figures, Units units);
+/** The frame that goes behind the edges of that hatch's hole in the body: the hole itself, as FLAT_OPENING, in a rim of 6 mm; beside the hole less
+ *  where the body has no room for it, 3 mm at least. Places as the lid's. */
+FlatPiece *flat_hatch_frame_of (const Figures *figures, Units units);
 /** The floor along which the battery can go: its rails, and half its length beyond both ends, as wide as it is. Places as the hatch's. */
 FlatPiece *flat_floor_of (const Figures *figures, Units units);
 /** A strip of paper that is folded over the leading edge at the first mark that lies on the wing, and carries mark and limits along both

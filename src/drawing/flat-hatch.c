@@ -9,6 +9,8 @@
 
 static const double overhang = 3;            /* of the centre line past both ends, mm */
 static const double inset = 1.5, line = 3.5; /* of words from an edge; from one line of words to the next */
+static const double rim = 6, least_rim = 3;  /* of the frame round the hole, mm: what glue and a lid's seat want, what still holds together while
+                                                it is cut; common practice, no source */
 
 /* Where a former's name stands: on its line, or beneath where words of the front edge end, however long they are. */
 static double
@@ -64,23 +66,86 @@ add_edge (FlatPiece *piece, const Figures *figures, Units units, Point at, doubl
   flat_piece_add_words (piece, FLAT_CUT, caps_small, point_add (at, (Point) { 0, line }), where);
 }
 
+static bool
+hatch_is_known (const HatchFigures *hatch)
+{
+  return hatch->part && isfinite (hatch->from_mm + hatch->to_mm + hatch->width_mm + hatch->part->y);
+}
+
+static Box
+hole_of (const HatchFigures *hatch)
+{
+  return (Box) { { hatch->part->y - hatch->width_mm / 2, hatch->from_mm }, { hatch->part->y + hatch->width_mm / 2, hatch->to_mm } };
+}
+
+/* Smaller or larger by so much on both sides, mm. */
+static Box
+widened (Box box, double across, double along)
+{
+  return (Box) { { box.min.x - across, box.min.y - along }, { box.max.x + across, box.max.y + along } };
+}
+
 FlatPiece *
-flat_hatch_of (const Figures *figures, Units units)
+flat_lid_of (const Figures *figures, Units units)
 {
   const HatchFigures *hatch = &figures->hatch;
 
-  if (!hatch->part || !isfinite (hatch->from_mm + hatch->to_mm + hatch->width_mm + hatch->part->y))
+  if (!hatch_is_known (hatch))
     return NULL;
-  const Box box = { { hatch->part->y - hatch->width_mm / 2, hatch->from_mm }, { hatch->part->y + hatch->width_mm / 2, hatch->to_mm } };
+  const Box box = widened (hole_of (hatch), -hatch->play_mm, -hatch->play_mm);
   g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
-  /* Translators: two lengths */
-  g_autofree char *remark = g_strdup_printf (_("Opening for the battery in the body's top or bottom, %s long and %s wide"), length, width);
-  FlatPiece *piece = flat_piece_new (_("Hatch"), remark);
+  g_autofree char *less = paper_length (units, 2 * hatch->play_mm), *place = hatch_place_text (figures);
+  /* Translators: three lengths, and sentences on where the hatch is */
+  g_autofree char *remark = g_strdup_printf (_("To be cut from sheet, %s long and %s wide: %s less both ways than its hole, as play. %s"), length, width, less, place);
+  FlatPiece *piece = flat_piece_new (_("Lid of the hatch"), remark);
   flat_piece_add_box (piece, FLAT_CUT, box);
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, box, box.min.y + 2 * line + 0.5);
-  add_edge (piece, figures, units, (Point) { box.min.x + inset, box.min.y + line }, box.min.y, _("forward edge"));
-  add_edge (piece, figures, units, (Point) { box.min.x + inset, box.max.y - inset - line }, box.max.y, _("after edge"));
+  add_formers (piece, figures->aeroplane, box, box.min.y + line + 0.5);
+  flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { box.min.x + inset, box.min.y + line }, _("forward edge"));
+  flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { box.min.x + inset, box.max.y - inset }, _("after edge"));
+  return piece;
+}
+
+/* Beside the hole its frame is as wide as the body leaves room for. */
+static double
+rim_beside (const Figures *figures)
+{
+  const double clear = hatch_clear_width (figures->aeroplane, &figures->hatch);
+  const double left = clear / 2 - fabs (figures->hatch.part->y) - figures->hatch.width_mm / 2;
+
+  return clear > 0 ? fmin (fmax (left, least_rim), rim) : rim;
+}
+
+/* What the frame is, and what has to be done to it where the body is narrower. */
+static char *
+frame_remark (const Figures *figures, Units units, Box frame)
+{
+  const double clear = hatch_clear_width (figures->aeroplane, &figures->hatch);
+  g_autofree char *length = paper_length (units, box_height (hole_of (&figures->hatch))), *width = paper_length (units, figures->hatch.width_mm);
+  g_autofree char *place = hatch_place_text (figures), *inside = paper_length (units, clear);
+  /* Translators: two lengths, and sentences on where the hatch is */
+  g_autofree char *remark = g_strdup_printf (_("The hole in the body, %s long and %s wide, with a rim to glue behind its edges. %s"), length, width, place);
+
+  if (!(clear > 0 && 2 * fmax (-frame.min.x, frame.max.x) > clear + 0.5))
+    return g_steal_pointer (&remark);
+  /* Translators: sentences, then a length */
+  return g_strdup_printf (_("%s Between its sides the body leaves %s at its narrowest: trim the rim to that."), remark, inside);
+}
+
+FlatPiece *
+flat_hatch_frame_of (const Figures *figures, Units units)
+{
+  if (!hatch_is_known (&figures->hatch))
+    return NULL;
+  const Box hole = hole_of (&figures->hatch), box = widened (hole, rim_beside (figures), rim);
+  g_autofree char *remark = frame_remark (figures, units, box);
+  FlatPiece *piece = flat_piece_new (_("Frame of the hatch"), remark);
+  flat_piece_add_box (piece, FLAT_CUT, box);
+  flat_piece_add_box (piece, FLAT_OPENING, hole);
+  add_centre_line (piece, box);
+  add_formers (piece, figures->aeroplane, hole, hole.min.y + 2 * line + 0.5);
+  add_edge (piece, figures, units, (Point) { hole.min.x + inset, hole.min.y + line }, hole.min.y, _("hole, forward edge"));
+  add_edge (piece, figures, units, (Point) { hole.min.x + inset, hole.max.y - inset - line }, hole.max.y, _("hole, after edge"));
   return piece;
 }
 

@@ -11,7 +11,7 @@ free_piece (gpointer data)
 GPtrArray *
 flat_pieces_of (const Figures *figures, Units units, ExportHalves halves)
 {
-  static FlatPiece *(*const aids[]) (const Figures *, Units) = { flat_hatch_of, flat_floor_of, flat_strip_of, flat_stand_of };
+  static FlatPiece *(*const aids[]) (const Figures *, Units) = { flat_lid_of, flat_hatch_frame_of, flat_floor_of, flat_strip_of, flat_stand_of };
   GPtrArray *pieces = g_ptr_array_new_with_free_func (free_piece);
 
   for (size_t i = 0; i < figures->surface_count; i++)

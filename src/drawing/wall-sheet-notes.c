@@ -6,6 +6,7 @@
 #include "drawing/wall-sheet-battery.h"
 #include "figures/cautions.h"
 #include "figures/names.h"
+#include "figures/report-hatch.h"
 #include "figures/unweighed.h"
 
 enum { FINDINGS = 5 };      /* at most: what is gravest stands first */
@@ -95,6 +96,8 @@ wall_notes_of (const WallSheet *sheet)
   if (battery.note != NULL)
     g_ptr_array_add (lines, g_strdup (battery.note));
   battery_words_clear (&battery);
+  if (sheet->figures->hatch.part != NULL)
+    g_ptr_array_add (lines, hatch_place_text (sheet->figures));
   add_rigging (lines, sheet->figures->aeroplane);
   for (size_t i = 0; cautions_sentence (i) != NULL; i++)
     g_ptr_array_add (lines, g_strdup (cautions_sentence (i)));

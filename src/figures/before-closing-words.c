@@ -76,6 +76,18 @@ tray_what (const Figures *figures, const ClosingStep *step)
   return g_strdup_printf (is_of_no_class (step->piece) ? _("Seat for “%s”") : _("Tray for “%s”"), name);
 }
 
+static char *
+hatch_what (const Aeroplane *aeroplane, const char *name, const char *width)
+{
+  const HatchSide side = aeroplane_traits (aeroplane).hatch;
+
+  if (side == HATCH_NOT_CHOSEN)
+    return g_strdup_printf (_("Frame of the hatch for “%s”, %s\u00A0wide"), name, width);
+  return g_strdup_printf (side == HATCH_ON_TOP ? _("Frame of the hatch for “%s”, %s\u00A0wide, on the top")
+                                               : _("Frame of the hatch for “%s”, %s\u00A0wide, on the bottom"),
+                          name, width);
+}
+
 char *
 closing_what (const Figures *figures, const ClosingStep *step, Units units)
 {
@@ -87,7 +99,7 @@ closing_what (const Figures *figures, const ClosingStep *step, Units units)
     case CLOSING_FIREWALL:      return firewall_what (figures->aeroplane);
     case CLOSING_FLOOR:         return step->width_mm > 0 ? g_strdup_printf (_("Floor for “%s”, %s\u00A0wide"), name, width)
                                                           : g_strdup_printf (_("Floor for “%s”"), name);
-    case CLOSING_HATCH:         return g_strdup_printf (_("Frame of the hatch for “%s”, %s\u00A0wide"), name, width);
+    case CLOSING_HATCH:         return hatch_what (figures->aeroplane, name, width);
     case CLOSING_UNDERCARRIAGE: return g_strdup_printf (_("Block for “%s”"), name);
     case CLOSING_PUSHROD:       return g_strdup_printf (_("“%s”: see that it runs free"), name);
     case CLOSING_LEAD:          return lead_what (figures->aeroplane, step, units);

@@ -4,6 +4,7 @@
 #include "balance/hatch.h"
 #include "balance/slide.h"
 #include "document/part-box.h"
+#include "figures/body-profile.h"
 #include "figures/figures.h"
 
 static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
@@ -101,7 +102,8 @@ figures_from (const Figures *figures, const Part *aboard, size_t packs, const Ha
 {
   HatchFigures made = { .part = aboard, .packs = packs, .from_mm = hatch->from / metre, .to_mm = hatch->to / metre,
                         .width_mm = hatch->width / metre, .pack_mm = NAN, .places_mm = NAN, .spread_mm = NAN,
-                        .rail_ahead_mm = NAN, .rail_behind_mm = NAN, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre };
+                        .rail_ahead_mm = NAN, .rail_behind_mm = NAN, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre,
+                        .play_mm = HATCH_PLAY / metre };
 
   made.former_from = former_outward (figures->aeroplane, made.from_mm, false);
   made.former_to = former_outward (figures->aeroplane, made.to_mm, true);
@@ -134,7 +136,7 @@ fill_length (HatchFigures *made, const Figures *figures, const Solution *aboard,
 HatchFigures
 hatch_figures_of (const Figures *figures)
 {
-  const HatchFigures none = { NULL, 0, NAN, NAN, NAN, NAN, NAN, NULL, NULL, NAN, NAN, NAN, NAN, NAN };
+  const HatchFigures none = { NULL, 0, NAN, NAN, NAN, NAN, NAN, NAN, NULL, NULL, NAN, NAN, NAN, NAN, NAN };
   const Solution *aboard = solution_aboard (figures);
   g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (HatchPack));
   Hatch hatch;
@@ -156,4 +158,17 @@ hatch_figures_of (const Figures *figures)
   HatchFigures made = figures_from (figures, aboard->part, packs->len, &hatch);
   fill_length (&made, figures, aboard, &g_array_index (packs, HatchPack, 0));
   return made;
+}
+
+double
+hatch_clear_width (const Aeroplane *aeroplane, const HatchFigures *hatch)
+{
+  const Body *body = aeroplane_count (aeroplane, PIECE_BODY) > 0 ? aeroplane_body (aeroplane, 0) : NULL;
+
+  if (!body || !hatch->part)
+    return NAN;
+  BodyProfile *profile = body_profile_new (body);
+  const double clear = 2 * body_profile_clear (profile, hatch->from_mm, hatch->to_mm).half_width;
+  body_profile_free (profile);
+  return clear;
 }

@@ -7,6 +7,7 @@ typedef struct {
   size_t packs;                 /* how many it serves: the one aboard and those left out that have a rail */
   double from_mm, to_mm, width_mm;
   double floor_from_mm, floor_to_mm;            /* the floor to be left for the packs */
+  double play_mm;               /* between its lid and the hole, on each side */
   const NamedPlace *former_from, *former_to;    /* where its edges go when they are moved outward to a former; NULL where there is none */
   /* What the length is made of where it serves one pack alone; NAN for several. */
   double pack_mm;               /* the pack's box, along */
@@ -21,6 +22,10 @@ struct Figures;
  *  method  hatch_opening; each pack's band within the limits (slide_solve); where none keeps the margin, the end of the rail that comes
  *          nearest; twice the deviation of its places, no further than the rail goes */
 HatchFigures hatch_figures_of (const struct Figures *figures);
+
+/** What is clear between the body's sides along the hatch, at its narrowest, mm; 0 where the body ends before. NAN without a body, a hatch or an
+ *  outline from above. */
+double hatch_clear_width (const Aeroplane *aeroplane, const HatchFigures *hatch);
 
 /** How far the edge stands behind (positive) or ahead of (negative) the former named nearest to it, mm; false without a former.
  *  x  mm aft of the datum */

@@ -4,7 +4,6 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "balance/hatch.h"
-#include "figures/body-profile.h"
 
 /* Less than this no builder saws. */
 static const double worth_telling = 1;
@@ -64,17 +63,12 @@ rail_long_text (double ahead, double behind, Units units)
   return NULL;
 }
 
-/* Where the sides leave less than the hatch's width; from above alone a body tells it. */
+/* Where the sides leave less than the hatch's width. */
 static char *
 narrow_text (const Aeroplane *aeroplane, const HatchFigures *hatch, Units units)
 {
-  const Body *body = aeroplane_count (aeroplane, PIECE_BODY) > 0 ? aeroplane_body (aeroplane, 0) : NULL;
+  const double clear = hatch_clear_width (aeroplane, hatch);
 
-  if (!body)
-    return NULL;
-  BodyProfile *profile = body_profile_new (body);
-  const double clear = 2 * body_profile_clear (profile, hatch->from_mm, hatch->to_mm).half_width;
-  body_profile_free (profile);
   if (!(clear > 0 && clear <= hatch->width_mm - worth_telling))
     return NULL;
   g_autofree char *inside = units_length (units, clear), *width = units_length (units, hatch->width_mm);

@@ -59,7 +59,9 @@ report_hatch (const Figures *figures, Units units)
 void
 report_write_hatch (JsonText *json, const Figures *figures)
 {
+  static const char *const sides[HATCH_SIDE_COUNT] = { [HATCH_ON_TOP] = "top", [HATCH_ON_BOTTOM] = "bottom" };
   const HatchFigures *hatch = &figures->hatch;
+  const char *side = sides[aeroplane_traits (figures->aeroplane).hatch];
 
   if (!hatch->part)
     return;
@@ -69,6 +71,9 @@ report_write_hatch (JsonText *json, const Figures *figures)
   json_text_number (json, "width_mm", hatch->width_mm);
   json_text_number (json, "floor_from_mm", hatch->floor_from_mm);
   json_text_number (json, "floor_to_mm", hatch->floor_to_mm);
+  json_text_number (json, "play_mm", hatch->play_mm);
+  if (side)
+    json_text_string (json, "opens_on", side);
   if (hatch->former_from && hatch->former_from->name)
     json_text_string (json, "former_from", hatch->former_from->name);
   if (hatch->former_to && hatch->former_to->name)

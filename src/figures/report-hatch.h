@@ -6,6 +6,15 @@
 /** Where an edge at x, mm aft of the datum, lies from the nearest former with a name: "8 mm aft of F2". A new string, translated; NULL without
  *  a former. */
 char *hatch_edge_text (const Aeroplane *aeroplane, double x, Units units);
+/** What a person chooses of: "Not chosen yet", "Top", "Bottom". Translated. */
+const char *hatch_side_name (HatchSide side);
+/** On which side it opens, which formers it stands between and which it cuts through, in sentences. A new string, translated; NULL without a
+ *  hatch. */
+char *hatch_place_text (const Figures *figures);
+/** The same, and how large hole and lid are. */
+char *hatch_opening_text (const Figures *figures, Units units);
+/** The formers that lie within it, of all bodies, from ahead aft: const NamedPlace, lent by the aeroplane. A new array; of no hatch, empty. */
+GPtrArray *hatch_formers_cut (const Figures *figures);
 /** What its length is made of, and what the rail has to do with it, in sentences. A new string, translated; NULL without a hatch. */
 char *hatch_length_text (const Figures *figures, Units units);
 /** Writes the member "hatch", nothing without a hatch; in it no former where there is none. */

@@ -116,9 +116,10 @@ append_coverings (GString *text, const Figures *figures, Units units)
 static void
 append_hatch (GString *text, const Figures *figures, Units units)
 {
-  g_autofree char *beneath = hatch_length_text (figures, units);
+  g_autofree char *opening = hatch_opening_text (figures, units), *beneath = hatch_length_text (figures, units);
 
   append_section (text, _("Hatch to cut"), report_hatch (figures, units));
+  append_beneath (text, opening);
   append_beneath (text, beneath);
 }
 

@@ -145,6 +145,17 @@ START_TEST (the_battery_s_page_tells_the_hatch_to_cut_from_the_formers)
 }
 END_TEST
 
+START_TEST (on_which_side_the_hatch_opens_is_chosen_on_the_battery_s_page)
+{
+  choose ("battery");
+  ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_NOT_CHOSEN);
+  pick ("Opens on", "Bottom");
+  ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_ON_BOTTOM);
+  undo_is ("Change Where the Hatch Opens");
+  ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_NOT_CHOSEN);
+}
+END_TEST
+
 START_TEST (what_stands_on_a_label_is_typed_and_what_it_gives_is_read)
 {
   const PowerFigures *power;
@@ -393,6 +404,7 @@ main (void)
   tcase_add_test (tests, rooms_that_are_ticked_are_where_it_may_be);
   tcase_add_test (tests, a_turn_and_a_group_are_typed);
   tcase_add_test (tests, the_battery_s_page_tells_the_hatch_to_cut_from_the_formers);
+  tcase_add_test (tests, on_which_side_the_hatch_opens_is_chosen_on_the_battery_s_page);
   tcase_add_test (tests, what_stands_on_a_label_is_typed_and_what_it_gives_is_read);
   tcase_add_test (tests, a_part_on_a_rail_is_not_typed_past_the_end_of_it);
   tcase_add_test (tests, a_place_past_the_rail_is_taken_and_says_so_both_ways);

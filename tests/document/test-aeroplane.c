@@ -244,6 +244,20 @@ START_TEST (the_day_of_the_last_change_goes_along_and_is_no_part_of_the_value)
 }
 END_TEST
 
+START_TEST (where_the_hatch_opens_is_part_of_the_value_and_not_chosen_at_first)
+{
+  g_autoptr (Aeroplane) self = aeroplane_of_every_piece ();
+  AeroplaneTraits traits = aeroplane_traits (self);
+
+  ck_assert_int_eq (traits.hatch, HATCH_NOT_CHOSEN);
+  traits.hatch = HATCH_ON_BOTTOM;
+  g_autoptr (Aeroplane) opened = aeroplane_with_traits (self, traits);
+  g_autoptr (Aeroplane) longer = aeroplane_with_added (opened, &mark_new (33.1)->piece);
+  ck_assert (!aeroplane_equal (self, opened));
+  ck_assert_int_eq (aeroplane_traits (longer).hatch, HATCH_ON_BOTTOM);
+}
+END_TEST
+
 START_TEST (a_change_shares_every_piece_that_it_did_not_touch)
 {
   g_autoptr (Aeroplane) self = aeroplane_of_every_piece (), untouched = aeroplane_of_every_piece ();
@@ -353,6 +367,7 @@ main (void)
   tcase_add_test (tests, the_reference_is_the_first_wing_not_the_first_surface);
   tcase_add_test (tests, a_free_id_is_the_stem_or_the_first_number_that_nobody_has);
   tcase_add_test (tests, the_day_of_the_last_change_goes_along_and_is_no_part_of_the_value);
+  tcase_add_test (tests, where_the_hatch_opens_is_part_of_the_value_and_not_chosen_at_first);
   tcase_add_test (tests, a_change_shares_every_piece_that_it_did_not_touch);
   tcase_add_test (tests, taking_a_piece_out_leaves_the_rest_in_its_order);
   tcase_add_loop_test (tests, what_hangs_on_a_piece_goes_with_it_and_nothing_else, 0, G_N_ELEMENTS (dependents));

@@ -96,6 +96,18 @@ START_TEST (what_belongs_to_somebody_else_survives_once_at_every_level)
 }
 END_TEST
 
+START_TEST (where_the_hatch_opens_is_read_and_written_where_it_is_chosen)
+{
+  g_autoptr (Aeroplane) chosen = read_sample ("everything.trammel"), open = read_elements ("<mark station='71.3'/>");
+  g_autofree char *text = writer_text (chosen, NULL), *without = writer_text (open, NULL);
+
+  ck_assert_int_eq (aeroplane_traits (chosen).hatch, HATCH_ON_BOTTOM);
+  ck_assert_int_eq (aeroplane_traits (open).hatch, HATCH_NOT_CHOSEN);
+  ck_assert_ptr_nonnull (strstr (text, " hatch=\"bottom\""));
+  ck_assert_ptr_null (strstr (without, "hatch"));
+}
+END_TEST
+
 START_TEST (pieces_keep_their_order)
 {
   static const char *const order[] = { "station=\"71.3\"", "id=\"zebra\"", "<!-- between -->", "station=\"3.9\"", "id=\"ant\"" };
@@ -239,6 +251,7 @@ main (void)
   tcase_add_loop_test (tests, the_bytes_are_the_same_in_every_language, 0, G_N_ELEMENTS (locales));
   tcase_add_test (tests, numbers_come_back_to_the_last_digit);
   tcase_add_loop_test (tests, what_belongs_to_somebody_else_survives_once_at_every_level, 0, G_N_ELEMENTS (survivors));
+  tcase_add_test (tests, where_the_hatch_opens_is_read_and_written_where_it_is_chosen);
   tcase_add_test (tests, pieces_keep_their_order);
   tcase_add_test (tests, saving_keeps_permissions_and_the_file_before);
   tcase_add_test (tests, saving_through_a_link_leaves_the_link);

@@ -421,17 +421,38 @@ START_TEST (what_stands_in_the_body_is_in_no_half)
 }
 END_TEST
 
-START_TEST (the_hatch_is_the_one_of_the_figures)
+START_TEST (the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame)
 {
   Laid laid = lay_racer ();
   const HatchFigures *hatch = &laid.figures->hatch;
-  const FlatPiece *piece = piece_called (&laid, "Hatch");
+  const FlatPiece *piece = piece_called (&laid, "Frame of the hatch");
+  const FlatLine *hole = line_for (piece, FLAT_OPENING, 0), *edge = line_for (piece, FLAT_CUT, 0);
+
+  assert_at (hole->start, -hatch->width_mm / 2, hatch->from_mm);
+  assert_at (hole->segments[1].to, hatch->width_mm / 2, hatch->to_mm);
+  ck_assert (edge->start.x <= hole->start.x - 3 && edge->start.y == hole->start.y - 6);
+  ck_assert (says (piece, "8\u00A0mm ahead of F2"));
+  ck_assert_double_eq (line_for (piece, FLAT_STATION, 1)->start.y, 78);
+  ck_assert_ptr_nonnull (strstr (piece->remark, "hole in the body"));
+  ck_assert_ptr_nonnull (strstr (piece->remark, "not chosen yet"));
+  put_away (&laid);
+}
+END_TEST
+
+/* Half a millimetre on each side. */
+START_TEST (the_hatchs_lid_goes_into_the_hole_with_play_and_says_where_it_belongs)
+{
+  Laid laid = lay_racer ();
+  const HatchFigures *hatch = &laid.figures->hatch;
+  const FlatPiece *piece = piece_called (&laid, "Lid of the hatch");
   const FlatLine *edge = line_for (piece, FLAT_CUT, 0);
 
-  assert_at (edge->start, -hatch->width_mm / 2, hatch->from_mm);
-  assert_at (edge->segments[1].to, hatch->width_mm / 2, hatch->to_mm);
-  ck_assert (says (piece, "8 mm ahead of F2"));
-  ck_assert_double_eq (line_for (piece, FLAT_STATION, 1)->start.y, 78);
+  assert_at (edge->start, -hatch->width_mm / 2 + 0.5, hatch->from_mm + 0.5);
+  assert_at (edge->segments[1].to, hatch->width_mm / 2 - 0.5, hatch->to_mm - 0.5);
+  ck_assert_ptr_nonnull (strstr (piece->remark, "1\u00A0mm less both ways than its hole"));
+  ck_assert_ptr_nonnull (strstr (piece->remark, "between F1 and F6 and cuts through F2, F3, F4 and F5."));
+  for (guint i = 0; i < piece->lines->len; i++)
+    ck_assert_int_ne (g_array_index (piece->lines, FlatLine, i).purpose, FLAT_OPENING);
   put_away (&laid);
 }
 END_TEST
@@ -593,7 +614,8 @@ main (void)
   tcase_add_test (tests, a_servo_in_the_wing_has_its_bay_in_its_own_half);
   tcase_add_test (tests, a_leads_channel_runs_from_the_servos_bay_to_the_centre_line);
   tcase_add_test (tests, what_stands_in_the_body_is_in_no_half);
-  tcase_add_test (tests, the_hatch_is_the_one_of_the_figures);
+  tcase_add_test (tests, the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame);
+  tcase_add_test (tests, the_hatchs_lid_goes_into_the_hole_with_play_and_says_where_it_belongs);
   tcase_add_test (tests, the_battery_floor_goes_half_a_pack_past_both_ends_of_the_rail);
   tcase_add_test (tests, the_strip_carries_the_mark_along_both_faces);
   tcase_add_test (tests, without_a_thickness_the_strip_is_flat_and_says_so);

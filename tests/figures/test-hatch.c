@@ -109,6 +109,40 @@ START_TEST (a_hatch_wider_than_the_body_between_its_sides_is_told_of)
 }
 END_TEST
 
+static Figures *
+opened_on (const Aeroplane *aeroplane, HatchSide side)
+{
+  AeroplaneTraits traits = aeroplane_traits (aeroplane);
+
+  traits.hatch = side;
+  g_autoptr (Aeroplane) opened = aeroplane_with_traits (aeroplane, traits);
+  return figures_once (opened);
+}
+
+/* The racer's hatch begins ahead of F2, at 50 mm, and ends behind the last of its formers that lie within. */
+START_TEST (on_which_side_it_opens_is_unknown_until_chosen_and_the_formers_it_cuts_are_named)
+{
+  g_autoptr (Aeroplane) made = boxed_racer ();
+  g_autoptr (Figures) unknown = opened_on (made, HATCH_NOT_CHOSEN), top = opened_on (made, HATCH_ON_TOP), bottom = opened_on (made, HATCH_ON_BOTTOM);
+  g_autofree char *not_yet = hatch_place_text (unknown), *above = hatch_place_text (top), *below = hatch_place_text (bottom);
+  g_autofree char *json = report_json (unknown), *opened = report_json (bottom);
+  g_autoptr (GPtrArray) cut = hatch_formers_cut (top);
+
+  ck_assert_ptr_nonnull (strstr (not_yet, "not chosen yet"));
+  ck_assert (g_str_has_prefix (above, "The hatch opens on the top. It stands between"));
+  ck_assert (g_str_has_prefix (below, "The hatch opens on the bottom. It stands between"));
+  ck_assert_ptr_null (strstr (json, "opens_on"));
+  ck_assert_ptr_nonnull (strstr (opened, "\"opens_on\": \"bottom\""));
+  ck_assert_uint_gt (cut->len, 1);
+  for (guint i = 0; i < cut->len; i++)
+    {
+      const NamedPlace *former = cut->pdata[i];
+      ck_assert (former->place > top->hatch.from_mm && former->place < top->hatch.to_mm);
+      ck_assert_ptr_nonnull (strstr (strstr (above, "cuts through"), former->name));
+    }
+}
+END_TEST
+
 START_TEST (its_edges_go_outward_to_formers_and_are_told_from_the_nearest)
 {
   g_autoptr (Aeroplane) made = boxed_racer ();
@@ -207,6 +241,7 @@ main (void)
   tcase_add_test (tests, the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand);
   tcase_add_test (tests, what_the_hatch_owes_to_the_rail_is_told);
   tcase_add_test (tests, a_hatch_wider_than_the_body_between_its_sides_is_told_of);
+  tcase_add_test (tests, on_which_side_it_opens_is_unknown_until_chosen_and_the_formers_it_cuts_are_named);
   tcase_add_test (tests, its_edges_go_outward_to_formers_and_are_told_from_the_nearest);
   tcase_add_test (tests, a_pack_left_out_that_has_a_rail_is_flown_instead_of_the_one_aboard);
   tcase_add_test (tests, a_pack_whose_leads_leave_aft_has_the_bend_there);

@@ -1,0 +1,117 @@
+#include "figures/report-hatch.h"
+
+#include "trammel-config.h"
+#include <glib/gi18n-lib.h>
+
+const char *
+hatch_side_name (HatchSide side)
+{
+  static const char *const names[HATCH_SIDE_COUNT] = { N_("Not chosen yet"), N_("Top"), N_("Bottom") };
+
+  return _(names[side]);
+}
+
+static const char *
+side_sentence (HatchSide side)
+{
+  switch (side)
+    {
+    case HATCH_ON_TOP:    return _("The hatch opens on the top.");
+    case HATCH_ON_BOTTOM: return _("The hatch opens on the bottom.");
+    default:              return _("Whether the hatch opens on the top or the bottom is not chosen yet.");
+    }
+}
+
+static int
+by_place (gconstpointer a, gconstpointer b)
+{
+  const NamedPlace *one = *(const NamedPlace *const *) a, *other = *(const NamedPlace *const *) b;
+
+  return (one->place > other->place) - (one->place < other->place);
+}
+
+GPtrArray *
+hatch_formers_cut (const Figures *figures)
+{
+  const Aeroplane *aeroplane = figures->aeroplane;
+  GPtrArray *cut = g_ptr_array_new ();
+
+  for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
+    for (size_t i = 0; i < aeroplane_body (aeroplane, b)->former_count; i++)
+      {
+        const NamedPlace *former = &aeroplane_body (aeroplane, b)->formers[i];
+
+        if (former->place > figures->hatch.from_mm && former->place < figures->hatch.to_mm)
+          g_ptr_array_add (cut, (gpointer) former);
+      }
+  g_ptr_array_sort (cut, by_place);
+  return cut;
+}
+
+/* "F2, F3 and F4"; NULL where none has a name. */
+static char *
+names_text (const GPtrArray *formers)
+{
+  g_autoptr (GPtrArray) names = g_ptr_array_new ();
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < formers->len; i++)
+    if (((const NamedPlace *) formers->pdata[i])->name != NULL)
+      g_ptr_array_add (names, ((const NamedPlace *) formers->pdata[i])->name);
+  for (guint i = 0; i < names->len; i++)
+    {
+      /* Translators: between the last two names of a row, "F2, F3 and F4"; with its blanks */
+      g_string_append (text, i == 0 ? "" : i + 1 == names->len ? _(" and ") : ", ");
+      g_string_append (text, names->pdata[i]);
+    }
+  return g_string_free (text, names->len == 0);
+}
+
+static const char *
+name_of (const NamedPlace *former)
+{
+  return former != NULL ? former->name : NULL;
+}
+
+/* NULL where no former has a name. */
+static char *
+formers_sentence (const Figures *figures)
+{
+  g_autoptr (GPtrArray) formers = hatch_formers_cut (figures);
+  g_autofree char *cut = names_text (formers);
+  const char *ahead = name_of (figures->hatch.former_from), *behind = name_of (figures->hatch.former_to);
+
+  if (ahead != NULL && behind != NULL)
+    /* Translators: names of formers: "It stands between F1 and F6 and cuts through F2, F3, F4 and F5." */
+    return cut != NULL ? g_strdup_printf (_("It stands between %s and %s and cuts through %s."), ahead, behind, cut)
+                       : g_strdup_printf (_("It stands between %s and %s."), ahead, behind);
+  if (ahead != NULL)
+    return cut != NULL ? g_strdup_printf (_("It begins behind %s and cuts through %s."), ahead, cut) : g_strdup_printf (_("It begins behind %s."), ahead);
+  if (behind != NULL)
+    return cut != NULL ? g_strdup_printf (_("It ends ahead of %s and cuts through %s."), behind, cut) : g_strdup_printf (_("It ends ahead of %s."), behind);
+  return cut != NULL ? g_strdup_printf (_("It cuts through %s."), cut) : NULL;
+}
+
+char *
+hatch_place_text (const Figures *figures)
+{
+  if (!figures->hatch.part)
+    return NULL;
+  g_autofree char *formers = formers_sentence (figures);
+  const char *side = side_sentence (aeroplane_traits (figures->aeroplane).hatch);
+  return formers != NULL ? g_strdup_printf ("%s %s", side, formers) : g_strdup (side);
+}
+
+char *
+hatch_opening_text (const Figures *figures, Units units)
+{
+  const HatchFigures *hatch = &figures->hatch;
+
+  if (!hatch->part)
+    return NULL;
+  g_autofree char *place = hatch_place_text (figures), *play = units_length (units, 2 * hatch->play_mm);
+  g_autofree char *length = units_length (units, hatch->to_mm - hatch->from_mm), *width = units_length (units, hatch->width_mm);
+  /* Translators: behind sentences on where it is: three lengths, "The hole is 132 mm long and 34 mm wide; its lid is 1 mm less both ways, as play." */
+  g_autofree char *sizes = g_strdup_printf (_("The hole is %s long and %s wide; its lid is %s less both ways, as play."), length, width, play);
+  return g_strdup_printf ("%s %s", place, sizes);
+}
