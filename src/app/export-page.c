@@ -3,6 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include "app/export-sheets.h"
 #include "drawing/cutting-page.h"
+#include "drawing/cutting-size.h"
+#include "drawing/export-cutting.h"
 #include "drawing/sheet-pages.h"
 
 /* The longer side, about twice what is seen: shrinking smooths the thin lines. */
@@ -45,15 +47,12 @@ page_texture (const SheetPages *pages, size_t page)
   return texture;
 }
 
+/* The page that is asked for, and what else is told of it. */
 static ExportPage *
-drawn_page (const Figures *figures, const ExportOptions *options, GError **error)
+page_of (const SheetPages *pages, const ExportOptions *options, GError **error)
 {
-  g_autoptr (SheetPages) pages = options->sheet == EXPORT_CUTTING ? cutting_page (figures, options, error) : sheet_pages_new (figures, options, error);
-  ExportPage *self;
+  ExportPage *self = g_new0 (ExportPage, 1);
 
-  if (pages == NULL)
-    return NULL;
-  self = g_new0 (ExportPage, 1);
   self->count = sheet_pages_count (pages);
   self->page = MIN (options->page, self->count - 1);
   self->picture = page_texture (pages, self->page);
@@ -63,6 +62,39 @@ drawn_page (const Figures *figures, const ExportOptions *options, GError **error
   g_set_error_literal (error, EXPORT_ERROR, EXPORT_ERROR_DRAWING, _("There is no memory to draw the page in; close something and look again."));
   export_page_free (self);
   return NULL;
+}
+
+static ExportPage *
+cut_page (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  Cutting *cutting = export_cutting_sheet (figures, options, error);
+  g_autoptr (SheetPages) pages = NULL;
+  g_autofree char *size = NULL;
+  ExportPage *self;
+  unsigned layers;
+
+  if (cutting == NULL)
+    return NULL;
+  size = cutting_size_text (cutting, options->units);
+  layers = cutting_layers_used (cutting);
+  pages = cutting_page (cutting);
+  self = page_of (pages, options, error);
+  if (self != NULL) {
+    self->size = g_steal_pointer (&size);
+    self->layers = layers;
+  }
+  return self;
+}
+
+static ExportPage *
+drawn_page (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  g_autoptr (SheetPages) pages = NULL;
+
+  if (options->sheet == EXPORT_CUTTING)
+    return cut_page (figures, options, error);
+  pages = sheet_pages_new (figures, options, error);
+  return pages != NULL ? page_of (pages, options, error) : NULL;
 }
 
 ExportPage *
@@ -90,5 +122,6 @@ export_page_free (ExportPage *self)
   g_clear_object (&self->picture);
   g_clear_pointer (&self->text, g_bytes_unref);
   g_free (self->subject);
+  g_free (self->size);
   g_free (self);
 }

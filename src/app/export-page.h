@@ -8,6 +8,8 @@ typedef struct {
   GBytes *text;
   size_t page, count;       /* which page of how many; 0 of 1 for text */
   char *subject;            /* "Wall sheet with the balance mark"; NULL for text */
+  char *size;               /* a file for cutting: how large it is, a sentence; else NULL */
+  unsigned layers;          /* a file for cutting: which layers it has, as cutting_layers_used; else 0 */
 } ExportPage;
 
 /** Page `options->page`, or the last where there are fewer. NULL and the sentence where there is nothing to show. For any thread.

@@ -1,11 +1,12 @@
 #include "trammel-config.h"
 #include "app/export-preview.h"
 #include <glib/gi18n-lib.h>
+#include "app/cutting-legend.h"
 #include "app/export-page.h"
 
 struct _TrammelExportPreview {
   GtkWidget parent;
-  GtkWidget *box, *stack, *frame, *picture, *text, *complaint, *pager, *place, *foot;
+  GtkWidget *box, *stack, *frame, *picture, *text, *complaint, *pager, *place, *legend, *foot;
   Figures *figures;
   ExportOptions options;        /* with the page wished for */
   size_t count;                 /* pages of what was last shown */
@@ -129,11 +130,14 @@ trammel_export_preview_init (TrammelExportPreview *self)
   self->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 9);
   preview_fill_stack (self);
   self->pager = preview_pager (self);
+  self->legend = cutting_legend_new ();
   self->foot = gtk_label_new (NULL);
+  gtk_widget_set_name (self->foot, "preview-foot");
   gtk_widget_add_css_class (self->foot, "dim-label");
   gtk_label_set_wrap (GTK_LABEL (self->foot), TRUE);
   gtk_box_append (GTK_BOX (self->box), self->stack);
   gtk_box_append (GTK_BOX (self->box), self->pager);
+  gtk_box_append (GTK_BOX (self->box), self->legend);
   gtk_box_append (GTK_BOX (self->box), self->foot);
   gtk_widget_set_parent (self->box, GTK_WIDGET (self));
 }
@@ -201,6 +205,15 @@ preview_show_text (TrammelExportPreview *self, GBytes *bytes)
   gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->text)), text, (int) length);
 }
 
+static const char *
+foot_words (TrammelExportPreview *self, const ExportPage *page)
+{
+  if (page->size != NULL)
+    return page->size;
+  return self->options.sheet == EXPORT_PARTS_SHEET ? _("Nothing is measured on this sheet: it may be printed at any size.")
+                                                   : _("Print at 100 %, without fitting to the page.");
+}
+
 static void
 preview_show (TrammelExportPreview *self, const ExportPage *page)
 {
@@ -212,9 +225,9 @@ preview_show (TrammelExportPreview *self, const ExportPage *page)
   } else
     preview_show_text (self, page->text);
   self->options.page = page->page;
-  gtk_label_set_text (GTK_LABEL (self->foot), self->options.sheet == EXPORT_PARTS_SHEET ? _("Nothing is measured on this sheet: it may be printed at any size.")
-                                                                                        : _("Print at 100 %, without fitting to the page."));
-  gtk_widget_set_visible (self->foot, page->picture != NULL && self->options.sheet != EXPORT_CUTTING);
+  cutting_legend_fill (self->legend, page->layers);
+  gtk_label_set_text (GTK_LABEL (self->foot), foot_words (self, page));
+  gtk_widget_set_visible (self->foot, page->picture != NULL);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), page->picture != NULL ? "picture" : "text");
 }
 
@@ -223,6 +236,7 @@ preview_complain (TrammelExportPreview *self, const char *sentence)
 {
   preview_show_place (self, 0, 1);
   gtk_label_set_text (GTK_LABEL (self->complaint), sentence);
+  cutting_legend_fill (self->legend, 0);
   gtk_widget_set_visible (self->foot, FALSE);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "complaint");
 }

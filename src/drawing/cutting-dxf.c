@@ -126,8 +126,9 @@ add_layer (DxfPen *pen, const Cutting *cutting, int layer)
       for (guint k = 0; k < piece->lines->len; k++)
         if ((int) g_array_index (piece->lines, FlatLine, k).purpose == layer)
           add_line (pen, &g_array_index (piece->lines, FlatLine, k));
-      for (guint k = 0; layer == CUTTING_WORDS && k < piece->words->len; k++)
-        add_word (pen, &g_array_index (piece->words, FlatWord, k));
+      for (guint k = 0; k < piece->words->len; k++)
+        if (cutting_word_layer (&g_array_index (piece->words, FlatWord, k)) == layer)
+          add_word (pen, &g_array_index (piece->words, FlatWord, k));
     }
   pen->layer = NULL;
 }

@@ -3,8 +3,6 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include <stdio.h>
-#include "drawing/cutting.h"
-#include "drawing/export-cutting.h"
 #include "drawing/lettering-font.h"
 #include "drawing/outline-path.h"
 #include "drawing/template-word.h"
@@ -14,13 +12,13 @@ static const double line_share = 1.0 / 1000;
 
 typedef struct { Cutting *cutting; Look look; } Page;
 
-static void
-set_layer (cairo_t *cr, int layer)
+static Colour
+layer_colour (int layer)
 {
   unsigned rgb = 0;
 
   sscanf (cutting_layer (layer)->rgb, "#%x", &rgb);
-  cairo_set_source_rgb (cr, (rgb >> 16 & 255) / 255.0, (rgb >> 8 & 255) / 255.0, (rgb & 255) / 255.0);
+  return (Colour) { (rgb >> 16 & 255) / 255.0, (rgb >> 8 & 255) / 255.0, (rgb & 255) / 255.0, 1 };
 }
 
 static void
@@ -41,21 +39,26 @@ draw_lines (cairo_t *cr, const FlatPiece *piece, int layer)
 }
 
 static void
-draw_words (const SheetPen *pen, const FlatPiece *piece)
+draw_words (const SheetPen *pen, const FlatPiece *piece, int layer)
 {
   for (guint i = 0; i < piece->words->len; i++)
-    template_word_draw (pen, &g_array_index (piece->words, FlatWord, i), false);
+    if (cutting_word_layer (&g_array_index (piece->words, FlatWord, i)) == layer)
+      template_word_draw (pen, &g_array_index (piece->words, FlatWord, i), false);
 }
 
 static void
-draw_layer (const SheetPen *pen, const Cutting *cutting, int layer)
+draw_layer (cairo_t *cr, const Look *paper, const Cutting *cutting, int layer)
 {
-  set_layer (pen->cr, layer);
+  Look look = *paper;
+
+  look.graphite = layer_colour (layer);
+  look_set_source (cr, look.graphite);
+  const SheetPen pen = { .cr = cr, .look = &look, .lettering = lettering_begin (cr, &look), .figure_caps = caps_figure };
   for (guint i = 0; i < cutting->pieces->len; i++)
-    if (layer == CUTTING_WORDS)
-      draw_words (pen, cutting->pieces->pdata[i]);
-    else
-      draw_lines (pen->cr, cutting->pieces->pdata[i], layer);
+    {
+      draw_lines (cr, cutting->pieces->pdata[i], layer);
+      draw_words (&pen, cutting->pieces->pdata[i], layer);
+    }
 }
 
 static size_t
@@ -77,13 +80,12 @@ static void
 page_draw (const void *layout, size_t page, cairo_t *cr)
 {
   const Page *self = layout;
-  const SheetPen pen = { .cr = cr, .look = &self->look, .lettering = lettering_begin (cr, &self->look), .figure_caps = caps_figure };
 
   cairo_save (cr);
   cairo_set_line_width (cr, fmax (self->cutting->width, self->cutting->height) * line_share);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   for (int i = 0; i < CUTTING_LAYER_COUNT; i++)
-    draw_layer (&pen, self->cutting, cutting_layer_order (i));
+    draw_layer (cr, &self->look, self->cutting, cutting_layer_order (i));
   cairo_restore (cr);
 }
 
@@ -97,16 +99,12 @@ page_free (void *takes)
 }
 
 SheetPages *
-cutting_page (const Figures *figures, const ExportOptions *options, GError **error)
+cutting_page (Cutting *takes)
 {
   static const SheetPagesKind kind = { .count = page_count, .size = page_size, .draw = page_draw, .free = page_free };
-  Cutting *cutting = export_cutting_sheet (figures, options, error);
-  Page *self;
+  Page *self = g_new (Page, 1);
 
-  if (cutting == NULL)
-    return NULL;
   lettering_font_add ();
-  self = g_new (Page, 1);
-  *self = (Page) { .cutting = cutting, .look = look_for_paper () };
-  return sheet_pages_of (&kind, self, cutting->title, _("Files for cutting"));
+  *self = (Page) { .cutting = takes, .look = look_for_paper () };
+  return sheet_pages_of (&kind, self, takes->title, _("Files for cutting"));
 }

@@ -1,8 +1,9 @@
 #include "drawing/cutting-place.h"
 #include <math.h>
+#include "drawing/cutting-name.h"
 
-/* What a small laser's bed takes; common practice, no source. */
-static const double usual_width = 600;
+/* With a gap on both sides what a small laser's bed takes, 600 mm; common practice, no source. */
+static const double usual_width = 600 - 2 * CUTTING_GAP;
 
 /* Where the next piece goes, and how far the row and all rows reach. */
 typedef struct { double x, y, foot, right; } Place;
@@ -14,7 +15,7 @@ row_width (const GPtrArray *pieces)
 
   for (guint i = 0; i < pieces->len; i++)
     {
-      const Box box = flat_piece_bounds (pieces->pdata[i]);
+      const Box box = cutting_name_bounds (pieces->pdata[i]);
       width = fmax (width, box.max.x - box.min.x);
     }
   return width;
@@ -43,7 +44,7 @@ cutting_place (const GPtrArray *pieces, double *width, double *height)
 
   for (guint i = 0; i < pieces->len; i++)
     {
-      const Box box = flat_piece_bounds (pieces->pdata[i]);
+      const Box box = cutting_name_bounds (pieces->pdata[i]);
       if (box.min.x <= box.max.x)
         g_ptr_array_add (made, placed (pieces->pdata[i], box, row, &place));
     }

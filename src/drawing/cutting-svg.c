@@ -134,8 +134,9 @@ layer_content (const Cutting *cutting, int layer)
       for (guint k = 0; k < piece->lines->len; k++)
         if ((int) g_array_index (piece->lines, FlatLine, k).purpose == layer)
           append_line (content, &g_array_index (piece->lines, FlatLine, k), piece->name);
-      for (guint k = 0; layer == CUTTING_WORDS && k < piece->words->len; k++)
-        append_word (content, &g_array_index (piece->words, FlatWord, k));
+      for (guint k = 0; k < piece->words->len; k++)
+        if (cutting_word_layer (&g_array_index (piece->words, FlatWord, k)) == layer)
+          append_word (content, &g_array_index (piece->words, FlatWord, k));
     }
   return content;
 }
@@ -148,7 +149,7 @@ append_layer (GString *to, const Cutting *cutting, int number)
 
   if (content->len > 0)
     {
-      if (number == CUTTING_WORDS)
+      if (number == CUTTING_WORDS || number == FLAT_NAME)
         g_string_append_printf (to, "<g id=\"%s\" fill=\"%s\" stroke=\"none\" font-family=\"sans-serif\">\n<title>", layer->id, layer->rgb);
       else
         g_string_append_printf (to, "<g id=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"0.01\">\n<title>", layer->id, layer->rgb);

@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "drawing/cutting.h"
 #include <glib/gi18n-lib.h>
+#include "drawing/cutting-name.h"
 #include "drawing/cutting-place.h"
 #include "drawing/kerf.h"
 
@@ -8,16 +9,17 @@ const CuttingLayer *
 cutting_layer (int layer)
 {
   static const CuttingLayer layers[CUTTING_LAYER_COUNT] = {
-    [FLAT_CUT]      = { "cut",     N_("Edges"),             "#000000", 7 },
-    [FLAT_OPENING]  = { "opening", N_("Openings"),          "#ff0000", 1 },
-    [FLAT_HINGE]    = { "hinge",   N_("Hinge lines"),       "#00ff00", 3 },
-    [FLAT_BEVEL]    = { "bevel",   N_("Bevels"),            "#bf00ff", 200 },
-    [FLAT_STATION]  = { "station", N_("Stations"),          "#808080", 8 },
-    [FLAT_CENTRE]   = { "centre",  N_("Centre lines"),      "#ff7f00", 30 },
-    [FLAT_MARK]     = { "mark",    N_("Balance mark"),      "#0000ff", 5 },
-    [FLAT_LIMIT]    = { "limit",   N_("Limits"),            "#ff00ff", 6 },
-    [FLAT_ROOM]     = { "room",    N_("Servos and leads"),  "#00ffff", 4 },
-    [CUTTING_WORDS] = { "words",   N_("Words"),             "#0000ff", 5 },
+    [FLAT_CUT]      = { "cut",     N_("Edges: cut, last"),           "#000000", 7 },
+    [FLAT_OPENING]  = { "opening", N_("Openings: cut, before edges"), "#ff0000", 1 },
+    [FLAT_HINGE]    = { "hinge",   N_("Hinge lines: cut or score"),  "#00ff00", 3 },
+    [FLAT_BEVEL]    = { "bevel",   N_("Bevels: mark"),               "#bf00ff", 200 },
+    [FLAT_STATION]  = { "station", N_("Stations: mark"),             "#808080", 8 },
+    [FLAT_CENTRE]   = { "centre",  N_("Centre lines: mark"),         "#ff7f00", 30 },
+    [FLAT_MARK]     = { "mark",    N_("Balance mark: mark"),         "#0000ff", 5 },
+    [FLAT_LIMIT]    = { "limit",   N_("Limits: mark"),               "#ff00ff", 6 },
+    [FLAT_ROOM]     = { "room",    N_("Servos and leads: mark"),     "#00ffff", 4 },
+    [FLAT_NAME]     = { "names",   N_("Names of pieces: not cut"),   "#007f00", 94 },
+    [CUTTING_WORDS] = { "words",   N_("Words: not cut"),             "#7f3f00", 34 },
   };
 
   return &layers[layer];
@@ -26,10 +28,16 @@ cutting_layer (int layer)
 int
 cutting_layer_order (int i)
 {
-  static const int order[CUTTING_LAYER_COUNT] = { CUTTING_WORDS, FLAT_ROOM, FLAT_STATION, FLAT_CENTRE, FLAT_LIMIT, FLAT_MARK,
+  static const int order[CUTTING_LAYER_COUNT] = { CUTTING_WORDS, FLAT_NAME, FLAT_ROOM, FLAT_STATION, FLAT_CENTRE, FLAT_LIMIT, FLAT_MARK,
                                                   FLAT_BEVEL, FLAT_HINGE, FLAT_OPENING, FLAT_CUT };
 
   return order[i];
+}
+
+int
+cutting_word_layer (const FlatWord *word)
+{
+  return word->purpose == FLAT_NAME ? FLAT_NAME : CUTTING_WORDS;
 }
 
 /* A line each: what it is, the kerf, and what has to be known of a piece. */
@@ -61,7 +69,11 @@ cutting_new (const GPtrArray *pieces, double kerf, const char *title)
   Cutting *self = g_new (Cutting, 1);
 
   for (guint i = 0; i < pieces->len; i++)
-    g_ptr_array_add (moved, kerf_piece (pieces->pdata[i], kerf));
+    {
+      FlatPiece *piece = kerf_piece (pieces->pdata[i], kerf);
+      cutting_name_add (piece);
+      g_ptr_array_add (moved, piece);
+    }
   *self = (Cutting) { .title = g_strdup (title != NULL && *title != '\0' ? title : _("Unnamed")), .description = description_of (pieces, kerf) };
   self->pieces = cutting_place (moved, &self->width, &self->height);
   return self;

@@ -13,13 +13,15 @@ typedef struct {
  *  marked: black is cut, red is cut out of the inside. Common practice, no source. */
 typedef struct {
   const char *id;                /* "cut"; never translated. In capitals the layer's name in a DXF */
-  const char *title;             /* "Edges"; to be translated */
+  const char *title;             /* what is on it and what becomes of it: "Edges: cut, last"; to be translated */
   const char *rgb;               /* "#000000" */
   int index;                     /* the same colour by its number in a DXF */
 } CuttingLayer;
 
-/** Of words, whatever they belong to: whoever wants none leaves out this layer. */
+/** Of words, whatever they belong to but a piece's name: whoever wants none leaves out this layer. */
 enum { CUTTING_WORDS = FLAT_PURPOSE_COUNT, CUTTING_LAYER_COUNT };
+/** The layer that a word is on: FLAT_NAME for the name of a piece, which each has, else CUTTING_WORDS. */
+int cutting_word_layer (const FlatWord *word);
 /** The layer of a purpose, or of CUTTING_WORDS. */
 const CuttingLayer *cutting_layer (int layer);
 /** Layer number i of a file: what is drawn upon a piece comes first, the edge that frees it last. */

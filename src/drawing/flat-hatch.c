@@ -66,6 +66,16 @@ add_edge (FlatPiece *piece, const Figures *figures, Units units, Point at, doubl
   flat_piece_add_words (piece, FLAT_CUT, caps_small, point_add (at, (Point) { 0, line }), where);
 }
 
+/* Once it is chosen. */
+static void
+add_side (FlatPiece *piece, const Aeroplane *aeroplane, Point at)
+{
+  const HatchSide side = aeroplane_traits (aeroplane).hatch;
+
+  if (side != HATCH_NOT_CHOSEN)
+    flat_piece_add_words (piece, FLAT_CUT, caps_small, at, side == HATCH_ON_TOP ? _("opens on the top") : _("opens on the bottom"));
+}
+
 static bool
 hatch_is_known (const HatchFigures *hatch)
 {
@@ -97,11 +107,12 @@ flat_lid_of (const Figures *figures, Units units)
   g_autofree char *less = paper_length (units, 2 * hatch->play_mm), *place = hatch_place_text (figures);
   /* Translators: three lengths, and sentences on where the hatch is */
   g_autofree char *remark = g_strdup_printf (_("To be cut from sheet, %s long and %s wide: %s less both ways than its hole, as play. %s"), length, width, less, place);
-  FlatPiece *piece = flat_piece_new (_("Lid of the hatch"), remark);
+  FlatPiece *piece = flat_piece_new (_("Hatch lid"), remark);
   flat_piece_add_box (piece, FLAT_CUT, box);
   add_centre_line (piece, box);
   add_formers (piece, figures->aeroplane, box, box.min.y + line + 0.5);
   flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { box.min.x + inset, box.min.y + line }, _("forward edge"));
+  add_side (piece, figures->aeroplane, (Point) { box.min.x + inset, box.max.y - inset - line });
   flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { box.min.x + inset, box.max.y - inset }, _("after edge"));
   return piece;
 }
@@ -139,12 +150,13 @@ flat_hatch_frame_of (const Figures *figures, Units units)
     return NULL;
   const Box hole = hole_of (&figures->hatch), box = widened (hole, rim_beside (figures), rim);
   g_autofree char *remark = frame_remark (figures, units, box);
-  FlatPiece *piece = flat_piece_new (_("Frame of the hatch"), remark);
+  FlatPiece *piece = flat_piece_new (_("Hatch frame"), remark);
   flat_piece_add_box (piece, FLAT_CUT, box);
   flat_piece_add_box (piece, FLAT_OPENING, hole);
   add_centre_line (piece, box);
   add_formers (piece, figures->aeroplane, hole, hole.min.y + 2 * line + 0.5);
   add_edge (piece, figures, units, (Point) { hole.min.x + inset, hole.min.y + line }, hole.min.y, _("hole, forward edge"));
+  add_side (piece, figures->aeroplane, (Point) { hole.min.x + inset, hole.max.y - inset - 2 * line });
   add_edge (piece, figures, units, (Point) { hole.min.x + inset, hole.max.y - inset - line }, hole.max.y, _("hole, after edge"));
   return piece;
 }

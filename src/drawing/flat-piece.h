@@ -16,6 +16,7 @@ typedef enum {
   FLAT_MARK,         /* where it balances */
   FLAT_LIMIT,        /* between which it may */
   FLAT_ROOM,         /* what stands or runs there: a servo, a lead */
+  FLAT_NAME,         /* what the piece is called, as a word upon it */
   FLAT_PURPOSE_COUNT
 } FlatPurpose;
 

@@ -2,19 +2,9 @@
 #include <math.h>
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "drawing/side-hatch.h"
 #include "drawing/symbols.h"
 #include "figures/report-hatch.h"
-
-/* Whether it is the battery, or another pack in its place, that is looked at. */
-static bool
-hatch_is_asked_for (const SheetDraft *draft)
-{
-  const char *id = selection_single (draft->selection);
-  const Part *part = id ? aeroplane_part_by_id (draft->aeroplane, id) : NULL;
-
-  return draft->figures->hatch.part && part && (part == draft->figures->hatch.part
-                                                || (part->has_rail && g_strcmp0 (part->class_name, "battery") == 0));
-}
 
 /* A thin line from the hatch's corner to its word, as a part's name has one. */
 static void
@@ -62,7 +52,7 @@ sheet_draw_hatch (SheetDraft *draft)
 {
   const HatchFigures *hatch = &draft->figures->hatch;
 
-  if (!hatch_is_asked_for (draft))
+  if (!hatch_is_asked_for (draft->figures, draft->selection))
     return;
   const double half = hatch->width_mm / 2, y = hatch->part->y, beside = y + fmax (half, 0);
   const Box box = box_to_screen (draft->view, (Box) { { hatch->from_mm, y - half }, { hatch->to_mm, y + half } });

@@ -6,6 +6,7 @@
 #include "drawing/room-edges.h"
 #include "drawing/section-path.h"
 #include "drawing/sheet-places.h"
+#include "drawing/side-hatch.h"
 #include "drawing/side-leads.h"
 #include "drawing/side-places.h"
 #include "drawing/symbols.h"
@@ -330,6 +331,7 @@ draw_side_view (cairo_t *cr, const SideScene *side)
   draw_surfaces (&draft);
   draw_centre_line (&draft);
   draw_thrust_line (&draft);
+  draw_side_hatch (cr, side, &draft.view);
   draw_parts (&draft);
   if (!draft.look->paper)
     draw_side_leads (cr, side, &draft.view);

@@ -28,6 +28,22 @@ START_TEST (each_sheet_shows_the_rows_that_have_an_effect_on_it)
 }
 END_TEST
 
+START_TEST (a_file_for_cutting_says_what_its_colours_mean_and_how_large_it_is)
+{
+  GtkWindow *dialog = export_dialog (racer ());
+  GtkWidget *foot = gui_find_named (GTK_WIDGET (dialog), "preview-foot"), *legend = gui_find_named (GTK_WIDGET (dialog), "cutting-legend");
+
+  ck_assert (!gtk_widget_get_visible (legend));
+  stage_pick (dialog, "Sheet", "Files for Cutting");
+  gui_await (GTK_WIDGET (dialog), "Edges: cut, last");
+  gui_await (GTK_WIDGET (dialog), "Names of pieces: not cut");
+  ck_assert_ptr_nonnull (strstr (gtk_label_get_text (GTK_LABEL (foot)), "\u00A0mm over all: it fits on a sheet of "));
+  stage_pick (dialog, "Sheet", "Wall Sheet");
+  gui_await (GTK_WIDGET (dialog), "Print at 100 %, without fitting to the page.");
+  ck_assert (!gtk_widget_get_visible (legend));
+}
+END_TEST
+
 START_TEST (a_template_on_one_page_of_its_own_size_has_no_orientation)
 {
   GtkWindow *dialog = export_dialog (stage_racer ());
@@ -338,6 +354,7 @@ case_of_sheets (void)
   TCase *tests = tcase_create ("sheets");
 
   tcase_add_loop_test (tests, each_sheet_shows_the_rows_that_have_an_effect_on_it, 0, G_N_ELEMENTS (sheets));
+  tcase_add_test (tests, a_file_for_cutting_says_what_its_colours_mean_and_how_large_it_is);
   tcase_add_test (tests, a_template_on_one_page_of_its_own_size_has_no_orientation);
   tcase_add_test (tests, what_was_chosen_last_stands_there_when_the_dialog_opens_again);
   tcase_add_test (tests, what_a_printer_draws_is_kept_for_the_next_time_the_program_runs);

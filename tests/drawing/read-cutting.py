@@ -78,7 +78,7 @@ def read_svg(path):
     for group in svg:
         if not isinstance(group, svgelements.Group):
             continue
-        tell('layer', group.id, group.values['fill' if group.id == 'words' else 'stroke'])
+        tell('layer', group.id, group.values['fill' if group.id in ('words', 'names') else 'stroke'])
         for element in group:
             if isinstance(element, svgelements.Path):
                 if element.fill.value is not None or abs(element.stroke_width - 0.01) > 1e-6:

@@ -6,7 +6,9 @@
 #include <glib/gstdio.h>
 #include "document/brought.h"
 #include "drawing/cutting-dxf.h"
+#include "drawing/cutting-name.h"
 #include "drawing/cutting-place.h"
+#include "drawing/cutting-size.h"
 #include "drawing/cutting-svg.h"
 #include "drawing/export.h"
 #include "drawing/flat-pieces.h"
@@ -413,6 +415,201 @@ START_TEST (what_is_exported_of_an_aeroplane_is_its_flat_pieces_within_a_hundred
 }
 END_TEST
 
+static const FlatWord *
+name_of (const FlatPiece *piece)
+{
+  for (guint i = 0; i < piece->words->len; i++)
+    if (g_array_index (piece->words, FlatWord, i).purpose == FLAT_NAME)
+      return &g_array_index (piece->words, FlatWord, i);
+  return NULL;
+}
+
+/* The racer's file: with that kerf, and its hatch opening on that side. */
+static Cutting *
+cutting_of_racer (double kerf, HatchSide side)
+{
+  g_autoptr (Aeroplane) racer = example_racer ();
+  AeroplaneTraits traits = aeroplane_traits (racer);
+  Cutting *cutting;
+
+  traits.hatch = side;
+  g_autoptr (Aeroplane) opened = aeroplane_with_traits (racer, traits);
+  g_autoptr (Figures) figures = figures_once (opened);
+  g_autoptr (GPtrArray) pieces = flat_pieces_of (figures, (Units) { LENGTH_MM, MASS_G }, EXPORT_BOTH_HALVES);
+  cutting = cutting_new (pieces, kerf, "Saltmarsh Racer");
+  return cutting;
+}
+
+static const FlatPiece *
+piece_named (const Cutting *cutting, const char *name)
+{
+  for (guint i = 0; i < cutting->pieces->len; i++)
+    if (g_str_equal (((const FlatPiece *) cutting->pieces->pdata[i])->name, name))
+      return cutting->pieces->pdata[i];
+  ck_abort_msg ("no piece is called %s", name);
+  return NULL;
+}
+
+/* Where a word was read: of that layer, and of nothing else. */
+static bool
+read_word_at (const ReadSheet *sheet, const char *layer, const char *text, Point *at)
+{
+  g_auto (GStrv) told = g_strsplit (sheet->all, "\n", -1);
+  g_autofree char *begin = g_strdup_printf ("text %s ", layer), *end = g_strdup_printf (" %s", text);
+
+  for (char **line = told; *line != NULL; line++)
+    if (g_str_has_prefix (*line, begin) && g_str_has_suffix (*line, end))
+      {
+        char *rest;
+        at->x = g_ascii_strtod (*line + strlen (begin), &rest);
+        at->y = g_ascii_strtod (rest, NULL);
+        return true;
+      }
+  return false;
+}
+
+/* Wing, tail, fin, hatch, floor, strip and stand, read by another program. */
+START_TEST (each_piece_has_its_name_on_a_layer_that_is_not_cut)
+{
+  static const char *const layers[] = { [SVG] = "names", [DXF] = "NAMES" }, *const told[] = { [SVG] = "\nlayer names #007f00\n", [DXF] = "\nlayer NAMES 94\n" };
+  g_autoptr (Cutting) cutting = cutting_of_racer (0.2, HATCH_ON_TOP);
+  g_autoptr (GBytes) bytes = formats[_i].make (cutting);
+  ReadSheet sheet = read_back (bytes, _i);
+
+  ck_assert_ptr_nonnull (strstr (sheet.all, told[_i]));
+  ck_assert_uint_ge (cutting->pieces->len, 8);
+  for (guint i = 0; i < cutting->pieces->len; i++)
+    {
+      const FlatWord *name = name_of (cutting->pieces->pdata[i]);
+      Point at;
+
+      ck_assert_msg (read_word_at (&sheet, layers[_i], name->text, &at), "%s is not named", name->text);
+      ck_assert_double_eq_tol (at.x, name->at.x, true_to_size);
+      ck_assert_double_eq_tol (_i == DXF ? cutting->height - at.y : at.y, name->at.y, true_to_size);
+    }
+  piece_named (cutting, "Base of a balancing stand");
+  piece_named (cutting, "Marking strip for station 40\u00A0mm");
+  read_sheet_clear (&sheet);
+}
+END_TEST
+
+static bool
+box_has (Box box, Point place)
+{
+  return place.x > box.min.x && place.x < box.max.x && place.y > box.min.y && place.y < box.max.y;
+}
+
+START_TEST (a_name_stands_clear_within_its_piece_or_else_above_it_and_is_never_small)
+{
+  g_autoptr (Cutting) cutting = cutting_of_racer (0, HATCH_NOT_CHOSEN);
+
+  for (guint i = 0; i < cutting->pieces->len; i++)
+    {
+      const FlatPiece *piece = cutting->pieces->pdata[i];
+      const FlatWord *name = name_of (piece);
+      const Box box = cutting_word_box (name), bounds = flat_piece_bounds (piece);
+
+      ck_assert_double_ge (name->caps, 3);
+      ck_assert (box.max.y < bounds.min.y ? bounds.min.y - box.max.y < 2 && box.min.x < bounds.max.x
+                                          : box_has (bounds, box.min) && box_has (bounds, box.max));
+      for (guint k = 0; k < piece->lines->len; k++)
+        {
+          const FlatLine *line = &g_array_index (piece->lines, FlatLine, k);
+          Point from = line->start;
+          for (size_t s = 0; s < line->count; from = line->segments[s++].to)
+            for (int t = 0; t <= 200; t++)
+              ck_assert (!box_has (box, segment_at (from, &line->segments[s], t / 200.0)));
+        }
+    }
+  ck_assert (box_has (flat_piece_bounds (piece_named (cutting, "Hatch lid")), name_of (piece_named (cutting, "Hatch lid"))->at));
+}
+END_TEST
+
+START_TEST (names_that_stand_above_lie_on_no_other_piece)
+{
+  g_autoptr (Cutting) cutting = cutting_of_racer (0.2, HATCH_ON_BOTTOM);
+
+  for (guint i = 0; i < cutting->pieces->len; i++)
+    for (guint k = 0; k < i; k++)
+      {
+        const Box a = cutting_name_bounds (cutting->pieces->pdata[i]), b = cutting_name_bounds (cutting->pieces->pdata[k]);
+        ck_assert (fmax (fmax (a.min.x - b.max.x, b.min.x - a.max.x), fmax (a.min.y - b.max.y, b.min.y - a.max.y)) >= 5 - 1e-9);
+      }
+}
+END_TEST
+
+static Box
+read_bounds (const ReadLine *line)
+{
+  Box box = { { INFINITY, INFINITY }, { -INFINITY, -INFINITY } };
+
+  for (guint i = 0; i < line->places->len; i++)
+    {
+      const Point at = g_array_index (line->places, Point, i);
+      box = (Box) { { fmin (box.min.x, at.x), fmin (box.min.y, at.y) }, { fmax (box.max.x, at.x), fmax (box.max.y, at.y) } };
+    }
+  return box;
+}
+
+/* The racer's hatch is 34 mm wide; its lid has 0.5 mm of play on each side: cut 0.4 mm wide, the lid's path is 33.4 mm wide, the hole's 33.6. */
+START_TEST (the_lid_is_cut_outside_of_its_edge_and_the_hole_inside_of_its_own)
+{
+  const int format = _i;
+  g_autoptr (Cutting) cutting = cutting_of_racer (0.4, HATCH_ON_TOP);
+  g_autoptr (GBytes) bytes = formats[format].make (cutting);
+  ReadSheet sheet = read_back (bytes, format);
+  const FlatPiece *lid = piece_named (cutting, "Hatch lid"), *frame = piece_named (cutting, "Hatch frame");
+  const FlatLine *edge = &g_array_index (lid->lines, FlatLine, 0), *hole = &g_array_index (frame->lines, FlatLine, 1);
+  const Box path = read_bounds (read_line_of (&sheet, edge)), opening = read_bounds (read_line_of (&sheet, hole));
+
+  ck_assert_int_eq (edge->purpose, FLAT_CUT);
+  ck_assert_int_eq (hole->purpose, FLAT_OPENING);
+  ck_assert_double_eq_tol (path.max.x - path.min.x, 33.4, 0.002);
+  ck_assert_double_eq_tol (opening.max.x - opening.min.x, 33.6, 0.002);
+  ck_assert_double_eq_tol ((opening.max.y - opening.min.y) - (path.max.y - path.min.y), 0.2, 0.002);
+  ck_assert_ptr_nonnull (strstr (sheet.all, " opens on the top\n"));
+  read_sheet_clear (&sheet);
+}
+END_TEST
+
+START_TEST (how_large_a_file_is_and_on_what_sheet_it_fits_is_told_in_the_readers_units)
+{
+  static const struct { double width, height; LengthUnit unit; const char *told; } sizes[] = {
+    { 600, 347, LENGTH_MM, "600 by 347\u00A0mm over all: it fits on a sheet of 600 by 400\u00A0mm." },
+    { 190, 300, LENGTH_MM, "190 by 300\u00A0mm over all: it fits on a sheet of 300 by 200\u00A0mm." },
+    { 610, 300, LENGTH_MM, "610 by 300\u00A0mm over all: it fits on a sheet of 900 by 600\u00A0mm." },
+    { 1400, 300, LENGTH_MM, "1400 by 300\u00A0mm over all: larger than a sheet of 1300 by 900\u00A0mm. Cut it in several goes." },
+    { 609.6, 304.8, LENGTH_INCH, "24 by 12\u00A0in over all: it fits on a sheet of 24 by 12\u00A0in." } };
+  Cutting cutting = { .width = sizes[_i].width, .height = sizes[_i].height };
+  g_autofree char *told = cutting_size_text (&cutting, (Units) { sizes[_i].unit, MASS_G });
+
+  ck_assert_str_eq (told, sizes[_i].told);
+}
+END_TEST
+
+START_TEST (the_layers_of_a_file_are_those_that_have_something)
+{
+  g_autoptr (Cutting) both = sheet_of_both (0), racer = cutting_of_racer (0, HATCH_NOT_CHOSEN);
+  const unsigned of_both = 1u << FLAT_CUT | 1u << FLAT_OPENING | 1u << FLAT_HINGE | 1u << FLAT_STATION | 1u << FLAT_MARK | 1u << FLAT_LIMIT
+                           | 1u << FLAT_ROOM | 1u << FLAT_NAME | 1u << CUTTING_WORDS;
+
+  ck_assert_uint_eq (cutting_layers_used (both), of_both);
+  ck_assert_uint_eq (cutting_layers_used (racer), (1u << CUTTING_LAYER_COUNT) - 1);
+}
+END_TEST
+
+/* By its colour a cutter's program tells a layer. */
+START_TEST (no_two_layers_have_one_colour)
+{
+  for (int i = 0; i < CUTTING_LAYER_COUNT; i++)
+    for (int k = 0; k < i; k++)
+      {
+        ck_assert_str_ne (cutting_layer (i)->rgb, cutting_layer (k)->rgb);
+        ck_assert_int_ne (cutting_layer (i)->index, cutting_layer (k)->index);
+      }
+}
+END_TEST
+
 int
 main (void)
 {
@@ -427,5 +624,12 @@ main (void)
   tcase_add_loop_test (tests, our_own_reader_takes_the_file_back_as_the_same_outline, 0, FORMATS);
   tcase_add_loop_test (tests, the_same_pieces_give_the_same_bytes_whatever_the_locale, 0, FORMATS);
   tcase_add_test (tests, pieces_lie_in_rows_and_nowhere_nearer_than_the_gap);
+  tcase_add_loop_test (tests, each_piece_has_its_name_on_a_layer_that_is_not_cut, 0, FORMATS);
+  tcase_add_test (tests, a_name_stands_clear_within_its_piece_or_else_above_it_and_is_never_small);
+  tcase_add_test (tests, names_that_stand_above_lie_on_no_other_piece);
+  tcase_add_loop_test (tests, the_lid_is_cut_outside_of_its_edge_and_the_hole_inside_of_its_own, 0, FORMATS);
+  tcase_add_loop_test (tests, how_large_a_file_is_and_on_what_sheet_it_fits_is_told_in_the_readers_units, 0, 5);
+  tcase_add_test (tests, the_layers_of_a_file_are_those_that_have_something);
+  tcase_add_test (tests, no_two_layers_have_one_colour);
   return run_suite (suite, tests);
 }

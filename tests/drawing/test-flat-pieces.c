@@ -425,7 +425,7 @@ START_TEST (the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame)
 {
   Laid laid = lay_racer ();
   const HatchFigures *hatch = &laid.figures->hatch;
-  const FlatPiece *piece = piece_called (&laid, "Frame of the hatch");
+  const FlatPiece *piece = piece_called (&laid, "Hatch frame");
   const FlatLine *hole = line_for (piece, FLAT_OPENING, 0), *edge = line_for (piece, FLAT_CUT, 0);
 
   assert_at (hole->start, -hatch->width_mm / 2, hatch->from_mm);
@@ -444,7 +444,7 @@ START_TEST (the_hatchs_lid_goes_into_the_hole_with_play_and_says_where_it_belong
 {
   Laid laid = lay_racer ();
   const HatchFigures *hatch = &laid.figures->hatch;
-  const FlatPiece *piece = piece_called (&laid, "Lid of the hatch");
+  const FlatPiece *piece = piece_called (&laid, "Hatch lid");
   const FlatLine *edge = line_for (piece, FLAT_CUT, 0);
 
   assert_at (edge->start, -hatch->width_mm / 2 + 0.5, hatch->from_mm + 0.5);
