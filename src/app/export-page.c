@@ -77,7 +77,7 @@ cut_page (const Figures *figures, const ExportOptions *options, GError **error)
     return NULL;
   size = cutting_size_text (cutting, options->units);
   layers = cutting_layers_used (cutting);
-  pages = cutting_page (cutting);
+  pages = cutting_page_of (cutting);
   self = page_of (pages, options, error);
   if (self != NULL) {
     self->size = g_steal_pointer (&size);

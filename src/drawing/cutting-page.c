@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include <stdio.h>
+#include "drawing/export-cutting.h"
 #include "drawing/lettering-font.h"
 #include "drawing/outline-path.h"
 #include "drawing/template-word.h"
@@ -99,7 +100,7 @@ page_free (void *takes)
 }
 
 SheetPages *
-cutting_page (Cutting *takes)
+cutting_page_of (Cutting *takes)
 {
   static const SheetPagesKind kind = { .count = page_count, .size = page_size, .draw = page_draw, .free = page_free };
   Page *self = g_new (Page, 1);
@@ -107,4 +108,12 @@ cutting_page (Cutting *takes)
   lettering_font_add ();
   *self = (Page) { .cutting = takes, .look = look_for_paper () };
   return sheet_pages_of (&kind, self, takes->title, _("Files for cutting"));
+}
+
+SheetPages *
+cutting_page (const Figures *figures, const ExportOptions *options, GError **error)
+{
+  Cutting *cutting = export_cutting_sheet (figures, options, error);
+
+  return cutting != NULL ? cutting_page_of (cutting) : NULL;
 }

@@ -31,16 +31,16 @@ END_TEST
 START_TEST (a_file_for_cutting_says_what_its_colours_mean_and_how_large_it_is)
 {
   GtkWindow *dialog = export_dialog (racer ());
-  GtkWidget *foot = gui_find_named (GTK_WIDGET (dialog), "preview-foot"), *legend = gui_find_named (GTK_WIDGET (dialog), "cutting-legend");
+  GtkWidget *foot = gui_find_named (GTK_WIDGET (dialog), "preview-foot");
 
-  ck_assert (!gtk_widget_get_visible (legend));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Edges: cut, last"));
   stage_pick (dialog, "Sheet", "Files for Cutting");
   gui_await (GTK_WIDGET (dialog), "Edges: cut, last");
   gui_await (GTK_WIDGET (dialog), "Names of pieces: not cut");
   ck_assert_ptr_nonnull (strstr (gtk_label_get_text (GTK_LABEL (foot)), "\u00A0mm over all: it fits on a sheet of "));
   stage_pick (dialog, "Sheet", "Wall Sheet");
   gui_await (GTK_WIDGET (dialog), "Print at 100 %, without fitting to the page.");
-  ck_assert (!gtk_widget_get_visible (legend));
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Edges: cut, last"));
 }
 END_TEST
 
