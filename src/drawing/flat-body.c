@@ -100,29 +100,31 @@ add_hatch_from_above (FlatPiece *piece, const HatchFigures *hatch)
   add_room_words (piece, FLAT_ROOM, hatch->floor_from_mm, y + floor_half - inset, _("battery floor"));
 }
 
-/* Where the hatch begins and ends, at the upper and the lower edge: which of them it is cut in is the builder's choice. */
+/* Where the hatch begins and ends, at the edge it opens on; until that is chosen, at the upper and the lower one. */
 static void
-add_hatch_end (FlatPiece *piece, const Outline *outline, double x)
+add_hatch_end (FlatPiece *piece, const Outline *outline, double x, HatchSide side)
 {
   const double tick = 4;
   double low, high;
 
   if (!outline_span_at (outline, x, &low, &high))
     return;
-  flat_piece_add_straight (piece, FLAT_OPENING, (Point) { x, -high }, (Point) { x, -fmax (high - tick, low) });
-  flat_piece_add_straight (piece, FLAT_OPENING, (Point) { x, -low }, (Point) { x, -fmin (low + tick, high) });
+  if (side != HATCH_ON_BOTTOM)
+    flat_piece_add_straight (piece, FLAT_OPENING, (Point) { x, -high }, (Point) { x, -fmax (high - tick, low) });
+  if (side != HATCH_ON_TOP)
+    flat_piece_add_straight (piece, FLAT_OPENING, (Point) { x, -low }, (Point) { x, -fmin (low + tick, high) });
 }
 
 static void
-add_hatch_from_side (FlatPiece *piece, const Outline *outline, const HatchFigures *hatch)
+add_hatch_from_side (FlatPiece *piece, const Outline *outline, const HatchFigures *hatch, HatchSide side)
 {
   const double floor = -(hatch->part->z - hatch->part->height / 2);
   double low, high;
 
-  add_hatch_end (piece, outline, hatch->from_mm);
-  add_hatch_end (piece, outline, hatch->to_mm);
+  add_hatch_end (piece, outline, hatch->from_mm, side);
+  add_hatch_end (piece, outline, hatch->to_mm, side);
   if (outline_span_at (outline, hatch->from_mm, &low, &high))
-    add_room_words (piece, FLAT_OPENING, hatch->from_mm, -high + 2 * inset + caps_small, _("hatch"));
+    add_room_words (piece, FLAT_OPENING, hatch->from_mm, side == HATCH_ON_BOTTOM ? -low - 2 * inset : -high + 2 * inset + caps_small, _("hatch"));
   if (!isfinite (hatch->floor_from_mm + hatch->floor_to_mm + floor))
     return;
   flat_piece_add_straight (piece, FLAT_ROOM, (Point) { hatch->floor_from_mm, floor }, (Point) { hatch->floor_to_mm, floor });
@@ -150,7 +152,7 @@ add_view (GPtrArray *pieces, const Figures *figures, const Body *body, bool abov
       if (above)
         add_hatch_from_above (piece, hatch);
       else
-        add_hatch_from_side (piece, outline, hatch);
+        add_hatch_from_side (piece, outline, hatch, aeroplane_traits (figures->aeroplane).hatch);
     }
   g_ptr_array_add (pieces, piece);
 }

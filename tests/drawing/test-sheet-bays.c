@@ -1,5 +1,7 @@
 #include <math.h>
 #include "document/changes.h"
+#include "drawing/outline-path.h"
+#include "drawing/side-places.h"
 #include "support/aeroplanes.h"
 #include "support/easel.h"
 #include "support/run-suite.h"
@@ -135,6 +137,43 @@ START_TEST (the_hatch_to_cut_stands_there_while_the_battery_is_selected)
 }
 END_TEST
 
+/* How much of what lies just outside of the body's top or bottom, beside the hatch, is ink in the side view: right of it is up. */
+static double
+ink_beside (HatchSide opens, const char *selected, bool top)
+{
+  AeroplaneTraits traits = aeroplane_traits (easel->figures->aeroplane);
+
+  traits.hatch = opens;
+  Easel *other = easel_new (aeroplane_with_traits (easel->figures->aeroplane, traits));
+  const SideScene side = { .scene = &other->scene, .width = 200, .height = other->view.height };
+  const HatchFigures *hatch = &other->figures->hatch;
+  const SheetView view = side_view_of (&side);
+  double low, high;
+
+  easel_select (other, selection_of (selected));
+  ck_assert (outline_span_at (aeroplane_body (other->figures->aeroplane, 0)->side_outline, (hatch->from_mm + hatch->to_mm) / 2, &low, &high));
+  const Point edge = view_to_screen (&view, (Point) { (hatch->from_mm + hatch->to_mm) / 2, top ? high : low });
+  const double out = top ? 4 : -4, half = (hatch->to_mm - hatch->from_mm) * view.scale / 4;
+  Canvas canvas = canvas_new (side.width, side.height, 2, (Colour) { 1, 0, 1, 1 });
+  draw_side_view (canvas.cr, &side);
+  const double share = canvas_share (&canvas, (Box) { { edge.x + out - 1.5, edge.y - half }, { edge.x + out + 1.5, edge.y + half } }, other->look.graphite);
+  canvas_clear (&canvas);
+  easel_free (other);
+  return share;
+}
+
+START_TEST (the_side_view_shows_on_which_side_the_hatch_opens_once_that_is_chosen)
+{
+  const double top = ink_beside (HATCH_NOT_CHOSEN, "battery", true), bottom = ink_beside (HATCH_NOT_CHOSEN, "battery", false);
+
+  ck_assert_double_gt (ink_beside (HATCH_ON_TOP, "battery", true), top + 0.1);
+  ck_assert_double_eq (ink_beside (HATCH_ON_TOP, "battery", false), bottom);
+  ck_assert_double_gt (ink_beside (HATCH_ON_BOTTOM, "battery", false), bottom + 0.1);
+  ck_assert_double_eq (ink_beside (HATCH_ON_BOTTOM, "battery", true), top);
+  ck_assert_double_eq (ink_beside (HATCH_ON_TOP, "servo-left", true), top);
+}
+END_TEST
+
 /* How much of the top 24 px is ink of words and lines while that is selected. */
 static double
 ink_at_the_top (const char *selected)
@@ -186,6 +225,7 @@ main (void)
   tcase_add_test (tests, while_parts_are_arranged_the_formers_that_bound_a_bay_are_named_and_no_others);
   tcase_add_test (tests, of_a_way_too_short_for_an_arrow_the_length_is_told);
   tcase_add_test (tests, the_hatch_to_cut_stands_there_while_the_battery_is_selected);
+  tcase_add_test (tests, the_side_view_shows_on_which_side_the_hatch_opens_once_that_is_chosen);
   tcase_add_test (tests, of_a_hatch_that_is_not_in_sight_nothing_is_said);
   tcase_add_loop_test (tests, the_words_of_a_hatchs_edge_are_joined_to_it_by_a_thin_line, 0, 3);
   return run_suite (suite_create ("sheet bays"), tests);
