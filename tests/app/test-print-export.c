@@ -30,7 +30,7 @@ END_TEST
 
 START_TEST (a_file_for_cutting_says_what_its_colours_mean_and_how_large_it_is)
 {
-  GtkWindow *dialog = export_dialog (racer ());
+  GtkWindow *dialog = export_dialog (stage_racer ());
   GtkWidget *foot = gui_find_named (GTK_WIDGET (dialog), "preview-foot");
 
   ck_assert_ptr_null (gui_find (GTK_WIDGET (dialog), "Edges: cut, last"));

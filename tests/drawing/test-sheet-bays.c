@@ -139,7 +139,7 @@ END_TEST
 
 /* How much of what lies just outside of the body's top or bottom, beside the hatch, is ink in the side view: right of it is up. */
 static double
-ink_beside (HatchSide opens, const char *selected, bool top)
+ink_off_edge (HatchSide opens, const char *selected, bool top)
 {
   AeroplaneTraits traits = aeroplane_traits (easel->figures->aeroplane);
 
@@ -164,13 +164,13 @@ ink_beside (HatchSide opens, const char *selected, bool top)
 
 START_TEST (the_side_view_shows_on_which_side_the_hatch_opens_once_that_is_chosen)
 {
-  const double top = ink_beside (HATCH_NOT_CHOSEN, "battery", true), bottom = ink_beside (HATCH_NOT_CHOSEN, "battery", false);
+  const double top = ink_off_edge (HATCH_NOT_CHOSEN, "battery", true), bottom = ink_off_edge (HATCH_NOT_CHOSEN, "battery", false);
 
-  ck_assert_double_gt (ink_beside (HATCH_ON_TOP, "battery", true), top + 0.1);
-  ck_assert_double_eq (ink_beside (HATCH_ON_TOP, "battery", false), bottom);
-  ck_assert_double_gt (ink_beside (HATCH_ON_BOTTOM, "battery", false), bottom + 0.1);
-  ck_assert_double_eq (ink_beside (HATCH_ON_BOTTOM, "battery", true), top);
-  ck_assert_double_eq (ink_beside (HATCH_ON_TOP, "servo-left", true), top);
+  ck_assert_double_gt (ink_off_edge (HATCH_ON_TOP, "battery", true), top + 0.02);
+  ck_assert_double_eq (ink_off_edge (HATCH_ON_TOP, "battery", false), bottom);
+  ck_assert_double_gt (ink_off_edge (HATCH_ON_BOTTOM, "battery", false), bottom + 0.02);
+  ck_assert_double_eq (ink_off_edge (HATCH_ON_BOTTOM, "battery", true), top);
+  ck_assert_double_eq (ink_off_edge (HATCH_ON_TOP, "servo-left", true), top);
 }
 END_TEST
 
