@@ -1,6 +1,7 @@
 #include <check.h>
 #include <math.h>
 #include <string.h>
+#include "figures/csv-text.h"
 #include "figures/part-rating.h"
 #include "figures/part-stand.h"
 #include "figures/report.h"
@@ -142,6 +143,20 @@ START_TEST (report_json_and_parts_list_tell_it_too)
 }
 END_TEST
 
+/* Hundredths: grams and millimetres are worth no more. */
+START_TEST (figures_in_a_file_are_rounded_to_what_they_are_worth)
+{
+  static const double figures[] = { 36.0049, -0.001, 2.4567, -8.125, 1234567, NAN };
+  g_autoptr (GString) row = g_string_new (NULL);
+
+  csv_field (row, "row");
+  for (size_t i = 0; i < G_N_ELEMENTS (figures); i++)
+    csv_number (row, figures[i]);
+  csv_share (row, 0.17876);
+  ck_assert_str_eq (row->str, "row,36,0,2.46,-8.13,1234567,,0.1788");
+}
+END_TEST
+
 /* Formers and ribs of the shapes above, by hand: 2 × 20 wide; from the bottom, −20 + x / 20, up to 20. Ribs out of their order. */
 START_TEST (formers_and_ribs_are_listed_from_the_nose_and_from_the_centre_line)
 {
@@ -216,6 +231,7 @@ main (void)
   tcase_add_test (tests, what_is_in_the_wing_or_beside_the_body_is_not_measured_on_it);
   tcase_add_test (tests, it_reads_as_one_says_it_at_the_bench);
   tcase_add_test (tests, report_json_and_parts_list_tell_it_too);
+  tcase_add_test (tests, figures_in_a_file_are_rounded_to_what_they_are_worth);
   tcase_add_test (tests, formers_and_ribs_are_listed_from_the_nose_and_from_the_centre_line);
   tcase_add_test (tests, what_a_part_is_bought_by_reads_as_the_shop_has_it);
   return run_suite (suite_create ("stands"), tests);
