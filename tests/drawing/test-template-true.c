@@ -283,7 +283,7 @@ START_TEST (every_edge_of_an_aeroplane_is_in_the_file_within_a_hundredth)
   g_autoptr (GArray) strokes = strokes_of (pages, 0);
 
   flat_body_add (pieces, figures);
-  ck_assert_uint_eq (pieces->len, 10);
+  ck_assert_uint_eq (pieces->len, 11);
   for (guint i = 0; i < pieces->len; i++)
     {
       const FlatPiece *piece = pieces->pdata[i];
