@@ -189,6 +189,9 @@ firm_picture (const TemplateSheet *sheet, const TemplatePaper *paper, const Temp
 START_TEST (no_word_and_no_hatch_hides_an_edge_a_hinge_or_a_mark)
 {
   g_autoptr (GPtrArray) pieces = usual_pieces ();
+  /* Letters so large that between them their ground would show. */
+  flat_piece_add_words (pieces->pdata[0], FLAT_STATION, 6, (Point) { 100, 63 }, "upon the edge");
+  flat_piece_add_words (pieces->pdata[1], FLAT_STATION, 6, (Point) { -160, 139 }, "upon the hinge");
   TemplateSheet sheet = sheet_of (pieces, papers[_i].paper);
   sheet.portrait = papers[_i].portrait;
   g_autoptr (SheetPages) pages = pages_of (&sheet);
