@@ -39,7 +39,7 @@ from_above (const Body *body, const char *name)
   Point start;
   g_autoptr (GArray) run = half_run (body->outline, &start);
   const Segment *half = (const Segment *) (void *) run->data;
-  g_autoptr (FlatPiece) starboard = flat_piece_new (name, _("Nose to the left, starboard upward")), port = flat_piece_new (name, NULL);
+  g_autoptr (FlatPiece) starboard = flat_piece_new (name, NULL), port = flat_piece_new (name, NULL);
   const Box box = outline_bounds (body->outline);
 
   flat_add_run (starboard, &upright, FLAT_CUT, false, start, half, run->len);
@@ -51,7 +51,7 @@ from_above (const Body *body, const char *name)
 static FlatPiece *
 from_side (const Body *body, const char *name)
 {
-  FlatPiece *piece = flat_piece_new (name, _("Nose to the left, seen from port"));
+  FlatPiece *piece = flat_piece_new (name, NULL);
   const Outline *outline = body->side_outline;
   const size_t count = outline_segment_count (outline);
   g_autoptr (GArray) run = g_array_sized_new (FALSE, FALSE, sizeof (Segment), (guint) count);
@@ -77,6 +77,19 @@ add_former (FlatPiece *piece, const Outline *outline, bool above, const NamedPla
   flat_piece_add_straight (piece, FLAT_STATION, (Point) { former->place, -high }, (Point) { former->place, -low });
   if (former->name)
     flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { former->place, -high - inset },
+                                              .caps = caps_small, .across = 0.5 });
+}
+
+/* Which side is which, however the piece lies on its page: behind the parts, where there is room. */
+static void
+add_side_word (FlatPiece *piece, const Outline *outline, bool above)
+{
+  const Box box = outline_bounds (outline);
+  const double share = 0.75, x = box.min.x + share * (box.max.x - box.min.x);
+  double low, high;
+
+  if (outline_span_at (outline, x, &low, &high))
+    flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = above ? _("starboard") : _("top"), .at = { x, -high + inset + 2 * caps_small },
                                               .caps = caps_small, .across = 0.5 });
 }
 
@@ -145,6 +158,7 @@ add_view (GPtrArray *pieces, const Figures *figures, const Body *body, bool abov
   if (!outline || (above && outline_check (outline, NULL) != CORE_OK))
     return;
   FlatPiece *piece = above ? from_above (body, name) : from_side (body, name);
+  add_side_word (piece, outline, above);
   for (size_t i = 0; i < body->former_count; i++)
     add_former (piece, outline, above, &body->formers[i]);
   if (body == aeroplane_body (figures->aeroplane, 0) && hatch->part && isfinite (hatch->from_mm + hatch->to_mm + hatch->width_mm + hatch->part->y))

@@ -20,7 +20,7 @@ typedef struct TemplateLayout TemplateLayout;
 /** Lays it out; the pieces array is held, words are copied. NULL and
  *    EXPORT_ERROR_DRAWING  without any piece
  *    EXPORT_ERROR_PAPER    on a paper that its own margins and control lines leave no room on
- *  cost  some milliseconds */
+ *  cost  some tenths of a second: many ways to lay pieces are tried */
 TemplateLayout *template_layout_new  (const TemplateSheet *sheet, GError **error);
 void            template_layout_free (TemplateLayout *self);        /* NULL is fine */
 /** For sheet_pages_of, which takes the layout. */
