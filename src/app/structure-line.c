@@ -211,6 +211,15 @@ with_line_name (TrammelSession *session, const char *text)
     .optional = true, .remark = density_remark, .at = offsetof (StructureItem, density), .least = 1, .most = 20000, \
     .refused = N_("A density lies between 1 and 20000 kg/m³; balsa has 60 to 300.") }
 
+#define PLACE_ROW \
+  { .label = N_("Middle, aft of datum"), .kind = FIELD_LENGTH, .value = line_value, .change = with_line_value, .step = N_("Change Line"), \
+    .optional = true, .at = offsetof (StructureItem, x), .least = -5000, .most = 5000, \
+    .hint = N_("Where it runs in the surface: the template and the files for cutting show it there. Left empty its mass is spread like the rest."), \
+    .refused = N_("A place lies within 5 m of the datum.") }
+#define SOLID_ROWS \
+  NAME_ROW, WEIGHED_ROW, COUNT_ROW, SHARE_ROW, DENSITY_ROW, SIZE_ROW (N_("Thickness"), FIELD_THIN, thickness), \
+  SIZE_ROW (N_("Width"), FIELD_THIN, width)
+
 /* Of the last two rows, width and length, those that what is traced does not tell. */
 static size_t
 rows_told (const StructureItem *item)
@@ -226,9 +235,8 @@ rows_told (const StructureItem *item)
 FieldList
 structure_line_fields (const StructureItem *item)
 {
-  static const FieldSpec solid[] = {
-    NAME_ROW, WEIGHED_ROW, COUNT_ROW, SHARE_ROW, DENSITY_ROW, SIZE_ROW (N_("Thickness"), FIELD_THIN, thickness),
-    SIZE_ROW (N_("Width"), FIELD_THIN, width), SIZE_ROW (N_("Length"), FIELD_LENGTH, length) };
+  static const FieldSpec solid[] = { SOLID_ROWS, SIZE_ROW (N_("Length"), FIELD_LENGTH, length) };
+  static const FieldSpec spanning[] = { SOLID_ROWS, PLACE_ROW };
   static const FieldSpec covering[] = {
     NAME_ROW, WEIGHED_ROW, SHARE_ROW,
     { .label = N_("Finished, g/m²"), .kind = FIELD_NUMBER, .value = line_area_density, .change = with_line_value,
@@ -246,7 +254,8 @@ structure_line_fields (const StructureItem *item)
       .refused = N_("Glue is between 0 and 100 % of what is glued; 4 to 15 % is usual.") } };
 
   switch (structure_line_kind (item)) {
-    case LINE_SOLID:    return (FieldList) { solid, G_N_ELEMENTS (solid) - rows_told (item) };
+    case LINE_SOLID:    return item->of == TRACED_SPAN ? (FieldList) { spanning, G_N_ELEMENTS (spanning) }
+                                                       : (FieldList) { solid, G_N_ELEMENTS (solid) - rows_told (item) };
     case LINE_COVERING: return (FieldList) { covering, G_N_ELEMENTS (covering) - rows_told (item) };
     case LINE_PIECES:   return (FieldList) { pieces, G_N_ELEMENTS (pieces) };
     default:            return (FieldList) { glue, G_N_ELEMENTS (glue) };

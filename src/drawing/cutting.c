@@ -17,7 +17,7 @@ cutting_layer (int layer)
     [FLAT_CENTRE]   = { "centre",  N_("Centre lines: mark"),         "#ff7f00", 30 },
     [FLAT_MARK]     = { "mark",    N_("Balance mark: mark"),         "#0000ff", 5 },
     [FLAT_LIMIT]    = { "limit",   N_("Limits: mark"),               "#ff00ff", 6 },
-    [FLAT_ROOM]     = { "room",    N_("Servos and leads: mark"),     "#00ffff", 4 },
+    [FLAT_ROOM]     = { "room",    N_("Servos, leads, spars: mark"),     "#00ffff", 4 },
     [FLAT_NAME]     = { "names",   N_("Names of pieces: not cut"),   "#007f00", 94 },
     [CUTTING_WORDS] = { "words",   N_("Words: not cut"),             "#7f3f00", 34 },
   };

@@ -23,6 +23,7 @@ FlatPiece *flat_halves_joined (const FlatPiece *starboard, const FlatPiece *port
 /* What else is drawn on one. Each adds nothing where there is nothing of it. */
 void flat_half_add_centre   (const FlatHalf *half);      /* the centre line, and where the dihedral breaks */
 void flat_half_add_ribs     (const FlatHalf *half);
+void flat_half_add_spars    (const FlatHalf *half);      /* what runs by the span and whose place is told */
 void flat_half_add_marks    (const FlatHalf *half);      /* balance marks with their limits, on the reference wing */
 void flat_half_add_controls (const FlatHalf *half);      /* hinge lines, bevels and throws */
 void flat_half_add_parts    (const FlatHalf *half);      /* what is built into it on this side */

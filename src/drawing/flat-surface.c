@@ -77,6 +77,7 @@ half_made (const Figures *figures, const Surface *surface, Units units, double s
   add_outline (&half);
   flat_half_add_centre (&half);
   flat_half_add_ribs (&half);
+  flat_half_add_spars (&half);
   flat_half_add_controls (&half);
   flat_half_add_parts (&half);
   flat_half_add_leads (&half);

@@ -73,6 +73,23 @@ item_at (const Structure *structure, double mass, double x, double z)
   return (MassItem) { .mass = mass, .x = x * metre, .y = structure->y * metre, .z = z * metre };
 }
 
+/* What runs by the span or the length is a thin rod about its middle, m l² / 12, wherever along the surface or body it stands.
+ * source  elementary mechanics */
+static void
+lie_along (MassItem *item, ItemTraced of, const Spread *spread)
+{
+  const double across = item->mass * pow (spread->traced[of] * metre, 2) / 12;
+
+  if ((of != TRACED_SPAN && of != TRACED_LENGTH) || !isfinite (across))
+    return;
+  if (of == TRACED_LENGTH)
+    item->own_pitch = item->own_yaw = across;
+  else if (surface_is_horizontal ((const Surface *) spread->piece))
+    item->own_roll = item->own_yaw = across;
+  else
+    item->own_roll = item->own_pitch = across;
+}
+
 /* By how much what a line comes to is multiplied. */
 typedef struct { double weighed, unweighed; } ItemShares;
 
@@ -93,7 +110,7 @@ item_shares (const StructureFigures *of)
 
 /* Items that stand at places of their own, and all the rest where the structure is spread: one body with one centre. */
 static void
-gather_items (MassItem *item, const StructureFigures *weighed, MassItem spread)
+gather_items (MassItem *item, const StructureFigures *weighed, MassItem spread, const Spread *over)
 {
   const Structure *structure = weighed->structure;
   const ItemShares shares = item_shares (weighed);
@@ -110,7 +127,8 @@ gather_items (MassItem *item, const StructureFigures *weighed, MassItem spread)
 
       if (isnan (at->x) || !(mass > 0))
         continue;
-      items[count++] = item_at (structure, mass, at->x, isnan (at->z) ? spread.z / metre : at->z);
+      items[count] = item_at (structure, mass, at->x, isnan (at->z) ? spread.z / metre : at->z);
+      lie_along (&items[count++], at->of, over);
       rest -= mass;
     }
   items[0] = lighter (spread, rest);
@@ -135,7 +153,7 @@ load_of_structure (const StructureFigures *weighed, const Spread *spread, double
         return spread->status;
       spread_out (&made, structure, spread);
       if (weighed->items_g)
-        gather_items (&made, weighed, made);
+        gather_items (&made, weighed, made, spread);
     }
   made.mass_sigma = weighed->mass_sigma_g * kilogram;
   made.x_sigma = x_sigma * metre;

@@ -106,6 +106,20 @@ START_TEST (what_the_scale_says_of_a_line_takes_the_place_of_the_reckoning_and_g
 }
 END_TEST
 
+START_TEST (a_spar_is_given_its_place_and_emptied_is_spread_again)
+{
+  lay_down ("wing");
+  press_label ("Spars");
+  retype ("Middle, aft of datum, mm", "150");
+  ck_assert_double_eq (structure_of ("wing")->items[1].x, 150);
+  gtk_widget_grab_focus (find ("Middle, aft of datum, mm"));
+  gui_key ("<Control>a");
+  gui_key ("Delete");
+  gui_key ("Return");
+  ck_assert (isnan (structure_of ("wing")->items[1].x));
+}
+END_TEST
+
 START_TEST (a_thickness_is_typed_in_fractions_of_an_inch_and_shown_in_tenths)
 {
   lay_down ("wing");
@@ -326,6 +340,7 @@ main (void)
   tcase_add_test (with, a_line_opens_where_it_was_pressed);
   tcase_add_test (with, a_line_opens_at_a_click_is_typed_in_and_closes_again);
   tcase_add_test (with, what_the_scale_says_of_a_line_takes_the_place_of_the_reckoning_and_goes_again);
+  tcase_add_test (with, a_spar_is_given_its_place_and_emptied_is_spread_again);
   tcase_add_test (with, a_thickness_is_typed_in_fractions_of_an_inch_and_shown_in_tenths);
   tcase_add_test (with, a_weighed_sheet_gives_the_line_its_density_in_one_step);
   tcase_add_test (with, a_line_is_added_by_its_material_opens_and_can_be_removed);

@@ -1,5 +1,6 @@
 #include <math.h>
 #include <string.h>
+#include "document/changes.h"
 #include "document/hinge.h"
 #include "drawing/flat-pieces.h"
 #include "figures/wing-depth.h"
@@ -353,6 +354,49 @@ START_TEST (a_rib_is_a_line_from_edge_to_edge_at_its_station)
 }
 END_TEST
 
+/* Elementary geometry: 28 mm aft of the datum an ellipse whose forward half axis ends 40 mm ahead of its middle, at 50 mm, is √(1 − 0.55²) of
+   its half span wide; its spar's after edge, at 32 mm, goes to √(1 − 0.45²) of it. */
+START_TEST (a_spar_runs_where_its_line_says_to_the_edge_of_the_wing)
+{
+  g_autoptr (Aeroplane) wing = bent_wing (0, NULL, 0, ellipse_from (10, 300, 40, 80));
+  StructureItem spar = structure_item ("Spar of spruce");
+  Laid laid;
+
+  spar.of = TRACED_SPAN;
+  spar.density = 450;
+  spar.thickness = 2;
+  spar.width = 4;
+  spar.x = 30;
+  laid = lay (change_structure_item_added (wing, "wing", &spar), EXPORT_BOTH_HALVES);
+  const FlatLine *ahead = line_for (piece_called (&laid, "Wing, starboard"), FLAT_ROOM, 0);
+  const FlatLine *aft = line_for (piece_called (&laid, "Wing, starboard"), FLAT_ROOM, 1);
+
+  assert_at (ahead->start, 0, 28);
+  ck_assert_double_eq_tol (end_of (ahead).x, 300 * sqrt (1 - 0.55 * 0.55), 1e-3);
+  ck_assert_double_eq_tol (end_of (aft).x, 300 * sqrt (1 - 0.45 * 0.45), 1e-3);
+  ck_assert_double_eq (end_of (aft).y, 32);
+  ck_assert (says (piece_called (&laid, "Wing, port"), "Spar of spruce"));
+  structure_item_clear (&spar);
+  put_away (&laid);
+}
+END_TEST
+
+START_TEST (what_runs_by_the_span_without_a_place_is_not_drawn)
+{
+  g_autoptr (Aeroplane) wing = bent_wing (0, NULL, 0, ellipse_from (10, 300, 40, 80));
+  StructureItem edge = structure_item ("Leading edge");
+  Laid laid;
+
+  edge.of = TRACED_SPAN;
+  edge.density = 160;
+  edge.thickness = edge.width = 4;
+  laid = lay (change_structure_item_added (wing, "wing", &edge), EXPORT_BOTH_HALVES);
+  ck_assert_ptr_null (line_for (piece_called (&laid, "Wing, starboard"), FLAT_ROOM, 0));
+  structure_item_clear (&edge);
+  put_away (&laid);
+}
+END_TEST
+
 START_TEST (a_control_is_cut_off_along_its_hinge_and_at_both_ends)
 {
   Laid laid = lay_racer ();
@@ -609,6 +653,8 @@ main (void)
   tcase_add_test (tests, the_mark_stands_where_the_report_has_it);
   tcase_add_test (tests, the_rib_nearest_to_the_mark_is_named_and_carries_it_too);
   tcase_add_test (tests, a_rib_is_a_line_from_edge_to_edge_at_its_station);
+  tcase_add_test (tests, a_spar_runs_where_its_line_says_to_the_edge_of_the_wing);
+  tcase_add_test (tests, what_runs_by_the_span_without_a_place_is_not_drawn);
   tcase_add_test (tests, a_control_is_cut_off_along_its_hinge_and_at_both_ends);
   tcase_add_test (tests, a_bevel_is_as_deep_as_the_hinge_and_its_swing_have_it);
   tcase_add_test (tests, a_servo_in_the_wing_has_its_bay_in_its_own_half);

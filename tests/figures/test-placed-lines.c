@@ -60,6 +60,22 @@ START_TEST (weighed_lines_over_the_typed_whole_are_taken_to_be_less_alike)
 }
 END_TEST
 
+/* A thin rod about its middle, m l² / 12 (elementary mechanics), all of it on one line across: none in pitch. */
+START_TEST (a_spar_at_a_place_of_its_own_still_lies_along_the_span)
+{
+  StructureItem items[] = { weighing ("Spar", 12) };
+
+  items[0].of = TRACED_SPAN;
+  items[0].x = 60;
+  g_autoptr (Aeroplane) aeroplane = wing_of (made_of ("wing", items, 1));
+  g_autoptr (Figures) figures = figures_once (aeroplane);
+  ck_assert_double_eq_tol (figures->mass.x_mm, 60, 1e-9);
+  ck_assert_double_eq_tol (figures->mass.inertia_roll_kgm2, 0.012 * 0.64 * 0.64 / 12, 1e-12);
+  ck_assert_double_eq_tol (figures->mass.inertia_yaw_kgm2, 0.012 * 0.64 * 0.64 / 12, 1e-12);
+  ck_assert_double_eq_tol (figures->mass.inertia_pitch_kgm2, 0, 1e-12);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -68,5 +84,6 @@ main (void)
   tcase_add_test (tests, a_weighed_line_keeps_its_weight_where_the_whole_is_typed);
   tcase_add_test (tests, the_usual_excess_is_on_a_placed_line_that_is_not_weighed_and_on_no_other);
   tcase_add_test (tests, weighed_lines_over_the_typed_whole_are_taken_to_be_less_alike);
+  tcase_add_test (tests, a_spar_at_a_place_of_its_own_still_lies_along_the_span);
   return run_suite (suite_create ("figures placed lines"), tests);
 }
