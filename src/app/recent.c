@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/recent.h"
 #include <glib/gi18n-lib.h>
+#include <stdbool.h>
 #include <gtk/gtk.h>
 
 enum { MOST_SHOWN = 8 };
@@ -14,6 +15,16 @@ path_uri (const char *path)
   return g_file_get_uri (file);
 }
 
+/* Who has switched off on the desktop that files are remembered means this program's, too. */
+static bool
+remembers (void)
+{
+  gboolean enabled = TRUE;
+
+  g_object_get (gtk_settings_get_default (), "gtk-recent-files-enabled", &enabled, NULL);
+  return enabled;
+}
+
 void
 recent_add (const char *path)
 {
@@ -22,7 +33,8 @@ recent_add (const char *path)
   GtkRecentData data = { .mime_type = (char *) document_type, .app_name = (char *) "Trammel", .app_exec = (char *) "trammel %f",
                          .groups = groups };
 
-  gtk_recent_manager_add_full (gtk_recent_manager_get_default (), uri, &data);
+  if (remembers ())
+    gtk_recent_manager_add_full (gtk_recent_manager_get_default (), uri, &data);
 }
 
 void

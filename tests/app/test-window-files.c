@@ -205,25 +205,46 @@ recent_lists (gpointer path)
   return gtk_recent_manager_has_item (gtk_recent_manager_get_default (), uri);
 }
 
+static void
+remember_files (bool enabled)
+{
+  g_object_set (gtk_settings_get_default (), "gtk-recent-files-enabled", enabled, NULL);
+}
+
 START_TEST (what_was_opened_is_in_the_recent_menu_and_opens_from_there)
 {
   const char *path = stage_example ("heron-tourer", "his_heron.trammel");
-  TrammelWindow *window = stage_open (path);
+  TrammelWindow *window;
 
+  remember_files (true);
+  window = stage_open (path);
   ck_assert (gui_wait (recent_lists, (gpointer) path));
   gui_key ("<Control>w");
   window = stage_open (NULL);
   gui_click (gui_await (GTK_WIDGET (window), "Recent documents and examples"));
   gui_click (gui_await (GTK_WIDGET (window), "his_heron.trammel"));
   ck_assert_ptr_eq (stage_window ("Heron Tourer"), window);
+  remember_files (false);
+}
+END_TEST
+
+START_TEST (a_desktop_that_remembers_no_files_is_told_of_none)
+{
+  const char *path = stage_example ("heron-tourer", "unremembered.trammel");
+
+  stage_open (path);
+  gui_wait_ms (300);
+  ck_assert (!recent_lists ((gpointer) path));
 }
 END_TEST
 
 START_TEST (a_recent_document_that_is_gone_is_said_so_and_forgotten)
 {
   const char *path = stage_example ("heron-tourer", "gone.trammel");
-  TrammelWindow *window = stage_open (path);
+  TrammelWindow *window;
 
+  remember_files (true);
+  window = stage_open (path);
   ck_assert (gui_wait (recent_lists, (gpointer) path));
   gui_key ("<Control>w");
   ck_assert_int_eq (g_unlink (path), 0);
@@ -233,6 +254,7 @@ START_TEST (a_recent_document_that_is_gone_is_said_so_and_forgotten)
   stage_await_strip (window, "gone.trammel");
   gui_wait_ms (400);
   ck_assert (!recent_lists ((gpointer) path));
+  remember_files (false);
 }
 END_TEST
 
@@ -462,6 +484,7 @@ main (void)
   tcase_add_test (tests, an_example_is_saved_under_a_name_of_its_own);
   tcase_add_test (tests, a_place_that_cannot_be_written_is_said_and_nothing_is_lost);
   tcase_add_test (tests, what_was_opened_is_in_the_recent_menu_and_opens_from_there);
+  tcase_add_test (tests, a_desktop_that_remembers_no_files_is_told_of_none);
   tcase_add_test (tests, a_recent_document_that_is_gone_is_said_so_and_forgotten);
   tcase_add_test (tests, the_second_example_opens_from_the_recent_menu);
   tcase_add_test (tests, a_file_changed_outside_is_offered_and_reload_is_a_step_like_others);

@@ -20,7 +20,9 @@ gui_begin (void)
   g_setenv ("GTK_A11Y", "test", TRUE);           /* names can be asked for, and no bus is needed */
   adw_init ();
   g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, "gtk-cursor-blink", FALSE,
-                "gtk-dialogs-use-header", TRUE, NULL);
+                "gtk-dialogs-use-header", TRUE,
+                "gtk-recent-files-enabled", FALSE,           /* the toolkit leaks with each; who asks for them switches them on */
+                NULL);
 }
 
 int
