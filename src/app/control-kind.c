@@ -32,13 +32,8 @@ GtkWidget *
 control_kind_control (TrammelSession *session)
 {
   GtkStringList *names = gtk_string_list_new (NULL);
-  GtkWidget *widget;
 
   for (ControlKind kind = 0; kind < CONTROL_KIND_COUNT; kind++)
     gtk_string_list_append (names, control_kind_name (kind));
-  widget = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
-  piece_control_adopt (widget, session, kind_show);
-  g_signal_connect (widget, "notify::selected", G_CALLBACK (kind_chosen), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (widget)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("What it is"), -1);
-  return widget;
+  return piece_choice_control (session, names, _("What it is"), kind_show, kind_chosen);
 }

@@ -104,13 +104,8 @@ GtkWidget *
 part_hatch_side_control (TrammelSession *session)
 {
   GtkStringList *names = gtk_string_list_new (NULL);
-  GtkWidget *control;
 
   for (HatchSide side = 0; side < HATCH_SIDE_COUNT; side++)
     gtk_string_list_append (names, hatch_side_name (side));
-  control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
-  piece_control_adopt (control, session, side_show);
-  g_signal_connect (control, "notify::selected", G_CALLBACK (side_chosen), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Opens on"), -1);
-  return control;
+  return piece_choice_control (session, names, _("Opens on"), side_show, side_chosen);
 }

@@ -42,6 +42,18 @@ piece_control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (
 }
 
 GtkWidget *
+piece_choice_control (TrammelSession *session, GtkStringList *takes, const char *label, void (*show) (GtkWidget *, TrammelSession *),
+                      void (*chosen) (GtkWidget *))
+{
+  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (takes), NULL);
+
+  piece_control_adopt (control, session, show);
+  g_signal_connect (control, "notify::selected", G_CALLBACK (chosen), NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+  return control;
+}
+
+GtkWidget *
 piece_words_control (TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *))
 {
   GtkWidget *control = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *words = gtk_label_new (NULL);
@@ -207,15 +219,10 @@ GtkWidget *
 part_class_control (TrammelSession *session)
 {
   GtkStringList *names = gtk_string_list_new (NULL);
-  GtkWidget *control;
 
   for (const PartClass *class = part_classes (); class->word != NULL; class++)
     gtk_string_list_append (names, _(class->name));
-  control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
-  piece_control_adopt (control, session, class_show);
-  g_signal_connect (control, "notify::selected", G_CALLBACK (class_chosen), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Class"), -1);
-  return control;
+  return piece_choice_control (session, names, _("Class"), class_show, class_chosen);
 }
 
 /* 30 mm to both sides is a beginning that a hand can see and pull. */

@@ -19,6 +19,10 @@ GtkWidget *control_kind_control (TrammelSession *session);         /* control-ki
 
 /** For a control made elsewhere: it holds the session, and shows the present value by `show`. */
 void piece_control_adopt (GtkWidget *control, TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *));
+/** A choice of words, which it takes; a screen reader calls it by the label. `show` selects the present one, `chosen` does what another one
+ *  asks for. */
+GtkWidget *piece_choice_control (TrammelSession *session, GtkStringList *takes, const char *label,
+                                 void (*show) (GtkWidget *, TrammelSession *), void (*chosen) (GtkWidget *));
 /** Words across a whole row; `show` sets them in the control's one child, a label. */
 GtkWidget *piece_words_control (TrammelSession *session, void (*show) (GtkWidget *, TrammelSession *));
 /** The session, while a person chooses; NULL while it is only being shown. */

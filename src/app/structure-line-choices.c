@@ -13,12 +13,9 @@ static GtkWidget *
 choice_of (TrammelSession *session, GtkStringList *takes, const char *label, void (*show) (GtkWidget *, TrammelSession *),
            void (*chosen) (GtkWidget *))
 {
-  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (takes), NULL);
+  GtkWidget *control = piece_choice_control (session, takes, label, show, chosen);
 
-  piece_control_adopt (control, session, show);
   named_rows_of (GTK_DROP_DOWN (control));
-  g_signal_connect (control, "notify::selected", G_CALLBACK (chosen), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
   return control;
 }
 
