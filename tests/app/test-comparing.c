@@ -75,6 +75,17 @@ enlarged (Aeroplane *takes, double scale)
   return made;
 }
 
+static void
+open_and_compare (Aeroplane *takes)
+{
+  trammel_session_open (hand_session (), takes, NULL);
+  ck_assert (gui_wait (ink_is_there, NULL));
+  /* Of the document before, with the same picture, something may still be compared. */
+  ck_assert (gui_wait (is_not_compared, NULL));
+  trammel_session_select (hand_session (), selection_of ("body"));
+  ck_assert (gui_wait (is_compared, NULL));
+}
+
 /* A plan that shows a body so, and that body, off its line by so much. */
 static void
 begin (ViewShows shows, double scale, double off)
@@ -92,13 +103,8 @@ begin (ViewShows shows, double scale, double off)
     body->side_outline = standing (printed_round (), scale, off);
     body->side_traced = g_strdup ("view");
   }
-  trammel_session_open (hand_session (), aeroplane_with_added (on_plan, &body->piece), NULL);
+  open_and_compare (aeroplane_with_added (on_plan, &body->piece));
   aeroplane_unref (on_plan);
-  ck_assert (gui_wait (ink_is_there, NULL));
-  /* Of the document before, with the same picture, something may still be compared. */
-  ck_assert (gui_wait (is_not_compared, NULL));
-  trammel_session_select (hand_session (), selection_of ("body"));
-  ck_assert (gui_wait (is_compared, NULL));
 }
 
 static size_t
@@ -137,10 +143,7 @@ START_TEST (what_stands_high_is_shown_off_its_line_where_its_picture_lies)
   const SheetDepartures *departures = NULL;
 
   begin (VIEW_BODY_SIDE, 1, 0);
-  trammel_session_open (hand_session (), raised (hand_aeroplane (), 200), NULL);
-  ck_assert (gui_wait (ink_is_there, NULL));
-  trammel_session_select (hand_session (), selection_of ("body"));
-  ck_assert (gui_wait (is_compared, NULL));
+  open_and_compare (raised (hand_aeroplane (), 200));
   departures = trammel_sheet_canvas_overlay (hand_sheet ())->departures;
   ck_assert_double_lt (comparison ()->within, 0.2);
   ck_assert_uint_gt (departures->count, 0);
