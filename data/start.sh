@@ -11,7 +11,7 @@ build="$here/build"
 [ -f "$build/build.ninja" ] || meson setup "$build" --buildtype=release >"$here/.build-log" 2>&1 || { cat "$here/.build-log" >&2; exit 1; }
 rm -f "$here/.build-log"
 echo "Building…"
-ninja -C "$build" --quiet src/trammel >&2
+ninja -C "$build" --quiet src/trammel trammel-gmo >&2
 
 document=${1:-$here/data/examples/saltmarsh-racer.trammel}
 if [ -n "$DISPLAY" ] || [ -n "$WAYLAND_DISPLAY" ]; then

@@ -123,7 +123,7 @@ grip_node_with_row (const Grip *self, const Aeroplane *now, size_t row, double v
 static char *
 grip_node_label (const Grip *self)
 {
-  return g_strdup (g_dngettext (GETTEXT_PACKAGE, "Move Node", "Move Nodes", self->selection.node_count));
+  return g_strdup (self->selection.node_count == 1 ? _("Move Node") : _("Move Nodes"));
 }
 
 const GripKind grip_node_kind = {

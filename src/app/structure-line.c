@@ -251,6 +251,7 @@ structure_line_fields (const StructureItem *item)
     NAME_ROW, WEIGHED_ROW,
     { .label = N_("Share of what is glued"), .kind = FIELD_PERCENT, .value = line_value, .change = with_line_value,
       .step = N_("Change Line"), .at = offsetof (StructureItem, of_others), .least = 0, .most = 100,
+      /* xgettext:no-c-format */
       .refused = N_("Glue is between 0 and 100 % of what is glued; 4 to 15 % is usual.") } };
 
   switch (structure_line_kind (item)) {

@@ -141,6 +141,7 @@ surface_rigging_fields (void)
       .refused = N_("Washout lies between −20 and 20 degrees.") },
     { .label = N_("Thickness, of chord"), .kind = FIELD_PERCENT, .value = piece_field_value, .change = piece_field_change,
       .step = N_("Change Thickness"), .at = offsetof (Surface, thickness), .least = 0.1, .most = 40,
+      /* xgettext:no-c-format */
       .refused = N_("Thickness lies between 0.1 and 40 % of the chord.") },
   };
 

@@ -105,6 +105,7 @@ input_of_first (Reckoning *self, const PowerFigures *power)
     {
       reckoning_by (self, _("as the meter says"));
       reckoning_number (self, _("By the meter"), power->motor->input, 0, _("W"));
+      /* xgettext:no-c-format */
       reckoning_owes_words (self, _("It is a meter's, 3 % of what it says."));
     }
   else

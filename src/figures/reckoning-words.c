@@ -164,7 +164,9 @@ static const ReckoningWords words[EXPLAIN_COUNT] = {
     N_("Katz and Plotkin, Low-Speed Aerodynamics, 2nd ed., section 8.4."),
     N_("It is the wing's alone and knows no friction; with it, a small aeroplane's is lower.") },
   [EXPLAIN_FIRST_STALL] = {
-    N_("Where the wing stalls first, station"), N_("the station of the greatest lift coefficient, 95 % of the half-span looked at"),
+    N_("Where the wing stalls first, station"),
+    /* xgettext:no-c-format */
+    N_("the station of the greatest lift coefficient, 95 % of the half-span looked at"),
     lattice,
     N_("It is that of an untwisted wing with one section throughout; washout moves it inboard.") },
   [EXPLAIN_WANTED_MASS] = {
