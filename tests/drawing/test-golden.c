@@ -253,18 +253,12 @@ check_words_apart (PopplerPage *page, GString *faults)
     }
 }
 
-START_TEST (no_word_lies_on_another_in_a_language_of_long_words)
+static void
+check_pages_words_apart (const Golden *sheet, GBytes *bytes)
 {
-  g_autoptr (SheetPages) pages = NULL;
-  g_autoptr (GBytes) bytes = NULL;
   g_autoptr (GString) faults = g_string_new (NULL);
-  PopplerDocument *document;
+  PopplerDocument *document = poppler_document_new_from_bytes (bytes, NULL, NULL);
 
-  pseudo_language_speak (true);
-  pages = golden_pages (&spoken[_i]);
-  bytes = sheet_pdf (pages, NULL);
-  pseudo_language_speak (false);
-  document = poppler_document_new_from_bytes (bytes, NULL, NULL);
   for (int i = 0; i < poppler_document_get_n_pages (document); i++)
     {
       PopplerPage *page = poppler_document_get_page (document, i);
@@ -272,8 +266,37 @@ START_TEST (no_word_lies_on_another_in_a_language_of_long_words)
       check_words_apart (page, faults);
       g_object_unref (page);
     }
-  ck_assert_msg (faults->len == 0, "%s:\n%s", spoken[_i].name, faults->str);
+  ck_assert_msg (faults->len == 0, "%s:\n%s", sheet->name, faults->str);
   g_object_unref (document);
+}
+
+START_TEST (no_word_lies_on_another_in_a_language_of_long_words)
+{
+  g_autoptr (SheetPages) pages = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+
+  pseudo_language_speak (true);
+  pages = golden_pages (&spoken[_i]);
+  bytes = sheet_pdf (pages, NULL);
+  pseudo_language_speak (false);
+  check_pages_words_apart (&spoken[_i], bytes);
+}
+END_TEST
+
+static char **languages;
+
+START_TEST (no_word_lies_on_another_in_any_translation)
+{
+  const Golden *sheet = &spoken[_i % G_N_ELEMENTS (spoken)];
+  const char *language = languages[_i / G_N_ELEMENTS (spoken)];
+  g_autoptr (SheetPages) pages = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+
+  ck_assert_msg (translation_speak (language), "the translation %s is not found, or does not give its own tag as its language", language);
+  pages = golden_pages (sheet);
+  bytes = sheet_pdf (pages, NULL);
+  translation_speak (NULL);
+  check_pages_words_apart (sheet, bytes);
 }
 END_TEST
 
@@ -281,7 +304,9 @@ int
 main (void)
 {
   TCase *tests = tcase_create ("golden");
+  int status;
 
+  languages = translation_languages ();
   tcase_set_timeout (tests, 120);
   tcase_add_unchecked_fixture (tests, export_all, forget_all);
   tcase_add_loop_test (tests, every_sheet_looks_as_it_did, 0, GOLDENS);
@@ -292,7 +317,10 @@ main (void)
       tcase_add_loop_test (tests, a_word_that_is_gone_or_moved_is_noticed, 0, G_N_ELEMENTS (kinds));
       tcase_add_loop_test (tests, lines_of_another_weight_are_noticed, 0, 4);
       tcase_add_loop_test (tests, no_word_lies_on_another_in_a_language_of_long_words, 0, G_N_ELEMENTS (spoken));
+      tcase_add_loop_test (tests, no_word_lies_on_another_in_any_translation, 0, G_N_ELEMENTS (spoken) * g_strv_length (languages));
       tcase_add_test (tests, a_sheet_moved_by_a_hair_is_no_other);
     }
-  return run_suite (suite_create ("drawing golden"), tests);
+  status = run_suite (suite_create ("drawing golden"), tests);
+  g_strfreev (languages);
+  return status;
 }
