@@ -105,7 +105,9 @@ aeroplane_index_count (const AeroplaneIndex *self, PieceKind kind)
 size_t
 aeroplane_index_nth (const AeroplaneIndex *self, PieceKind kind, size_t nth)
 {
-  return self->by_kind[self->starts[kind] + nth];
+  const size_t at = self->starts[kind] + nth;
+
+  return at < self->starts[kind + 1] ? self->by_kind[at] : SIZE_MAX;
 }
 
 size_t

@@ -12,7 +12,7 @@ void            aeroplane_index_unref (AeroplaneIndex *self);     /* gives one b
 
 /** How many pieces are of that kind. */
 size_t aeroplane_index_count (const AeroplaneIndex *self, PieceKind kind);
-/** The place of the nth piece of that kind; nth below the count of the kind. */
+/** The place of the nth piece of that kind; SIZE_MAX when there are not so many. */
 size_t aeroplane_index_nth   (const AeroplaneIndex *self, PieceKind kind, size_t nth);
 /** The place of the first piece of that id; SIZE_MAX when there is none. */
 size_t aeroplane_index_find  (const AeroplaneIndex *self, const char *id);

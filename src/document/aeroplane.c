@@ -199,8 +199,10 @@ aeroplane_count (const Aeroplane *self, PieceKind kind)
 const Piece *
 aeroplane_nth (const Aeroplane *self, PieceKind kind, size_t index)
 {
-  g_return_val_if_fail (index < aeroplane_index_count (self->index, kind), NULL);
-  return self->pieces[aeroplane_index_nth (self->index, kind, index)];
+  const size_t place = aeroplane_index_nth (self->index, kind, index);
+
+  g_return_val_if_fail (place != SIZE_MAX, NULL);
+  return self->pieces[place];
 }
 
 const Piece *

@@ -51,7 +51,7 @@ const MaterialClass *
 material_class_find (const char *word)
 {
   for (const MaterialClass *class = classes; word && class->word; class++)
-    if (strcmp (class->word, word) == 0)
+    if (*class->word == *word && strcmp (class->word, word) == 0)      /* asked for every line of every structure */
       return class;
   return NULL;
 }

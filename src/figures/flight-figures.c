@@ -104,32 +104,48 @@ note_wing_loading (const Piece *wing, double loading, double most, GPtrArray *no
   g_autofree char *text = flight_loading_words (loading, most, (Units) { LENGTH_MM, MASS_G });
 
   notes_add (notes, NOTE_LOOK, wing, "%s", text);
+  notes_explain (notes, notes->len - 1, EXPLAIN_WING_LOADING);
   ((Note *) g_ptr_array_index (notes, notes->len - 1))->loading_g_dm2 = loading;
   ((Note *) g_ptr_array_index (notes, notes->len - 1))->most_loading_g_dm2 = most;
+}
+
+/* As it is read: what is told apart by no figure is not told. */
+static bool
+is_read_as_more (double loading, double most)
+{
+  const Units metric = { LENGTH_MM, MASS_G };
+
+  if (!(loading > most))
+    return false;
+  g_autofree char *first = units_loading (metric, loading), *second = units_loading (metric, most);
+  return !g_str_equal (first, second);
+}
+
+static void
+note_cubic_loading (const Piece *wing, double loading, GPtrArray *notes)
+{
+  const guint from = notes->len;
+  g_autofree char *cubic = units_number (loading, 1), *hot = units_number (hot_cubic_loading, 0);
+
+  notes_add (notes, NOTE_LOOK, wing, _("The cubic loading of %s kg/m³ is that of a hot aeroplane, above %s kg/m³: check the masses, or "
+                                       "keep it for experienced hands."), cubic, hot);
+  notes_explain (notes, from, EXPLAIN_CUBIC_LOADING);
 }
 
 /* A slip of the keyboard makes a battery of 50 kg; one note tells, of the loading that the span's own measure is. */
 static void
 note_loading (const Figures *figures, GPtrArray *notes)
 {
-  const Units metric = { LENGTH_MM, MASS_G };
   const FlightFigures *flight = &figures->flight;
-  const guint from = notes->len;
 
   if (!isfinite (flight->wing_loading_g_dm2))
     return;
   const Piece *wing = &figures->reference->surface->piece;
   const double heaviest = heaviest_loading (figures->reference->planform.span);
-  g_autofree char *loading = units_loading (metric, flight->wing_loading_g_dm2), *most = units_loading (metric, heaviest);
-  g_autofree char *cubic = units_number (flight->cube_loading_kg_m3, 1), *hot = units_number (hot_cubic_loading, 0);
-  if (flight->wing_loading_g_dm2 > heaviest && !g_str_equal (loading, most))
+  if (is_read_as_more (flight->wing_loading_g_dm2, heaviest))
     note_wing_loading (wing, flight->wing_loading_g_dm2, heaviest, notes);
-  notes_explain (notes, from, EXPLAIN_WING_LOADING);
-  if (notes->len > from || !(flight->cube_loading_kg_m3 > hot_cubic_loading))
-    return;
-  notes_add (notes, NOTE_LOOK, wing, _("The cubic loading of %s kg/m³ is that of a hot aeroplane, above %s kg/m³: check the masses, or "
-                                       "keep it for experienced hands."), cubic, hot);
-  notes_explain (notes, from, EXPLAIN_CUBIC_LOADING);
+  else if (flight->cube_loading_kg_m3 > hot_cubic_loading)
+    note_cubic_loading (wing, flight->cube_loading_kg_m3, notes);
 }
 
 void

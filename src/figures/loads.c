@@ -12,15 +12,54 @@
 static const unsigned kinds = 1u << PIECE_SURFACE | 1u << PIECE_BODY | 1u << PIECE_STRUCTURE | 1u << PIECE_PART
                               | 1u << PIECE_LEAD;
 
-void
-loads_clear (Loads *self)
+static const unsigned kinds_of_structures = 1u << PIECE_SURFACE | 1u << PIECE_BODY | 1u << PIECE_STRUCTURE;
+
+static void
+clear_sum (Loads *self)
 {
   piece_key_clear (&self->key);
   g_clear_pointer (&self->items, g_free);
   g_clear_pointer (&self->pieces, g_free);
+  g_clear_pointer (&self->notes, g_ptr_array_unref);
+}
+
+static void
+clear_structures (Loads *self)
+{
+  piece_key_clear (&self->structure_key);
   structure_figures_free (self->structures, self->structure_count);
   self->structures = NULL;
-  g_clear_pointer (&self->notes, g_ptr_array_unref);
+  self->structure_count = 0;
+}
+
+void
+loads_clear (Loads *self)
+{
+  clear_sum (self);
+  clear_structures (self);
+}
+
+static const Spread *
+spread_of (const Aerodynamics *aerodynamics, const Structure *structure)
+{
+  return structure->of ? aerodynamics_spread (aerodynamics, structure->of) : NULL;
+}
+
+/* What structures weigh is no matter of the parts, one of which is moved far more often. */
+static void
+weigh_structures (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane)
+{
+  const size_t count = aeroplane_count (aeroplane, PIECE_STRUCTURE);
+
+  self->structure_key.kinds = kinds_of_structures;
+  if (piece_key_matches (&self->structure_key, aeroplane))
+    return;
+  clear_structures (self);
+  piece_key_take (&self->structure_key, aeroplane);
+  self->structure_count = count;
+  self->structures = g_new (StructureFigures, count);
+  for (size_t i = 0; i < count; i++)
+    self->structures[i] = structure_figures_of (aeroplane_structure (aeroplane, i), spread_of (aerodynamics, aeroplane_structure (aeroplane, i)));
 }
 
 static void
@@ -51,14 +90,13 @@ add_lead (Loads *self, const Aeroplane *aeroplane, const Lead *lead)
 
 /* A mass without a place spoils the whole sum, so it is told and the sum withheld. */
 static void
-add_structure (Loads *self, const Aerodynamics *aerodynamics, const Structure *structure)
+add_structure (Loads *self, const Aerodynamics *aerodynamics, const StructureFigures *weighed)
 {
   const SurfaceFigures *reference = aerodynamics_reference (aerodynamics);
-  const Spread *spread = structure->of ? aerodynamics_spread (aerodynamics, structure->of) : NULL;
-  StructureFigures *weighed = &self->structures[self->structure_count++];
+  const Structure *structure = weighed->structure;
+  const Spread *spread = spread_of (aerodynamics, structure);
   CoreStatus status;
 
-  *weighed = structure_figures_of (structure, spread);
   self->figures.total_g += weighed->mass_g;
   status = load_of_structure (weighed, spread, reference ? reference->planform.mac : NAN, &self->items[self->count]);
   if (status == CORE_OK)
@@ -79,9 +117,10 @@ add_structure (Loads *self, const Aerodynamics *aerodynamics, const Structure *s
 static void
 gather (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane)
 {
+  const StructureFigures *weighed = self->structures;      /* as many, and in the same order */
+
   self->items = g_new (MassItem, self->key.pieces->len);
   self->pieces = g_new (const Piece *, self->key.pieces->len);
-  self->structures = g_new (StructureFigures, self->key.pieces->len);
   for (guint i = 0; i < self->key.pieces->len; i++)
     {
       const Piece *piece = g_ptr_array_index (self->key.pieces, i);
@@ -89,7 +128,7 @@ gather (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplan
       if (piece->kind == PIECE_PART)
         add_part (self, (const Part *) piece);
       else if (piece->kind == PIECE_STRUCTURE)
-        add_structure (self, aerodynamics, (const Structure *) piece);
+        add_structure (self, aerodynamics, weighed++);
       else if (piece->kind == PIECE_LEAD)
         add_lead (self, aeroplane, (const Lead *) piece);
     }
@@ -202,9 +241,11 @@ loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *ae
   if (piece_key_matches (&self->key, aeroplane) && is_weighed_alike (&self->traits, &traits))
     return;
   piece_key_take (&key, aeroplane);
-  loads_clear (self);
-  *self = (Loads) { .key = key, .notes = notes_new (), .traits = traits };
+  clear_sum (self);
+  *self = (Loads) { .key = key, .notes = notes_new (), .traits = traits,
+                    .structure_key = self->structure_key, .structures = self->structures, .structure_count = self->structure_count };
   self->traits.name = NULL;
+  weigh_structures (self, aerodynamics, aeroplane);
   gather (self, aerodynamics, aeroplane);
   loads_weigh_airframe (self);
   add_up (self);

@@ -11,8 +11,9 @@ typedef struct {
   size_t count;
   MassItem *items;               /* kg, m; in the document's order */
   const Piece **pieces;          /* what each item is */
+  PieceKey structure_key;        /* what the structures were weighed by */
   size_t structure_count;
-  StructureFigures *structures;  /* in the document's order */
+  StructureFigures *structures;  /* in the document's order; remembered while parts and leads alone change */
   CoreStatus status;             /* of the sum; CORE_OUT_OF_RANGE without a mass */
   MassSum sum;
   MassFigures figures;           /* the same in mm and g; NAN where there is none */

@@ -65,9 +65,11 @@ meet_sheets (const Structure *structure, bool tail, Sheet *lightest, Sheet *heav
   for (size_t i = 0; i < structure->item_count; i++)
     {
       const StructureItem *item = &structure->items[i];
-      const Sheet sheet = { structure_item_density (item), structure };
 
-      if (!item->density_weighed || isnan (sheet.density) || !isnan (item->weighed))
+      if (!item->density_weighed || !isnan (item->weighed))
+        continue;
+      const Sheet sheet = { structure_item_density (item), structure };
+      if (isnan (sheet.density))
         continue;
       if (tail && (!heaviest_behind->structure || sheet.density > heaviest_behind->density))
         *heaviest_behind = sheet;

@@ -6,17 +6,26 @@
 
 enum { PLACES = 5 };
 
+static bool
+section_cut (const Surface *surface, double station, StationCut *cut)
+{
+  return !isnan (surface->thickness) && planform_cut (surface->outline, surface_sides (surface), fabs (station), cut) == CORE_OK;
+}
+
+static double
+depth_at (const Surface *surface, const StationCut *cut, double x)
+{
+  const double chord = cut->trailing_x - cut->leading_x, share = (x - cut->leading_x) / chord;
+
+  return share >= 0 && share <= 1 ? 2 * section_half_thickness (surface->thickness / 100, share) * chord : 0;
+}
+
 double
 wing_depth (const Surface *surface, double station, double x)
 {
   StationCut cut;
 
-  if (isnan (surface->thickness) || planform_cut (surface->outline, surface_sides (surface), fabs (station), &cut) != CORE_OK)
-    return NAN;
-  const double share = (x - cut.leading_x) / (cut.trailing_x - cut.leading_x);
-  if (!(share >= 0 && share <= 1))
-    return 0;
-  return 2 * section_half_thickness (surface->thickness / 100, share) * (cut.trailing_x - cut.leading_x);
+  return section_cut (surface, station, &cut) ? depth_at (surface, &cut, x) : NAN;
 }
 
 double
@@ -24,13 +33,13 @@ wing_depth_over (const Surface *surface, Point middle, double length, double wid
 {
   double least = INFINITY;
 
-  for (int i = 0; i < PLACES; i++)
-    for (int side = -1; side <= 1; side++)
-      {
-        const double x = middle.x + length * ((double) i / (PLACES - 1) - 0.5), depth = wing_depth (surface, middle.y + side * width / 2, x);
-        if (isnan (depth))
-          return NAN;
-        least = fmin (least, depth);
-      }
+  for (int side = -1; side <= 1; side++)
+    {
+      StationCut cut;
+      if (!section_cut (surface, middle.y + side * width / 2, &cut))
+        return NAN;
+      for (int i = 0; i < PLACES; i++)
+        least = fmin (least, depth_at (surface, &cut, middle.x + length * ((double) i / (PLACES - 1) - 0.5)));
+    }
   return least;
 }
