@@ -1,4 +1,5 @@
 #include <check.h>
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 #include "aero/lattice.h"
@@ -44,6 +45,12 @@ assert_same_figures (const Figures *a, const Figures *b)
       assert_same_bytes (&a->surfaces[i].quarter_mac_x_mm, &b->surfaces[i].quarter_mac_x_mm, 5 * sizeof (double), "surfaces");
     }
   assert_same_bytes (&a->mass, &b->mass, sizeof a->mass, "masses");
+  ck_assert_uint_eq (a->structure_count, b->structure_count);
+  for (size_t i = 0; i < a->structure_count; i++)
+    {
+      ck_assert_ptr_eq (a->structures[i].structure, b->structures[i].structure);
+      ck_assert_double_eq (a->structures[i].mass_g, b->structures[i].mass_g);
+    }
   assert_same_bytes (&a->neutral_point.x_mm, &b->neutral_point.x_mm, 7 * sizeof (double), "neutral points");
   assert_same_bytes (&a->balance.percent_mac, &b->balance.percent_mac, 6 * sizeof (double), "margins");
   ck_assert_uint_eq (a->balance.mark_count, b->balance.mark_count);
@@ -127,13 +134,28 @@ with_one_more (const Aeroplane *from, double x)
   return aeroplane_with_added (from, &part->piece);
 }
 
+/* Its mass goes by the wing as it is drawn. */
+static Aeroplane *
+with_a_cover (const Aeroplane *from, double g_m2)
+{
+  g_autofree char *id = aeroplane_free_id (from, "cover");
+  Structure *cover = structure_new (id, "wing", NAN);
+
+  cover->items = g_new (StructureItem, 1);
+  cover->item_count = 1;
+  cover->items[0] = structure_item (NULL);
+  cover->items[0].of = TRACED_PLAN;
+  cover->items[0].area_density = g_m2;
+  return aeroplane_with_added (from, &cover->piece);
+}
+
 /* One change of the kind a hand makes; NULL where it changes nothing. */
 static Aeroplane *
 some_change (const Aeroplane *from)
 {
   const double r = (double) rand () / RAND_MAX;
 
-  switch (rand () % 12)
+  switch (rand () % 14)
     {
     case 0: return change_part_place (from, "battery", 60 + 100 * r, 0, -3);
     case 1: return change_part_place (from, "motor", 20 + 20 * r, 0, 2 * r);
@@ -146,6 +168,8 @@ some_change (const Aeroplane *from)
     case 8: return without_last (from, PIECE_PART);
     case 9: return without_last (from, PIECE_SURFACE);
     case 10: return with_one_more (from, 50 + 200 * r);
+    case 11: return with_a_cover (from, 20 + 80 * r);
+    case 12: return without_last (from, PIECE_STRUCTURE);
     default: return change_surface_outline (from, "wing", ellipse_from (112, 300 + 40 * r, 45, 85));
     }
 }
