@@ -4,6 +4,7 @@
 #include <math.h>
 #include "app/node-fields.h"
 #include "app/rail-picture.h"
+#include "app/wrapped-button.h"
 #include "document/changes.h"
 #include "document/part-class.h"
 #include "figures/usual-whole.h"
@@ -272,7 +273,7 @@ rail_show (GtkWidget *control, TrammelSession *session)
 static GtkWidget *
 rail_button (TrammelSession *session, const char *words, GCallback clicked)
 {
-  GtkWidget *button = gtk_button_new_with_label (words);
+  GtkWidget *button = wrapped_button_new (words);
 
   g_signal_connect_object (button, "clicked", clicked, session, G_CONNECT_SWAPPED);
   gtk_widget_set_hexpand (button, TRUE);

@@ -5,6 +5,7 @@
 #include "app/covering-offer.h"
 #include "app/piece-controls.h"
 #include "app/sheet-weighing.h"
+#include "app/wrapped-button.h"
 #include "document/changes.h"
 #include "document/material-class.h"
 #include "figures/usual-lines.h"
@@ -14,7 +15,7 @@
 static GtkWidget *
 button_of (TrammelSession *session, const char *words, GCallback clicked)
 {
-  GtkWidget *button = gtk_button_new_with_label (words);
+  GtkWidget *button = wrapped_button_new (words);
 
   g_signal_connect_object (button, "clicked", clicked, session, G_CONNECT_SWAPPED);
   return button;
