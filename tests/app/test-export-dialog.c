@@ -51,6 +51,22 @@ START_TEST (the_export_dialog_begins_at_its_first_choice_and_export_is_its_defau
 }
 END_TEST
 
+static const struct { const char *row, *key, *line; } lists[] = {
+  { "Sheet", "Return", "Parts Sheet" }, { "Sheet", "space", "Parts Sheet" }, { "Paper", "KP_Enter", "ANSI D" },
+};
+
+START_TEST (a_row_that_has_the_keyboard_opens_its_list_by_return_and_by_space)
+{
+  GtkWindow *dialog = export_dialog (stage_racer ());
+
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (dialog), lists[_i].row));
+  gui_key (lists[_i].key);
+  gui_await (GTK_WIDGET (dialog), lists[_i].line);
+  ck_assert (!gui_window_is_there ("Export"));
+  gui_key ("Escape");
+}
+END_TEST
+
 static bool
 dialog_complains (gpointer nothing)
 {
@@ -286,6 +302,7 @@ case_of_exports (void)
 
   tcase_add_loop_test (tests, each_format_is_written_and_said_in_a_toast, 0, G_N_ELEMENTS (formats));
   tcase_add_test (tests, the_export_dialog_begins_at_its_first_choice_and_export_is_its_default);
+  tcase_add_loop_test (tests, a_row_that_has_the_keyboard_opens_its_list_by_return_and_by_space, 0, G_N_ELEMENTS (lists));
   tcase_add_test (tests, an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen);
   tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
   tcase_add_test (tests, several_pages_replace_what_is_there_once_that_is_answered);
