@@ -110,7 +110,20 @@ place_from (const Laid *laid, const TemplateCell *cell, double x, double y)
   return at;
 }
 
-/* The place that ends highest, of those the one at the left. */
+/* At the left of the first tile that lies clear below all. */
+static Point
+place_below (const Laid *laid, const TemplateCell *cell)
+{
+  double lowest = 0;
+
+  for (guint i = 0; i < laid->down->len; i++)
+    lowest = fmax (lowest, g_array_index (laid->down, double, i));
+  if (laid->rows->step != NULL)
+    lowest = ceil (lowest / laid->rows->step->y) * laid->rows->step->y + TEMPLATE_CLEAR;
+  return place_from (laid, cell, g_array_index (laid->across, double, 0), lowest);
+}
+
+/* The place that ends highest, of those the one at the left. What fills a tile is drawn up a little to its middle, and may then find none. */
 static Point
 best_place (const Laid *laid, const TemplateCell *cell)
 {
@@ -126,7 +139,7 @@ best_place (const Laid *laid, const TemplateCell *cell)
         if (has_room && (at.y < best.y || (at.y == best.y && at.x < best.x)) && is_free (laid, (Box) { at, { at.x + width, at.y + height } }))
           best = at;
       }
-  return best;
+  return isfinite (best.y) ? best : place_below (laid, cell);
 }
 
 static void

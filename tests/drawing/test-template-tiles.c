@@ -273,6 +273,29 @@ START_TEST (no_word_and_no_name_is_cut_by_a_trim_or_glue_line)
 }
 END_TEST
 
+/* Drawn up to a tile's middle such a piece would lie too near to what ends just above. */
+START_TEST (pieces_that_fill_a_tile_find_a_place_of_their_own)
+{
+  g_autoptr (GPtrArray) pieces = usual_pieces ();
+  TemplateSheet sheet = sheet_of (pieces, papers[_i].paper);
+  sheet.portrait = papers[_i].portrait;
+  const TemplateNotes notes = template_notes_of (&sheet);
+  const Look look = look_for_paper ();
+  const SheetPen pen = { .look = &look, .lettering = lettering_begin (NULL, &look) };
+  TemplatePaper paper;
+
+  ck_assert (template_paper_divide (&sheet, &paper));
+  for (double left = 2; left < 24; left += 1)
+    g_ptr_array_add (pieces, plate ("Lid", paper.step.x - 30, paper.step.y - left));
+  TemplatePlaces places = template_place (&pen, pieces, &notes, &paper.step);
+  ck_assert (isfinite (places.size.x) && isfinite (places.size.y));
+  for (guint i = 0; i < places.cells->len; i++)
+    for (guint k = 0; k < i; k++)
+      ck_assert (!boxes_meet (g_array_index (places.cells, TemplateCell, i).box, g_array_index (places.cells, TemplateCell, k).box));
+  template_places_clear (&places);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -283,5 +306,6 @@ main (void)
   tcase_add_loop_test (tests, tiles_cut_and_laid_side_by_side_are_the_whole, 0, G_N_ELEMENTS (papers));
   tcase_add_loop_test (tests, no_word_and_no_hatch_hides_an_edge_a_hinge_or_a_mark, 0, G_N_ELEMENTS (papers));
   tcase_add_loop_test (tests, no_word_and_no_name_is_cut_by_a_trim_or_glue_line, 0, G_N_ELEMENTS (papers));
+  tcase_add_loop_test (tests, pieces_that_fill_a_tile_find_a_place_of_their_own, 0, G_N_ELEMENTS (papers));
   return run_suite (suite_create ("drawing template, its tiles"), tests);
 }
