@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/export-choices.h"
 #include <glib/gi18n-lib.h>
+#include "app/export-memory.h"
 #include "app/export-sheets.h"
 #include "app/focus-scroller.h"
 #include "app/length-row.h"
@@ -13,6 +14,7 @@ struct _TrammelExportChoices {
   GtkSpinButton *resolution;
   GtkWidget *resolution_row, *page_group, *printer_group, *kerf_complaint, *printer_complaint;
   TrammelLengthRow *kerf, *short_side, *long_side;
+  TrammelSettings *settings;    /* remember the format of each sheet */
   ExportOptions chosen;         /* what the rows show; what no row shows is kept */
   bool showing;                 /* the rows are being filled in, by nobody's hand */
   bool typed;                   /* the last change was a character of a length */
@@ -127,6 +129,12 @@ show_lengths (TrammelExportChoices *self)
 }
 
 void
+trammel_export_choices_remember (TrammelExportChoices *self, TrammelSettings *settings)
+{
+  g_set_object (&self->settings, settings);
+}
+
+void
 trammel_export_choices_set (TrammelExportChoices *self, const ExportOptions *options)
 {
   self->showing = true;
@@ -231,7 +239,7 @@ length_changed (TrammelExportChoices *self)
   self->typed = false;
 }
 
-/* Another sheet begins with its own usual format. */
+/* Another sheet stands as it was left; at first in its usual format. */
 static void
 sheet_changed (TrammelExportChoices *self)
 {
@@ -240,7 +248,7 @@ sheet_changed (TrammelExportChoices *self)
   if (self->showing)
     return;
   options.sheet = choice (self->sheet);
-  options.format = export_sheet_format (options.sheet, 0)->format;
+  options.format = export_memory_format (self->settings, options.sheet);
   trammel_export_choices_set (self, &options);
   g_signal_emit (self, choices_changed, 0);
 }
@@ -268,8 +276,16 @@ bind_rows (GtkWidgetClass *widget_class)
 }
 
 static void
+trammel_export_choices_dispose (GObject *object)
+{
+  g_clear_object (&TRAMMEL_EXPORT_CHOICES (object)->settings);
+  G_OBJECT_CLASS (trammel_export_choices_parent_class)->dispose (object);
+}
+
+static void
 trammel_export_choices_class_init (TrammelExportChoicesClass *klass)
 {
+  G_OBJECT_CLASS (klass)->dispose = trammel_export_choices_dispose;
   g_type_ensure (TRAMMEL_TYPE_LENGTH_ROW);
   gtk_widget_class_set_template_from_resource (GTK_WIDGET_CLASS (klass), "/org/trammel/Trammel/export-choices.ui");
   bind_rows (GTK_WIDGET_CLASS (klass));

@@ -1,5 +1,6 @@
 #pragma once
 #include <adwaita.h>
+#include "app/settings.h"
 #include "drawing/export.h"
 
 G_BEGIN_DECLS
@@ -9,6 +10,8 @@ G_DECLARE_FINAL_TYPE (TrammelExportChoices, trammel_export_choices, TRAMMEL, EXP
 
 /** The rows of the dialog of prints and exports: sheet, format, and whatever has an effect on what they make. Emits "choices-changed". */
 
+/** Who remembers the format of each sheet; needed before anything is shown. */
+void          trammel_export_choices_remember (TrammelExportChoices *self, TrammelSettings *settings);
 /** Shows those. A format that the sheet has not becomes its usual one. */
 void          trammel_export_choices_set     (TrammelExportChoices *self, const ExportOptions *options);
 /** What is chosen; a length that cannot be read counts as before. */

@@ -112,22 +112,49 @@ dialog_proposal (TrammelExportDialog *self, const ExportOptions *options)
   return word == NULL ? g_steal_pointer (&title) : g_strdup_printf ("%s %s", title, word);
 }
 
-/* Nothing was written: what was chosen stands there again, with the reason where there is one. */
+/* Nothing was written: what was chosen stands there again, with the reason. */
 static void
-export_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence, bool elsewhere)
+export_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence)
 {
-  TrammelExportDialog *self = dialog_present (window, options, EXPORT_TO_FILE, sentence);
+  dialog_present (window, options, EXPORT_TO_FILE, sentence);
+}
 
-  if (elsewhere)
-    gtk_widget_activate_action (GTK_WIDGET (self), "export.choose-place", NULL);
+/* As it is chosen here, but for the format that an ending tells. */
+static ExportOptions
+options_for_path (TrammelExportDialog *self, const char *path)
+{
+  ExportOptions options = trammel_export_choices_options (self->choices);
+
+  export_format_of (path, &options.format);
+  return options;
+}
+
+static char *
+place_complete (const char *typed, gpointer dialog)
+{
+  const ExportOptions options = trammel_export_choices_options (TRAMMEL_EXPORT_DIALOG (dialog)->choices);
+
+  return export_sheet_path (&options, typed);
+}
+
+/* In another format a sheet may have other pages than those that are shown. */
+static GPtrArray *
+place_in_the_way (const char *path, gpointer dialog)
+{
+  TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (dialog);
+  const ExportOptions options = options_for_path (self, path);
+  const bool shown = options.format == trammel_export_choices_options (self->choices).format && self->drawing == 0;
+
+  return export_paths_in_the_way (&options, path, shown ? trammel_export_preview_count (self->preview) : 0);
 }
 
 static void
 place_chosen (const char *path, gpointer dialog)
 {
   g_autoptr (TrammelExportDialog) self = dialog;
-  const ExportOptions options = trammel_export_choices_options (self->choices);
+  const ExportOptions options = options_for_path (self, path);
 
+  export_memory_keep (trammel_session_settings (trammel_window_session (self->window)), &options);
   export_job_run (self->window, self->figures, &options, path, export_returned);
   gtk_window_destroy (GTK_WINDOW (self));
 }
@@ -147,12 +174,12 @@ choose_place (GtkWidget *widget, const char *action, GVariant *parameter)
   TrammelSession *session = trammel_window_session (self->window);
   const ExportOptions options = trammel_export_choices_options (self->choices);
   const ExportFormatWords *words = export_sheet_format (options.sheet, export_sheet_format_place (options.sheet, options.format));
-  g_autofree char *proposal = dialog_proposal (self, &options);
+  g_autofree char *proposal = dialog_proposal (self, &options), *folder = export_memory_folder (trammel_session_settings (session));
 
   dialog_ask (self, true);
   file_chooser_save (GTK_WINDOW (self), &(SaveChoice) {
-    .heading = _("Export"), .folder_of = trammel_session_path (session), .name = proposal, .ending = words->ending,
-    .kind = _(words->kind), .chosen = place_chosen, .refused = place_refused, .data = g_object_ref (self) });
+    .heading = _("Export"), .folder = folder, .folder_of = trammel_session_path (session), .name = proposal, .ending = words->ending,
+    .kind = _(words->kind), .complete = place_complete, .in_the_way = place_in_the_way, .chosen = place_chosen, .refused = place_refused, .data = g_object_ref (self) });
 }
 
 /* Printing */
@@ -310,6 +337,7 @@ dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim a
   self->figures = figures_ref (trammel_session_figures (trammel_window_session (window)));
   gtk_label_set_text (GTK_LABEL (self->complaint), complaint != NULL ? complaint : "");
   gtk_widget_set_visible (self->complaint, complaint != NULL);
+  trammel_export_choices_remember (self->choices, trammel_session_settings (trammel_window_session (window)));
   trammel_export_choices_set (self->choices, options);
   g_signal_connect_swapped (self->choices, "choices-changed", G_CALLBACK (choices_changed), self);
   choices_changed (self);
@@ -322,10 +350,12 @@ dialog_present (TrammelWindow *window, const ExportOptions *options, ExportAim a
 
 /* A printer has neither lists nor cuts: a sheet then stands there as a document, or the wall sheet does. */
 static void
-options_for_printer (ExportOptions *options)
+options_for_printer (ExportOptions *options, TrammelSettings *settings)
 {
-  if (options->sheet == EXPORT_CUTTING)
+  if (options->sheet == EXPORT_CUTTING) {
     options->sheet = EXPORT_WALL_SHEET;
+    options->format = export_memory_format (settings, EXPORT_WALL_SHEET);
+  }
   if (!export_is_drawn (options))
     options->format = EXPORT_PDF;
 }
@@ -333,9 +363,10 @@ options_for_printer (ExportOptions *options)
 void
 export_dialog_present (TrammelWindow *window, ExportAim aim)
 {
-  ExportOptions options = export_memory_read (trammel_session_settings (trammel_window_session (window)));
+  TrammelSettings *settings = trammel_session_settings (trammel_window_session (window));
+  ExportOptions options = export_memory_read (settings);
 
   if (aim == EXPORT_TO_PRINTER)
-    options_for_printer (&options);
+    options_for_printer (&options, settings);
   dialog_present (window, &options, aim, NULL);
 }

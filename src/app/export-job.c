@@ -1,13 +1,13 @@
 #include "trammel-config.h"
 #include "app/export-job.h"
 #include <glib/gi18n-lib.h>
-#include "app/replace-question.h"
+#include "app/export-memory.h"
 #include "app/window-private.h"
 
 /* Shorter work is done before anybody could read that it is under way. */
 enum { QUIET_MS = 500 };
 
-/* Held by whatever is under way: the thread, or the question. */
+/* Held by whatever is under way. */
 typedef struct {
   Figures *figures;
   ExportOptions options;
@@ -16,7 +16,6 @@ typedef struct {
   TrammelWindow *window;
   GCancellable *cancellable;
   GPtrArray *files;             /* as they will be written; NULL until they are made */
-  GPtrArray *in_the_way;        /* paths of those that are there; lent by `files` */
   guint timer;                  /* will say that it takes its time; 0 once said or done */
 } Job;
 
@@ -28,7 +27,6 @@ job_clear (gpointer data)
   figures_unref (job->figures);
   g_object_unref (job->window);
   g_object_unref (job->cancellable);
-  g_clear_pointer (&job->in_the_way, g_ptr_array_unref);
   g_clear_pointer (&job->files, g_ptr_array_unref);
   g_free (job->path);
 }
@@ -47,8 +45,6 @@ make_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cance
   GError *error = NULL;
 
   job->files = export_files (job->figures, &job->options, job->path, &error);
-  if (job->files != NULL)
-    job->in_the_way = export_files_in_the_way (job->files);
   if (g_task_return_error_if_cancelled (task))
     g_clear_error (&error);
   else if (error != NULL)
@@ -120,7 +116,7 @@ job_went_well (Job *job, GAsyncResult *result)
   if (g_task_propagate_boolean (G_TASK (result), &error))
     return !window_is_gone (job->window);
   if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED) && !window_is_gone (job->window))
-    job->returned (job->window, &job->options, error->message, false);
+    job->returned (job->window, &job->options, error->message);
   return false;
 }
 
@@ -135,19 +131,9 @@ written (GObject *window, GAsyncResult *result, gpointer data)
 
   if (!job_went_well (job, result))
     return;
+  export_memory_keep_folder (trammel_session_settings (trammel_window_session (job->window)), job->path);
   text = words_of_files (job->files);
   trammel_window_toast (job->window, text, _("_Open Folder"), action);
-}
-
-static void
-replacing_answered (ReplaceAnswer answer, gpointer data)
-{
-  Job *job = data;
-
-  if (answer == REPLACE_THEM)
-    job_start (job, write_in_thread, written);
-  else
-    job->returned (job->window, &job->options, NULL, answer == REPLACE_NOT_BUT_ELSEWHERE);
 }
 
 static void
@@ -155,11 +141,7 @@ made (GObject *window, GAsyncResult *result, gpointer data)
 {
   Job *job = g_task_get_task_data (G_TASK (result));
 
-  if (!job_went_well (job, result))
-    return;
-  if (job->files->len > 1 && job->in_the_way->len > 0)
-    replace_question_ask (GTK_WINDOW (job->window), job->in_the_way, replacing_answered, g_atomic_rc_box_acquire (job), job_unref);
-  else
+  if (job_went_well (job, result))
     job_start (job, write_in_thread, written);
 }
 

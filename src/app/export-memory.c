@@ -1,7 +1,21 @@
 #include "app/export-memory.h"
 #include <gtk/gtk.h>
+#include "app/export-sheets.h"
 
-static const char memory_key[] = "export-memory";
+typedef struct {
+  ExportOptions options;
+  ExportFormat formats[EXPORT_SHEET_COUNT];
+  char *folder;                 /* NULL: nothing was written yet */
+} Memory;
+
+static void
+memory_free (gpointer data)
+{
+  Memory *memory = data;
+
+  g_free (memory->folder);
+  g_free (memory);
+}
 
 static bool
 paper_here_is_letter (void)
@@ -9,23 +23,47 @@ paper_here_is_letter (void)
   return g_str_equal (gtk_paper_size_get_default (), GTK_PAPER_NAME_LETTER);
 }
 
-static ExportOptions
-usual_options (TrammelSettings *settings)
+static Memory *
+memory_new (TrammelSettings *settings)
 {
-  ExportOptions options = export_default_options ("");
+  Memory *memory = g_new0 (Memory, 1);
 
-  g_strlcpy (options.paper, paper_here_is_letter () ? "letter" : "a4", sizeof options.paper);
-  options.units = trammel_settings_units (settings);
-  return options;
+  memory->options = export_default_options ("");
+  g_strlcpy (memory->options.paper, paper_here_is_letter () ? "letter" : "a4", sizeof memory->options.paper);
+  memory->options.units = trammel_settings_units (settings);
+  for (ExportSheet sheet = 0; sheet < EXPORT_SHEET_COUNT; sheet++)
+    memory->formats[sheet] = export_sheet_format (sheet, 0)->format;
+  return memory;
+}
+
+/* NULL before anything was chosen or written: units that are changed until then are followed. */
+static Memory *
+memory_of (TrammelSettings *settings)
+{
+  return g_object_get_data (G_OBJECT (settings), "export-memory");
+}
+
+static Memory *
+memory_need (TrammelSettings *settings)
+{
+  Memory *memory = memory_of (settings);
+
+  if (memory == NULL) {
+    memory = memory_new (settings);
+    g_object_set_data_full (G_OBJECT (settings), "export-memory", memory, memory_free);
+  }
+  return memory;
 }
 
 ExportOptions
 export_memory_read (TrammelSettings *settings)
 {
-  const ExportOptions *kept = g_object_get_data (G_OBJECT (settings), memory_key);
-  ExportOptions options = kept != NULL ? *kept : usual_options (settings);
   const PrinterReading reading = trammel_settings_printer_reading (settings);
+  const Memory *kept = memory_of (settings);
+  Memory *usual = kept == NULL ? memory_new (settings) : NULL;
+  ExportOptions options = kept != NULL ? kept->options : usual->options;
 
+  g_clear_pointer (&usual, memory_free);
   options.read_short = reading.short_side;
   options.read_long = reading.long_side;
   return options;
@@ -34,9 +72,34 @@ export_memory_read (TrammelSettings *settings)
 void
 export_memory_keep (TrammelSettings *settings, const ExportOptions *options)
 {
-  ExportOptions *kept = g_new (ExportOptions, 1);
+  Memory *memory = memory_need (settings);
 
-  *kept = *options;
-  g_object_set_data_full (G_OBJECT (settings), memory_key, kept, g_free);
+  memory->options = *options;
+  memory->formats[options->sheet] = options->format;
   trammel_settings_set_printer_reading (settings, (PrinterReading) { options->read_short, options->read_long });
+}
+
+ExportFormat
+export_memory_format (TrammelSettings *settings, ExportSheet sheet)
+{
+  const Memory *kept = memory_of (settings);
+
+  return kept != NULL ? kept->formats[sheet] : export_sheet_format (sheet, 0)->format;
+}
+
+char *
+export_memory_folder (TrammelSettings *settings)
+{
+  const Memory *kept = memory_of (settings);
+
+  return kept != NULL && kept->folder != NULL && g_file_test (kept->folder, G_FILE_TEST_IS_DIR) ? g_strdup (kept->folder) : NULL;
+}
+
+void
+export_memory_keep_folder (TrammelSettings *settings, const char *path)
+{
+  Memory *memory = memory_need (settings);
+
+  g_free (memory->folder);
+  memory->folder = g_path_get_dirname (path);
 }

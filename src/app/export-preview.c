@@ -309,6 +309,12 @@ trammel_export_preview_turn (TrammelExportPreview *self, int by)
   return there;
 }
 
+size_t
+trammel_export_preview_count (TrammelExportPreview *self)
+{
+  return !self->running && gtk_stack_get_visible_child (GTK_STACK (self->stack)) == self->frame ? self->count : 0;
+}
+
 bool
 trammel_export_preview_is_settled (TrammelExportPreview *self)
 {

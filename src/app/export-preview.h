@@ -14,6 +14,8 @@ GtkWidget *trammel_export_preview_new (void);
 void trammel_export_preview_set (TrammelExportPreview *self, const Figures *figures, const ExportOptions *options);
 /** Goes `by` pages on, negative back; false where no such page is. */
 bool trammel_export_preview_turn (TrammelExportPreview *self, int by);
+/** How many pages what was last set has; 0 while that is not known, or where it is text. */
+size_t trammel_export_preview_count (TrammelExportPreview *self);
 /** Whether what is shown is what was last set. */
 bool trammel_export_preview_is_settled (TrammelExportPreview *self);
 

@@ -33,6 +33,23 @@ export_sheet_format_place (ExportSheet sheet, ExportFormat format)
   return 0;
 }
 
+static bool
+sheet_has_format (ExportSheet sheet, ExportFormat format)
+{
+  const ExportFormatWords *words = export_sheet_format (sheet, export_sheet_format_place (sheet, format));
+
+  return words->format == format;
+}
+
+char *
+export_sheet_path (const ExportOptions *options, const char *typed)
+{
+  ExportFormat format;
+
+  return export_format_of (typed, &format) && sheet_has_format (options->sheet, format) ? g_strdup (typed)
+         : export_path_with (typed, options->format);
+}
+
 /* As on the command line. */
 const char *
 export_sheet_word (ExportSheet sheet)

@@ -16,6 +16,9 @@ typedef struct {
 const ExportFormatWords *export_sheet_format (ExportSheet sheet, guint nth);
 /** Where that format stands among the sheet's; 0 when it has it not. */
 guint export_sheet_format_place (ExportSheet sheet, ExportFormat format);
+/** The path that is meant by what was typed: an ending of a format that the sheet has stands, and tells the format; another of ours goes for that of
+ *  the format that was chosen, and where there is none it is added. The caller's. */
+char *export_sheet_path (const ExportOptions *options, const char *typed);
 /** What stands behind the document's name in a file's: "template"; NULL for the wall sheet. */
 const char *export_sheet_word (ExportSheet sheet);
 

@@ -10,6 +10,8 @@ typedef struct {
   GtkFileChooserNative *chooser;
   GtkWindow *parent;
   char *ending, *path;
+  FileCompleted complete;
+  FilesInTheWay in_the_way;
   FileChosen chosen;
   FileRefused refused;
   gpointer data;
@@ -51,6 +53,18 @@ question_accept (Question *question)
   question_free (question);
 }
 
+/* At the place and under the name that was not to be taken, to be altered. */
+static void
+question_ask_again (Question *question)
+{
+  g_autofree char *folder_path = g_path_get_dirname (question->path), *name = g_path_get_basename (question->path);
+  g_autoptr (GFile) folder = g_file_new_for_path (folder_path);
+
+  gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (question->chooser), folder, NULL);
+  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (question->chooser), name);
+  gtk_native_dialog_show (GTK_NATIVE_DIALOG (question->chooser));
+}
+
 static void
 replace_answered (ReplaceAnswer answer, gpointer data)
 {
@@ -59,48 +73,59 @@ replace_answered (ReplaceAnswer answer, gpointer data)
   if (answer == REPLACE_THEM)
     question_accept (question);
   else if (answer == REPLACE_NOT_BUT_ELSEWHERE)
-    gtk_native_dialog_show (GTK_NATIVE_DIALOG (question->chooser));
+    question_ask_again (question);
   else
     question_refuse (question);
 }
 
-/* The chooser asked about the name that was typed, not about the name with its ending. */
-static void
-question_ask_to_replace (Question *question)
+/* The caller's. */
+static char *
+question_complete (const Question *question, const char *typed)
 {
-  g_autoptr (GPtrArray) paths = g_ptr_array_new ();
-
-  g_ptr_array_add (paths, question->path);
-  replace_question_ask (question->parent, paths, replace_answered, question, NULL);
+  if (question->complete != NULL)
+    return question->complete (typed, question->data);
+  return question->ending == NULL || g_str_has_suffix (typed, question->ending) ? g_strdup (typed) : g_strconcat (typed, question->ending, NULL);
 }
 
-/* Whether the ending had to be added, and what then stands there would be lost unasked. */
-static bool
-question_completes_onto_a_file (Question *question)
+/* What is there and would be lost unasked: the chooser asked about the name that was typed, and about no other. The caller's. */
+static GPtrArray *
+question_paths_in_the_way (const Question *question, const char *typed)
 {
-  char *complete;
+  GPtrArray *paths = question->in_the_way != NULL ? question->in_the_way (question->path, question->data) : g_ptr_array_new_with_free_func (g_free);
 
-  if (question->ending == NULL || g_str_has_suffix (question->path, question->ending))
-    return false;
-  complete = g_strconcat (question->path, question->ending, NULL);
+  if (question->in_the_way == NULL && question->ending != NULL && g_file_test (question->path, G_FILE_TEST_EXISTS))
+    g_ptr_array_add (paths, g_strdup (question->path));
+  if (paths->len == 1 && g_str_equal (paths->pdata[0], typed))
+    g_ptr_array_set_size (paths, 0);
+  return paths;
+}
+
+/* Takes the path that was typed or pressed. */
+static void
+question_answered (Question *question, char *takes)
+{
+  g_autofree char *typed = takes;
+  g_autoptr (GPtrArray) paths = NULL;
+
   g_free (question->path);
-  question->path = complete;
-  return g_file_test (complete, G_FILE_TEST_EXISTS);
+  question->path = question_complete (question, typed);
+  paths = question_paths_in_the_way (question, typed);
+  if (paths->len > 0)
+    replace_question_ask (question->parent, paths, replace_answered, question, NULL);
+  else
+    question_accept (question);
 }
 
 static void
 chooser_answered (Question *question, int response)
 {
   g_autoptr (GFile) file = response == GTK_RESPONSE_ACCEPT ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (question->chooser)) : NULL;
+  char *path = file == NULL ? NULL : g_file_get_path (file);
 
-  g_free (question->path);
-  question->path = file == NULL ? NULL : g_file_get_path (file);
-  if (question->path == NULL)
+  if (path == NULL)
     question_refuse (question);
-  else if (question_completes_onto_a_file (question))
-    question_ask_to_replace (question);
   else
-    question_accept (question);
+    question_answered (question, path);
 }
 
 static void
@@ -193,9 +218,9 @@ question_propose (Question *question, const SaveChoice *choice)
 
   g_strdelimit (name, "/", '-');
   gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (question->chooser), name);
-  if (choice->folder_of != NULL) {
-    g_autoptr (GFile) file = g_file_new_for_path (choice->folder_of);
-    g_autoptr (GFile) folder = g_file_get_parent (file);
+  if (choice->folder != NULL || choice->folder_of != NULL) {
+    g_autofree char *path = choice->folder != NULL ? g_strdup (choice->folder) : g_path_get_dirname (choice->folder_of);
+    g_autoptr (GFile) folder = g_file_new_for_path (path);
     gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (question->chooser), folder, NULL);
   }
 }
@@ -206,6 +231,8 @@ file_chooser_save (GtkWindow *parent, const SaveChoice *choice)
   Question *question = question_new (parent, choice->heading, GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"));
 
   question->ending = g_strdup (choice->ending);
+  question->complete = choice->complete;
+  question->in_the_way = choice->in_the_way;
   question->chosen = choice->chosen;
   question->refused = choice->refused;
   question->data = choice->data;

@@ -19,9 +19,22 @@ question_free (gpointer data, GClosure *closure)
   g_free (question);
 }
 
+/* The answer may close the parent while the question is still on its way out. */
+static void
+dialog_let_go (GtkWindow *dialog)
+{
+  GtkWindow *parent = gtk_window_get_transient_for (dialog);
+
+  if (parent == NULL)
+    return;
+  g_signal_handlers_disconnect_by_func (parent, gtk_window_destroy, dialog);
+  gtk_window_set_transient_for (dialog, NULL);
+}
+
 static void
 dialog_answered (AdwMessageDialog *dialog, const char *response, Question *question)
 {
+  dialog_let_go (GTK_WINDOW (dialog));
   question->answered (g_str_equal (response, "replace") ? REPLACE_THEM
                       : g_str_equal (response, "elsewhere") ? REPLACE_NOT_BUT_ELSEWHERE : REPLACE_NOTHING, question->data);
 }

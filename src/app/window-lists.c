@@ -2,13 +2,14 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include "app/export-job.h"
+#include "app/export-memory.h"
 #include "app/file-chooser.h"
 
 typedef struct { TrammelWindow *window; ReportList list; } Saving;
 
 /* A list is one file: the chooser asked whether it is to be replaced. */
 static void
-save_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence, bool elsewhere)
+save_returned (TrammelWindow *window, const ExportOptions *options, const char *sentence)
 {
   trammel_window_tell (window, sentence);
 }
@@ -20,6 +21,12 @@ place_refused (gpointer data)
 
   g_object_unref (saving->window);
   g_free (saving);
+}
+
+static char *
+place_complete (const char *typed, gpointer data)
+{
+  return export_path_with (typed, EXPORT_CSV);
 }
 
 /* Written as the command line writes it: all of it or nothing. */
@@ -39,6 +46,7 @@ static void
 save_list (GSimpleAction *action, GVariant *word, gpointer window)
 {
   TrammelWindow *self = window;
+  g_autofree char *folder = export_memory_folder (trammel_session_settings (self->session));
   Saving *saving;
   ReportList list;
 
@@ -48,8 +56,8 @@ save_list (GSimpleAction *action, GVariant *word, gpointer window)
   saving->window = g_object_ref (self);
   saving->list = list;
   file_chooser_save (GTK_WINDOW (self), &(SaveChoice) {
-    .heading = _("Save List"), .folder_of = trammel_session_path (self->session), .name = report_list_word (list), .ending = ".csv",
-    .kind = _("Comma-separated lists"), .chosen = place_chosen, .refused = place_refused, .data = saving });
+    .heading = _("Save List"), .folder = folder, .folder_of = trammel_session_path (self->session), .name = report_list_word (list), .ending = ".csv",
+    .kind = _("Comma-separated lists"), .complete = place_complete, .chosen = place_chosen, .refused = place_refused, .data = saving });
 }
 
 void

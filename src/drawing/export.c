@@ -30,6 +30,18 @@ export_format_of (const char *path, ExportFormat *format)
   return false;
 }
 
+char *
+export_path_with (const char *path, ExportFormat format)
+{
+  g_autofree char *name = g_path_get_basename (path);
+  const char *ending = strrchr (name, '.');
+  ExportFormat other;
+  /* A name that is nothing but an ending is a name. */
+  const size_t cut = ending != NULL && ending != name && export_format_of (name, &other) ? strlen (ending) : 0;
+
+  return g_strdup_printf ("%.*s%s", (int) (strlen (path) - cut), path, endings[format]);
+}
+
 ExportOptions
 export_default_options (const char *path)
 {
@@ -124,6 +136,30 @@ page_path (const char *path, size_t page)
   const int stem = ending != NULL && (slash == NULL || slash < ending) ? (int) (ending - path) : (int) strlen (path);
 
   return g_strdup_printf ("%.*s-%zu%s", stem, path, page + 1, path + stem);
+}
+
+static void
+add_if_there (GPtrArray *paths, char *takes)
+{
+  if (g_file_test (takes, G_FILE_TEST_EXISTS))
+    g_ptr_array_add (paths, takes);
+  else
+    g_free (takes);
+}
+
+GPtrArray *
+export_paths_in_the_way (const ExportOptions *options, const char *path, size_t pages)
+{
+  enum { MOST_PAGES = 200 };    /* of a sheet whose pages nobody has counted */
+  GPtrArray *paths = g_ptr_array_new_with_free_func (g_free);
+  const bool in_pages = (options->format == EXPORT_PNG || options->format == EXPORT_SVG) && !is_for_cutting (options);
+  const size_t most = !in_pages ? 1 : pages > 0 ? pages : MOST_PAGES;
+
+  if (!in_pages || pages <= 1)
+    add_if_there (paths, g_strdup (path));
+  for (size_t page = 0; most > 1 && page < most; page++)
+    add_if_there (paths, page_path (path, page));
+  return paths;
 }
 
 static void

@@ -28,6 +28,11 @@ typedef struct {
 ExportOptions export_default_options (const char *path);
 /** The format of a file name by its ending; false for none of ours. */
 bool export_format_of (const char *path, ExportFormat *format);
+/** `path` with the ending of that format: in place of another of ours, or added. The caller's. */
+char *export_path_with (const char *path, ExportFormat format);
+/** Paths of files that are there and that such an export to `path` would replace; char *, freed with the array. The caller's.
+ *  pages  how many the sheet has; 0 where that is not known: then every file that could be one of its pages */
+GPtrArray *export_paths_in_the_way (const ExportOptions *options, const char *path, size_t pages);
 /** Paper by name, landscape size in mm; false for one it does not know. */
 bool export_paper_size (const char *name, double *width_mm, double *height_mm);
 

@@ -1,12 +1,15 @@
 /* What the dialog of exports shows before, what it writes, and what is said then. */
 #include <string.h>
+#include "app/export-sheets.h"
 #include "app/strip.h"
 #include "support/export-stage.h"
 
+/* Chosen where another format without pages to lay out stands, or (NULL) where nothing was chosen yet. */
 static char *
 exported (TrammelWindow *window, const char *format, const char *name, gsize *length)
 {
-  GtkWindow *dialog = export_dialog (window);
+  const ExportFormat other = g_str_has_suffix (name, ".csv") ? EXPORT_JSON : EXPORT_CSV;
+  GtkWindow *dialog = format != NULL ? export_dialog_at (window, EXPORT_WALL_SHEET, other) : export_dialog (window);
   g_autofree char *toast = g_strdup_printf ("Exported %s", name);
   char *bytes = NULL;
 
@@ -51,13 +54,13 @@ START_TEST (the_export_dialog_begins_at_its_first_choice_and_export_is_its_defau
 }
 END_TEST
 
-static const struct { const char *row, *key, *line; } lists[] = {
-  { "Sheet", "Return", "Parts Sheet" }, { "Sheet", "space", "Parts Sheet" }, { "Paper", "KP_Enter", "ANSI D" },
+static const struct { ExportFormat format; const char *row, *key, *line; } lists[] = {
+  { EXPORT_CSV, "Sheet", "Return", "Wall Sheet" }, { EXPORT_CSV, "Sheet", "space", "Wall Sheet" }, { EXPORT_PDF, "Paper", "KP_Enter", "ANSI D" },
 };
 
 START_TEST (a_row_that_has_the_keyboard_opens_its_list_by_return_and_by_space)
 {
-  GtkWindow *dialog = export_dialog (stage_racer ());
+  GtkWindow *dialog = export_dialog_at (stage_racer (), EXPORT_PARTS_SHEET, lists[_i].format);
 
   gtk_widget_grab_focus (gui_await (GTK_WIDGET (dialog), lists[_i].row));
   gui_key (lists[_i].key);
@@ -81,7 +84,7 @@ dialog_complains (gpointer nothing)
 /* The system's own folder of processes takes no files. */
 START_TEST (an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen)
 {
-  GtkWindow *dialog = export_dialog (stage_racer ()), *chooser;
+  GtkWindow *dialog = export_dialog_at (stage_racer (), EXPORT_WALL_SHEET, EXPORT_JSON), *chooser;
 
   stage_pick (dialog, "Format", "Document (PDF)");
   stage_pick (dialog, "Paper", "A3");
@@ -246,39 +249,53 @@ is_png (const char *path)
 }
 
 /* The template's pages as pictures, where the first and the third of that name are there and no pictures. */
-static TrammelWindow *
-template_over_others (void)
+static GtkWindow *
+template_over_others (TrammelWindow *window)
 {
-  TrammelWindow *window = stage_racer ();
-  GtkWindow *dialog = export_dialog (window);
+  GtkWindow *dialog = export_dialog_at (window, EXPORT_TEMPLATE, EXPORT_PNG);
 
   ck_assert (g_file_set_contents (stage_path ("template-1.png"), "other", -1, NULL));
   ck_assert (g_file_set_contents (stage_path ("template-3.png"), "other", -1, NULL));
-  stage_pick (dialog, "Sheet", "Template");
-  stage_pick (dialog, "Format", "Picture (PNG)");
   export_to (dialog, stage_path ("template.png"));
-  return window;
+  return dialog;
 }
 
 START_TEST (several_pages_replace_what_is_there_once_that_is_answered)
 {
-  TrammelWindow *window = template_over_others ();
+  TrammelWindow *window = stage_racer ();
+  GtkWindow *dialog = template_over_others (window);
   GtkWidget *replace = stage_answer ("Replace Files?", "Replace");
 
   gui_await (gtk_widget_get_ancestor (replace, GTK_TYPE_WINDOW),
              "There are files called “template-1.png” to “template-3.png” already. Replacing them loses what they hold.");
+  ck_assert (gtk_widget_get_mapped (GTK_WIDGET (dialog)));
   ck_assert (!is_png (stage_path ("template-1.png")) && !g_file_test (stage_path ("template-2.png"), G_FILE_TEST_EXISTS));
   gui_click (replace);
   gui_await (GTK_WIDGET (window), "Open Folder");
+  ck_assert (!gui_window_is_there ("Print or Export"));
   ck_assert (is_png (stage_path ("template-1.png")) && is_png (stage_path ("template-2.png")) && is_png (stage_path ("template-3.png")));
 }
 END_TEST
 
-START_TEST (several_pages_get_another_name_and_leave_what_is_there)
+static void
+await_chooser_at (const char *folder, const char *name)
 {
-  TrammelWindow *window = template_over_others ();
+  GtkWindow *chooser = gui_await_window_type (GTK_TYPE_FILE_CHOOSER_DIALOG);
+  g_autoptr (GFile) shown = gtk_file_chooser_get_current_folder (GTK_FILE_CHOOSER (chooser));
+  g_autofree char *path = shown != NULL ? g_file_get_path (shown) : NULL;
 
+  ck_assert_pstr_eq (path, folder);
+  ck_assert_str_eq (gtk_editable_get_text (GTK_EDITABLE (gui_find_type (GTK_WIDGET (chooser), GTK_TYPE_ENTRY))), name);
+}
+
+START_TEST (several_pages_get_another_name_in_the_same_folder_and_leave_what_is_there)
+{
+  TrammelWindow *window = stage_racer ();
+  g_autofree char *folder = g_path_get_dirname (stage_path ("template.png"));
+
+  template_over_others (window);
   gui_click (stage_answer ("Replace Files?", "Choose Another Name…"));
+  await_chooser_at (folder, "template.png");
   stage_choose ("Export", stage_path ("elsewhere.png"), true);
   gui_await (GTK_WIDGET (window), "Open Folder");
   ck_assert (is_png (stage_path ("elsewhere-1.png")) && is_png (stage_path ("elsewhere-3.png")));
@@ -286,12 +303,78 @@ START_TEST (several_pages_get_another_name_and_leave_what_is_there)
 }
 END_TEST
 
-START_TEST (pages_that_are_to_replace_nothing_come_back_to_be_chosen_otherwise)
+START_TEST (pages_that_are_to_replace_nothing_leave_the_dialog_as_it_was)
 {
-  template_over_others ();
+  GtkWindow *dialog = template_over_others (stage_racer ());
+
   gui_click (stage_answer ("Replace Files?", "Cancel"));
-  gui_await (GTK_WIDGET (gui_await_window ("Print or Export")), "Picture (PNG)");
+  gui_settle ();
+  ck_assert_ptr_eq (gui_await_window ("Print or Export"), dialog);
+  gui_await (GTK_WIDGET (dialog), "Picture (PNG)");
+  ck_assert (gtk_widget_get_sensitive (gui_await (GTK_WIDGET (dialog), "Export…")));
   ck_assert (!is_png (stage_path ("template-1.png")) && !g_file_test (stage_path ("template-2.png"), G_FILE_TEST_EXISTS));
+}
+END_TEST
+
+START_TEST (an_ending_completed_onto_a_file_asks_before_the_dialog_goes)
+{
+  TrammelWindow *window = stage_racer ();
+  GtkWindow *dialog = export_dialog_at (window, EXPORT_WALL_SHEET, EXPORT_CSV);
+  g_autofree char *folder = g_path_get_dirname (stage_path ("list.csv"));
+
+  ck_assert (g_file_set_contents (stage_path ("list.csv"), "other", -1, NULL));
+  export_to (dialog, stage_path ("list"));
+  gui_click (stage_answer ("Replace File?", "Choose Another Name…"));
+  ck_assert (gtk_widget_get_mapped (GTK_WIDGET (dialog)));
+  await_chooser_at (folder, "list.csv");
+  stage_choose ("Export", stage_path ("other-list"), true);
+  gui_await (GTK_WIDGET (window), "Exported other-list.csv");
+}
+END_TEST
+
+START_TEST (the_folder_of_the_last_export_is_proposed_for_the_next)
+{
+  TrammelWindow *window = stage_racer ();
+  g_autofree char *folder = g_strdup (stage_path ("shop"));
+  g_autofree char *path = g_build_filename (folder, "first.csv", NULL);
+
+  ck_assert_int_eq (g_mkdir_with_parents (folder, 0700), 0);
+  export_to (export_dialog_at (window, EXPORT_WALL_SHEET, EXPORT_CSV), path);
+  gui_await (GTK_WIDGET (window), "Exported first.csv");
+  gui_click (gui_await (GTK_WIDGET (export_dialog (window)), "Export…"));
+  await_chooser_at (folder, "Saltmarsh Racer.csv");
+}
+END_TEST
+
+static const struct { ExportSheet sheet; ExportFormat format; const char *typed, *meant; } endings[] = {
+  { EXPORT_CUTTING, EXPORT_SVG, "/shop/cut", "/shop/cut.svg" },           { EXPORT_CUTTING, EXPORT_SVG, "/shop/cut.svg", "/shop/cut.svg" },
+  { EXPORT_CUTTING, EXPORT_SVG, "/shop/cut.dxf", "/shop/cut.dxf" },       { EXPORT_CUTTING, EXPORT_SVG, "/shop/CUT.DXF", "/shop/CUT.DXF" },
+  { EXPORT_CUTTING, EXPORT_SVG, "/shop/cut.png", "/shop/cut.svg" },       { EXPORT_TEMPLATE, EXPORT_PDF, "/shop/racer.png", "/shop/racer.png" },
+  { EXPORT_TEMPLATE, EXPORT_PDF, "/shop/racer.json", "/shop/racer.pdf" }, { EXPORT_TEMPLATE, EXPORT_PDF, "/shop/racer 1.5", "/shop/racer 1.5.pdf" },
+  { EXPORT_TEMPLATE, EXPORT_PDF, "/a.png/racer", "/a.png/racer.pdf" },    { EXPORT_TEMPLATE, EXPORT_PDF, "/shop/.json", "/shop/.json.pdf" },
+};
+
+START_TEST (an_ending_of_ours_is_never_doubled)
+{
+  for (size_t i = 0; i < G_N_ELEMENTS (endings); i++) {
+    const ExportOptions options = { .sheet = endings[i].sheet, .format = endings[i].format };
+    g_autofree char *meant = export_sheet_path (&options, endings[i].typed);
+    ck_assert_str_eq (meant, endings[i].meant);
+  }
+}
+END_TEST
+
+START_TEST (an_ending_that_is_typed_tells_the_format_and_the_dialog_remembers_it)
+{
+  TrammelWindow *window = stage_racer ();
+  g_autofree char *text = NULL;
+
+  export_to (export_dialog_at (window, EXPORT_CUTTING, EXPORT_SVG), stage_path ("cut.dxf"));
+  gui_await (GTK_WIDGET (window), "Exported cut.dxf");
+  ck_assert (g_file_get_contents (stage_path ("cut.dxf"), &text, NULL, NULL));
+  ck_assert_ptr_nonnull (strstr (text, "SECTION"));
+  ck_assert (!g_file_test (stage_path ("cut.dxf.svg"), G_FILE_TEST_EXISTS));
+  gui_await (GTK_WIDGET (export_dialog (window)), "Drawing (DXF)");
 }
 END_TEST
 
@@ -301,16 +384,36 @@ case_of_exports (void)
   TCase *tests = tcase_create ("exports");
 
   tcase_add_loop_test (tests, each_format_is_written_and_said_in_a_toast, 0, G_N_ELEMENTS (formats));
-  tcase_add_test (tests, the_export_dialog_begins_at_its_first_choice_and_export_is_its_default);
-  tcase_add_loop_test (tests, a_row_that_has_the_keyboard_opens_its_list_by_return_and_by_space, 0, G_N_ELEMENTS (lists));
   tcase_add_test (tests, an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen);
-  tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
-  tcase_add_test (tests, several_pages_replace_what_is_there_once_that_is_answered);
-  tcase_add_test (tests, several_pages_get_another_name_and_leave_what_is_there);
-  tcase_add_test (tests, pages_that_are_to_replace_nothing_come_back_to_be_chosen_otherwise);
   tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
   tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
   tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
+  return tests;
+}
+
+static TCase *
+case_of_names (void)
+{
+  TCase *tests = tcase_create ("names");
+
+  tcase_add_test (tests, a_nameless_document_exports_under_its_files_name_without_its_ending);
+  tcase_add_test (tests, several_pages_replace_what_is_there_once_that_is_answered);
+  tcase_add_test (tests, several_pages_get_another_name_in_the_same_folder_and_leave_what_is_there);
+  tcase_add_test (tests, pages_that_are_to_replace_nothing_leave_the_dialog_as_it_was);
+  tcase_add_test (tests, an_ending_completed_onto_a_file_asks_before_the_dialog_goes);
+  tcase_add_test (tests, the_folder_of_the_last_export_is_proposed_for_the_next);
+  tcase_add_test (tests, an_ending_of_ours_is_never_doubled);
+  tcase_add_test (tests, an_ending_that_is_typed_tells_the_format_and_the_dialog_remembers_it);
+  return tests;
+}
+
+static TCase *
+case_of_choices (void)
+{
+  TCase *tests = tcase_create ("choices");
+
+  tcase_add_test (tests, the_export_dialog_begins_at_its_first_choice_and_export_is_its_default);
+  tcase_add_loop_test (tests, a_row_that_has_the_keyboard_opens_its_list_by_return_and_by_space, 0, G_N_ELEMENTS (lists));
   tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
   tcase_add_test (tests, every_paper_that_is_known_is_offered);
   tcase_add_test (tests, a_list_has_neither_paper_nor_dots);
@@ -320,7 +423,7 @@ case_of_exports (void)
 int
 main (void)
 {
-  TCase *cases[] = { case_of_exports () };
+  TCase *cases[] = { case_of_exports (), case_of_names (), case_of_choices () };
 
   return stage_run ("export-dialog", cases, G_N_ELEMENTS (cases));
 }

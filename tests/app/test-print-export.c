@@ -76,6 +76,26 @@ START_TEST (what_was_chosen_last_stands_there_when_the_dialog_opens_again)
 }
 END_TEST
 
+START_TEST (each_sheet_keeps_the_format_that_was_chosen_for_it)
+{
+  TrammelWindow *window = stage_racer ();
+  GtkWindow *dialog = export_dialog (window);
+
+  stage_pick (dialog, "Sheet", "Template");
+  stage_pick (dialog, "Format", "Picture (PNG)");
+  stage_pick (dialog, "Sheet", "Files for Cutting");
+  stage_pick (dialog, "Format", "Drawing (DXF)");
+  stage_pick (dialog, "Sheet", "Template");
+  gui_await (GTK_WIDGET (dialog), "Picture (PNG)");
+  gui_key ("Escape");
+  gui_settle ();
+  dialog = export_dialog (window);
+  gui_await (GTK_WIDGET (dialog), "Picture (PNG)");
+  stage_pick (dialog, "Sheet", "Files for Cutting");
+  gui_await (GTK_WIDGET (dialog), "Drawing (DXF)");
+}
+END_TEST
+
 START_TEST (what_a_printer_draws_is_kept_for_the_next_time_the_program_runs)
 {
   TrammelSettings *settings = trammel_application_settings (stage_application ());
@@ -357,6 +377,7 @@ case_of_sheets (void)
   tcase_add_test (tests, a_file_for_cutting_says_what_its_colours_mean_and_how_large_it_is);
   tcase_add_test (tests, a_template_on_one_page_of_its_own_size_has_no_orientation);
   tcase_add_test (tests, what_was_chosen_last_stands_there_when_the_dialog_opens_again);
+  tcase_add_test (tests, each_sheet_keeps_the_format_that_was_chosen_for_it);
   tcase_add_test (tests, what_a_printer_draws_is_kept_for_the_next_time_the_program_runs);
   tcase_add_test (tests, a_printer_that_is_off_by_more_than_a_tenth_is_not_believed);
   tcase_add_test (tests, what_is_wrong_with_a_length_comes_into_sight_and_export_leads_to_it);

@@ -1,4 +1,5 @@
 #pragma once
+#include "app/export-memory.h"
 #include "app/export-preview.h"
 #include "support/stage.h"
 
@@ -35,6 +36,19 @@ export_dialog (TrammelWindow *window)
   gui_present (dialog);
   ck_assert (gui_wait (preview_is_settled, export_preview (dialog)));
   return dialog;
+}
+
+/** Opened where that sheet in that format was chosen last: what takes long to lay out need not be waited for before another is chosen. */
+static inline GtkWindow *
+export_dialog_at (TrammelWindow *window, ExportSheet sheet, ExportFormat format)
+{
+  TrammelSettings *settings = trammel_application_settings (stage_application ());
+  ExportOptions options = export_memory_read (settings);
+
+  options.sheet = sheet;
+  options.format = format;
+  export_memory_keep (settings, &options);
+  return export_dialog (window);
 }
 
 /** What a person reads in it, or a row by its title; NULL when it is not there. */
