@@ -96,6 +96,31 @@ def check_headers(headers):
             check(done.returncode == 0, f'{header} does not stand alone:\n{done.stderr}')
 
 
+# What leaves the window: the sheets, the reports and lists, and what the command line tells. The window itself may lag behind and speaks English there.
+SPEAKS_OUTSIDE = ('drawing', 'figures', 'command', 'document')
+KEYWORDS = ['_', 'N_', 'C_:1c,2', 'ngettext:1,2', 'g_dngettext:2,3', 'g_dpgettext2:2c,3']
+
+
+def tool(*words, given=None):
+    return subprocess.run(words, input=given, capture_output=True, text=True, cwd=root)
+
+
+def check_translations(listed):
+    outside = [path for path in listed if path.startswith(tuple(f'src/{room}/' for room in SPEAKS_OUTSIDE))]
+    messages = tool('xgettext', '--from-code=UTF-8', '--output=-', *(f'--keyword={word}' for word in KEYWORDS), *outside).stdout
+    for language in (root / 'po' / 'LINGUAS').read_text(encoding='utf-8').split('\n'):
+        if not language or language.startswith('#'):
+            continue
+        file = f'po/{language}.po'
+        done = tool('msgfmt', '-c', '-o', '/dev/null', file)
+        check(done.returncode == 0, f'{file} is no translation:\n{done.stderr}')
+        fuzzy = tool('msgattrib', '--only-fuzzy', '--no-obsolete', file).stdout
+        check(not fuzzy, f'{file} has messages whose English changed; look at them and take the mark away:\n{fuzzy}')
+        left = tool('msgcmp', file, '-', given=messages)
+        check(left.returncode == 0, f'{file} lacks messages of sheets, reports or the command line: ninja -C build trammel-update-po, '
+              f'then translate them:\n{left.stderr}')
+
+
 def main():
     listed = (root / 'po' / 'POTFILES').read_text(encoding='utf-8').split()
     for path in sorted(source.rglob('*.[ch]')):
@@ -106,6 +131,7 @@ def main():
         check_size(path, text)
         check_words(path, text)
         check_translatable(path, text, listed)
+    check_translations(listed)
     check_headers(sorted(source.glob('*/*.h')))
     for complaint in complaints:
         print(complaint, file=sys.stderr)
