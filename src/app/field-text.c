@@ -91,6 +91,17 @@ field_text_edited (FieldKind kind, Units units, double value)
   return is_as_typed (exact) ? g_steal_pointer (&exact) : field_text_rounded (kind, units, value);
 }
 
+char *
+field_text_with_unit (FieldKind kind, Units units, double value)
+{
+  const char *unit = field_text_unit (kind, units);
+  g_autofree char *figure = isnan (value) ? NULL : field_text_standing (kind, units, value);
+
+  if (figure == NULL)
+    return NULL;
+  return *unit == '\0' || g_str_equal (unit, "°") ? g_strconcat (figure, unit, NULL) : g_strconcat (figure, "\u00a0", unit, NULL);
+}
+
 bool
 field_text_is_edited (FieldKind kind, Units units, double value, const char *text)
 {

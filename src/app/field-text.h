@@ -11,6 +11,8 @@ const char *field_text_unit    (FieldKind kind, Units units);
 char       *field_text_rounded (FieldKind kind, Units units, double value);
 /** As it stands in a field: the same, but a mass that was typed with few digits keeps them: 24.6 g. A new string. */
 char       *field_text_standing (FieldKind kind, Units units, double value);
+/** The same with its unit: "640 mm". NULL without a value, or a new string. */
+char       *field_text_with_unit (FieldKind kind, Units units, double value);
 /** As it is edited: every digit of a number that was typed, which has few; of one that was reckoned or converted, "5.29109 oz", what is
  *  read of it. "" without a value. What is left so is to change nothing. A new string. */
 char       *field_text_edited  (FieldKind kind, Units units, double value);

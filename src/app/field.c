@@ -7,6 +7,7 @@
 #include "app/explain-button.h"
 #include "app/field-text.h"
 #include "app/row-label.h"
+#include "app/window.h"
 #include "figures/explanation.h"
 
 struct _TrammelField {
@@ -213,6 +214,19 @@ field_activated (TrammelField *self)
   }
 }
 
+/* With what stands in the aeroplane still: who has left the field, or the thing, is not asked to type it again. */
+static void
+field_complain_left (TrammelField *self)
+{
+  g_autofree char *value = field_text_with_unit (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
+  /* Translators: a row of the panel and what stands in it, after a sentence that says why what was typed cannot be taken: "Span stays 640 mm." */
+  g_autofree char *kept = value != NULL ? g_strdup_printf (_("%1$s stays %2$s."), _(self->spec->label), value)
+                          : g_strdup_printf (_("%s stays open."), _(self->spec->label));
+  g_autofree char *sentences = g_strdup_printf ("%s %s", gtk_label_get_text (GTK_LABEL (self->complaint)), kept);
+
+  field_complain (self, sentences);
+}
+
 static void
 field_entered (TrammelField *self)
 {
@@ -228,6 +242,8 @@ field_left (TrammelField *self)
   self->inside = false;
   field_apply (self);
   trammel_field_refresh (self);
+  if (self->typing && self->spec->kind != FIELD_TEXT)
+    field_complain_left (self);
 }
 
 static gboolean
@@ -338,7 +354,9 @@ field_fill (TrammelField *self)
     gtk_box_append (GTK_BOX (line), self->remark);
   if (self->spec->explained != EXPLAIN_NONE)
     field_add_explanation (self, line);
-  self->complaint = gtk_label_new (NULL);
+  self->complaint = g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_ALERT, NULL);
+  if (editable)
+    gtk_accessible_update_relation (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_RELATION_DESCRIBED_BY, self->complaint, NULL, -1);
   gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);
   gtk_widget_add_css_class (self->complaint, "field-complaint");
@@ -426,5 +444,10 @@ trammel_field_kind (TrammelField *self)
 void
 trammel_field_discard (TrammelField *self)
 {
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+
+  /* Said once more where it can be read: the row, and its sentence with it, goes. */
+  if (self->typing && gtk_widget_get_visible (self->complaint) && TRAMMEL_IS_WINDOW (root))
+    trammel_window_tell (TRAMMEL_WINDOW (root), gtk_label_get_text (GTK_LABEL (self->complaint)));
   self->typing = false;
 }

@@ -48,7 +48,8 @@ bool       trammel_field_can_edit (TrammelField *self);
 FieldKind  trammel_field_kind    (TrammelField *self);
 /** Puts a button at the end of the row. */
 void       trammel_field_add_button (TrammelField *self, GtkWidget *button);
-/** Forgets what is half typed: the row is about to go, and its text must not land on what is selected next. */
+/** Forgets what is half typed: the row is about to go, and its text must not land on what is selected next. Of what could not be taken the window says
+ *  why, and what stands still. */
 void       trammel_field_discard  (TrammelField *self);
 
 G_END_DECLS

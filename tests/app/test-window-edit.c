@@ -1,6 +1,7 @@
 /* Editing in real windows: undo and redo, the clipboard within and between windows, deleting, what the header says of it. */
 #include "support/stage.h"
 #include <string.h>
+#include "app/strip.h"
 #include "document/changes.h"
 
 static TrammelWindow *
@@ -52,6 +53,37 @@ START_TEST (delete_takes_a_part_out_and_the_toast_brings_it_back)
   gui_click (gui_await (GTK_WIDGET (window), "Undo"));
   ck_assert_uint_eq (part_count (window), parts);
   ck_assert_str_eq (stage_state (window), "");
+}
+END_TEST
+
+START_TEST (what_a_field_cannot_take_is_said_beside_it_and_once_more_when_the_field_goes)
+{
+  static const char sentence[] = "“abc” is not a length. Write one such as 36 mm or 1 7/16 in. Span stays 640\u00a0mm.";
+  TrammelWindow *window = racer ();
+
+  select_piece (window, "wing");
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (window), "Span, mm"));
+  gui_key ("<Control>a");
+  gui_type ("abc\t");
+  gui_await (GTK_WIDGET (window), sentence);
+  ck_assert_ptr_null (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP));
+  select_piece (window, "battery");
+  stage_await_strip (window, sentence);
+  ck_assert_str_eq (stage_state (window), "");
+}
+END_TEST
+
+START_TEST (a_field_given_up_by_escape_is_not_spoken_of)
+{
+  TrammelWindow *window = racer ();
+
+  select_piece (window, "wing");
+  gtk_widget_grab_focus (gui_await (GTK_WIDGET (window), "Span, mm"));
+  gui_key ("<Control>a");
+  gui_type ("abc");
+  gui_key ("Escape");
+  select_piece (window, "battery");
+  ck_assert_ptr_null (gui_find_type (GTK_WIDGET (window), TRAMMEL_TYPE_STRIP));
 }
 END_TEST
 
@@ -400,6 +432,8 @@ main (void)
   tcase_set_timeout (tests, 120);
   tcase_add_checked_fixture (tests, stage_raise, stage_strike);
   tcase_add_test (tests, delete_takes_a_part_out_and_the_toast_brings_it_back);
+  tcase_add_test (tests, what_a_field_cannot_take_is_said_beside_it_and_once_more_when_the_field_goes);
+  tcase_add_test (tests, a_field_given_up_by_escape_is_not_spoken_of);
   tcase_add_test (tests, a_toast_stands_over_the_sheet_and_leaves_the_foot_of_the_panel_free);
   tcase_add_test (tests, a_servo_takes_its_pushrod_along_in_one_step_and_the_toast_says_so);
   tcase_add_test (tests, undo_and_redo_follow_their_keys_and_name_the_step);
