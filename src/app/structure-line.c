@@ -214,7 +214,8 @@ with_line_name (TrammelSession *session, const char *text)
 #define PLACE_ROW \
   { .label = N_("Middle, aft of datum"), .kind = FIELD_LENGTH, .value = line_value, .change = with_line_value, .step = N_("Change Line"), \
     .optional = true, .at = offsetof (StructureItem, x), .least = -5000, .most = 5000, \
-    .hint = N_("Where it runs in the surface: the template and the files for cutting show it there. Left empty its mass is spread like the rest."), \
+    .hint = N_("Where it runs in the surface: the plan, the template and the files for cutting show it there, and its mass moves there, " \
+             "so the structure’s centre moves a little. Left empty its mass is spread like the rest."), \
     .refused = N_("A place lies within 5 m of the datum.") }
 #define SOLID_ROWS \
   NAME_ROW, WEIGHED_ROW, COUNT_ROW, SHARE_ROW, DENSITY_ROW, SIZE_ROW (N_("Thickness"), FIELD_THIN, thickness), \

@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "document/hinge.h"
+#include "drawing/spar-runs.h"
 #include "drawing/wall-sheet-pen.h"
 
 static const double mark_half = 8, rib_half = 4, limit_half = 5;      /* half the length of a tick along the span, mm */
@@ -25,17 +26,44 @@ add_tick (const MarkDraft *draft, FlatPurpose purpose, double station, double x,
   flat_add_way (draft->half->piece, draft->half->surface, purpose, (Point) { x, fmax (0, station - length) }, (Point) { x, station + length });
 }
 
-/* Words beside the mark, `down` mm further down than it, outboard of its tick and of the rib's. */
+/* Words under way: no line of a spar goes through them, nor too near. */
+typedef struct { const MarkDraft *draft; double caps, down, step; } OffSpars;
+
 static void
+keep_off_spar (const StructureItem *spar, void *data)
+{
+  static const double clear = 0.8, descent = 0.35;      /* mm; of a small letter below its foot, in capitals */
+  OffSpars *self = data;
+  const double half = spar->width > 0 ? spar->width / 2 : 0, above = self->caps / 2 + clear;
+  const double below = self->caps / 2 + descent * self->caps + clear, first = spar->x - half - self->draft->x, last = spar->x + half - self->draft->x;
+
+  if (self->down + below > first && self->down - above < last)
+    self->down = self->step < 0 ? first - below : last + above;
+}
+
+/* The same place down the wing, or the next beyond the spars in that direction. */
+static double
+off_spars (const MarkDraft *draft, double caps, double down, double step)
+{
+  OffSpars words = { draft, caps, down, step };
+
+  spars_visit (draft->half->figures->aeroplane, draft->half->surface, keep_off_spar, &words);
+  return words.down;
+}
+
+/* Words beside the mark, `down` mm further down than it, outboard of its tick and of the rib's. Gives how far down they stand. */
+static double
 add_words (const MarkDraft *draft, FlatPurpose purpose, double caps, double down, const char *text)
 {
   const double tick = draft->rib ? fmax (mark_half, fmin (-draft->outboard, 3 * mark_half) + rib_half) : mark_half;
+  const double free_down = off_spars (draft, caps, down, down);
 
-  flat_half_add_words (draft->half, purpose, caps, (Point) { draft->x, draft->mark->station_mm }, (Point) { tick + 2, down + caps / 2 }, text);
+  flat_half_add_words (draft->half, purpose, caps, (Point) { draft->x, draft->mark->station_mm }, (Point) { tick + 2, free_down + caps / 2 }, text);
+  return free_down;
 }
 
-/* A limit's words stand at its tick, or as near to it as the mark's leave room. */
-static void
+/* A limit's words stand at its tick, or as near to it as the mark's leave room; how far down, 0 for one that is not there. */
+static double
 add_limit (const MarkDraft *draft, double aft_of_edge, bool forward)
 {
   g_autofree char *length = paper_length (draft->half->units, aft_of_edge);
@@ -43,9 +71,9 @@ add_limit (const MarkDraft *draft, double aft_of_edge, bool forward)
   const double away = aft_of_edge - draft->mark->target_mm;
 
   if (!(aft_of_edge > 0 && aft_of_edge < draft->mark->chord_mm))
-    return;
+    return 0;
   add_tick (draft, FLAT_LIMIT, draft->mark->station_mm, draft->mark->leading_edge_x_mm + aft_of_edge, limit_half);
-  add_words (draft, FLAT_LIMIT, caps_small, forward ? fmin (away, -line) : fmax (away, line), words);
+  return add_words (draft, FLAT_LIMIT, caps_small, forward ? fmin (away, -line) : fmax (away, line), words);
 }
 
 static void
@@ -99,10 +127,10 @@ static void
 add_station_words (const MarkDraft *draft, double down)
 {
   g_autofree char *words = station_words (draft);
+  const double stood = add_words (draft, FLAT_MARK, caps_small, down, words);
 
-  add_words (draft, FLAT_MARK, caps_small, down, words);
   if (draft->rib && fabs (draft->outboard) >= on_rib)
-    add_mark_on_rib (draft, down + line);
+    add_mark_on_rib (draft, stood + line);
 }
 
 static void
@@ -119,8 +147,7 @@ add_mark (const FlatHalf *half, const MarkFigures *mark)
   add_tick (&draft, FLAT_MARK, mark->station_mm, draft.x, mark_half);
   add_words (&draft, FLAT_MARK, caps_text, 0, words);
   add_limit (&draft, mark->forward_mm, true);
-  add_limit (&draft, mark->aft_mm, false);
-  add_station_words (&draft, fmax (line, mark->aft_mm < mark->chord_mm ? mark->aft_mm - mark->target_mm : 0) + line);
+  add_station_words (&draft, fmax (line, add_limit (&draft, mark->aft_mm, false)) + line);
 }
 
 void

@@ -77,10 +77,10 @@ half_made (const Figures *figures, const Surface *surface, Units units, double s
   add_outline (&half);
   flat_half_add_centre (&half);
   flat_half_add_ribs (&half);
-  flat_half_add_spars (&half);
   flat_half_add_controls (&half);
   flat_half_add_parts (&half);
   flat_half_add_leads (&half);
+  flat_half_add_spars (&half);
   flat_half_add_marks (&half);
   return half.piece;
 }

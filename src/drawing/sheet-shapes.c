@@ -2,6 +2,7 @@
 #include <math.h>
 #include "drawing/outline-path.h"
 #include "drawing/sheet-hinge.h"
+#include "drawing/spar-runs.h"
 #include "geometry/planform.h"
 
 static void
@@ -72,6 +73,32 @@ draw_ribs (const SheetDraft *draft, const Surface *surface)
                      sheet_px (draft->view, cut.trailing_x, side * surface->ribs[i].place));
 }
 
+typedef struct { const SheetDraft *draft; const Surface *surface; } SparDraft;
+
+/* Beneath the skin, its middle: broken, on both sides. */
+static void
+draw_spar (const StructureItem *spar, void *data)
+{
+  const SparDraft *self = data;
+  double from, to;
+
+  if (!spar_run (self->surface, spar->x, &from, &to))
+    return;
+  for (int side = -1; side <= 1; side += 2)
+    line_stroke (self->draft->cr, sheet_px (self->draft->view, spar->x, side * from), sheet_px (self->draft->view, spar->x, side * to));
+}
+
+static void
+draw_spars (const SheetDraft *draft, const Surface *surface)
+{
+  SparDraft spars = { draft, surface };
+
+  line_kind_set (draft->cr, draft->look, LINE_HIDDEN);
+  cairo_set_line_width (draft->cr, draft->look->inner_width);
+  look_set_source (draft->cr, draft->look->construction);
+  spars_visit (draft->aeroplane, surface, draw_spar, &spars);
+}
+
 static void
 draw_surface (const SheetDraft *draft, size_t i, bool covers)
 {
@@ -85,6 +112,8 @@ draw_surface (const SheetDraft *draft, size_t i, bool covers)
     }
   if (draft->look->paper && surface_closes (draft, i))
     draw_ribs (draft, surface);
+  if (surface_closes (draft, i))
+    draw_spars (draft, surface);
   add_surface (draft, i);
   outline_line (draft, is_selected (draft, &surface->piece) && !draft->selection->control);
   cairo_stroke (draft->cr);

@@ -381,6 +381,29 @@ START_TEST (a_spar_runs_where_its_line_says_to_the_edge_of_the_wing)
 }
 END_TEST
 
+/* The example's spar is 3 mm wide at 165 mm; its mark's words begin outboard of station 48 and are there on either side of it. */
+START_TEST (no_word_of_the_mark_lies_on_a_spars_line)
+{
+  Laid laid = lay_racer ();
+  const FlatPiece *wing = piece_called (&laid, "Wing, starboard");
+  unsigned ahead = 0, aft = 0;
+
+  ck_assert (says (wing, "Spars"));
+  for (guint i = 0; i < wing->words->len; i++)
+    {
+      const FlatWord *word = &g_array_index (wing->words, FlatWord, i);
+
+      if (word->purpose != FLAT_MARK && word->purpose != FLAT_LIMIT)
+        continue;
+      ck_assert (word->at.y < 163.5 || word->at.y - word->caps > 166.5);
+      *(word->at.y < 163.5 ? &ahead : &aft) += 1;
+    }
+  ck_assert_uint_gt (ahead, 0);
+  ck_assert_uint_gt (aft, 0);
+  put_away (&laid);
+}
+END_TEST
+
 START_TEST (what_runs_by_the_span_without_a_place_is_not_drawn)
 {
   g_autoptr (Aeroplane) wing = bent_wing (0, NULL, 0, ellipse_from (10, 300, 40, 80));
@@ -654,6 +677,7 @@ main (void)
   tcase_add_test (tests, the_rib_nearest_to_the_mark_is_named_and_carries_it_too);
   tcase_add_test (tests, a_rib_is_a_line_from_edge_to_edge_at_its_station);
   tcase_add_test (tests, a_spar_runs_where_its_line_says_to_the_edge_of_the_wing);
+  tcase_add_test (tests, no_word_of_the_mark_lies_on_a_spars_line);
   tcase_add_test (tests, what_runs_by_the_span_without_a_place_is_not_drawn);
   tcase_add_test (tests, a_control_is_cut_off_along_its_hinge_and_at_both_ends);
   tcase_add_test (tests, a_bevel_is_as_deep_as_the_hinge_and_its_swing_have_it);
