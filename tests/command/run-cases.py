@@ -2,7 +2,7 @@
 """Runs each *.case: one command line and what it must give back.
 
     # why this case is here
-    $ trammel check racer.trammel
+    $ trammel check racer.trammel    LANGUAGE=de before it is the person's language
     = 1                        the exit status
     | a line of standard output
     ! a line of standard error
@@ -55,9 +55,11 @@ def describe(path):
 
 def run(program, line, folder):
     words = shlex.split(line)
+    language = [words.pop(0)[len('LANGUAGE='):]] if words[0].startswith('LANGUAGE=') else []
     assert words[0] == 'trammel', line
     environment = {name: value for name, value in os.environ.items() if name not in ('DISPLAY', 'WAYLAND_DISPLAY', 'LANGUAGE')}
-    environment.update(LC_ALL='C.UTF-8', HOME=folder, XDG_STATE_HOME=folder + '/.state', XDG_CACHE_HOME=folder + '/.cache')
+    environment.update(LC_ALL='C.UTF-8', HOME=folder, XDG_STATE_HOME=folder + '/.state', XDG_CACHE_HOME=folder + '/.cache',
+                       LANGUAGE=':'.join(language))
     before = set(os.listdir(folder))
     output = subprocess.PIPE
     if '>' in words:
