@@ -27,4 +27,4 @@ typedef struct {
  *           feet drawn to the nearest places by Newton's steps
  *  source   Schneider, An Algorithm for Automatically Fitting Digitized Curves, Graphics Gems, 1990 */
 CoreStatus curve_fit (const DrawnRun *run, const CurveFitOptions *options, FittedCurve *made);
-void       fitted_curve_clear (FittedCurve *self);
+void       fitted_curve_clear (FittedCurve *self);      /* frees what it holds; all zeros then, which may be cleared again */

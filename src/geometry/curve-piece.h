@@ -14,9 +14,9 @@ typedef struct {
 Segment curve_piece_cubic (const DrawnRun *run, const CurvePiece *piece);
 
 /** How far a segment passes the piece's places at most, averaged over every `window` (much less where nothing is trusted); >= 0, the
- *  run's unit. */
+ *  run's unit (mm in a document), as is `window`. */
 double curve_piece_miss (const DrawnRun *run, const CurvePiece *piece, const Segment *segment, double window);
 
 /** The sum of the weighted squares by which the segment passes the piece's places, times their distance along the run: the run's unit
- *  cubed. */
+ *  cubed, in a document mm cubed. */
 double curve_piece_cost (const DrawnRun *run, const CurvePiece *piece, const Segment *segment);

@@ -11,13 +11,13 @@ typedef struct {
   size_t count;
 } DrawnRun;
 
-/** The length from the first place to each, in *along (count values, the caller's). */
+/** The length from the first place to each, in *along (count values, the caller's). In the places' unit (mm or pixels). */
 void drawn_run_lengths (const Point places[], size_t count, double along[]);
 
-/** The first place at or beyond that length; count - 1 at most. */
+/** The first place at or beyond that length; count - 1 at most. In the run's unit (mm or pixels). */
 size_t drawn_run_at (const DrawnRun *self, double along);
 
-/** The mean weight between two lengths, 0 to 1. */
+/** The mean weight between two lengths, a fraction; these are in the run's unit (mm or pixels). */
 double drawn_run_trust (const DrawnRun *self, double from, double to);
 
 /** How the run passes a place: fitted by a parabola to what lies within `reach` of it on both sides (or on one, see below). */
@@ -35,6 +35,7 @@ CoreStatus drawn_run_passage (const DrawnRun *self, double along, double reach, 
 
 /** The same over as much of the run as is one parabola still, no further than `room` each way: a direction measured over four times the
  *  length is eight times surer.
- *  scatter    what the parabola may leave, root of the mean square, whatever it left over `reach`; the run's unit */
+ *  scatter    what the parabola may leave, root of the mean square, whatever it left over `reach`; the run's unit
+ *  all lengths   the run's unit (mm or pixels) */
 CoreStatus drawn_run_long_passage (const DrawnRun *self, double along, double reach, double room, PassageSides sides, double scatter,
                                    RunPassage *passage);

@@ -16,7 +16,8 @@ typedef struct {
  *  usual      how far places lie off as a rule, > 0; those further off count the less
  *  ellipse    set on success
  *  returns    CORE_OK; CORE_OUT_OF_RANGE where there is too little to trust or no ellipse comes out
- *  method     least squares on the distances, to first order, by Gauss–Newton's steps */
+ *  method     least squares on the distances, to first order, by Gauss–Newton's steps
+ *  all lengths in the run's unit (mm) */
 CoreStatus half_ellipse_fit (const DrawnRun *run, double from, bool held, double usual, HalfEllipse *ellipse);
 
 /** How far it passes the run's places outboard of its centre's station, averaged over every `window` that is trusted, each counted as `most`

@@ -12,8 +12,8 @@ typedef struct {
   double weight, square;                                    /* sums of w and of w × value² */
 } LeastSquares;
 
-void least_squares_begin (LeastSquares *self, int unknowns);
-/** One more equation: factors · x = value, counted `weight` times (>= 0). */
+void least_squares_begin (LeastSquares *self, int unknowns);      /* no equation yet; unknowns 1 to LEAST_SQUARES_MOST */
+/** One more equation: factors · x = value, counted `weight` times (>= 0); no unit is presumed. */
 void least_squares_add (LeastSquares *self, const double factors[], double value, double weight);
-/** The unknowns. false where the equations leave one open. *rest (may be NULL) is the mean square of what is left over. */
+/** The unknowns. false where the equations leave one open. *rest (may be NULL) is the mean square of what is left over; no unit is presumed. */
 bool least_squares_solve (const LeastSquares *self, double x[], double *rest);

@@ -7,5 +7,6 @@ double section_half_thickness (double thickness, double x);
 
 /** How long either face of that section is from the leading edge to x: fractions of the chord likewise.
  *  accuracy  relative 1e-9
- *  method    arc length by quadrature over √x, in which the round nose is smooth */
+ *  method    arc length by quadrature over √x, in which the round nose is smooth
+ *  returns   fraction of the chord, >= 0 */
 double section_face_length (double thickness, double x);
