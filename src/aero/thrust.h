@@ -14,6 +14,6 @@ Spreading power_coefficient (double ratio);
 /** Thrust, N; power into the shaft, W. rev_s turns a second, diameter m, density kg/m³, all > 0.
  *  method  T = C_T ρ n² D⁴, P = C_P ρ n³ D⁵ (the coefficients' definition) */
 double thrust_of     (double coefficient, double density, double rev_s, double diameter);
-double shaft_power_of (double coefficient, double density, double rev_s, double diameter);
+double shaft_power_of (double coefficient, double density, double rev_s, double diameter);      /* power into the shaft, W; turns a second, metres */
 /** How fast it turns with that power into its shaft, turns a second: the other way round. */
 double thrust_speed_of (double coefficient, double density, double power, double diameter);
