@@ -21,10 +21,10 @@ enum { CHOICES_MOST = 8 };
 /** The most pressing first. */
 typedef struct { Choice choices[CHOICES_MOST]; size_t count; } Choices;
 
-/** What is left to decide at a node whose program's solution is `places`: nothing when that is an arrangement. */
+/** What is left to decide at a node whose program's solution is `places`: nothing when that is an arrangement. Places in mm. */
 void choices_find (const Tree *tree, const Node *node, double places[][AXES], Choices *found);
 
 /** Makes the branches of one choice. One in which nothing is possible is left out. False without memory; branches_free() them in any
  *  case. */
 bool branches_make (const Tree *tree, const Node *node, const Choice *choice, Branches *made);
-void branches_free (Branches *self);
+void branches_free (Branches *self);      /* frees the nodes that it still holds; none are left then */

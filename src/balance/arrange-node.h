@@ -17,8 +17,8 @@ struct Node {
 
 /** One with nothing decided, or NULL without memory; node_free() it. */
 Node *node_new (const Space *space);
-Node *node_dup (const Space *space, const Node *node);
-void node_free (Node *self);
+Node *node_dup (const Space *space, const Node *node);      /* a copy, decisions and all; NULL without memory, node_free() it */
+void node_free (Node *self);      /* NULL is fine */
 
 /** Sets each part's box around all its ranges, whatever else is decided. Every part has a range. */
 void node_hull (const Space *space, Node *self);
@@ -30,7 +30,7 @@ bool node_settle_tied (const Space *space, Node *self, size_t leader);
 bool node_way_is_open (const Node *self, const SpacePair *pair, int way);
 /** Whether port and starboard are still alike, so that of two ways across one will do. */
 bool node_is_mirrored (const Space *space, const Node *self);
-/** The first of the ranges a part may still stand in that holds this place; its count of ranges when none does. */
+/** The first of the ranges a part may still stand in that holds this place; its count of ranges when none does. In mm. */
 size_t node_range_at (const Space *space, const Node *self, size_t part, const double place[AXES]);
 /** How far apart the centres of an open pair are at least, mm: one box beside the other along the way that takes least. 0 when the
  *  boxes say more. */

@@ -20,13 +20,14 @@ struct Program {
   bool without_moments, no_memory;
 };
 
-int column_of_part (size_t part, size_t axis);
+int column_of_part (size_t part, size_t axis);      /* the column of a part's place along an axis, 0 to AXES - 1 */
 /** Its length; the column after it is by how much that exceeds what the lead has. */
 int column_of_lead (const Program *self, size_t lead);
-/** Σ value column >= least. columns, values: from place 1 on. Returns the row. */
+/** Σ value column >= least. columns, values: from place 1 on. Returns the row.
+ *  `least` is in the columns' unit (mm; ballast: thousandths of all mass) times the values', which have no unit. */
 int program_add_row (Program *self, const int columns[], const double values[], int count, double least);
-void program_apply (Program *self, const Node *node);
-/** The same for a row that may be dropped again. */
+void program_apply (Program *self, const Node *node);      /* sets the bounds that follow from what a node has decided: boxes, mm, leads and ways */
+/** The same for a row that may be dropped again. Units likewise (mm). */
 void program_add_plane (Program *self, const int columns[], const double values[], int count, double least);
 /** Drops planes that bound nothing at the solution and that no kept basis needs; with `all`, every one (no basis may be kept then). */
 void program_drop_planes (Program *self, bool all);

@@ -50,7 +50,7 @@ typedef struct {
 CoreStatus arrange_check (const ArrangeCase *wanted);
 /** A checked case; space_free() it. NULL without memory. */
 Space *space_new (const ArrangeCase *wanted);
-void space_free (Space *self);
+void space_free (Space *self);      /* NULL is fine */
 /** From now on parts that are alike stand in any order. */
 void space_forget_alike (Space *self);
 
@@ -61,4 +61,4 @@ double space_tie_offset (const Space *self, size_t part, size_t axis);
 
 /** What a lead needs, mm. */
 double space_lead_needed (const SpaceLead *lead, const double from[AXES], const double to[AXES]);
-double distance_between (const double a[AXES], const double b[AXES]);
+double distance_between (const double a[AXES], const double b[AXES]);      /* straight, in the places' unit (mm), >= 0 */

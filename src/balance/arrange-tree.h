@@ -27,7 +27,7 @@ typedef struct {
   size_t depth, nodes, most_nodes;
 } Tree;
 
-/** s, of a clock that only goes forward. */
+/** The time in seconds, of a clock that only goes forward. */
 double tree_clock (void);
 /** Searches below `root`, which is left as it is, for what is better than `value`; of that the best stands in it afterwards.
  *  most_nodes   how many nodes are solved at most */

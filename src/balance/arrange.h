@@ -102,9 +102,9 @@ typedef struct {
  *           CORE_NO_MEMORY
  *  threads  one call a thread; GLPK's memory of the calling thread is freed at the end, so nothing else of it may be alive */
 CoreStatus arrange (const ArrangeCase *wanted, size_t most, Arrangements *made);
-void arrangements_clear (Arrangements *made);
+void arrangements_clear (Arrangements *made);      /* frees what was found; none then, and again is fine */
 
-/** What a lead needs between two places, m: its straight stretches and its slack. */
+/** What a lead needs between two places: its straight stretches and its slack, metres, >= 0. */
 double arrange_lead_needed (const ArrangeLead *lead, ArrangePlace from, ArrangePlace to);
 
 typedef enum {

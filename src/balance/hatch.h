@@ -31,5 +31,5 @@ typedef struct {
 CoreStatus hatch_opening (const HatchPack packs[], size_t count, Hatch *hatch);
 
 /** The line that an edge of the opening is moved to, outward: of `count` places the aftmost at or ahead of x, or the foremost at or behind
- *  it (`aft`). Its index; `count` when there is none. */
+ *  it (`aft`). Its index; `count` when there is none. All in one unit (mm). */
 size_t hatch_line_outward (const double places[], size_t count, double x, bool aft);
