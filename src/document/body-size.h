@@ -10,7 +10,7 @@ typedef struct {
   double height;      /* the greatest */
 } BodySize;
 
-BodySize body_size (const Body *body);
+BodySize body_size (const Body *body);      /* of its outlines as they stand, mm, >= 0; NAN where none tells it */
 
 /** Stretches a body to this length > 0, mm: both its outlines from the nose of the one that tells the length, and its formers with them, so
  *  that bays follow. As with a surface's span parts, leads and structures stay where they are, and so does whatever else there is. As the

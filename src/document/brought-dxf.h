@@ -13,7 +13,7 @@ typedef struct { char *rest; DxfGroup group; bool pushed_back, broken; guint lin
 bool   dxf_next      (DxfWalk *self);
 /** The group at hand comes once more. */
 void   dxf_push_back (DxfWalk *self);
-double dxf_number    (const DxfGroup *group);           /* NAN where it is none */
+double dxf_number    (const DxfGroup *group);           /* NAN where it is none; as it stands, in the drawing's unit, degrees or no unit */
 
 /** One entity's groups, gathered: repeated ones in their order. */
 enum { DXF_NAME_ROOM = 80 };
@@ -25,8 +25,8 @@ typedef struct {
   bool from_behind;                /* drawn on a plane that faces away: its x runs to the left */
 } DxfEntity;
 
-void dxf_entity_init  (DxfEntity *self);
-void dxf_entity_clear (DxfEntity *self);
+void dxf_entity_init  (DxfEntity *self);      /* nothing read yet: numbers NAN, lists empty. dxf_entity_clear() it */
+void dxf_entity_clear (DxfEntity *self);      /* gives its lists back */
 /** Reads up to the next group 0, which is pushed back. */
 void dxf_entity_read  (DxfEntity *self, DxfWalk *walk, const char *kind);
 

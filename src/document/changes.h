@@ -80,7 +80,7 @@ Aeroplane *change_control_added   (const Aeroplane *self, const char *surface, c
 /** Puts its kind, stations, hinge and throws in the place of those of the control of that id, which it keeps. NULL also where hinge_check
  *  finds a fault, unless the hinge line stays where it was. */
 Aeroplane *change_control         (const Aeroplane *self, const char *surface, const char *control, const Control *next);
-Aeroplane *change_control_removed (const Aeroplane *self, const char *surface, const char *control);
+Aeroplane *change_control_removed (const Aeroplane *self, const char *surface, const char *control);      /* NULL where it is not there */
 
 /* What a structure is made of. */
 

@@ -22,4 +22,4 @@ bool part_size_propeller (double inches, int blades, bool stiff, PartSize *size)
 /** Grams of a round rod of `diameter` and `length`, mm, not negative; exactly.
  *  source  geometry; 7.85 g/cm³ for music wire, 1.55 for carbon rod (densities: common practice) */
 double part_size_wire   (double diameter, double length);
-double part_size_carbon (double diameter, double length);
+double part_size_carbon (double diameter, double length);      /* the same of carbon rod, grams */

@@ -20,11 +20,12 @@ size_t   plan_mark_count (const Plan *plan, PlanMarkKind kind);
 PlanMark plan_mark_nth   (const Plan *plan, PlanMarkKind kind, size_t number);
 /** Where it is in the picture, px; false when there is no such mark, or it has no place. */
 bool     plan_mark_place (const Plan *plan, PlanMark mark, Point *px);
-bool     plan_mark_equal (PlanMark a, PlanMark b);
+bool     plan_mark_equal (PlanMark a, PlanMark b);      /* of the same kind, number and end */
 
 /* Fresh copies, the caller's, to be changed before anybody else sees them; NULL when there is no such mark. */
 
-/** With that mark at another place, px; of a length that end is as sure then as it was put (click_sigma, px). */
+/** With that mark at another place, px; of a length that end is as sure then as it was put (click_sigma, px).
+ *  Both in pixels of the file. A new plan; NULL when there is no such mark. */
 Plan *plan_with_mark_at  (const Plan *plan, PlanMark mark, Point px, double click_sigma);
 /** Without what the mark is of: the whole length, level line, rectangle, straight line or view. */
 Plan *plan_without_mark  (const Plan *plan, PlanMark mark);
