@@ -19,7 +19,8 @@ double axis_side (const Mapping *mapping, ViewAxis axis, Point px);
 /** The frame of an axis on the paper.
  *  side      the sign of the side traced, 1 or -1: axis_side() of what is traced, or of the view as it is named
  *  frame     set on success, else untouched
- *  returns   CORE_OK; CORE_NOT_FINITE when an end lies nowhere on the paper; CORE_SINGULAR when both ends are one place */
+ *  returns   CORE_OK; CORE_NOT_FINITE when an end lies nowhere on the paper; CORE_SINGULAR when both ends are one place
+ *  units     the axis in pixels of the file; the frame in mm, its direction with no unit */
 CoreStatus axis_frame_on (const Mapping *mapping, ViewAxis axis, double side, AxisFrame *frame);
 
 /** From mm on the paper to own axes, mm. */

@@ -29,4 +29,4 @@ typedef struct {
  *  made     set on success; comparison_clear gives it back
  *  returns  what follow_line returns; CORE_OUT_OF_RANGE where the outline lies nowhere in the picture */
 CoreStatus compare_outline   (const Ink *ink, const CompareRequest *request, Comparison *made);
-void       comparison_clear  (Comparison *self);
+void       comparison_clear  (Comparison *self);      /* frees its spots; again is fine */

@@ -18,7 +18,7 @@ typedef struct {
 /** Rows of a corridor. */
 static inline int corridor_rows (const Corridor *self) { return 2 * self->half + 1; }
 
-/** The place in the picture, px, of a column and a (broken) row. */
+/** The place in the picture, px, of a column and a (broken) row, which have no unit. */
 static inline Point
 corridor_place (const Corridor *self, size_t column, double row)
 {
@@ -27,9 +27,10 @@ corridor_place (const Corridor *self, size_t column, double row)
 
 /** Lays a corridor along a run of places, px, two at least and not all the same, `half_width` px to each side.
  *  reach    columns that its directions are averaged over, each way
- *  returns  CORE_OK; CORE_TOO_FEW_NODES for a run without length; CORE_NO_MEMORY */
+ *  returns  CORE_OK; CORE_TOO_FEW_NODES for a run without length; CORE_NO_MEMORY
+ *  pitch    pixels from row to row, > 0 */
 CoreStatus corridor_along (const Ink *ink, const Point run[], size_t count, double half_width, double pitch, int reach, Corridor *made);
-void       corridor_clear (Corridor *self);
+void       corridor_clear (Corridor *self);      /* frees what it holds; again is fine */
 
 /** The first column whose middle is nearest to that place, px. */
 size_t corridor_nearest (const Corridor *self, Point place);

@@ -21,7 +21,7 @@ bool decode_helper_path (char *path, size_t size);
 /** Starts `helper` with the request's file and nothing else open. DECODE_OK; DECODE_HELPER_MISSING; DECODE_CANNOT_READ. */
 DecodeStatus decode_talk_begin (DecodeTalk *talk, const char *helper, const DecodeRequest *request, const DecodeWatch *watch);
 /** Reads all of `count` bytes. DECODE_OK; DECODE_HELPER_DIED when the pipe ends before; DECODE_CANCELLED; DECODE_TOOK_TOO_LONG.
- *  While it reads, progress runs from what it is to `done_after` (NAN: stays). */
+ *  While it reads, progress runs from what it is to `done_after` (NAN: stays), a fraction of all. */
 DecodeStatus decode_talk_read (DecodeTalk *talk, void *bytes, size_t count, double done_after);
 /** DECODE_OK if nothing more comes. */
 DecodeStatus decode_talk_read_end (DecodeTalk *talk);

@@ -33,4 +33,4 @@ enum { FOLLOW_MOST_CLICKS = 2000 };
  *            the line's middle across it by a parabola
  *  cost      about 40 µs a millimetre of line at 8 px a mm */
 CoreStatus follow_line (const Ink *ink, const Point clicks[], size_t count, const FollowOptions *options, FollowedLine *made);
-void       followed_line_clear (FollowedLine *self);
+void       followed_line_clear (FollowedLine *self);      /* frees its places and weights; again is fine */

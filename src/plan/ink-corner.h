@@ -14,5 +14,6 @@
  *            where their middles do; where only one line is, and ends, they are edges, as there */
 bool ink_corner (const Ink *ink, Point near, double reach, Point *found);
 /** The same where a line ends, turns or crosses that runs on from there at least so far: no stroke of a letter or numeral.
- *  least  px of the file: the strokes of lettering are shorter */
+ *  least  px of the file: the strokes of lettering are shorter
+ *  all lengths and places in pixels of the file */
 bool ink_line_corner (const Ink *ink, Point near, double reach, double least, Point *found);

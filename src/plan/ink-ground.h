@@ -25,7 +25,7 @@ channel_value (const unsigned char *pixel, InkChannel channel)
 /** The ground of a picture: the median of each square, then the median of it and its neighbours, so that a title's black does not count
  *  as paper. false without memory. */
 bool ink_ground_make (const Raster *raster, InkChannel channel, InkGround *made);
-void ink_ground_clear (InkGround *self);
+void ink_ground_clear (InkGround *self);      /* frees its levels; again is fine */
 
 /** The ground along a row of pixels, width values, between the squares' middles in straight lines. */
 void ink_ground_row (const InkGround *self, int y, int width, float *levels);

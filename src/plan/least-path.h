@@ -27,5 +27,6 @@ typedef struct {
  *  returns    CORE_OK, CORE_NO_MEMORY
  *  method     dynamic programming over row and slope of arrival
  *  source     Dijkstra, Numerische Mathematik 1, 1959; Mortensen and Barrett, Intelligent Scissors for Image Composition, SIGGRAPH 1995
- *             (titles from memory) */
+ *             (titles from memory)
+ *  units      strength has no unit; a row is the corridor's pitch, in pixels */
 CoreStatus least_path (const Corridor *corridor, const float *strength, const LeastPathOptions *options, double *rows);

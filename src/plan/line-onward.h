@@ -19,7 +19,8 @@ typedef struct {
  *  method     pieces of 3 mm straight on from the last three; one without a line is passed over, 25 mm of them in a row at most
  *  source     common practice, no source */
 CoreStatus line_onward (const Ink *ink, const RunPassage *from, const FollowedLine *beside, double px_per_mm, LineOnward *made);
-void       line_onward_clear (LineOnward *self);
+void       line_onward_clear (LineOnward *self);      /* frees its places; again is fine */
 
-/** How strongly a line is printed between two places on it, in the mean: the ink's unit, 0 where there is none; NAN without memory. */
+/** How strongly a line is printed between two places on it, in the mean: the ink's unit, 0 where there is none; NAN without memory.
+ *  Places and half_width in pixels; px_per_mm pixels a mm. */
 double line_print_strength (const Ink *ink, Point from, Point to, double half_width, double px_per_mm);

@@ -12,14 +12,15 @@
  *             Detection with Automatic Scale Selection, IJCV 30 (2), 1998 (titles from memory) */
 CoreStatus line_strength (const Corridor *corridor, double sigma, float *strength);
 
-/** The sigma, px, at which lines within `reach` px of the spine stand out most: half their width. NAN without memory. */
+/** The sigma, in pixels, at which lines within `reach` pixels of the spine stand out most: half their width. NAN without memory. */
 double line_sigma (const Corridor *corridor, double reach);
 
-/** The strength that most columns reach within `reach` px of the spine (their median), in the ink's unit; NAN without memory. */
+/** The strength that most columns reach within `reach` pixels of the spine (their median), in the ink's unit; NAN without memory. */
 double line_usual_strength (const Corridor *corridor, const float *strength, double reach);
 
 /** Brings strengths to 1 for a line as usual, there: divided by the median of what the columns about each stretch reach within `reach` px
  *  of the spine, so that a faded part counts as much as a fresh one (down to three tenths of the whole corridor's usual strength).
  *  stretch  columns
- *  returns  CORE_OK, CORE_NO_MEMORY */
+ *  returns  CORE_OK, CORE_NO_MEMORY
+ *  reach    pixels; a strength of 1 has no unit */
 CoreStatus line_strength_even (const Corridor *corridor, double reach, size_t stretch, float *strength);

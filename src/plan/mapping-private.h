@@ -10,9 +10,9 @@
 /** Below this fraction of a figure's own size two of its places are one, and three on a line. */
 #define AS_GOOD_AS_NOTHING 1e-9
 
-/** The cross product, positive when b lies clockwise of a on the picture (y down). */
+/** The cross product, positive when b lies clockwise of a on the picture (y down); their unit squared (mm or pixels). */
 static inline double cross (Point a, Point b)  { return a.x * b.y - a.y * b.x; }
-/** The dot product. */
+/** The dot product; their unit squared (mm or pixels). */
 static inline double dot (Point a, Point b)    { return a.x * b.x + a.y * b.y; }
 
 /** A mapping that does nothing but know its picture's middle: px are mm. */

@@ -11,5 +11,6 @@
 CoreStatus sharpen_corners (const Ink *ink, double px_per_mm, FollowedLine *line);
 
 /** The same for one corner that is known to be about that place, of the line's: however near to it the line bends. Nothing where none is printed.
- *  returns  CORE_OK, CORE_NO_MEMORY */
+ *  returns  CORE_OK, CORE_NO_MEMORY
+ *  px_per_mm  pixels a mm, > 0 */
 CoreStatus sharpen_corner_at (const Ink *ink, double px_per_mm, size_t place, FollowedLine *line);

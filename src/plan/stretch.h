@@ -31,4 +31,4 @@ typedef struct {
  *  returns  what follow_line returns; CORE_OUT_OF_RANGE where it lies beyond the picture or nowhere on the paper
  *  cost     at 10 px a mm about 10 ms to 30 mm, 15 ms to 280 mm, 20 ms where it goes over; as much again for each place behind */
 CoreStatus stretch_follow (const Ink *ink, const StretchRequest *request, Stretch *made);
-void       stretch_clear  (Stretch *self);
+void       stretch_clear  (Stretch *self);      /* frees its places; again is fine */

@@ -17,5 +17,5 @@ Sureness sureness_of (const FollowedLine *line, size_t from, size_t to, double p
 size_t followed_line_nearest (const FollowedLine *line, Point place);
 
 /** How far the line, where it is to be seen among the places `from` to `to`, passes `place`, px: across its way there, so that a gap which
- *  it crosses is no miss. NAN where it is nowhere seen. */
+ *  it crosses is no miss. NAN where it is nowhere seen. In pixels, >= 0; px_per_mm is pixels a mm. */
 double followed_line_missed (const FollowedLine *line, size_t from, size_t to, Point place, double px_per_mm);

@@ -13,5 +13,6 @@ size_t carry_ends_to_station (Point places[], double weights[], size_t count, do
 /** A body's after end, carried to the axis as above, where it is cut straight across: with that cut left out, and the corner where it begins
  *  for a last place. One that is clicked short of a point, with nothing printed across, goes on to its point instead.
  *  is_cut   set: whether it ends at such a corner now; the axis lies straight across from there
- *  returns  how many places there are then */
+ *  returns  how many places there are then
+ *  places   mm, x along the axis; root mm off it; weights have no unit */
 size_t leave_out_cut (Point places[], double weights[], size_t count, double root, bool *is_cut);

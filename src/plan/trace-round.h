@@ -15,4 +15,4 @@ typedef struct {
  *  made     set on success; round_clicks_clear gives it back
  *  returns  CORE_OK, CORE_NO_MEMORY */
 CoreStatus round_clicks (const Ink *ink, const TraceRequest *request, double mm_a_px, RoundClicks *made);
-void       round_clicks_clear (RoundClicks *self);
+void       round_clicks_clear (RoundClicks *self);      /* frees its clicks; again is fine */

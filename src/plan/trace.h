@@ -49,4 +49,4 @@ double trace_astray (double mm, double click_sigma);
  *  made     set on success; trace_clear gives it back
  *  returns  CORE_OK, what follow_line, curve_fit and outline_new return; CORE_OUT_OF_RANGE where a place on the picture is none on paper */
 CoreStatus trace_outline (const Ink *ink, const TraceRequest *request, Trace *made);
-void       trace_clear (Trace *self);
+void       trace_clear (Trace *self);      /* gives its outline back and frees its polylines; again is fine */
