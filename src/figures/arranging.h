@@ -34,12 +34,12 @@ const char  *arranging_why_text (ArrangingWhy why);
 ArrangeCase *arranging_case  (Arranging *self);
 /** The parts of the question in its order, lent: as many as the case has; the first `movable` may be elsewhere. */
 const Part *const *arranging_parts (const Arranging *self);
-size_t       arranging_movable (const Arranging *self);
+size_t       arranging_movable (const Arranging *self);      /* how many of them may be elsewhere: the first */
 /** The leads of the question, by number, and each leg of a two-into-one lead by itself: what it is called, a new string; how long it is, mm,
  *  NAN not given. */
 size_t       arranging_lead_count  (const Arranging *self);
-char        *arranging_lead_title  (const Arranging *self, size_t lead);
-double       arranging_lead_length (const Arranging *self, size_t lead);
+char        *arranging_lead_title  (const Arranging *self, size_t lead);      /* a new string */
+double       arranging_lead_length (const Arranging *self, size_t lead);      /* in mm, > 0; NAN not given */
 /** What it needs once an arrangement is used, slack counted, mm. */
 double       arranging_lead_needed (const Arranging *self, const Arrangement *found, size_t lead);
 
@@ -55,10 +55,12 @@ char        *arranging_ballast_phrase (const Arranging *self, const Arrangement 
 /** Which margin its ballast is for, the nearer limit or the aim, and how much the aim would take: "This ballast is for the aft limit, 5 %; for the
  *  aim, 12 %, it takes 6.3 g." A new string; NULL where it needs none. */
 char        *arranging_ballast_sentence (const Arranging *self, const Arrangement *found, Units units);
-/** How much of it the aim would take, with the parts so arranged, where least is needed there; NAN where no place has room, or none is needed. */
+/** How much of it the aim would take, with the parts so arranged, where least is needed there; NAN where no place has room, or none is needed.
+ *  In grams. */
 double       arranging_ballast_for_aim_g (const Arranging *self, const Arrangement *found);
 /** What its balance point is at. */
 typedef enum { ARRANGED_AT_AIM, ARRANGED_AT_AFT_LIMIT, ARRANGED_AT_FORWARD_LIMIT, ARRANGED_BETWEEN } ArrangedAt;
+/** Within what a hand can tell; between them where it is at none. */
 ArrangedAt   arranging_balances_at (const Arranging *self, const Arrangement *found);
 /** Says in one sentence what contradicts, lengths in the reader's units. A new string. */
 char        *arranging_limit_text (const Arranging *self, const ArrangeLimit *limit, Units units);
@@ -78,10 +80,10 @@ typedef struct {
 void  arranging_find (const Arranging *self, size_t most, ArrangingAnswer *answer);
 /** A whole sentence for a status that is not CORE_OK. */
 const char *arranging_fault_text (CoreStatus status);
-void  arranging_answer_clear (ArrangingAnswer *answer);
+void  arranging_answer_clear (ArrangingAnswer *answer);      /* frees what was found */
 /** Tells the best arrangement for a terminal, or why there is none; JSON in mm and g. New strings. */
 char *arranging_text (const Arranging *self, const ArrangingAnswer *answer, Units units);
-char *arranging_json (const Arranging *self, const ArrangingAnswer *answer);
+char *arranging_json (const Arranging *self, const ArrangingAnswer *answer);      /* a new string */
 /** Where a part stood and where it goes, in words that begin after its name: "19 mm forward, 4 mm up", "stays". A new string. */
 char *arranging_move_text (const Arranging *self, const Arrangement *found, size_t part, Units units);
 /** What tells one arrangement from another of the same question, in words: the part that stands furthest from where the other has it, and

@@ -33,11 +33,11 @@ typedef struct { double mass_g, x_mm, target_x_mm; } BallastNeed;
  *  source   FAA-H-8083-1, Weight and Balance Handbook, chapter on adding or removing weight; density: CRC Handbook of Chemistry and
  *           Physics */
 GArray *ballast_places (const Aeroplane *aeroplane, BallastNeed need);
-/** The same with one of the parts aboard and elsewhere: its middle at that x. Of NULL the same. */
+/** The same with one of the parts aboard and elsewhere: its middle at that x. Of NULL the same. In mm aft of the datum. */
 GArray *ballast_places_beside (const Aeroplane *aeroplane, BallastNeed need, const Part *moved, double moved_x_mm);
 
 /** What the place is called in a list, "Fore end of nose", and in a sentence, "at the fore end of “nose”". New strings. */
 char *ballast_place_name   (const BallastPlace *place);
-char *ballast_place_phrase (const BallastPlace *place);
+char *ballast_place_phrase (const BallastPlace *place);      /* in a sentence, as above */
 /** What is told of it beside its name: "26.4 g at 12 mm", or that there is no room for so much. A new string. */
 char *ballast_place_text   (const BallastPlace *place, Units units);

@@ -22,5 +22,5 @@ BodyClear body_profile_clear (const BodyProfile *self, double from, double to);
  *  and top. NAN where such an outline is not known, or does not reach. */
 void body_profile_at (const BodyProfile *self, double x, double *half_width, double *bottom, double *top);
 
-/** The foremost and aftmost x of the outlines known; false where there is none. */
+/** The foremost and aftmost x of the outlines known; false where there is none. In mm aft of the datum. */
 bool body_profile_ends (const BodyProfile *self, double *from, double *to);

@@ -7,7 +7,7 @@
 /** Whether a line is of a covering: its material is one, or it has a mass an area of its own on the traced skin. */
 bool structure_item_covers (const StructureItem *item);
 
-/** What those lines weigh, with the usual excess, g. */
+/** What those lines weigh, with the usual excess, in grams, >= 0. */
 double structure_covering_g (const StructureFigures *figures);
 
 /** A structure of `of`, covered so: its lines of covering have that material, or there is one more line. A typed mass changes by what

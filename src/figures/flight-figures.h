@@ -12,5 +12,5 @@ FlightFigures flight_figures_of (const Aerodynamics *aerodynamics, const Loads *
 /** Says in notes what the flight figures rest on. */
 void flight_figures_note (const Figures *figures, GPtrArray *notes);
 
-/** What is said of a wing loading, g/dm², above the most for its span: one sentence, translated, in the reader's units. A new string. */
+/** What is said of a wing loading, grams to the dm², above the most for its span: one sentence, translated, in the reader's units. A new string. */
 char *flight_loading_words (double loading_g_dm2, double most_g_dm2, Units units);

@@ -20,7 +20,7 @@ void json_text_open_array   (JsonText *self, const char *name);     /* its eleme
 void json_text_close_array  (JsonText *self);                       /* the one opened last */
 /** A number, null unless it is finite; its unit stands in its name: no unit is written. */
 void json_text_number (JsonText *self, const char *name, double value);
-/** A place: an array of two numbers on one line, null unless both are finite. */
+/** A place: an array of two numbers on one line, null unless both are finite; no unit is written. */
 void json_text_pair   (JsonText *self, const char *name, double first, double second);
 /** A string of UTF-8; NULL gives null. */
 void json_text_string (JsonText *self, const char *name, const char *value);

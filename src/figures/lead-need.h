@@ -27,7 +27,7 @@ double   lead_longest_route (const Aeroplane *aeroplane, const Lead *lead, LeadL
 /** What a leg with a way so long needs, mm. */
 double   lead_needed_for (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, double route);
 
-double   lead_slack     (const Lead *lead);                                   /* as given, or as usual */
+double   lead_slack     (const Lead *lead);                                   /* as given, or as usual; a ratio, its length over its way's */
 double   lead_allowance (const Lead *lead);                                   /* mm, likewise */
 bool     lead_unplugs   (const Aeroplane *aeroplane, const Lead *lead);       /* with the wing; likewise */
 /** The shortest extension sold that makes up for what is missing, mm: 0 when nothing is, NAN when one is not enough. */

@@ -33,10 +33,10 @@ GArray *lead_route_from_side (const Aeroplane *aeroplane, const Lead *lead, Lead
 double  lead_rise        (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
 /** How long that way is, straight from one place to the next, that rise counted, mm; NAN likewise. */
 double  lead_way         (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg);
-/** The same of a route that is known already (lead_route of that leg). */
+/** The same of a route that is known already (lead_route of that leg). In mm. */
 double  lead_way_along   (const Aeroplane *aeroplane, const Lead *lead, LeadLeg leg, const GArray *route);
 /** Where the legs meet: as given, else where the ways of the two that are joined reach the centre line, or half-way between them. NAN where
  *  one of the two is not there. */
 Point   lead_joint       (const Aeroplane *aeroplane, const Lead *lead);
-/** Where its own mass is, x, y and z: at the joint, of a plain lead half-way. False where an end is not there. */
+/** Where its own mass is, x, y and z: at the joint, of a plain lead half-way. False where an end is not there. In mm. */
 bool    lead_mass_place  (const Aeroplane *aeroplane, const Lead *lead, double place[3]);

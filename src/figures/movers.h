@@ -45,7 +45,7 @@ enum { MOVERS_SOME_G = 10 };
 Movers movers_of    (const Figures *figures);
 /** The same; the memo is kept by who asks again and again: then only what changed is looked into. */
 Movers movers_of_remembered (const Figures *figures, PlacesMemo *memo);
-void   movers_clear (Movers *self);
+void   movers_clear (Movers *self);      /* frees both lists; again is fine */
 /** Where the second part must be for the place advised when the first is at that x, mm; NAN where either weighs nothing. */
 double movers_other (const Figures *figures, const Part *first, double first_x_mm, const Part *second);
 

@@ -55,7 +55,7 @@ bool nose_figures_of (const Aeroplane *aeroplane, const Part *motor, NoseFigures
 bool nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor, NoseFigures *nose);
 /** Of all motors of which that can be said, among the first NOSE_MOST aboard; how many. */
 enum { NOSE_MOST = 8 };
-size_t nose_figures_all (const Aeroplane *aeroplane, NoseFigures noses[NOSE_MOST]);
+size_t nose_figures_all (const Aeroplane *aeroplane, NoseFigures noses[NOSE_MOST]);      /* fills the first so many of `noses` */
 
 /** The aeroplane with the motor where the gap is as usual, and propeller, spinner, adapter, mount, firewall and the thrust line's origin
  *  moved along; the angles stay. The same aeroplane where it stands so already; NULL where nose_figures_of says nothing. */

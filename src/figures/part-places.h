@@ -10,7 +10,7 @@ typedef struct {
 /** A bay, mm aft of the datum: between its formers, in the body that has both; false where a former is not there, or they are one. */
 bool bay_reach (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double *from, double *to);
 
-/** The same between those formers' faces: half a former's thickness less at each end. False also where nothing is left. */
+/** The same between those formers' faces: half a former's thickness less at each end. False also where nothing is left. In mm aft of the datum. */
 bool bay_inside (const Aeroplane *aeroplane, const Bay *bay, const Body **body, double *from, double *to);
 
 /** All places of a part, of PartPlaces; a new array.
@@ -31,7 +31,7 @@ typedef enum {
   PLACES_OFF_RAIL,              /* it fits in a bay, but its rail does not lead there */
   PLACES_TOO_LARGE
 } PlacesWhy;
-PlacesWhy part_places_why (const Aeroplane *aeroplane, const Part *part);
+PlacesWhy part_places_why (const Aeroplane *aeroplane, const Part *part);      /* PLACES_THERE where it has one */
 
 /** Whether one of its bays is there at all; true also for a part that has none. Cheap. */
 bool part_has_room (const Aeroplane *aeroplane, const Part *part);

@@ -16,7 +16,7 @@ typedef struct {
 
 /** The rule: the named formers and the side views of an aeroplane. Lends from it, which must live on. */
 typedef struct PartRule PartRule;
-PartRule *part_rule_new  (const Aeroplane *aeroplane);
+PartRule *part_rule_new  (const Aeroplane *aeroplane);      /* part_rule_free() it */
 void      part_rule_free (PartRule *self);                    /* NULL is fine */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (PartRule, part_rule_free)
 

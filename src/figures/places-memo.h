@@ -5,7 +5,7 @@
  *  was made from, so that no freed address is mistaken for an old piece. Of one thread; each has its own. */
 typedef struct PlacesMemo PlacesMemo;
 
-PlacesMemo *places_memo_new  (void);
+PlacesMemo *places_memo_new  (void);      /* nothing is remembered yet */
 void        places_memo_free (PlacesMemo *self);              /* NULL is fine */
 
 /** As part_places (), which see; lent until the next places_memo_turn (). The same array as long as part, bodies, bays and surfaces are the

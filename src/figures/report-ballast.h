@@ -14,4 +14,4 @@ TextTable report_ballast (const Figures *figures, Units units);
 
 /** Adds `ballast_places`: place, bay (of an end of one), has_room, holds_g, and mass_g and x_mm where anything goes. */
 void report_write_ballast_places (JsonText *json, const GArray *places);
-void report_write_ballast        (JsonText *json, const Figures *figures);
+void report_write_ballast        (JsonText *json, const Figures *figures);      /* the places that this aeroplane's need leaves, and the worst case */

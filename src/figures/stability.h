@@ -39,7 +39,7 @@ NeutralPointFigures stability_of (const Aerodynamics *aerodynamics, const Aeropl
 
 /** What the deviations of the handbook's neutral point and of the body's shift are made of; not without the figure itself. */
 Contributions stability_handbook_owed (const NeutralPointFigures *point);
-Contributions stability_body_owed     (const NeutralPointFigures *point);
+Contributions stability_body_owed     (const NeutralPointFigures *point);      /* of the body's shift, mm */
 
 /** Says in notes where the two methods part, and what usually causes it; what the propeller does; and what else the neutral point
  *  rests on. */

@@ -19,7 +19,7 @@ void              structure_figures_free (StructureFigures of[], size_t count); 
 
 /** A sheet's density, kg/m³, from grams and millimetres (sheet_density); the same in lb/ft³. */
 double sheet_density_of (double grams, double length_mm, double width_mm, double thickness_mm);
-double density_lb_ft3   (double kg_m3);
+double density_lb_ft3   (double kg_m3);      /* from kg/m³ */
 
 /** Density of the material that an item goes by, kg/m³, given or its material's; NAN without one. */
 double structure_item_density      (const StructureItem *item);

@@ -10,5 +10,5 @@ static const double tail_volume_wanted = 0.30;
  *  wing_area  of all surfaces of role wing, mm² */
 double tail_volume_of (const SurfaceFigures surfaces[], size_t count, const SurfaceFigures *reference, double wing_area);
 
-/** One standard deviation of it by how well outlines are traced; several wings as if they were one. NAN likewise. */
+/** One standard deviation of it by how well outlines are traced; several wings as if they were one. NAN likewise. A ratio >= 0; wing_area mm². */
 double tail_volume_sigma_of (const SurfaceFigures surfaces[], size_t count, const SurfaceFigures *reference, double wing_area);

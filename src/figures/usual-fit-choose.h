@@ -10,7 +10,7 @@ const CatalogueEntry *fit_entry_for      (const Catalogue *catalogue, const char
 const CatalogueEntry *fit_propeller_of   (const Catalogue *catalogue, const Part *motor);
 /** The smallest controller for that motor's power at that pack's voltage, 3.7 V a cell. The motor may be NULL. */
 const CatalogueEntry *fit_controller_of  (const Catalogue *catalogue, const Part *motor, const CatalogueEntry *battery);
-/** A pack for receiver and servos alone. */
+/** A pack for receiver and servos alone. all_up in grams; lent, NULL without one. */
 const CatalogueEntry *fit_glider_pack    (const Catalogue *catalogue, double all_up);
 
 /** The surface that the elevator is on: the first tailplane, else the first foreplane; NULL for neither. */

@@ -17,7 +17,8 @@ void fit_ground_end   (FitGround *self);
 
 /** Puts a part, taken, at `usual` or as near to it as its box has room, seen from above and between the body's walls: `step` 1 looks aft of it
  *  alone, -1 forward alone, 0 both ways, aft first. y in `sides` (ended by NAN) is tried one after the other at each place. Height: as near to
- *  part's z as the body lets it. Where there is no room it stands at `usual`. Its id is made free from the one it has; lent, as it stands. */
+ *  part's z as the body lets it. Where there is no room it stands at `usual`. Its id is made free from the one it has; lent, as it stands.
+ *  All in mm. */
 const Part *fit_put (FitGround *self, Part *takes, double usual, int step, const double *sides);
 /** Adds it where it stands, taken; its id likewise. */
 const Part *fit_add (FitGround *self, Part *takes);

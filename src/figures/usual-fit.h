@@ -31,13 +31,13 @@ double usual_all_up (const Aeroplane *aeroplane);
 /** The wing loading that is usual for a span, mm: g/dm². Common practice, no source. */
 double usual_loading (double span_mm);
 
-/** Mass of all structures, as typed or by their lines, g. */
+/** Mass of all structures, as typed or by their lines, in grams, >= 0. */
 double structures_mass (const Aeroplane *aeroplane);
 
-/** Mass of all parts aboard, g. */
+/** Mass of all parts aboard, in grams, >= 0. */
 double parts_mass (const Aeroplane *aeroplane);
 
-/** From the all-up mass, `total` g, down: the structures that make up for what the parts do not weigh, shared out as usual (wings 37 %, body
+/** From the all-up mass, `total` grams, down: the structures that make up for what the parts do not weigh, shared out as usual (wings 37 %, body
  *  47 %, tail and fins 9 %, finish 7 %; what is not drawn leaves its share to the rest), each with a deviation of a quarter. Only where no
  *  structure has a mass yet. NULL where one has, where `total` is no more than the parts weigh, or nothing is drawn. */
 Aeroplane *usual_structures (const Aeroplane *aeroplane, double total);

@@ -19,7 +19,7 @@ WingStand wing_stand_none (void);
  *  holds none. False where it stands in none, or its place is not finite.
  *  method  its box as turned; the leading edge as drawn, at the station of its middle; source: common practice, no source */
 bool wing_stand_of (const Aeroplane *aeroplane, const Part *part, WingStand *stand);
-/** A place on a surface, `aft` of its leading edge at that station. */
+/** A place on a surface, `aft` of its leading edge at that station. In mm; the rib is the nearest, NULL where none is named. */
 WingStand wing_stand_at (const Surface *surface, double station_mm, double aft_mm);
 
 /** Adds the fields of CSV_WING_STAND_HEADING; all empty for what stands in none. */
