@@ -49,9 +49,9 @@ FlatPiece *flat_piece_new  (const char *name, const char *remark);
 void       flat_piece_free (FlatPiece *self);          /* NULL is fine */
 /** Adds a line of `count` >= 1 segments, which are copied. */
 void flat_piece_add_line (FlatPiece *self, FlatPurpose purpose, bool closed, Point start, const Segment segments[], size_t count);
-void flat_piece_add_straight (FlatPiece *self, FlatPurpose purpose, Point from, Point to);
-void flat_piece_add_box      (FlatPiece *self, FlatPurpose purpose, Box box);
-/** Adds words read from below, beginning at the place. The text is copied. */
+void flat_piece_add_straight (FlatPiece *self, FlatPurpose purpose, Point from, Point to);      /* one straight line, mm */
+void flat_piece_add_box      (FlatPiece *self, FlatPurpose purpose, Box box);      /* a closed rectangle, mm */
+/** Adds words read from below, beginning at the place. The text is copied. `caps` is the height of capitals, mm. */
 void flat_piece_add_words (FlatPiece *self, FlatPurpose purpose, double caps, Point at, const char *text);
 /** Adds those words as they are; their text is copied. */
 void flat_piece_add_word  (FlatPiece *self, const FlatWord *word);

@@ -33,12 +33,12 @@ typedef struct {
 /** Looks at (x, y), pixels, from the top of the drawing down; `radius` pixels is how near a node or line is caught. */
 Hit sheet_hit (const SheetScene *scene, double x, double y, double radius);
 /** What can be selected there beneath `above`, a part, point, mark, control, surface or body; beneath the lowest the topmost again, so that
- *  one after another is reached. HIT_NOTHING where there is nothing. The order does not depend on what is selected. */
+ *  one after another is reached. HIT_NOTHING where there is nothing. The order does not depend on what is selected. In pixels. */
 Hit sheet_hit_beneath (const SheetScene *scene, double x, double y, double radius, const Hit *above);
 /** The px box of a dimension's figure, so that a field can open there; false when it is not drawn. */
 bool sheet_dimension_box (const SheetScene *scene, const Hit *dimension, Box *px);
 
-/** How far a place is from the straight stretch between two, in their unit. */
+/** How far a place is from the straight stretch between two, >= 0, in their unit (mm or pixels). */
 double hit_to_stretch (Point place, Point a, Point b);
 
 /** For self_node below: no node of the piece attracts. */

@@ -15,9 +15,9 @@ typedef struct {
 /** What a table is like beside its words. */
 typedef struct { unsigned stretches, parted, ditto; bool ticks; } PageTableStyle;
 /** Columns as wide as their words where there is room for all of them, what is left over given to the column `stretches`, to all alike where there
- *  is no such column; else the widest are narrowed, none below its longest word while that goes. */
+ *  is no such column; else the widest are narrowed, none below its longest word while that goes. `width` of it all, mm. */
 PageTable page_table_new  (const SheetPen *pen, const RuledTable *table, double width, PageTableStyle style);
-/** How high a row is with the air about it; of the heads with row -1, 0 without any. */
+/** How high a row is with the air about it; of the heads with row -1, 0 without any. In mm. */
 double    page_table_high (const SheetPen *pen, const PageTable *self, int row);
 /** Whether a row goes on with what the rows above it have in common, all of it: no page should end before it. */
 bool      page_table_goes_on (const PageTable *self, guint row);

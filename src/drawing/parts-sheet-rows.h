@@ -26,4 +26,4 @@ typedef enum {
 /** All sections in that order. An aeroplane of which nothing is there yet has a sentence in the first
  *  and cautions alone; a section of nothing has neither table nor words. */
 void parts_sections_of    (const WallSheet *sheet, PartsSection sections[PARTS_SECTIONS]);
-void parts_sections_clear (PartsSection sections[PARTS_SECTIONS]);
+void parts_sections_clear (PartsSection sections[PARTS_SECTIONS]);      /* frees their tables and words */

@@ -4,12 +4,14 @@
 
 /* Private to the parts sheet: what its sections are made with. */
 
+/** A section with an empty table of so many columns; the heading, translated, is lent. */
 static inline PartsSection
 section_new (const char *heading, unsigned columns)
 {
   return (PartsSection) { .heading = heading, .table = ruled_table_new (heading, columns) };
 }
 
+/** Sets the heads of all columns; lent, translated. */
 static inline void
 set_heads (RuledTable *table, const char *const heads[])
 {
@@ -27,6 +29,7 @@ one_paragraph (char *takes)
   return words;
 }
 
+/** A number above 0 as a new string; NULL else. */
 static inline char *
 number_words (int number)
 {

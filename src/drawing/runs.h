@@ -11,7 +11,7 @@ void draw_rail (cairo_t *cr, const Look *look, const RailLine *rail);
 /** A lead through `count` >= 2 places, dotted, corners rounded, with plugs at both ends. `reach` is the length that it really has, user
  *  units (pixels, mm on paper); what lies beyond is drawn solid in the warning colour. INFINITY: long enough. */
 void draw_lead (cairo_t *cr, const Look *look, const Point places[], size_t count, double reach, bool selected);
-/** The length of that share of such a way, in its places' units; INFINITY for all of it and more. */
+/** The length of that share of such a way, in its places' units; INFINITY for all of it and more. `share` is a fraction >= 0. */
 double lead_reach (const Point places[], size_t count, double share);
 /** Where the way from a box's middle to `to` leaves the box: leads end at a part's edge. */
 Point lead_box_edge (Box box, Point to);

@@ -17,7 +17,7 @@ typedef struct {
 
 /** Where a place of the surface's own (mm aft, station) is drawn on one side: px. `lift` is added to the station. */
 Point hinge_px (const SheetView *view, double x, double station, double lift, double side);
-/** Strokes a hinge line and its cuts to the trailing edge, on one side (1 starboard, -1 port), as cr's line stands. */
+/** Strokes a hinge line and its cuts to the trailing edge, on one side (1 starboard, -1 port), as cr's line stands. `lift` in mm. */
 void  hinge_stroke (cairo_t *cr, const SheetView *view, const Surface *surface, const Control *control, double lift, double side);
-/** Paints the one about to be put on one side: broken, with grips where the hand is. */
+/** Paints the one about to be put on one side: broken, with grips where the hand is. `lift` in mm. */
 void  hinge_draw_proposal (cairo_t *cr, const Look *look, const SheetView *view, const SheetHinge *hinge, double lift, double side);

@@ -24,7 +24,7 @@ enum { PLAN_PENDING_MOST = 12 };
 /** Paints them over everything else on the sheet, clear of what is printed. */
 void sheet_draw_plan_marks (const SheetDraft *draft, const SheetPlanMarks *marks);
 
-/** The mark nearest a place on the screen within `catch_px`, of the kinds shown; of kind PLAN_MARK_NONE where there is none. */
+/** The mark nearest a place on the screen within `catch_px` pixels, of the kinds shown; of kind PLAN_MARK_NONE where there is none. */
 PlanMark plan_marks_hit (const SheetPlanMarks *marks, const SheetView *view, Point screen, double catch_px);
 /** Where a mark stands on the screen, px; false when it is nowhere. */
 bool     plan_marks_screen (const SheetPlanMarks *marks, const SheetView *view, PlanMark mark, Point *screen);

@@ -14,7 +14,7 @@ typedef struct {
   SheetView view;
   double device_scale;
 } SheetPlanCopy;
-void sheet_plan_copy_clear (SheetPlanCopy *self);
+void sheet_plan_copy_clear (SheetPlanCopy *self);      /* gives back what it holds; again is fine */
 
 /** A plan beneath the sheet. */
 typedef struct {

@@ -50,7 +50,7 @@ void draw_sheet (cairo_t *cr, const SheetScene *scene);
 /** Its two halves, one over the other: what stays while a hand only points, and what is being done. Of the overlay the first heeds nothing
  *  but whether places are named. */
 void draw_sheet_at_rest (cairo_t *cr, const SheetScene *scene);
-void draw_sheet_overlay (cairo_t *cr, const SheetScene *scene);
+void draw_sheet_overlay (cairo_t *cr, const SheetScene *scene);      /* what is being done */
 
 /** Everything that is drawn, dimensions included, in mm: what Fit Sheet shows. An empty aeroplane gives a box of a usual size. */
 Box  sheet_extent (const Figures *figures);

@@ -14,7 +14,7 @@ typedef struct {
 
 /** Measured, the upper left corner of its box at 0, 0. step: NULL without tiles. */
 TemplateCell template_cell       (const SheetPen *pen, const FlatPiece *piece, bool turned, const Point *step);
-void         template_cell_move  (TemplateCell *self, Point by);
+void         template_cell_move  (TemplateCell *self, Point by);      /* further to the right and down, mm */
 /** Where a place of the piece's own lies. */
 Point        template_cell_place (const TemplateCell *self, Point own);
 

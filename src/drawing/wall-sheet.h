@@ -27,7 +27,7 @@ void             wall_sheet_layout_free (WallSheetLayout *self);        /* NULL 
 void             wall_sheet_draw        (const WallSheetLayout *self, cairo_t *cr);
 /** The paper's size as it lies, mm. */
 void             wall_sheet_size        (const WallSheet *sheet, double *width, double *height);
-/** The same of one laid out. */
+/** The same of one laid out. In mm. */
 void             wall_sheet_layout_size (const WallSheetLayout *self, double *width, double *height);
 /** The scale of plan and side view, a ratio: 0.4 for 1 : 2.5; 0 when nothing is drawn yet. */
 double           wall_sheet_layout_scale (const WallSheetLayout *self);
