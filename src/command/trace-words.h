@@ -24,7 +24,7 @@ typedef struct {
  *  status   set when there is nothing more to do: after --help, or COMMAND_USAGE when a word is wrong, which is then named
  *  returns  whether to go on */
 bool trace_words_read  (int argc, char **argv, TraceWords *words, CommandStatus *status);
-void trace_words_clear (TraceWords *words);
+void trace_words_clear (TraceWords *words);      /* frees what the words hold; again is fine */
 
 /** False, and status set, when a place that the line is to run through lies outside the picture, which is so many pixels wide and high, or
  *  one of --known, --corners or --centre-line further outside than a tenth of it. */

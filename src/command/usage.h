@@ -24,7 +24,8 @@ bool usage_parse (const Usage *usage, int argc, char **argv, const char **file, 
 
 /** The number behind an option, in the C locale whatever the user's is; `value` stays as it is where `text` is NULL. False, and status
  *  set, for what is none: a decimal comma is told how it is written.
- *  option   "--kerf" */
+ *  option   "--kerf"
+ *  value    the option's own unit (mm, a ratio, no unit); finite */
 bool usage_number (const char *word, const char *option, const char *text, double *value, CommandStatus *status);
 
 /** What --units and --mass-units chose: NULL is metric; ounces go with inches unless told. False, and status set, for an unknown word. */
