@@ -2,7 +2,7 @@
 #include "decoder/job.h"
 #include "decoder/picture.h"
 
-/** Sends how far decoding is: 0 to 1. Ends the program when nobody listens any longer. */
+/** Sends how far decoding is: a fraction, 1 is all. Ends the program when nobody listens any longer. */
 void answer_progress (double done);
 /** Sends why there is no picture, and ends the program. */
 _Noreturn void answer_refuse (DecodeStatus status);
