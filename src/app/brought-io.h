@@ -11,6 +11,7 @@ bool     brought_io_takes      (const char *path);
 
 /** Reads a file, or what a clipboard held, which is `name`d so in messages. */
 void     brought_io_read_async (const char *path, GAsyncReadyCallback done, gpointer data);
+/** The text is referenced, the name copied. */
 void     brought_io_text_async (GBytes *text, const char *name, GAsyncReadyCallback done, gpointer data);
 /** What it holds, the caller's; NULL with a sentence. */
 Brought *brought_io_finish     (GAsyncResult *result, GError **error);

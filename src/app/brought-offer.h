@@ -44,4 +44,4 @@ void        offer_lay   (const Brought *brought, OfferChoice *choice);
  *  the file has it aft of the datum, if it says so and that may be, else where such a one usually stands, when there is none or
  *  another is wanted. A body's view is put beside its other. */
 Offer       offer_make  (const Brought *brought, const Aeroplane *aeroplane, const char *selected, const OfferChoice *choice);
-void        offer_clear (Offer *self);
+void        offer_clear (Offer *self);      /* gives back what it holds; again is fine */

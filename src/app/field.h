@@ -44,8 +44,8 @@ GtkWidget *trammel_field_new     (TrammelSession *session, const FieldSpec *spec
 void       trammel_field_refresh (TrammelField *self);
 /** Puts the keyboard into it; `text`, if not empty, replaces what stands there as if typed. */
 void       trammel_field_edit    (TrammelField *self, const char *text);
-bool       trammel_field_can_edit (TrammelField *self);
-FieldKind  trammel_field_kind    (TrammelField *self);
+bool       trammel_field_can_edit (TrammelField *self);      /* false for a figure that only follows from others */
+FieldKind  trammel_field_kind    (TrammelField *self);      /* of its spec */
 /** Puts a button at the end of the row. */
 void       trammel_field_add_button (TrammelField *self, GtkWidget *button);
 /** Forgets what is half typed: the row is about to go, and its text must not land on what is selected next. Of what could not be taken the window says

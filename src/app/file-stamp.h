@@ -11,4 +11,4 @@ typedef struct {
 
 /** The stamp of the file at `path` (links followed) as it is now; `there` is false when there is none. Asks the disk. */
 FileStamp file_stamp_of    (const char *path);
-bool      file_stamp_equal (const FileStamp *a, const FileStamp *b);
+bool      file_stamp_equal (const FileStamp *a, const FileStamp *b);      /* of the same file, unchanged; two that are not there are equal */

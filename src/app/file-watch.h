@@ -12,4 +12,4 @@ void             file_watch_free  (FileWatch *self);             /* NULL is fine
 const FileStamp *file_watch_known (const FileWatch *self);
 /** Takes the file as it is now for known: ours, or accepted. */
 void             file_watch_accept     (FileWatch *self, const FileStamp *known);
-void             file_watch_accept_now (FileWatch *self);
+void             file_watch_accept_now (FileWatch *self);      /* asks the disk */

@@ -15,7 +15,7 @@ Aeroplane *fragment_of (const Aeroplane *self, const Selection *selection);
  *  returns  the next aeroplane; NULL, with `pasted` untouched, when the fragment holds nothing that can be pasted */
 Aeroplane *fragment_pasted (const Aeroplane *into, const Aeroplane *fragment, Selection *pasted);
 
-/** What the structures in it weigh together, g, and how many there are. */
+/** What the structures in it weigh together, in grams, and how many there are. */
 double fragment_structures (const Aeroplane *fragment, size_t *count);
 
 /** How many surfaces, bodies and parts are selected. */

@@ -28,8 +28,8 @@ extern const GripKind grip_node_kind, grip_handle_kind, grip_piece_kind, grip_ma
 
 /** Which way the outline's second axis points, and what its row is called. */
 typedef enum { ACROSS_STATION, ACROSS_HALF_WIDTH, ACROSS_HEIGHT } GripAcross;
-GripAcross     grip_across      (const Grip *self);
-const char    *grip_across_name (const Grip *self);
+GripAcross     grip_across      (const Grip *self);      /* by the outline that the node is of */
+const char    *grip_across_name (const Grip *self);      /* translated, constant */
 /** The outline that a held node or handle belongs to, in `now`; NULL when it is gone. */
 const Outline *grip_outline     (const Grip *self, const Aeroplane *now);
 
@@ -40,9 +40,9 @@ Outline       *grip_lifted            (const Grip *self, Outline *takes, size_t 
 /** Whether the outline reaches no further across that line than it did when taken. */
 bool           grip_stays_on_its_half (const Grip *self, const Outline *outline);
 
-/** The rows that every kind ends with. Returns the count with it. */
+/** The rows that every kind ends with. Returns the count with it. The value in mm. */
 size_t grip_add_row    (GripRow rows[GRIP_ROWS], size_t count, const char *name, double mm, bool typed);
 /** The first row of a node or handle: how far across, not below its line. */
 size_t grip_add_off_centre (GripRow rows[GRIP_ROWS], size_t count, double mm);     /* mm to starboard */
 size_t grip_add_across (GripRow rows[GRIP_ROWS], const Grip *self, double mm);
-size_t grip_add_margin (GripRow rows[GRIP_ROWS], size_t count, const Figures *figures);
+size_t grip_add_margin (GripRow rows[GRIP_ROWS], size_t count, const Figures *figures);      /* the static margin as it is now, percent */

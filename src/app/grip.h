@@ -29,7 +29,7 @@ void  grip_free (Grip *self);                                    /* NULL is fine
 const Aeroplane *grip_start (const Grip *self);
 /** Where the thing stood, and where it stands in a later aeroplane. */
 Point      grip_place (const Grip *self);
-Point      grip_place_in (const Grip *self, const Aeroplane *now);
+Point      grip_place_in (const Grip *self, const Aeroplane *now);      /* on the sheet, mm */
 /** The aeroplane with the thing at that place. It keeps to its rail, the centre line and its own half unless `loose`. NULL when refused. */
 Aeroplane *grip_moved (const Grip *self, Point place, bool loose);
 /** The figures to stand beside the pointer, static margin last; figures are those of what is shown now. At most GRIP_ROWS. */
@@ -44,5 +44,5 @@ const char *grip_hint (const Grip *self);
 Box        grip_box   (const Grip *self, const Aeroplane *now);
 /** What of it does not attract itself while snapping: a piece's id (lent) and a node's index. */
 const char *grip_id   (const Grip *self);
-size_t     grip_index (const Grip *self);
-bool       grip_is_of_side (const Grip *self);
+size_t     grip_index (const Grip *self);      /* SNAP_WHOLE: all of the piece */
+bool       grip_is_of_side (const Grip *self);      /* whether it is of a body's outline from the side */

@@ -18,10 +18,10 @@ typedef struct {
 HingeSeat hinge_seat_at      (const Aeroplane *aeroplane, const Selection *selection, const TraceGround *ground, Point place, double reach);
 /** The fin at a place of the side view, x and z, mm. */
 HingeSeat hinge_seat_upright (const Aeroplane *aeroplane, Point place, double reach);
-void      hinge_seat_clear   (HingeSeat *self);
+void      hinge_seat_clear   (HingeSeat *self);      /* frees the id; again is fine */
 
 const Surface *hinge_seat_surface (const HingeSeat *self, const Aeroplane *aeroplane);     /* NULL when it is gone; lent */
 Point     hinge_seat_own     (const HingeSeat *self, Point place);
 /** The same of what is printed there: of a panel that was drawn flat. */
 Point     hinge_seat_printed (const HingeSeat *self, Point place);
-Point     hinge_seat_place   (const HingeSeat *self, Point own);
+Point     hinge_seat_place   (const HingeSeat *self, Point own);      /* from the surface's own back to the sheet's, mm */

@@ -12,9 +12,9 @@ G_DECLARE_FINAL_TYPE (TrammelLengthRow, trammel_length_row, TRAMMEL, LENGTH_ROW,
 
 /** Its bounds, mm, ends included, and what is said beyond them (marked for translation). */
 void        trammel_length_row_bound     (TrammelLengthRow *self, double least, double most, const char *beyond);
-/** Shows it in those units; bare numbers are then read in them. */
+/** Shows it in those units; bare numbers are then read in them. The value in mm. */
 void        trammel_length_row_set       (TrammelLengthRow *self, Units units, double mm);
-double      trammel_length_row_mm        (TrammelLengthRow *self);
+double      trammel_length_row_mm        (TrammelLengthRow *self);      /* the last length understood, mm */
 /** What is wrong with the text, a sentence for people; NULL when nothing is. Lent. */
 const char *trammel_length_row_complaint (TrammelLengthRow *self);
 

@@ -28,7 +28,7 @@ typedef struct {
 /** What the list says of these figures: REPORT_LIST_GROUPS, _MOMENTS, _MOVERS or _LEADS. A new one.
  *  memo    kept by who asks at each frame; NULL: none */
 ListRows *list_rows_new  (const Figures *figures, Units units, ReportList list, PlacesMemo *memo);
-void      list_rows_free (ListRows *self);
+void      list_rows_free (ListRows *self);      /* not NULL */
 /** By a column: names by the alphabet, figures by their size, what has none last. */
 void      list_rows_sort (ListRows *self, guint column, bool descending);
 /** For a spreadsheet: a line each row, headings with units first, tabs between; signs and blanks as a keyboard has them, and ways

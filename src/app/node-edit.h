@@ -14,7 +14,7 @@ Aeroplane *node_edit_joined   (const Aeroplane *aeroplane, const Selection *sele
 
 /** A place on an outline: what a click on a line leaves behind, so that a node can be put there. */
 typedef struct { char *id; bool side; size_t segment; double t; } OutlineSpot;
-void       outline_spot_clear (OutlineSpot *spot);
+void       outline_spot_clear (OutlineSpot *spot);      /* frees the id; again is fine */
 /** A node on the spot; it is node segment + 1 then, and the shape stays. */
 Aeroplane *node_edit_inserted (const Aeroplane *aeroplane, const OutlineSpot *spot);
 /** The spot's segment as line, curve or arc. */

@@ -21,9 +21,9 @@ typedef enum {
 /** Whether that number is asked for. */
 bool numbers_asks (NumbersThing thing, NumbersShape shape, Number number);
 /** The first number asked for that is too small to enclose anything: not above zero, or below it where zero will do (a tip's chord, one of
- *  an ellipse's semi-axes); NUMBER_AHEAD when both semi-axes are zero. NUMBER_COUNT when there is none. */
+ *  an ellipse's semi-axes); NUMBER_AHEAD when both semi-axes are zero. NUMBER_COUNT when there is none. Values in mm, an area in mm². */
 Number numbers_too_small (NumbersThing thing, NumbersShape shape, const double values[NUMBER_COUNT]);
-/** What is usual to begin with beside what is already drawn. */
+/** What is usual to begin with beside what is already drawn. In mm, an area in mm². */
 void numbers_usual (const Aeroplane *aeroplane, NumbersThing thing, double values[NUMBER_COUNT]);
-/** The piece; NULL when the numbers make no outline (a chord below zero, a crank beyond the tip). */
+/** The piece; NULL when the numbers make no outline (a chord below zero, a crank beyond the tip). A new one; in mm and mm². */
 Piece *numbers_piece (const Aeroplane *aeroplane, NumbersThing thing, NumbersShape shape, const double values[NUMBER_COUNT]);

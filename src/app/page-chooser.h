@@ -13,6 +13,7 @@ typedef struct {
   gpointer data;
 } PageChoice;
 
+/** Opens the window, modal to its parent; lent, it closes itself. The choice is copied. */
 GtkWidget *page_chooser_present (GtkWindow *parent, const PageChoice *choice);
 /** Closes it without an answer. */
 void       page_chooser_dismiss (GtkWidget *chooser);

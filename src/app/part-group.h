@@ -22,6 +22,7 @@ typedef enum {
   MIRROR_ON_CENTRE,     /* no selected part stands off the centre line */
   MIRROR_THERE          /* of all that do there is one of their class on the other side already */
 } MirrorLack;
+/** MIRROR_POSSIBLE where one at least can be copied. */
 MirrorLack part_group_mirror_lack (const Aeroplane *aeroplane, const Selection *selection);
 
 /** A copy of each selected part on the other side of the centre line, turned the other way, in the same group, with copies of its leads: to

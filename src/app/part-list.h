@@ -14,6 +14,6 @@ GtkWidget *part_list_new (TrammelSession *session, PartChosen chosen, gpointer d
 
 /** What a row that is dragged carries: a Part, counted. */
 #define TRAMMEL_TYPE_PART_PATTERN (trammel_part_pattern_get_type ())
-GType trammel_part_pattern_get_type (void);
+GType trammel_part_pattern_get_type (void);      /* a boxed type */
 
 G_END_DECLS

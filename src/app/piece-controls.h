@@ -13,7 +13,7 @@ GtkWidget *part_rail_control    (TrammelSession *session);
 GtkWidget *part_hatch_control   (TrammelSession *session);
 /** On which side of the body it opens. */
 GtkWidget *part_hatch_side_control (TrammelSession *session);
-GtkWidget *node_kind_control    (TrammelSession *session);
+GtkWidget *node_kind_control    (TrammelSession *session);      /* corner, smooth or symmetric: of the selected node */
 
 GtkWidget *control_kind_control (TrammelSession *session);         /* control-kind.c */
 

@@ -12,6 +12,6 @@ Selection  piece_edit_with_fittings (const Aeroplane *aeroplane, const Selection
 char      *piece_edit_removed_label (const Aeroplane *aeroplane, const Selection *selection);
 /** A rail through a part, 30 mm each way. */
 Aeroplane *piece_edit_rail_added   (const Aeroplane *aeroplane, const char *id);
-Aeroplane *piece_edit_rail_removed (const Aeroplane *aeroplane, const char *id);
+Aeroplane *piece_edit_rail_removed (const Aeroplane *aeroplane, const char *id);      /* the part without its rail; NULL where it has none */
 /** What a piece is called: a part's name or class, a surface's role, "Body". Lent or static, translated; never NULL. */
 const char *piece_edit_name        (const Aeroplane *aeroplane, const char *id);

@@ -11,7 +11,7 @@ char *plan_beside_name (TrammelSession *session, const char *path, const char *c
 /** The copies that saving an aeroplane asks for. Made in the main thread, carried out in any.
  *  old_path  of the document until now; NULL: not yet saved */
 typedef struct PlanBeside PlanBeside;
-PlanBeside *plan_beside_new  (TrammelPlanStore *store, const Aeroplane *aeroplane, const char *old_path);
+PlanBeside *plan_beside_new  (TrammelPlanStore *store, const Aeroplane *aeroplane, const char *old_path);      /* plan_beside_free() it */
 void        plan_beside_free (PlanBeside *self);                      /* NULL is fine */
 /** Makes what copies are missing beside the document at that path. Never replaces a file; what is no longer the plan's picture, by its
  *  checksum, is not left there. */

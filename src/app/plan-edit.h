@@ -15,14 +15,16 @@ double      plan_edit_px_per_mm (TrammelSheetCanvas *sheet, Point px);
 double      plan_edit_click_sigma (TrammelSheetCanvas *sheet, Point px);
 /** What of the picture is in the middle of the window, and how it lies; to be kept there when the plan lies otherwise afterwards. */
 typedef struct { Placing placing; Point px; } PlanSight;
-PlanSight   plan_sight_of     (TrammelSheetCanvas *sheet);
+PlanSight   plan_sight_of     (TrammelSheetCanvas *sheet);      /* not finite where the plan lies nowhere */
+/** Moves and zooms the sheet; does nothing when the plan lies as before. */
 void        plan_sight_keep   (TrammelSheetCanvas *sheet, const PlanSight *sight);
 
+/** Puts that plan in the place of the one in hand, one step, in sight as before; false, and nothing done, for NULL. */
 bool        plan_edit_do      (TrammelSheetCanvas *sheet, Plan *takes, const char *label);
 /** While a hand moves something; and what is offered until somebody accepts it. */
 bool        plan_edit_preview (TrammelSheetCanvas *sheet, Plan *takes);
-bool        plan_edit_propose (TrammelSheetCanvas *sheet, Plan *takes);
+bool        plan_edit_propose (TrammelSheetCanvas *sheet, Plan *takes);      /* offered; false for NULL */
 
 /** What an edit of such a mark is called, a step of the history: "Move Corner", "Remove View". Translated. */
 const char *plan_edit_moved_label   (PlanMarkKind kind);
-const char *plan_edit_removed_label (PlanMarkKind kind);
+const char *plan_edit_removed_label (PlanMarkKind kind);      /* constant */

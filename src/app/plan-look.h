@@ -19,6 +19,6 @@ typedef void (*PlanLookDone) (TrammelSheetCanvas *sheet, const PlanLooked *looke
 void plan_look_line  (TrammelSheetCanvas *sheet, Point a, Point b, PlanLookDone done, gpointer takes);
 /** The lines printed along a rectangle's sides; likewise. */
 void plan_look_sides (TrammelSheetCanvas *sheet, const KnownRectangle *clicked, PlanLookDone done, gpointer takes);
-bool plan_look_is_busy (TrammelSheetCanvas *sheet);
+bool plan_look_is_busy (TrammelSheetCanvas *sheet);      /* whether a look is under way */
 /** Nothing comes of what is being looked for. false: nothing is. */
 bool plan_look_stop  (TrammelSheetCanvas *sheet);

@@ -5,7 +5,7 @@
 
 /** The rectangle whose corners were clicked, offered, its sides as long as they measure now. */
 void plan_making_rectangle  (TrammelSheetCanvas *sheet, const Point corners[4]);
-bool plan_making_is_offered (TrammelSheetCanvas *sheet);
+bool plan_making_is_offered (TrammelSheetCanvas *sheet);      /* whether such a rectangle is shown that nobody has accepted yet */
 /** It is right: it stays, and with it the lines printed along its sides, which show how the lens bends. */
 void plan_making_accept     (TrammelSheetCanvas *sheet);
 /** A line level: the one printed near those two places, unless `loose`. */

@@ -10,8 +10,8 @@ typedef struct {
   MappingMisfit misfit;
 } PlanReckoned;
 
-/** Holds for that plan from now on. A plan that was never opened gets its size from its picture: width and height, px, or NAN. */
+/** Holds for that plan from now on. A plan that was never opened gets its size from its picture: width and height, pixels, or NAN. */
 void plan_reckon         (PlanReckoned *self, const Plan *plan, double width, double height);
 /** Where it lies by that view, NULL: upright; false when that cannot be said. */
 bool plan_reckoned_place (const PlanReckoned *self, const PlanView *view, Placing *placing);
-void plan_reckoned_clear (PlanReckoned *self);
+void plan_reckoned_clear (PlanReckoned *self);      /* gives back what it holds; again is fine */

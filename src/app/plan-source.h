@@ -23,4 +23,4 @@ int   plan_source_open    (const PlanSource *self);
 /** The plan that becomes of it, without a name and without marks: of a PDF that page; what is true to size is drawn at 300 dots to the
  *  inch. A file that is not kept within the document is named by `file`. */
 Plan *plan_source_plan    (const PlanSource *self, int page, const char *file);
-void  plan_source_clear   (PlanSource *self);
+void  plan_source_clear   (PlanSource *self);      /* frees what it holds; again is fine */

@@ -31,7 +31,7 @@ const InkLevels *trammel_plan_store_scanned  (TrammelPlanStore *self, int channe
 const DecodeFacts *trammel_plan_store_facts  (TrammelPlanStore *self);
 /** Why its picture is not there, or is not what it was: a whole sentence, translated; NULL: nothing is wrong. */
 const char      *trammel_plan_store_fault    (TrammelPlanStore *self);
-/** 0 to 1; NAN when nothing is being decoded. */
+/** A fraction, 0 to 1; NAN when nothing is being decoded. */
 double           trammel_plan_store_progress (TrammelPlanStore *self);
 /** Ends the decoding. */
 void             trammel_plan_store_stop     (TrammelPlanStore *self);

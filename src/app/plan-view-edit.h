@@ -9,5 +9,5 @@ void     plan_view_set   (TrammelSheetCanvas *sheet, PlanView wanted);
 void     plan_view_add    (TrammelSheetCanvas *sheet);
 /** Its place is clicked next, in the side view. */
 void     plan_view_place  (TrammelSheetCanvas *sheet);
-bool     plan_view_can_be_placed (TrammelSheetCanvas *sheet);
-void     plan_view_remove (TrammelSheetCanvas *sheet);
+bool     plan_view_can_be_placed (TrammelSheetCanvas *sheet);      /* whether there is a side view to place the view in hand by */
+void     plan_view_remove (TrammelSheetCanvas *sheet);      /* takes out the view in hand, one step; nothing without one */

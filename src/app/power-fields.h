@@ -6,4 +6,4 @@
 FieldList  part_power_fields (TrammelSession *session);
 /** What drives the aeroplane, and below it in words; none without a thrust. */
 FieldList  power_fields      (TrammelSession *session);
-GtkWidget *power_control     (TrammelSession *session);
+GtkWidget *power_control     (TrammelSession *session);      /* in words */

@@ -27,7 +27,7 @@ void  pull_cancel (Pull *self);
 void  pull_type (Pull *self, const char *text);
 /** Ends it because the hand went elsewhere: what was typed counts where it is understood. */
 void  pull_accept (Pull *self);
-bool  pull_is_typing (const Pull *self);
+bool  pull_is_typing (const Pull *self);      /* whether a value is being typed */
 /** Whether it happens in the side view, where places are x and z. */
 bool  pull_is_of_side (const Pull *self);
 /** Where the thing is now, mm. */

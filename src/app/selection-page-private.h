@@ -20,10 +20,10 @@ GtkWidget *selection_page_add_group (TrammelSelectionPage *self, const char *hea
 void selection_page_add_rows    (TrammelSelectionPage *self, GtkWidget *group, FieldList list);
 /** A row with a label, whose control looks after itself; or one that is as wide as the group. */
 void selection_page_add_control (TrammelSelectionPage *self, GtkWidget *group, const char *label, GtkWidget *control);
-void selection_page_add_wide    (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control);
+void selection_page_add_wide    (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control);      /* without a label */
 
 /** A row for each balance mark, with buttons that add one and take one out; nothing without a wing. */
 void selection_page_build_marks (TrammelSelectionPage *self);
 /** The rows of a part, of a lead. */
 void selection_page_build_part (TrammelSelectionPage *self, const Part *part);
-void selection_page_build_lead (TrammelSelectionPage *self, const Lead *lead);
+void selection_page_build_lead (TrammelSelectionPage *self, const Lead *lead);      /* its ends, legs, slack, and the place on it that is selected */

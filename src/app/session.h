@@ -19,26 +19,26 @@ G_DECLARE_FINAL_TYPE (TrammelSession, trammel_session, TRAMMEL, SESSION, GObject
  *    "offer-changed"      what is offered beside what is there, and whether parts are being arranged
  *  The settings' own "changed" says that units or view flags changed. */
 TrammelSession  *trammel_session_new (TrammelSettings *settings);
-TrammelSettings *trammel_session_settings  (TrammelSession *self);
-Units            trammel_session_units     (TrammelSession *self);
+TrammelSettings *trammel_session_settings  (TrammelSession *self);      /* lent */
+Units            trammel_session_units     (TrammelSession *self);      /* those of the settings */
 
 /* What is shown. Lent, until the next "changed". */
 const Aeroplane *trammel_session_aeroplane (TrammelSession *self);
 /** The same without the drag that is under way. */
 const Aeroplane *trammel_session_settled   (TrammelSession *self);
-const Figures   *trammel_session_figures   (TrammelSession *self);
-const Advice    *trammel_session_advice    (TrammelSession *self);
+const Figures   *trammel_session_figures   (TrammelSession *self);      /* reckoned when first asked for */
+const Advice    *trammel_session_advice    (TrammelSession *self);      /* likewise */
 
 /* Changing it. `takes` may be NULL (a change that was refused): nothing happens then. Labels are translated: "Move Node". */
 void     trammel_session_do       (TrammelSession *self, Aeroplane *takes, const char *label);
-void     trammel_session_preview  (TrammelSession *self, Aeroplane *takes);
+void     trammel_session_preview  (TrammelSession *self, Aeroplane *takes);      /* shows it in place of the present one, no step yet: a drag */
 /** The same for what is only offered: it is no unsaved work until it is settled. */
 void     trammel_session_propose  (TrammelSession *self, Aeroplane *takes);
-void     trammel_session_settle   (TrammelSession *self, const char *label);
-void     trammel_session_abandon  (TrammelSession *self);
-bool     trammel_session_is_previewing (TrammelSession *self);
-void     trammel_session_undo     (TrammelSession *self);
-void     trammel_session_redo     (TrammelSession *self);
+void     trammel_session_settle   (TrammelSession *self, const char *label);      /* makes one step of what was previewed or offered last */
+void     trammel_session_abandon  (TrammelSession *self);      /* back to what was before the preview */
+bool     trammel_session_is_previewing (TrammelSession *self);      /* also while something is offered */
+void     trammel_session_undo     (TrammelSession *self);      /* nothing where there is no step */
+void     trammel_session_redo     (TrammelSession *self);      /* nothing where there is no step */
 const char *trammel_session_undo_label (TrammelSession *self);     /* NULL when there is nothing */
 const char *trammel_session_redo_label (TrammelSession *self);
 
@@ -48,15 +48,15 @@ const Figures   *trammel_session_offered (TrammelSession *self);                
 
 /** While parts are arranged the sheet shows where they may be, and the status line says what to do. "offer-changed" tells of it. */
 void             trammel_session_set_arranging (TrammelSession *self, bool arranging);
-bool             trammel_session_is_arranging  (TrammelSession *self);
+bool             trammel_session_is_arranging  (TrammelSession *self);      /* whether they are */
 
 /* What is selected. */
 const Selection *trammel_session_selection     (TrammelSession *self);
-void             trammel_session_select        (TrammelSession *self, Selection takes);
+void             trammel_session_select        (TrammelSession *self, Selection takes);      /* takes it; "selection-changed" unless it is the same */
 /** The one selected piece of that kind, or NULL. */
 const Surface   *trammel_session_selected_surface (TrammelSession *self);
-const Body      *trammel_session_selected_body    (TrammelSession *self);
-const Part      *trammel_session_selected_part    (TrammelSession *self);
+const Body      *trammel_session_selected_body    (TrammelSession *self);      /* lent */
+const Part      *trammel_session_selected_part    (TrammelSession *self);      /* lent */
 
 /* The file. */
 const char *trammel_session_path     (TrammelSession *self);       /* NULL: not yet saved */

@@ -11,16 +11,16 @@ G_DECLARE_FINAL_TYPE (TrammelSettings, trammel_settings, TRAMMEL, SETTINGS, GObj
  *  application, handed to whoever needs it. Emits "changed" after each. Units follow the locale's measurement until chosen. */
 TrammelSettings *trammel_settings_new (void);
 
-Units trammel_settings_units       (TrammelSettings *self);
-void  trammel_settings_set_units   (TrammelSettings *self, Units units);
+Units trammel_settings_units       (TrammelSettings *self);      /* as chosen; before that inches and ounces where the locale measures so */
+void  trammel_settings_set_units   (TrammelSettings *self, Units units);      /* kept from now on */
 
 typedef enum { SHOW_GRID, SHOW_NAMES, SHOW_FIGURES, SHOW_SIDE_VIEW, SHOW_PANEL, SNAPPING, ENLARGED_VIEW, CAUTIONS_READ, SETTINGS_FLAG_COUNT } SettingsFlag;
-bool  trammel_settings_flag        (TrammelSettings *self, SettingsFlag flag);
-void  trammel_settings_set_flag    (TrammelSettings *self, SettingsFlag flag, bool on);
+bool  trammel_settings_flag        (TrammelSettings *self, SettingsFlag flag);      /* as set, else as it is at first */
+void  trammel_settings_set_flag    (TrammelSettings *self, SettingsFlag flag, bool on);      /* kept from now on */
 
 /** How long the printer at hand draws 100 mm along the short and the long side of its paper, mm; 90 to 110, 100 until it was measured. */
 typedef struct { double short_side, long_side; } PrinterReading;
-PrinterReading trammel_settings_printer_reading     (TrammelSettings *self);
+PrinterReading trammel_settings_printer_reading     (TrammelSettings *self);      /* in mm */
 /** Kept like a choice, but told to nobody. */
 void           trammel_settings_set_printer_reading (TrammelSettings *self, PrinterReading reading);
 

@@ -58,13 +58,14 @@ struct _TrammelSheetCanvas {
 /* sheet-cursor.c: the key cursor of tools that draw */
 void      sheet_cursor_move  (TrammelSheetCanvas *self, Point steps);   /* it begins where the pointer was, and stays in view */
 void      sheet_cursor_hover (TrammelSheetCanvas *self);
-ToolEvent sheet_cursor_event (TrammelSheetCanvas *self);
+ToolEvent sheet_cursor_event (TrammelSheetCanvas *self);      /* as if the pointer stood where the key cursor does */
 void      sheet_cursor_follow_print (TrammelSheetCanvas *self);         /* when the plan may lie elsewhere */
 
 /* sheet-sight.c */
 /** All of the plan's picture, mm; false where there is none. */
 bool sheet_sight_picture    (TrammelSheetCanvas *self, Box *box);
-/** After a strip above has taken that many px from the sheet: what is worked on, where it was in sight, comes from under it. */
+/** After a strip above has taken that many pixels from the sheet: what is worked on, where it was in sight, comes from under it.
+ *  0 and less: nothing is done. */
 void sheet_sight_keep_clear (TrammelSheetCanvas *self, double covered);
 
 void sheet_canvas_add_pointer  (TrammelSheetCanvas *self);      /* sheet-pointer.c */
@@ -86,5 +87,5 @@ bool sheet_canvas_shows_print  (TrammelSheetCanvas *self);
 void sheet_canvas_resized      (TrammelSheetCanvas *self, int width, int height);
 void sheet_canvas_plan_changed (TrammelSheetCanvas *self);      /* its picture came, or lies elsewhere */
 void sheet_canvas_emit_view    (TrammelSheetCanvas *self);
-void sheet_canvas_emit_pointer (TrammelSheetCanvas *self);
+void sheet_canvas_emit_pointer (TrammelSheetCanvas *self);      /* says where the pointer is */
 void sheet_canvas_menu_by_key  (TrammelSheetCanvas *self);      /* for what is selected, at its place */

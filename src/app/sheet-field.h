@@ -12,13 +12,13 @@ G_DECLARE_FINAL_TYPE (TrammelSheetField, trammel_sheet_field, TRAMMEL, SHEET_FIE
 GtkWidget *trammel_sheet_field_new (void);
 /** Opens it with that value, over `place` (px of `over`). `name` is what a screen reader calls it. */
 void trammel_sheet_field_open  (TrammelSheetField *self, GtkWidget *over, const GdkRectangle *place, const char *name);
-void trammel_sheet_field_set   (TrammelSheetField *self, Units units, double mm);
+void trammel_sheet_field_set   (TrammelSheetField *self, Units units, double mm);      /* a length, mm; not finite: empty */
 /** Who is asked what is "entered" from now on: nobody else any more. `takes` goes by `destroy`, which may be NULL. */
 void trammel_sheet_field_serve (TrammelSheetField *self, GCallback entered, gpointer takes, GClosureNotify destroy);
 /** Within "entered": the sentence that will stand below. */
 void trammel_sheet_field_refuse (TrammelSheetField *self, const char *sentence);
-void trammel_sheet_field_close (TrammelSheetField *self);
-bool trammel_sheet_field_is_open (TrammelSheetField *self);
+void trammel_sheet_field_close (TrammelSheetField *self);      /* what was typed does not count */
+bool trammel_sheet_field_is_open (TrammelSheetField *self);      /* until it is closed */
 /** Where it goes in its parent. */
 void trammel_sheet_field_position (TrammelSheetField *self, GtkWidget *parent, GdkRectangle *place);
 

@@ -8,9 +8,9 @@ G_DECLARE_FINAL_TYPE (TrammelSteadyWords, trammel_steady_words, TRAMMEL, STEADY_
 
 enum { STEADY_WORDS_MOST = 2 };
 
-/** `count` words, 1 to STEADY_WORDS_MOST, empty at first; where there is room to spare they stand at `align` of it, 0 to 1. Dim ones have
+/** `count` words, 1 to STEADY_WORDS_MOST, empty at first; where there is room to spare they stand at `align` of it, a fraction. Dim ones have
  *  the style of what is said beside the matter. */
 GtkWidget  *trammel_steady_words_new (int count, double align, bool dim);
-void        trammel_steady_words_set (TrammelSteadyWords *self, int which, const char *text);
+void        trammel_steady_words_set (TrammelSteadyWords *self, int which, const char *text);      /* the word of that number, from 0; copied */
 /** px that it keeps for itself, now or as soon as it is shown. */
 int         trammel_steady_words_width (TrammelSteadyWords *self);

@@ -17,9 +17,9 @@ typedef struct { const char *label, *action; } StripButton;
 
 /** Shows the sentence with its buttons, the suggested one first. */
 void trammel_strip_show (TrammelStrip *self, const char *sentence, StripButton first, StripButton second);
-/** A bar under what is said now, 0 to 1; NAN takes it away, as the next sentence does. */
+/** A bar under what is said now, the fraction done; NAN takes it away, as the next sentence does. */
 void trammel_strip_set_progress (TrammelStrip *self, double done);
-void trammel_strip_hide (TrammelStrip *self);
+void trammel_strip_hide (TrammelStrip *self);      /* slides it away */
 /** What it says now; NULL when it is hidden. */
 const char *trammel_strip_sentence (TrammelStrip *self);
 

@@ -17,7 +17,7 @@ Aeroplane *structure_line_changed (TrammelSession *session, const StructureItem 
 
 /** How a line is reckoned, and so which rows it has. */
 typedef enum { LINE_SOLID, LINE_COVERING, LINE_PIECES, LINE_GLUE } LineKind;
-LineKind  structure_line_kind   (const StructureItem *item);
+LineKind  structure_line_kind   (const StructureItem *item);      /* by what is given of it */
 /** Its rows; of width and length only what an area or length traced does not tell. */
 FieldList structure_line_fields (const StructureItem *item);
 

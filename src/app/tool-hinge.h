@@ -38,4 +38,4 @@ const Surface *hinge_tool_surface (HingeTool *self);      /* NULL: none */
 
 /* tool-hinge-show.c: what is seen of it */
 void hinge_tool_show (HingeTool *self);
-void hinge_tool_hide (HingeTool *self);
+void hinge_tool_hide (HingeTool *self);      /* its line, plate and guides; fine while the window goes */

@@ -36,15 +36,15 @@ bool        plan_tool_view (PlanTool *self, size_t *index);
 /* tool-plan-marks.c: marks that are there */
 void plan_tool_hold_mark  (PlanTool *self, const ToolEvent *from);      /* takes hold of the one pressed */
 void plan_tool_drag_mark  (PlanTool *self, const ToolEvent *event);
-void plan_tool_drop_mark  (PlanTool *self);
-void plan_tool_drag_view  (PlanTool *self, double dx);
-bool plan_tool_walk       (PlanTool *self, bool back);
-bool plan_tool_nudge      (PlanTool *self, guint keyval, GdkModifierType state);
-void plan_tool_end_nudge  (PlanTool *self, bool keep);
-bool plan_tool_remove     (PlanTool *self);
+void plan_tool_drop_mark  (PlanTool *self);      /* one step, or offered again; nothing unless it was dragged */
+void plan_tool_drag_view  (PlanTool *self, double dx);      /* the view in hand, mm aft of where it stood */
+bool plan_tool_walk       (PlanTool *self, bool back);      /* chooses the next mark, or none after the last; false when there are none */
+bool plan_tool_nudge      (PlanTool *self, guint keyval, GdkModifierType state);      /* arrows move the chosen mark; whether the key was for that */
+void plan_tool_end_nudge  (PlanTool *self, bool keep);      /* one step of all nudges since, or none of them */
+bool plan_tool_remove     (PlanTool *self);      /* takes out the chosen mark, one step; false without one */
 /** Opens the field of what is chosen, or of the figure at `screen` (px; NULL: nowhere). */
 bool plan_tool_open_field (PlanTool *self, const Point *screen);
-void plan_tool_ask_width  (PlanTool *self);
+void plan_tool_ask_width  (PlanTool *self);      /* opens the field of an offered rectangle's width */
 
 /* tool-plan-words.c */
 const char *plan_tool_sentence (PlanTool *self);          /* what to do now; translated */

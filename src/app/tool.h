@@ -47,7 +47,7 @@ struct Tool {
 
 /** Makes the tool of that word; select's when unknown. */
 Tool *tool_new  (const char *word, TrammelSheetCanvas *sheet);
-void  tool_free (Tool *self);
+void  tool_free (Tool *self);      /* NULL is fine */
 /** All tools, in the order of their column; the last is NULL. */
 const ToolKind *const *tool_kinds (void);
 const ToolKind *tool_kind_find   (const char *word);      /* NULL when unknown */

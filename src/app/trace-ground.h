@@ -15,7 +15,7 @@ typedef struct {
 
 /** NULL while there is no line to be seen: no plan, no picture yet, no view, or a plan that is hidden. */
 TraceGround *trace_ground_new   (TrammelPlanStore *store);
-TraceGround *trace_ground_ref   (TraceGround *self);
+TraceGround *trace_ground_ref   (TraceGround *self);      /* one reference more, the caller's; not NULL */
 void         trace_ground_unref (TraceGround *self);      /* NULL is fine */
 
 /** Whether what is traced is one half of what stands on both sides. */

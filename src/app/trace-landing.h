@@ -9,7 +9,7 @@ const Piece *trace_landing_piece (const Aeroplane *aeroplane, const TraceGround 
 /** The outline of the surface or body of that id which a view that shows so much tells, and the click that it passes; NULL: there is no
  *  such piece, or no outline yet. */
 const Outline     *trace_landing_outline (const Aeroplane *aeroplane, const char *id, ViewShows shows);
-const PassedClick *trace_landing_passed  (const Aeroplane *aeroplane, const char *id, ViewShows shows);
+const PassedClick *trace_landing_passed  (const Aeroplane *aeroplane, const char *id, ViewShows shows);      /* lent */
 /** Whether an outline stands there already that would be lost by another one: one that was traced in that view, or any of the body. */
 bool         trace_landing_is_taken (const Aeroplane *aeroplane, const TraceGround *ground);
 /** What lands, in the view's own axes, mm: an outline, lent, and the click that it passes by far. */

@@ -10,6 +10,7 @@
 /** Asks for one stretch. mapping is the ground's own; the request is copied. `done` gets NULL when there is no line to be had; the stretch
  *  is lent. */
 typedef void (*StretchDone) (const Stretch *stretch, gpointer data);
+/** Holds on to the ground until it has answered. */
 void stretch_ask (TraceGround *ground, const StretchRequest *request, StretchDone done, gpointer data);
 
 /** A whole outline to be traced. A value with arrays of its own, counted references: it is kept so that it can be traced again. */
@@ -26,9 +27,9 @@ typedef struct {
   double side;               /* 1, or -1: traced on the other side of the axis than the view is placed by */
 } TraceOrder;
 /** Both arrays are copied; takes nothing. What follows from the places is filled in: where its ends go, unless it was left `open`, and on
- *  which side it lies. */
+ *  which side it lies. Clicks and click_sigma in pixels of the file. */
 TraceOrder *trace_order_new   (TraceGround *ground, const Point clicks[], const bool drawn[], size_t count, double click_sigma, bool open);
-TraceOrder *trace_order_ref   (TraceOrder *self);
+TraceOrder *trace_order_ref   (TraceOrder *self);      /* one reference more, the caller's; not NULL */
 void        trace_order_unref (TraceOrder *self);        /* NULL is fine */
 
 /** What came of it: in the view's own axes, mm. */
@@ -44,5 +45,5 @@ typedef struct {
 /** The share of an outline along which there may be no line before that is worth a word. */
 #define TRACE_GAPS 0.15
 typedef void (*TraceDone) (const TraceResult *result, gpointer data);
-/** Traces; `other` is the other half, NULL without. Cancelled, the status is CORE_CANCELLED. */
+/** Traces; `other` is the other half, NULL without. Cancelled, the status is CORE_CANCELLED. The tolerance in mm. */
 void trace_ask (TraceOrder *order, const Outline *other, double tolerance, GCancellable *cancellable, TraceDone done, gpointer data);

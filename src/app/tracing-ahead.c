@@ -16,7 +16,7 @@ tracing_near (Tracing *self)
 }
 
 double
-tracing_click_sigma (Tracing *self, Point px)
+tracing_click_sigma (const Tracing *self, Point px)
 {
   const double scale = trace_ground_scale (self->ground, px);
 

@@ -47,7 +47,7 @@ struct Tracing {
 /* tracing.c */
 TraceClick *tracing_last (Tracing *self);              /* NULL without */
 TraceClick *tracing_click_at (Tracing *self, guint i);
-TraceClick *tracing_add (Tracing *self, Point px, bool drawn, bool via);
+TraceClick *tracing_add (Tracing *self, Point px, bool drawn, bool via);      /* behind the others; px of the file; lent, until the next is added */
 void tracing_forget       (Tracing *self);             /* every click in hand */
 /* tracing-ending.c */
 void tracing_end          (Tracing *self, bool open);
@@ -59,7 +59,7 @@ void tracing_propose      (Tracing *self);             /* for the aim, latest wi
 bool tracing_has_proposal (Tracing *self);             /* for where the pointer is now, or about */
 void tracing_find         (Tracing *self, guint to);   /* the stretch that arrives at an accepted click, by the clicks on both its sides */
 void tracing_drop_proposal (Tracing *self);
-double   tracing_click_sigma (Tracing *self, Point px);      /* the file's px that a click is off, there */
+double   tracing_click_sigma (const Tracing *self, Point px);      /* pixels of the file that a click is off there, >= 2 */
 double   tracing_root (Tracing *self);                       /* mm off the axis: where a click ends it; 0: on the axis */
 double   tracing_near (Tracing *self);                       /* mm: so near a root or the first click it is meant */
 bool     tracing_has_picture (Tracing *self, Point px);

@@ -63,10 +63,10 @@ struct _TrammelWindow {
 /* window.c */
 /** Whether it was closed; what arrives from another thread may come after that. */
 bool window_is_gone            (const TrammelWindow *self);
-void window_dismiss_start_page (TrammelWindow *self);
+void window_dismiss_start_page (TrammelWindow *self);      /* it does not come again in this window */
 /* window-actions.c: undo, redo, ways to start, dialogs; which of them can be done now */
 void window_actions_begin      (TrammelWindow *self);
-void window_actions_refresh    (TrammelWindow *self);
+void window_actions_refresh    (TrammelWindow *self);      /* enables what can be done now, and names what undo and redo would do */
 /** Makes one action of the window possible or not. */
 void window_enable             (TrammelWindow *self, const char *action, bool possible);
 /* window-keys.c: keys that a field with the keyboard takes for itself first */
@@ -89,18 +89,18 @@ void window_clipboard_begin    (TrammelWindow *self);
 void window_lists_begin        (TrammelWindow *self);
 /* window-plans.c: plans on their way in, and what is wrong with the one in hand */
 void window_plans_begin        (TrammelWindow *self);
-void window_plans_end          (TrammelWindow *self);
-void window_paste_plan         (TrammelWindow *self, GdkTexture *texture);
+void window_plans_end          (TrammelWindow *self);      /* forgets plans that are still on their way */
+void window_paste_plan         (TrammelWindow *self, GdkTexture *texture);      /* a picture from the clipboard as a plan */
 /* window-brought.c: outlines drawn elsewhere */
 void window_brought_begin      (TrammelWindow *self);
 /** Offers what a clipboard's table or drawing holds; a word where it is none. */
 void window_bring_text         (TrammelWindow *self, GBytes *text);
 /* window-taking.c: which way in a file takes */
 void window_taking_begin       (TrammelWindow *self);
-void window_taking_end         (TrammelWindow *self);
+void window_taking_end         (TrammelWindow *self);      /* frees what waits */
 /* window-files.c */
 void window_files_begin        (TrammelWindow *self);
-void window_save               (TrammelWindow *self);
+void window_save               (TrammelWindow *self);      /* to its file; asks for one where it has none */
 /** Opens files (of GFile) that were dropped or pasted here: plans beneath this sheet, documents as ever. False when there are none. */
 bool window_take_files         (TrammelWindow *self, GSList *list);
 /** Holds that document from now on, as read from the file with that stamp. */

@@ -11,7 +11,7 @@ G_DECLARE_FINAL_TYPE (TrammelWindow, trammel_window, TRAMMEL, WINDOW, AdwApplica
 /** One document's window: header bar, strips, sheet and panel. Everything it does is an action of group "win", so that keys, menus,
  *  buttons and tests reach it alike. */
 TrammelWindow  *trammel_window_new (GtkApplication *application, TrammelSettings *settings);
-TrammelSession *trammel_window_session (TrammelWindow *self);
+TrammelSession *trammel_window_session (TrammelWindow *self);      /* lent */
 /** The page of the help about what is being done: that of the tool in hand; over a plan, of tracing. NULL: none in particular. */
 const char     *trammel_window_help_page (TrammelWindow *self);
 

@@ -15,7 +15,7 @@ enum { INK_LEVELS_MOST = 16 };
 InkLevels *ink_levels_new   (Ink *takes);
 /** The same by the mean alone: for what is brightness rather than ink. */
 InkLevels *ink_levels_new_even (Ink *takes);
-InkLevels *ink_levels_ref   (const InkLevels *self);      /* one reference more, the caller's. Not NULL */
+InkLevels *ink_levels_ref   (const InkLevels *self);      /* one reference more, the caller's; not NULL */
 void       ink_levels_unref (InkLevels *self);                   /* NULL is fine */
 const Ink *ink_levels_ink   (const InkLevels *self);             /* lent */
 

@@ -28,7 +28,7 @@ CoreStatus ink_new (const Raster *raster, InkGoesOn goes_on, void *data, Ink **m
  *  channel  0 to 2: red, green, blue; of a grey picture each is the same
  *  returns  one reference, the caller's; NULL without memory */
 Ink *ink_of_channel (const Raster *raster, int channel);
-Ink *ink_ref   (const Ink *self);      /* one reference more, the caller's. Not NULL */
+Ink *ink_ref   (const Ink *self);      /* one reference more, the caller's; not NULL */
 void ink_unref (Ink *self);                                /* NULL is fine */
 
 int  ink_width   (const Ink *self);                        /* in its own pixels */
