@@ -25,6 +25,11 @@ typedef struct {
 /** Between its lid and the hole, on each side: what paint and covering take, and room to lift it out. m. Common practice, no source. */
 #define HATCH_PLAY 0.0005
 
+/** What has to be left within the body's sides beside the hole, on each side: a rim to glue, on which the lid lies. m. Common practice, no source. */
+#define HATCH_LAND 0.003
+/** How much wider than a pack the hole must be for it to go through at all. m. Common practice, no source. */
+#define HATCH_PASS 0.001
+
 /** The opening over all packs. Floor: from the foremost place of a pack's forward end to the aftmost of its after end, spreads counted; the
  *  opening is that, with the leads' bend and a hand.
  *  hatch  set on success; CORE_OUT_OF_RANGE without a pack, or when a number is not finite, a band reversed, a size or a spread below 0 */

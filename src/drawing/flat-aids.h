@@ -8,7 +8,7 @@
  *  the formers beneath it. */
 FlatPiece *flat_lid_of (const Figures *figures, Units units);
 /** The frame that goes behind the edges of that hatch's hole in the body: the hole itself, as FLAT_OPENING, in a rim of 6 mm; beside the hole less
- *  where the body has no room for it, 3 mm at least. Places as the lid's. */
+ *  where the body has no room for it. Places as the lid's. */
 FlatPiece *flat_hatch_frame_of (const Figures *figures, Units units);
 /** The floor along which the battery can go: its rails, and half its length beyond both ends, as wide as it is. Places as the hatch's. */
 FlatPiece *flat_floor_of (const Figures *figures, Units units);

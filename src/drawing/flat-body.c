@@ -6,6 +6,7 @@
 #include "drawing/flat-half.h"
 #include "drawing/outline-path.h"
 #include "drawing/wall-sheet-pen.h"
+#include "figures/hatch-shape.h"
 #include "figures/report-hatch.h"
 
 static const double overhang = 6;            /* of the centre line past both ends, mm */
@@ -103,10 +104,14 @@ add_room_words (FlatPiece *piece, FlatPurpose purpose, double x, double y, const
 static void
 add_hatch_from_above (FlatPiece *piece, const HatchFigures *hatch)
 {
-  const double y = -hatch->part->y, half = hatch->width_mm / 2, floor_half = part_extent (hatch->part).y / 2;
+  const double y = -hatch->part->y, floor_half = part_extent (hatch->part).y / 2;
+  HatchStation stations[HATCH_HOLE_STATIONS];
+  Point corners[2 * HATCH_HOLE_STATIONS];
+  const size_t count = hatch_hole (hatch, 0, stations);
 
-  flat_piece_add_box (piece, FLAT_OPENING, (Box) { { hatch->from_mm, y - half }, { hatch->to_mm, y + half } });
-  add_room_words (piece, FLAT_OPENING, hatch->from_mm, y - half + inset + caps_small, _("hatch"));
+  hatch_corners (stations, count, y, corners);
+  flat_piece_add_polygon (piece, FLAT_OPENING, corners, 2 * count);
+  add_room_words (piece, FLAT_OPENING, hatch->from_mm, y - hatch->from_width_mm / 2 + inset + caps_small, _("hatch"));
   if (!(floor_half > 0 && isfinite (hatch->floor_from_mm + hatch->floor_to_mm)))
     return;
   flat_piece_add_box (piece, FLAT_ROOM, (Box) { { hatch->floor_from_mm, y - floor_half }, { hatch->floor_to_mm, y + floor_half } });

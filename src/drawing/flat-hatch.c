@@ -4,13 +4,13 @@
 #include <math.h>
 #include "document/part-box.h"
 #include "drawing/wall-sheet-pen.h"
+#include "figures/hatch-shape.h"
 #include "figures/names.h"
 #include "figures/report-hatch.h"
 
 static const double overhang = 3;            /* of the centre line past both ends, mm */
 static const double inset = 1.5, line = 3.5; /* of words from an edge; from one line of words to the next */
-static const double rim = 6, least_rim = 3;  /* of the frame round the hole, mm: what glue and a lid's seat want, what still holds together while
-                                                it is cut; common practice, no source */
+static const double rim = 6;                 /* of the frame round the hole, mm: what glue and a lid's seat want; common practice, no source */
 
 /* Where a former's name stands: on its line, or beneath where words of the front edge end, however long they are. */
 static double
@@ -21,9 +21,9 @@ name_foot (double former, double words_end)
   return former - clear - caps_small > words_end ? former - clear : fmax (former + clear, words_end) + caps_small;
 }
 
-/* The named formers that it spans, their names at the right edge. */
+/* The named formers that it spans, their names at the right edge. A hatch, where the box is one's, may be narrower there. */
 static void
-add_formers (FlatPiece *piece, const Aeroplane *aeroplane, Box box, double words_end)
+add_formers (FlatPiece *piece, const Aeroplane *aeroplane, const HatchFigures *hatch, Box box, double words_end)
 {
   for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
     for (size_t i = 0; i < aeroplane_body (aeroplane, b)->former_count; i++)
@@ -32,9 +32,10 @@ add_formers (FlatPiece *piece, const Aeroplane *aeroplane, Box box, double words
 
         if (!(former->place > box.min.y && former->place < box.max.y))
           continue;
-        flat_piece_add_straight (piece, FLAT_STATION, (Point) { box.min.x, former->place }, (Point) { box.max.x, former->place });
+        const double less = hatch ? (hatch->width_mm - hatch_width_at (hatch, former->place)) / 2 : 0, left = box.min.x + less, right = box.max.x - less;
+        flat_piece_add_straight (piece, FLAT_STATION, (Point) { left, former->place }, (Point) { right, former->place });
         if (former->name)
-          flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { box.max.x - inset, name_foot (former->place, words_end) },
+          flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { right - inset, name_foot (former->place, words_end) },
                                                     .caps = caps_small, .across = 1 });
       }
 }
@@ -76,88 +77,95 @@ add_side (FlatPiece *piece, const Aeroplane *aeroplane, Point at)
     flat_piece_add_words (piece, FLAT_CUT, caps_small, at, side == HATCH_ON_TOP ? _("opens on the top") : _("opens on the bottom"));
 }
 
+/* Sentences on where it is, on how it narrows, and on what keeps it from being built so. */
+static char *
+hatch_where_text (const Figures *figures, Units units)
+{
+  g_autofree char *place = hatch_place_text (figures), *through = hatch_through_text (figures, units);
+
+  return g_strjoin (" ", place, through, NULL);
+}
+
 static bool
 hatch_is_known (const HatchFigures *hatch)
 {
   return hatch->part && isfinite (hatch->from_mm + hatch->to_mm + hatch->width_mm + hatch->part->y);
 }
 
-static Box
-hole_of (const HatchFigures *hatch)
+/* Beside the centre line to starboard, and down the sheet as aft. */
+static void
+add_stations (FlatPiece *piece, FlatPurpose purpose, const HatchFigures *hatch, const HatchStation stations[], size_t count)
 {
-  return (Box) { { hatch->part->y - hatch->width_mm / 2, hatch->from_mm }, { hatch->part->y + hatch->width_mm / 2, hatch->to_mm } };
+  Point corners[2 * HATCH_FRAME_STATIONS];
+
+  hatch_corners (stations, count, hatch->part->y, corners);
+  for (size_t i = 0; i < 2 * count; i++)
+    corners[i] = (Point) { corners[i].y, corners[i].x };
+  flat_piece_add_polygon (piece, purpose, corners, 2 * count);
 }
 
-/* Smaller or larger by so much on both sides, mm. */
+/* Of the hole, smaller by so much on all sides, mm. */
 static Box
-widened (Box box, double across, double along)
+hole_of (const HatchFigures *hatch, double less)
 {
-  return (Box) { { box.min.x - across, box.min.y - along }, { box.max.x + across, box.max.y + along } };
+  const double half = hatch->width_mm / 2 - less, y = hatch->part->y;
+
+  return (Box) { { y - half, hatch->from_mm + less }, { y + half, hatch->to_mm - less } };
+}
+
+/* Words at an edge begin within it, which may be narrower than the middle. */
+static double
+words_from (const HatchFigures *hatch, double edge_width)
+{
+  return hatch->part->y - edge_width / 2 + inset;
 }
 
 FlatPiece *
 flat_lid_of (const Figures *figures, Units units)
 {
   const HatchFigures *hatch = &figures->hatch;
+  HatchStation stations[HATCH_HOLE_STATIONS];
 
   if (!hatch_is_known (hatch))
     return NULL;
-  const Box box = widened (hole_of (hatch), -hatch->play_mm, -hatch->play_mm);
+  const Box box = hole_of (hatch, hatch->play_mm);
+  const double ahead = words_from (hatch, hatch->from_width_mm), behind = words_from (hatch, hatch->to_width_mm);
   g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
-  g_autofree char *less = paper_length (units, 2 * hatch->play_mm), *place = hatch_place_text (figures);
+  g_autofree char *less = paper_length (units, 2 * hatch->play_mm), *where = hatch_where_text (figures, units);
   /* Translators: three lengths, and sentences on where the hatch is */
-  g_autofree char *remark = g_strdup_printf (_("To be cut from sheet, %s long and %s wide: %s less both ways than its hole, as play. %s"), length, width, less, place);
+  g_autofree char *remark = g_strdup_printf (_("To be cut from sheet, %s long and %s wide: %s less both ways than its hole, as play. %s"), length, width, less, where);
   FlatPiece *piece = flat_piece_new (_("Hatch lid"), remark);
-  flat_piece_add_box (piece, FLAT_CUT, box);
+  add_stations (piece, FLAT_CUT, hatch, stations, hatch_hole (hatch, hatch->play_mm, stations));
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, box, box.min.y + line + 0.5);
-  flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { box.min.x + inset, box.min.y + line }, _("forward edge"));
-  add_side (piece, figures->aeroplane, (Point) { box.min.x + inset, box.max.y - inset - line });
-  flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { box.min.x + inset, box.max.y - inset }, _("after edge"));
+  add_formers (piece, figures->aeroplane, hatch, box, box.min.y + line + 0.5);
+  flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { ahead, box.min.y + line }, _("forward edge"));
+  add_side (piece, figures->aeroplane, (Point) { behind, box.max.y - inset - line });
+  flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { behind, box.max.y - inset }, _("after edge"));
   return piece;
-}
-
-/* Beside the hole its frame is as wide as the body leaves room for. */
-static double
-rim_beside (const Figures *figures)
-{
-  const double clear = hatch_clear_width (figures->aeroplane, &figures->hatch);
-  const double left = clear / 2 - fabs (figures->hatch.part->y) - figures->hatch.width_mm / 2;
-
-  return clear > 0 ? fmin (fmax (left, least_rim), rim) : rim;
-}
-
-/* What the frame is, and what has to be done to it where the body is narrower. */
-static char *
-frame_remark (const Figures *figures, Units units, Box frame)
-{
-  const double clear = hatch_clear_width (figures->aeroplane, &figures->hatch);
-  g_autofree char *length = paper_length (units, box_height (hole_of (&figures->hatch))), *width = paper_length (units, figures->hatch.width_mm);
-  g_autofree char *place = hatch_place_text (figures), *inside = paper_length (units, clear);
-  /* Translators: two lengths, and sentences on where the hatch is */
-  g_autofree char *remark = g_strdup_printf (_("The hole in the body, %s long and %s wide, with a rim to glue behind its edges. %s"), length, width, place);
-
-  if (!(clear > 0 && 2 * fmax (-frame.min.x, frame.max.x) > clear + 0.5))
-    return g_steal_pointer (&remark);
-  /* Translators: sentences, then a length */
-  return g_strdup_printf (_("%s Between its sides the body leaves %s at its narrowest: trim the rim to that."), remark, inside);
 }
 
 FlatPiece *
 flat_hatch_frame_of (const Figures *figures, Units units)
 {
-  if (!hatch_is_known (&figures->hatch))
+  const HatchFigures *hatch = &figures->hatch;
+  HatchStation hole[HATCH_HOLE_STATIONS], frame[HATCH_FRAME_STATIONS];
+
+  if (!hatch_is_known (hatch))
     return NULL;
-  const Box hole = hole_of (&figures->hatch), box = widened (hole, rim_beside (figures), rim);
-  g_autofree char *remark = frame_remark (figures, units, box);
+  const Box box = hole_of (hatch, 0);
+  const double ahead = words_from (hatch, hatch->from_width_mm), behind = words_from (hatch, hatch->to_width_mm);
+  g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
+  g_autofree char *where = hatch_where_text (figures, units);
+  /* Translators: two lengths, and sentences on where the hatch is */
+  g_autofree char *remark = g_strdup_printf (_("The hole in the body, %s long and %s wide, with a rim to glue behind its edges. %s"), length, width, where);
   FlatPiece *piece = flat_piece_new (_("Hatch frame"), remark);
-  flat_piece_add_box (piece, FLAT_CUT, box);
-  flat_piece_add_box (piece, FLAT_OPENING, hole);
-  add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, hole, hole.min.y + 2 * line + 0.5);
-  add_edge (piece, figures, units, (Point) { hole.min.x + inset, hole.min.y + line }, hole.min.y, _("hole, forward edge"));
-  add_side (piece, figures->aeroplane, (Point) { hole.min.x + inset, hole.max.y - inset - 2 * line });
-  add_edge (piece, figures, units, (Point) { hole.min.x + inset, hole.max.y - inset - line }, hole.max.y, _("hole, after edge"));
+  add_stations (piece, FLAT_CUT, hatch, frame, hatch_frame (hatch, rim, frame));
+  add_stations (piece, FLAT_OPENING, hatch, hole, hatch_hole (hatch, 0, hole));
+  add_centre_line (piece, (Box) { { box.min.x, box.min.y - rim }, { box.max.x, box.max.y + rim } });
+  add_formers (piece, figures->aeroplane, hatch, box, box.min.y + 2 * line + 0.5);
+  add_edge (piece, figures, units, (Point) { ahead, box.min.y + line }, box.min.y, _("hole, forward edge"));
+  add_side (piece, figures->aeroplane, (Point) { behind, box.max.y - inset - 2 * line });
+  add_edge (piece, figures, units, (Point) { behind, box.max.y - inset - line }, box.max.y, _("hole, after edge"));
   return piece;
 }
 
@@ -215,7 +223,7 @@ flat_floor_of (const Figures *figures, Units units)
   piece = flat_piece_new (_("Battery floor"), _("As far as the battery can go; the lines are for its front edge"));
   flat_piece_add_box (piece, FLAT_CUT, box);
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, box, box.min.y);
+  add_formers (piece, figures->aeroplane, NULL, box, box.min.y);
   for (size_t i = 0; i < figures->solution_count; i++)
     if (part_is_battery (figures->solutions[i].part) && figures->solutions[i].part->aboard)
       {

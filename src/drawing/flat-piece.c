@@ -57,9 +57,19 @@ flat_piece_add_straight (FlatPiece *self, FlatPurpose purpose, Point from, Point
 void
 flat_piece_add_box (FlatPiece *self, FlatPurpose purpose, Box box)
 {
-  const Segment sides[] = { segment_line ((Point) { box.max.x, box.min.y }), segment_line (box.max), segment_line ((Point) { box.min.x, box.max.y }) };
+  const Point corners[] = { box.min, { box.max.x, box.min.y }, box.max, { box.min.x, box.max.y } };
 
-  flat_piece_add_line (self, purpose, true, box.min, sides, G_N_ELEMENTS (sides));
+  flat_piece_add_polygon (self, purpose, corners, G_N_ELEMENTS (corners));
+}
+
+void
+flat_piece_add_polygon (FlatPiece *self, FlatPurpose purpose, const Point corners[], size_t count)
+{
+  g_autofree Segment *sides = g_new (Segment, count - 1);
+
+  for (size_t i = 1; i < count; i++)
+    sides[i - 1] = segment_line (corners[i]);
+  flat_piece_add_line (self, purpose, true, corners[0], sides, count - 1);
 }
 
 void

@@ -51,6 +51,8 @@ void       flat_piece_free (FlatPiece *self);          /* NULL is fine */
 void flat_piece_add_line (FlatPiece *self, FlatPurpose purpose, bool closed, Point start, const Segment segments[], size_t count);
 void flat_piece_add_straight (FlatPiece *self, FlatPurpose purpose, Point from, Point to);      /* one straight line, mm */
 void flat_piece_add_box      (FlatPiece *self, FlatPurpose purpose, Box box);      /* a closed rectangle, mm */
+/** Adds the closed line round `count` >= 3 corners, mm. */
+void flat_piece_add_polygon  (FlatPiece *self, FlatPurpose purpose, const Point corners[], size_t count);
 /** Adds words read from below, beginning at the place. The text is copied. `caps` is the height of capitals, mm. */
 void flat_piece_add_words (FlatPiece *self, FlatPurpose purpose, double caps, Point at, const char *text);
 /** Adds those words as they are; their text is copied. */

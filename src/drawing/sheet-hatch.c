@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include "drawing/side-hatch.h"
 #include "drawing/symbols.h"
+#include "figures/hatch-shape.h"
 #include "figures/report-hatch.h"
 
 /* A thin line from the hatch's corner to its word, as a part's name has one. */
@@ -47,6 +48,25 @@ draw_edge_word (SheetDraft *draft, double x, double beside, double half, const c
     draw_leader_to (draft, sheet_px (draft->view, x, y + (taken % 2 ? -half : half)), &tries[taken]);
 }
 
+static void
+draw_hole (SheetDraft *draft, const HatchFigures *hatch)
+{
+  HatchStation stations[HATCH_HOLE_STATIONS];
+  Point corners[2 * HATCH_HOLE_STATIONS];
+  const size_t count = hatch_hole (hatch, 0, stations);
+
+  hatch_corners (stations, count, hatch->part->y, corners);
+  line_kind_set (draft->cr, draft->look, LINE_OTHER_POSITION);
+  look_set_source (draft->cr, draft->look->graphite);
+  for (size_t i = 0; i < 2 * count; i++)
+    {
+      const Point px = sheet_px (draft->view, corners[i].x, corners[i].y);
+      cairo_line_to (draft->cr, px.x, px.y);
+    }
+  cairo_close_path (draft->cr);
+  cairo_stroke (draft->cr);
+}
+
 void
 sheet_draw_hatch (SheetDraft *draft)
 {
@@ -54,12 +74,8 @@ sheet_draw_hatch (SheetDraft *draft)
 
   if (!hatch_is_asked_for (draft->figures, draft->selection))
     return;
-  const double half = hatch->width_mm / 2, y = hatch->part->y, beside = y + fmax (half, 0);
-  const Box box = box_to_screen (draft->view, (Box) { { hatch->from_mm, y - half }, { hatch->to_mm, y + half } });
-  line_kind_set (draft->cr, draft->look, LINE_OTHER_POSITION);
-  look_set_source (draft->cr, draft->look->graphite);
-  line_add_box (draft->cr, box);
-  cairo_stroke (draft->cr);
-  draw_edge_word (draft, hatch->from_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->from_mm)), half, _("Hatch to Cut"));
-  draw_edge_word (draft, hatch->to_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->to_mm)), half, NULL);
+  const double half = hatch->width_mm / 2, beside = hatch->part->y + fmax (half, 0);
+  draw_hole (draft, hatch);
+  draw_edge_word (draft, hatch->from_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->from_mm)), hatch->from_width_mm / 2, _("Hatch to Cut"));
+  draw_edge_word (draft, hatch->to_mm, fmax (beside, sheet_half_width (draft->aeroplane, hatch->to_mm)), hatch->to_width_mm / 2, NULL);
 }

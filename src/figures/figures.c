@@ -9,6 +9,7 @@
 #include "figures/notes.h"
 #include "figures/passed-click.h"
 #include "figures/place-notes.h"
+#include "figures/report-hatch.h"
 #include "figures/room-notes.h"
 #include "figures/stability.h"
 #include "figures/structure-figures.h"
@@ -104,7 +105,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   self->motion = motion_figures_of (&cache->aerodynamics, self->surfaces, &self->neutral_point, &self->mass);
   self->balance = balance_figures_of (aeroplane, &cache->aerodynamics, &cache->loads, &self->neutral_point);
   self->solutions = solutions_of (self, &cache->aerodynamics, &cache->loads, &self->solution_count);
-  self->hatch = hatch_figures_of (self);
+  self->hatch = hatch_figures_of (self, &cache->room);
   place_note (self, self->notes);
   passed_click_note (self, self->notes);
   stability_note (self, self->notes);
@@ -112,6 +113,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   flight_figures_note (self, self->notes);
   power_note (&self->power, self->notes);
   room_note (self, self->notes);
+  hatch_note (self, self->notes);
   notes_sort (self->notes);
   return self;
 }

@@ -4,8 +4,9 @@
 #include "balance/hatch.h"
 #include "balance/slide.h"
 #include "document/part-box.h"
-#include "figures/body-profile.h"
 #include "figures/figures.h"
+#include "figures/hatch-shape.h"
+#include "figures/surface-figures.h"
 
 static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
 
@@ -73,14 +74,16 @@ formers_of (const Aeroplane *aeroplane, GPtrArray *named)
   return places;
 }
 
-static const NamedPlace *
-former_outward (const Aeroplane *aeroplane, double x, bool aft)
+static void
+find_formers (HatchFigures *made, const Aeroplane *aeroplane)
 {
   g_autoptr (GPtrArray) named = g_ptr_array_new ();
   g_autoptr (GArray) places = formers_of (aeroplane, named);
-  const size_t at = hatch_line_outward ((const double *) (void *) places->data, places->len, x, aft);
+  const double *from = (const double *) (void *) places->data;
+  const size_t ahead = hatch_line_outward (from, places->len, made->from_mm, false), behind = hatch_line_outward (from, places->len, made->to_mm, true);
 
-  return at < named->len ? g_ptr_array_index (named, at) : NULL;
+  made->former_from = ahead < named->len ? g_ptr_array_index (named, ahead) : NULL;
+  made->former_to = behind < named->len ? g_ptr_array_index (named, behind) : NULL;
 }
 
 bool
@@ -97,16 +100,37 @@ hatch_nearest_former (const Aeroplane *aeroplane, double x, const NamedPlace **f
   return *former != NULL;
 }
 
-static HatchFigures
-figures_from (const Figures *figures, const Part *aboard, size_t packs, const Hatch *hatch)
+/* Of packs the one that most of the hole is too narrow for. */
+static void
+look_through (HatchFigures *made, const HatchPack packs[], size_t count)
 {
-  HatchFigures made = { .part = aboard, .packs = packs, .from_mm = hatch->from / metre, .to_mm = hatch->to / metre,
+  made->lacking_mm = -INFINITY;
+  for (size_t i = 0; i < count; i++)
+    {
+      const double width = packs[i].width / metre, lacking = packs[i].length / metre - hatch_stretch (made, width + HATCH_PASS / metre);
+
+      if (!(lacking > made->lacking_mm))
+        continue;
+      made->lacking_mm = lacking;
+      made->pack_width_mm = width;
+    }
+  made->lacking_mm = fmax (made->lacking_mm, 0);
+}
+
+static HatchFigures
+figures_from (const Figures *figures, const Part *aboard, const GArray *packs, const Hatch *hatch, const RoomProfiles *bodies)
+{
+  HatchFigures made = { .part = aboard, .packs = packs->len, .from_mm = hatch->from / metre, .to_mm = hatch->to / metre,
                         .width_mm = hatch->width / metre, .pack_mm = NAN, .places_mm = NAN, .spread_mm = NAN,
                         .rail_ahead_mm = NAN, .rail_behind_mm = NAN, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre,
                         .play_mm = HATCH_PLAY / metre };
+  const size_t body = room_body_of (bodies, aboard);
 
-  made.former_from = former_outward (figures->aeroplane, made.from_mm, false);
-  made.former_to = former_outward (figures->aeroplane, made.to_mm, true);
+  if (body < bodies->count)
+    made.body = aeroplane_body (figures->aeroplane, body);
+  hatch_narrow (&made, made.body ? bodies->profiles[body] : NULL);
+  look_through (&made, (const HatchPack *) (void *) packs->data, packs->len);
+  find_formers (&made, figures->aeroplane);
   return made;
 }
 
@@ -134,9 +158,11 @@ fill_length (HatchFigures *made, const Figures *figures, const Solution *aboard,
 }
 
 HatchFigures
-hatch_figures_of (const Figures *figures)
+hatch_figures_of (const Figures *figures, const RoomProfiles *bodies)
 {
-  const HatchFigures none = { NULL, 0, NAN, NAN, NAN, NAN, NAN, NAN, NULL, NULL, NAN, NAN, NAN, NAN, NAN };
+  const HatchFigures none = { .from_mm = NAN, .to_mm = NAN, .width_mm = NAN, .from_width_mm = NAN, .to_width_mm = NAN, .full_from_mm = NAN,
+                              .full_to_mm = NAN, .pack_width_mm = NAN, .lacking_mm = NAN, .floor_from_mm = NAN, .floor_to_mm = NAN, .play_mm = NAN,
+                              .pack_mm = NAN, .places_mm = NAN, .spread_mm = NAN, .rail_ahead_mm = NAN, .rail_behind_mm = NAN };
   const Solution *aboard = solution_aboard (figures);
   g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (HatchPack));
   Hatch hatch;
@@ -155,20 +181,22 @@ hatch_figures_of (const Figures *figures)
     }
   if (hatch_opening ((const HatchPack *) (void *) packs->data, packs->len, &hatch) != CORE_OK)
     return none;
-  HatchFigures made = figures_from (figures, aboard->part, packs->len, &hatch);
+  HatchFigures made = figures_from (figures, aboard->part, packs, &hatch, bodies);
   fill_length (&made, figures, aboard, &g_array_index (packs, HatchPack, 0));
   return made;
 }
 
 double
-hatch_clear_width (const Aeroplane *aeroplane, const HatchFigures *hatch)
+hatch_behind_wing (const Figures *figures)
 {
-  const Body *body = aeroplane_count (aeroplane, PIECE_BODY) > 0 ? aeroplane_body (aeroplane, 0) : NULL;
+  const HatchFigures *hatch = &figures->hatch;
+  const HatchSide side = aeroplane_traits (figures->aeroplane).hatch;
+  const SurfaceFigures *wing = figures->reference;
+  StationCut root;
 
-  if (!body || !hatch->part)
-    return NAN;
-  BodyProfile *profile = body_profile_new (body);
-  const double clear = 2 * body_profile_clear (profile, hatch->from_mm, hatch->to_mm).half_width;
-  body_profile_free (profile);
-  return clear;
+  if (!hatch->part || !wing || side == HATCH_NOT_CHOSEN || planform_cut (wing->surface->outline, surface_sides (wing->surface), 0, &root) != CORE_OK)
+    return 0;
+  if (side == HATCH_ON_TOP ? wing->surface->z < hatch->part->z : wing->surface->z > hatch->part->z)
+    return 0;
+  return fmax (fmin (hatch->to_mm, root.trailing_x) - fmax (hatch->from_mm, root.leading_x), 0);
 }

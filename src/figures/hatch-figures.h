@@ -1,11 +1,16 @@
 #pragma once
-#include "document/aeroplane.h"
+#include "figures/room-faults.h"
 
 /** The hatch to cut for the battery: mm aft of the datum. NAN and NULL without a battery on a rail whose places are known. */
 typedef struct {
   const Part *part;             /* the battery aboard; NULL: no hatch */
   size_t packs;                 /* how many it serves: the one aboard and those left out that have a rail */
-  double from_mm, to_mm, width_mm;
+  const Body *body;             /* that it stands in; NULL: in none that is known */
+  double from_mm, to_mm, width_mm;              /* of the hole at its widest */
+  double from_width_mm, to_width_mm;            /* at its forward and its after edge, where the body leaves it less (hatch-shape.h) */
+  double full_from_mm, full_to_mm;              /* between which it is as wide as it gets */
+  double pack_width_mm;         /* of the pack that comes nearest to not going through, across */
+  double lacking_mm;            /* how much longer the stretch would have to be that lets that pack through; 0: it goes through */
   double floor_from_mm, floor_to_mm;            /* the floor to be left for the packs */
   double play_mm;               /* between its lid and the hole, on each side */
   const NamedPlace *former_from, *former_to;    /* where its edges go when they are moved outward to a former; NULL where there is none */
@@ -20,12 +25,13 @@ typedef struct {
 struct Figures;
 /** From the figures' solutions. A battery left out that has a rail is another pack to be flown, alone, in place of the one aboard.
  *  method  hatch_opening; each pack's band within the limits (slide_solve); where none keeps the margin, the end of the rail that comes
- *          nearest; twice the deviation of its places, no further than the rail goes */
-HatchFigures hatch_figures_of (const struct Figures *figures);
+ *          nearest; twice the deviation of its places, no further than the rail goes; narrowed with the body (hatch_narrow)
+ *  bodies  the aeroplane's, by which that is known */
+HatchFigures hatch_figures_of (const struct Figures *figures, const RoomProfiles *bodies);
 
-/** What is clear between the body's sides along the hatch, at its narrowest, mm; 0 where the body ends before. NAN without a body, a hatch or an
- *  outline from above. */
-double hatch_clear_width (const Aeroplane *aeroplane, const HatchFigures *hatch);
+/** Whether the wing's plane lies between the pack and the side on which the hatch is chosen to open, and how much of the hatch's length it lies
+ *  across, mm; 0: it is free, or no side is chosen. By the wing's chord at its root and its height there. */
+double hatch_behind_wing (const struct Figures *figures);
 
 /** How far the edge stands behind (positive) or ahead of (negative) the former named nearest to it, mm; false without a former.
  *  x  mm aft of the datum */

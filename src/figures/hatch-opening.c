@@ -2,6 +2,11 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "figures/names.h"
+#include "figures/notes.h"
+
+/* mm: less no builder saws. */
+static const double WORTH_TELLING = 1;
 
 const char *
 hatch_side_name (HatchSide side)
@@ -98,8 +103,50 @@ hatch_place_text (const Figures *figures)
   if (!figures->hatch.part)
     return NULL;
   g_autofree char *formers = formers_sentence (figures);
-  const char *side = side_sentence (aeroplane_traits (figures->aeroplane).hatch);
-  return formers != NULL ? g_strdup_printf ("%s %s", side, formers) : g_strdup (side);
+  const char *side = side_sentence (aeroplane_traits (figures->aeroplane).hatch), *wing = hatch_wing_text (figures);
+  return g_strjoin (" ", side, formers != NULL ? formers : wing, formers != NULL ? wing : NULL, NULL);
+}
+
+const char *
+hatch_wing_text (const Figures *figures)
+{
+  if (!(hatch_behind_wing (figures) > WORTH_TELLING))
+    return NULL;
+  return aeroplane_traits (figures->aeroplane).hatch == HATCH_ON_TOP
+           ? _("The wing lies across the hatch on the top: let it open on the bottom, or let the wing come off.")
+           : _("The wing lies across the hatch on the bottom: let it open on the top, or let the wing come off.");
+}
+
+/* Where the body leaves it less at an end. */
+static char *
+narrow_text (const HatchFigures *hatch, Units units)
+{
+  const bool ahead = hatch->width_mm - hatch->from_width_mm > WORTH_TELLING, behind = hatch->width_mm - hatch->to_width_mm > WORTH_TELLING;
+  g_autofree char *from = units_length (units, hatch->from_width_mm), *to = units_length (units, hatch->to_width_mm);
+
+  if (ahead && behind)
+    return g_strdup_printf (_("The hole narrows with the body, to %s at its forward and %s at its after edge: put the pack in between, and slide it to its "
+                              "place."), from, to);
+  if (ahead)
+    return g_strdup_printf (_("The hole narrows with the body, to %s at its forward edge: put the pack in behind that, and slide it forward."), from);
+  if (behind)
+    return g_strdup_printf (_("The hole narrows with the body, to %s at its after edge: put the pack in ahead of that, and slide it aft."), to);
+  return NULL;
+}
+
+char *
+hatch_through_text (const Figures *figures, Units units)
+{
+  const HatchFigures *hatch = &figures->hatch;
+
+  if (!hatch->part)
+    return NULL;
+  if (!(hatch->lacking_mm > WORTH_TELLING))
+    return narrow_text (hatch, units);
+  g_autofree char *width = units_length (units, hatch->pack_width_mm), *lacking = units_length (units, hatch->lacking_mm);
+  g_autofree char *hole = units_length (units, hatch->width_mm);
+  return g_strdup_printf (_("The pack does not go through the hatch: the body leaves a hole of %s at its widest, and where it is wide enough for the "
+                            "pack's %s it is %s too short. Take a narrower pack, or let it stand where the body is wider."), hole, width, lacking);
 }
 
 char *
@@ -109,9 +156,25 @@ hatch_opening_text (const Figures *figures, Units units)
 
   if (!hatch->part)
     return NULL;
-  g_autofree char *place = hatch_place_text (figures), *play = units_length (units, 2 * hatch->play_mm);
+  g_autofree char *place = hatch_place_text (figures), *through = hatch_through_text (figures, units);
+  g_autofree char *play = units_length (units, 2 * hatch->play_mm);
   g_autofree char *length = units_length (units, hatch->to_mm - hatch->from_mm), *width = units_length (units, hatch->width_mm);
   /* Translators: behind sentences on where it is: three lengths, "The hole is 132 mm long and 34 mm wide; its lid is 1 mm less both ways, as play." */
   g_autofree char *sizes = g_strdup_printf (_("The hole is %s long and %s wide; its lid is %s less both ways, as play."), length, width, play);
-  return g_strdup_printf ("%s %s", place, sizes);
+  return g_strjoin (" ", place, sizes, through, NULL);
+}
+
+void
+hatch_note (const Figures *figures, GPtrArray *notes)
+{
+  const HatchFigures *hatch = &figures->hatch;
+
+  if (!hatch->part)
+    return;
+  if (hatch->lacking_mm > WORTH_TELLING)
+    notes_add (notes, NOTE_LOOK, &hatch->part->piece, _("The hatch for “%s” is too narrow for a pack to go through, since the body leaves no wider "
+                                                        "a hole: take a narrower pack, or let it stand where the body is wider."),
+               piece_name (&hatch->part->piece));
+  if (hatch_wing_text (figures))
+    notes_add (notes, NOTE_LOOK, &hatch->part->piece, "%s", hatch_wing_text (figures));
 }

@@ -5,8 +5,8 @@
 #include <math.h>
 #include "balance/hatch.h"
 
-/* Less than this no builder saws. */
-static const double worth_telling = 1;
+/* mm: less than this no builder saws; for more than that he fetches the scale. */
+static const double worth_telling = 1, worth_shortening = 5;
 
 static char *
 several_text (const HatchFigures *hatch, const char *length, const char *bend, const char *hand, Units units)
@@ -63,17 +63,15 @@ rail_long_text (double ahead, double behind, Units units)
   return NULL;
 }
 
-/* Where the sides leave less than the hatch's width. */
+/* Sheet and sticks vary by what nobody sees before they are on a scale. */
 static char *
-narrow_text (const Aeroplane *aeroplane, const HatchFigures *hatch, Units units)
+spread_text (const Figures *figures, Units units)
 {
-  const double clear = hatch_clear_width (aeroplane, hatch);
+  g_autofree char *spread = units_length (units, figures->hatch.spread_mm);
 
-  if (!(clear > 0 && clear <= hatch->width_mm - worth_telling))
+  if (!(figures->hatch.spread_mm >= worth_shortening) || figures->airframe.weighed)
     return NULL;
-  g_autofree char *inside = units_length (units, clear), *width = units_length (units, hatch->width_mm);
-  return g_strdup_printf (_("Between the body's sides there are %s at its narrowest and the hatch is %s wide: taper it there, or it cuts into "
-                            "the sides."), inside, width);
+  return g_strdup_printf (_("Weighing the bare airframe before it is cut takes off most of the %s for what places may be out by."), spread);
 }
 
 /* Takes the sentence; NULL adds nothing. */
@@ -96,6 +94,6 @@ hatch_length_text (const Figures *figures, Units units)
   add_sentence (text, made_of (hatch, units));
   add_sentence (text, rail_short_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
   add_sentence (text, rail_long_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
-  add_sentence (text, narrow_text (figures->aeroplane, hatch, units));
+  add_sentence (text, spread_text (figures, units));
   return g_string_free (text, FALSE);
 }

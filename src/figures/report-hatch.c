@@ -51,6 +51,10 @@ report_hatch (const Figures *figures, Units units)
   if (hatch->former_to && hatch->former_to->name)
     add (&table, _("moved aft to a former"), hatch->former_to->place, units, g_strdup (hatch->former_to->name));
   add (&table, _("Width"), hatch->width_mm, units, packs_text (hatch->packs));
+  if (hatch->from_width_mm < hatch->width_mm)
+    add (&table, _("at its forward edge"), hatch->from_width_mm, units, NULL);
+  if (hatch->to_width_mm < hatch->width_mm)
+    add (&table, _("at its after edge"), hatch->to_width_mm, units, NULL);
   add (&table, _("Floor to leave, from"), hatch->floor_from_mm, units, NULL);
   add (&table, _("to"), hatch->floor_to_mm, units, NULL);
   return table;
@@ -69,6 +73,11 @@ report_write_hatch (JsonText *json, const Figures *figures)
   json_text_number (json, "from_mm", hatch->from_mm);
   json_text_number (json, "to_mm", hatch->to_mm);
   json_text_number (json, "width_mm", hatch->width_mm);
+  json_text_number (json, "from_width_mm", hatch->from_width_mm);
+  json_text_number (json, "to_width_mm", hatch->to_width_mm);
+  json_text_number (json, "full_from_mm", hatch->full_from_mm);
+  json_text_number (json, "full_to_mm", hatch->full_to_mm);
+  json_text_number (json, "lacking_mm", hatch->lacking_mm);
   json_text_number (json, "floor_from_mm", hatch->floor_from_mm);
   json_text_number (json, "floor_to_mm", hatch->floor_to_mm);
   json_text_number (json, "play_mm", hatch->play_mm);

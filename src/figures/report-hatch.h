@@ -8,10 +8,17 @@
 char *hatch_edge_text (const Aeroplane *aeroplane, double x, Units units);
 /** What a person chooses of: "Not chosen yet", "Top", "Bottom". Translated. */
 const char *hatch_side_name (HatchSide side);
-/** On which side it opens, which formers it stands between and which it cuts through, in sentences. A new string, translated; NULL without a
+/** On which side it opens and whether the wing is in its way, which formers it stands between and which it cuts through, in sentences. A new string, translated; NULL without a
  *  hatch. */
 char *hatch_place_text (const Figures *figures);
-/** The same, and how large hole and lid are. */
+/** That the wing lies across the side on which it is chosen to open (hatch_behind_wing), and what to do; lent, translated; NULL where it does not. */
+const char *hatch_wing_text (const Figures *figures);
+/** How the hole narrows with the body, or that a pack does not go through it, and what to do. A new string, translated; NULL where there is nothing
+ *  to tell, and without a hatch. */
+char *hatch_through_text (const Figures *figures, Units units);
+/** Says what of these keeps the hatch from being built as it is: that the pack does not go through, that the wing is in its way. */
+void  hatch_note (const Figures *figures, GPtrArray *notes);
+/** The same as hatch_place_text, how large hole and lid are, and hatch_through_text. */
 char *hatch_opening_text (const Figures *figures, Units units);
 /** The formers that lie within it, of all bodies, from ahead aft: const NamedPlace, lent by the aeroplane. A new array; of no hatch, empty. */
 GPtrArray *hatch_formers_cut (const Figures *figures);
