@@ -53,12 +53,13 @@ static double
 sentences (const SheetPen *pen, const TemplateNotes *notes, Box box, bool draw)
 {
   const char *const how[] = {
-    notes->tiled ? _("1. Print all pages at 100 %, no fitting. Lay a steel rule along the lines of 100 mm, both ways, before you cut: a printer that "
-                     "is off is made up for where you print.")
+    notes->tiled ? _("1. Print all pages at 100 %, no fitting. Lay a steel rule along the lines of 100 mm, both ways, before you cut. Where they measure "
+                     "otherwise, type what you read when you export or print, and print again.")
                  : _("1. Lay a steel rule along the lines of 100 mm, both ways, before you cut."),
     notes->tiled ? _("2. Trim a page along the broken line at its left or upper edge, lay it on its neighbour's hatched edge, cross on cross, and "
                      "glue it there.") : NULL,
-    notes->tiled ? _("3. Cut out along the thick lines.") : _("2. Cut out along the thick lines.") };
+    notes->tiled ? _("3. Cut out along the thick lines.") : _("2. Cut out along the thick lines."),
+    notes->purposes & 1u << FLAT_STATION ? _("Ribs and formers themselves are not drawn: lines show where they stand.") : NULL };
   g_autofree char *capitals = g_utf8_strup (notes->title, -1);
   double y = box.min.y + title_caps;
 

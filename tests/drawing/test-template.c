@@ -103,7 +103,8 @@ END_TEST
 START_TEST (the_first_page_tells_how_it_is_put_together_and_what_its_lines_say)
 {
   static const char *const wanted[] = { "SALTMARSH RACER", "Trim a page along the broken line", "Lay a steel rule along the lines of 100 mm", "Cut out along",
-                                        "hinge line: the control comes off here", "how far its edge is bevelled", "A1", "The figures are estimates." };
+                                        "dash and dot: hinge line, the control comes off here", "dots: how far its edge is bevelled",
+                                        "thick, long dashes: opening, cut out", "Ribs and formers themselves are not drawn", "type what you read", "A1", "The figures are estimates." };
   g_autoptr (SheetPages) pages = usual_pages (papers[_i].paper, papers[_i].portrait, false);
   PopplerDocument *document = pdf_of (pages);
 
