@@ -1,6 +1,8 @@
 #include <check.h>
 #include <math.h>
 #include <string.h>
+#include "figures/body-profile.h"
+#include "figures/hatch-shape.h"
 #include "figures/report.h"
 #include "figures/report-hatch.h"
 #include "support/aeroplanes.h"
@@ -87,8 +89,17 @@ START_TEST (what_the_hatch_owes_to_the_rail_is_told)
 }
 END_TEST
 
-/* A hatch is as wide as its pack and 4 mm. */
-START_TEST (a_hatch_wider_than_the_body_between_its_sides_is_told_of)
+static bool
+is_noted (const Figures *figures, const char *words)
+{
+  for (guint i = 0; i < figures->notes->len; i++)
+    if (strstr (((const Note *) g_ptr_array_index (figures->notes, i))->text, words))
+      return true;
+  return false;
+}
+
+/* A hatch is as wide as its pack and 4 mm, where the body leaves so much. */
+START_TEST (a_pack_that_the_body_leaves_no_hole_for_is_told_of_and_what_to_do)
 {
   const Units metric = { LENGTH_MM, MASS_G };
   Aeroplane *made = boxed_racer ();
@@ -97,14 +108,19 @@ START_TEST (a_hatch_wider_than_the_body_between_its_sides_is_told_of)
   slim->width = 5;
   made = replaced (made, slim);
   g_autoptr (Figures) narrow = figures_once (made);
-  g_autofree char *told = hatch_length_text (narrow, metric);
-  ck_assert_ptr_null (strstr (told, "taper it"));
+  g_autofree char *told = hatch_through_text (narrow, metric);
+  ck_assert_double_eq (narrow->hatch.width_mm, 9);
+  ck_assert_double_eq (narrow->hatch.lacking_mm, 0);
+  ck_assert (told == NULL || strstr (told, "does not go through") == NULL);
   broad->width = 200;
   made = replaced (made, broad);
   g_autoptr (Figures) wide = figures_once (made);
-  g_autofree char *more = hatch_length_text (wide, metric), *width = units_length (metric, 204);
-  ck_assert_ptr_nonnull (strstr (more, width));
-  ck_assert_ptr_nonnull (strstr (more, "taper it there, or it cuts into the sides."));
+  g_autofree char *more = hatch_through_text (wide, metric), *opening = hatch_opening_text (wide, metric), *length = units_length (metric, wide->hatch.lacking_mm);
+  ck_assert_double_eq_tol (wide->hatch.lacking_mm, broad->length, 1e-9);      /* nowhere wide enough */
+  ck_assert_ptr_nonnull (strstr (more, "does not go through the hatch"));
+  ck_assert_ptr_nonnull (strstr (more, length));
+  ck_assert_ptr_nonnull (strstr (opening, more));
+  ck_assert (is_noted (wide, "is too narrow for a pack to go through") && !is_noted (narrow, "is too narrow for a pack to go through"));
   aeroplane_unref (made);
 }
 END_TEST
@@ -118,6 +134,50 @@ opened_on (const Aeroplane *aeroplane, HatchSide side)
   g_autoptr (Aeroplane) opened = aeroplane_with_traits (aeroplane, traits);
   return figures_once (opened);
 }
+
+/* The hole's edges stay the rim's 3 mm within the body's sides less their skin, and are as wide as the pack and 4 mm where that leaves so much. */
+START_TEST (the_hole_narrows_with_the_body_and_its_frame_stays_within)
+{
+  Aeroplane *made = boxed_racer ();
+  Part *pack = (Part *) piece_dup (aeroplane_find (made, "battery"));
+  HatchStation hole[HATCH_HOLE_STATIONS], frame[HATCH_FRAME_STATIONS];
+
+  pack->width = 34;
+  made = replaced (made, pack);
+  g_autoptr (Figures) figures = figures_once (made);
+  const HatchFigures *hatch = &figures->hatch;
+  BodyProfile *profile = body_profile_new (hatch->body);
+  const size_t holes = hatch_hole (hatch, 0, hole), frames = hatch_frame (hatch, 6, frame);
+
+  ck_assert_double_lt (hatch->from_width_mm, hatch->width_mm - 1);
+  ck_assert_double_eq (hole[0].width, hatch->from_width_mm);
+  ck_assert_double_eq (hole[holes - 1].x, hatch->to_mm);
+  for (double x = hatch->from_mm; x <= hatch->to_mm; x += 1.7)
+    ck_assert_double_le (hatch_width_at (hatch, x), 2 * (body_profile_clear (profile, x, x).half_width - 3) + 0.2);
+  for (size_t i = 0; i < frames; i++)
+    ck_assert_double_le (frame[i].width, 2 * body_profile_clear (profile, frame[i].x, frame[i].x).half_width + 1e-9);
+  ck_assert_double_eq_tol (hatch_stretch (hatch, hatch->width_mm), hatch->full_to_mm - hatch->full_from_mm, 1e-9);
+  ck_assert_double_eq (hatch_stretch (hatch, hatch->width_mm + 0.1), 0);
+  body_profile_free (profile);
+  aeroplane_unref (made);
+}
+END_TEST
+
+START_TEST (a_wing_between_the_pack_and_the_side_it_opens_on_is_in_the_way)
+{
+  Aeroplane *made = boxed_racer ();
+  Surface *wing = (Surface *) piece_dup (aeroplane_find (made, "wing"));
+
+  wing->z = ((const Part *) aeroplane_find (made, "battery"))->z - 10;
+  made = replaced (made, wing);
+  g_autoptr (Figures) unknown = opened_on (made, HATCH_NOT_CHOSEN), top = opened_on (made, HATCH_ON_TOP), bottom = opened_on (made, HATCH_ON_BOTTOM);
+  ck_assert_double_eq (hatch_behind_wing (unknown), 0);
+  ck_assert_double_eq (hatch_behind_wing (top), 0);
+  ck_assert_double_gt (hatch_behind_wing (bottom), 1);
+  ck_assert (is_noted (bottom, "lies across the hatch on the bottom") && !is_noted (top, "lies across the hatch"));
+  aeroplane_unref (made);
+}
+END_TEST
 
 /* The racer's hatch begins ahead of F2, at 50 mm, and ends behind the last of its formers that lie within. */
 START_TEST (on_which_side_it_opens_is_unknown_until_chosen_and_the_formers_it_cuts_are_named)
@@ -240,7 +300,9 @@ main (void)
 
   tcase_add_test (tests, the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand);
   tcase_add_test (tests, what_the_hatch_owes_to_the_rail_is_told);
-  tcase_add_test (tests, a_hatch_wider_than_the_body_between_its_sides_is_told_of);
+  tcase_add_test (tests, a_pack_that_the_body_leaves_no_hole_for_is_told_of_and_what_to_do);
+  tcase_add_test (tests, the_hole_narrows_with_the_body_and_its_frame_stays_within);
+  tcase_add_test (tests, a_wing_between_the_pack_and_the_side_it_opens_on_is_in_the_way);
   tcase_add_test (tests, on_which_side_it_opens_is_unknown_until_chosen_and_the_formers_it_cuts_are_named);
   tcase_add_test (tests, its_edges_go_outward_to_formers_and_are_told_from_the_nearest);
   tcase_add_test (tests, a_pack_left_out_that_has_a_rail_is_flown_instead_of_the_one_aboard);
