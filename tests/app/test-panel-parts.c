@@ -148,11 +148,11 @@ END_TEST
 START_TEST (on_which_side_the_hatch_opens_is_chosen_on_the_battery_s_page)
 {
   choose ("battery");
-  ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_NOT_CHOSEN);
+  ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_ON_TOP);
   pick ("Opens on", "Bottom");
   ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_ON_BOTTOM);
   undo_is ("Change Where the Hatch Opens");
-  ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_NOT_CHOSEN);
+  ck_assert_int_eq (aeroplane_traits (trammel_session_aeroplane (stage.session)).hatch, HATCH_ON_TOP);
 }
 END_TEST
 
