@@ -51,7 +51,24 @@ block (Looking *self, const Part *part, double from, double to, double clear)
     self->blocked[self->blocked_count++] = (Blocked) { from - clear, to + clear, { part->y - y, part->y + y, part->z - z, part->z + z } };
 }
 
-/* A motor with its shaft ahead of it and its mount behind. */
+static bool
+is_turning (const Part *part)
+{
+  return g_strcmp0 (part->class_name, "propeller") == 0 || g_strcmp0 (part->class_name, "spinner") == 0;
+}
+
+/* Whatever its height is now, it comes round. */
+static void
+block_turning (Looking *self, const Part *part, double x)
+{
+  const Point extent = part_extent (part);
+  const double reach = fmax (extent.y, part->height) / 2 + CLEAR_OF_MOTOR, half = extent.x / 2 + CLEAR_OF_MOTOR;
+
+  if (self->blocked_count < BLOCKED_MOST)
+    self->blocked[self->blocked_count++] = (Blocked) { x - half, x + half, { part->y - reach, part->y + reach, part->z - reach, part->z + reach } };
+}
+
+/* A motor with its shaft ahead of it and its mount behind, and what it turns. */
 static void
 block_all (Looking *self)
 {
@@ -60,7 +77,11 @@ block_all (Looking *self)
       const Part *part = aeroplane_part (self->aeroplane, i);
       const double half = part_extent (part).x / 2, x = part == self->moved ? self->moved_x : part->x;
 
-      if ((part->aboard || part == self->moved) && part_stands_clear (part))
+      if (!part->aboard && part != self->moved)
+        continue;
+      if (is_turning (part))
+        block_turning (self, part, x);
+      else if (part_stands_clear (part))
         block (self, part, x - half, x + half, CLEAR);
     }
   for (size_t i = 0; i < self->nose_count; i++)

@@ -27,7 +27,7 @@ typedef struct { double mass_g, x_mm, target_x_mm; } BallastNeed;
 /** All places on the side where ballast helps, of BallastPlace: what needs least first, those without room last. Empty where nothing is off,
  *  something of the need is not known, or no body is drawn. A new array.
  *  method   n = W (x − x_t) / (x_t − x_n), of a block of lead at 11.34 g/cm³ as near to the end as one that heavy has room: a box clear of
- *           the sides less their walls and by 1 mm of every part that stands clear, 2 mm of the motor and its shaft, 2 mm thick at least.
+ *           the sides less their walls and by 1 mm of every part that stands clear, 2 mm of the motor, its shaft, propeller and spinner, 2 mm thick at least.
  *           A section not drawn from above or from the side is taken as square
  *  cost     looks into bays and bodies: not for each frame of a drag
  *  source   FAA-H-8083-1, Weight and Balance Handbook, chapter on adding or removing weight; density: CRC Handbook of Chemistry and

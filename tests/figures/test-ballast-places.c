@@ -57,6 +57,24 @@ nth (const GArray *places, guint i)
   return &g_array_index (places, BallastPlace, i);
 }
 
+/* A spinner of 12 mm within the nose: whatever of it is aboard comes round. */
+START_TEST (no_ballast_goes_where_a_propeller_or_spinner_turns)
+{
+  static const char *const turning[] = { "propeller", "spinner" };
+  Part *part = box_part ("turns", turning[_i], 6, 12, 50, 8);
+  const BallastNeed need = { 400, 260, 250 };
+
+  part->aboard = true;
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), part);
+  g_autoptr (GArray) places = ballast_places (aeroplane, need);
+  for (guint i = 0; i < places->len; i++)
+    if (nth (places, i)->has_room)
+      ck_assert_double_ge (nth (places, i)->x_mm - nth (places, i)->length_mm / 2, 12 + 2);
+  ck_assert_int_eq (nth (places, 0)->kind, BALLAST_NOSE_END);
+  ck_assert (nth (places, 0)->has_room);
+}
+END_TEST
+
 START_TEST (each_place_has_the_grams_that_bring_the_balance_back)
 {
   const struct { double x, target; } needs[] = { { 260, 250 }, { 300, 250 }, { 290, 300 }, { 250, 340 } };
@@ -244,6 +262,7 @@ main (void)
 {
   TCase *tests = tcase_create ("ballast places");
 
+  tcase_add_loop_test (tests, no_ballast_goes_where_a_propeller_or_spinner_turns, 0, 2);
   tcase_add_loop_test (tests, each_place_has_the_grams_that_bring_the_balance_back, 0, 4);
   tcase_add_test (tests, a_heavy_tail_has_it_at_fore_ends_and_a_heavy_nose_at_aft_ends);
   tcase_add_test (tests, a_full_nose_is_passed_over_for_the_next_place_with_room);
