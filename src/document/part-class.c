@@ -41,12 +41,30 @@ part_class_find (const char *word)
   return NULL;
 }
 
+/* By the first letter first, as above. */
+static bool
+is_among (const char *word, const char *const among[])
+{
+  for (; *among; among++)
+    if (**among == *word && strcmp (*among, word) == 0)
+      return true;
+  return false;
+}
+
 bool
 part_class_keeps_clear (const char *word)
 {
   static const char *const others[] = { "propeller", "spinner", "cowl", "canopy", "wheels", "undercarriage", "pushrod", NULL };
 
-  return !word || !g_strv_contains (others, word);
+  return !word || !is_among (word, others);
+}
+
+bool
+part_class_is_of_airframe (const char *word)
+{
+  static const char *const airframe[] = { "cowl", "canopy", "pilot", "wheels", "undercarriage", NULL };
+
+  return word && is_among (word, airframe);
 }
 
 Part *

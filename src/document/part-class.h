@@ -20,6 +20,9 @@ const PartClass *part_class_find (const char *word);
 /** Whether things of that class keep to a place of their own within the body; the others lie round, over or outside of them (propeller,
  *  spinner, cowl, canopy, wheels, undercarriage, pushrod). The word may be NULL or unknown: true. */
 bool part_class_keeps_clear (const char *word);
+/** Whether things of that class are on the bare airframe before any gear goes in: cowl, canopy, pilot, wheels, undercarriage. NULL or unknown:
+ *  false. */
+bool part_class_is_of_airframe (const char *word);
 /** A part as is usual for the class of that word, at the datum, without id or name, its deviation left to the class; NULL when unknown. */
 Part *part_class_part (const char *word);
 /** One standard deviation, in grams, of a part of that mass, also in grams, for which none is stated: by its class; without class 10 %. */

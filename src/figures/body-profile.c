@@ -130,14 +130,22 @@ body_profile_free (BodyProfile *self)
   g_free (self);
 }
 
+double
+body_profile_clear_half_width (const BodyProfile *self, double from, double to)
+{
+  double least, most;
+
+  if (!self->above.count)
+    return NAN;
+  return extent_narrowest (&self->above, from, to, &least, &most) ? fmax (most - self->skin, 0) : 0;
+}
+
 BodyClear
 body_profile_clear (const BodyProfile *self, double from, double to)
 {
-  BodyClear clear = { NAN, NAN, NAN };
+  BodyClear clear = { body_profile_clear_half_width (self, from, to), NAN, NAN };
   double least, most;
 
-  if (self->above.count)
-    clear.half_width = extent_narrowest (&self->above, from, to, &least, &most) ? fmax (most - self->skin, 0) : 0;
   if (self->beside.count && extent_narrowest (&self->beside, from, to, &least, &most))
     {
       clear.bottom = least + self->skin;

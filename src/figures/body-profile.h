@@ -17,6 +17,8 @@ typedef struct {
 /** The least width and height between the outlines over [from, to], from <= to, mm aft of the datum, less the body's skin on each side (body-walls.h). Taken at
  *  places half a millimetre apart (of a body over two metres 1/4096 of its length), the stretch rounded outward to them. */
 BodyClear body_profile_clear (const BodyProfile *self, double from, double to);
+/** Its half_width alone, mm, for who looks along a body at many places. */
+double body_profile_clear_half_width (const BodyProfile *self, double from, double to);
 
 /** How wide and high the outlines themselves are at x, mm aft of the datum, at the nearest of their places: half the width, and z of bottom
  *  and top. NAN where such an outline is not known, or does not reach. */

@@ -16,7 +16,7 @@ look_along (const HatchFigures *hatch, const BodyProfile *profile, double room[S
     {
       const double x = hatch->from_mm + (hatch->to_mm - hatch->from_mm) * i / STEPS;
 
-      room[i] = 2 * (body_profile_clear (profile, x, x).half_width - fabs (hatch->part->y) - LAND);
+      room[i] = 2 * (body_profile_clear_half_width (profile, x, x) - fabs (hatch->part->y) - LAND);
     }
   return profile && !isnan (room[0] + room[STEPS]);
 }
@@ -120,7 +120,7 @@ hatch_frame (const HatchFigures *hatch, double rim, HatchStation stations[HATCH_
   stations[count + 1] = (HatchStation) { hatch->to_mm + rim, hatch->to_width_mm };
   for (size_t i = 0; i < count + 2; i++)
     {
-      const double inside = profile ? 2 * (body_profile_clear (profile, stations[i].x, stations[i].x).half_width - fabs (hatch->part->y)) : NAN;
+      const double inside = profile ? 2 * (body_profile_clear_half_width (profile, stations[i].x, stations[i].x) - fabs (hatch->part->y)) : NAN;
 
       stations[i].width = fmax (fmin (stations[i].width + 2 * rim, inside), 0);
     }

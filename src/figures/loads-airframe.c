@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "balance/weighed.h"
+#include "document/part-class.h"
 #include "figures/notes.h"
 
 /* mm: fingers beneath a wing. Common practice, no source. */
@@ -12,10 +13,7 @@ static const double FINGERS_SIGMA = 2;
 bool
 load_is_of_airframe (const Piece *piece)
 {
-  static const char *const classes[] = { "cowl", "canopy", "pilot", "wheels", "undercarriage", NULL };
-  const char *class_name = piece->kind == PIECE_PART ? ((const Part *) piece)->class_name : NULL;
-
-  return piece->kind == PIECE_STRUCTURE || (class_name && g_strv_contains (classes, class_name));
+  return piece->kind == PIECE_STRUCTURE || (piece->kind == PIECE_PART && part_class_is_of_airframe (((const Part *) piece)->class_name));
 }
 
 static bool
