@@ -446,8 +446,8 @@ trammel_field_discard (TrammelField *self)
 {
   GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
 
-  /* Said once more where it can be read: the row, and its sentence with it, goes. */
+  /* Said once more where it can be read: the row, and its sentence with it, goes. Over the sheet, which does not move beneath the pointer for it. */
   if (self->typing && gtk_widget_get_visible (self->complaint) && TRAMMEL_IS_WINDOW (root))
-    trammel_window_tell (TRAMMEL_WINDOW (root), gtk_label_get_text (GTK_LABEL (self->complaint)));
+    trammel_window_toast (TRAMMEL_WINDOW (root), gtk_label_get_text (GTK_LABEL (self->complaint)), NULL, NULL);
   self->typing = false;
 }
