@@ -1,7 +1,7 @@
 #include "trammel-config.h"
 #include "app/replace-question.h"
-#include <adwaita.h>
 #include <glib/gi18n-lib.h>
+#include "app/message-start.h"
 
 typedef struct {
   ReplaceAnswered answered;
@@ -63,6 +63,7 @@ replace_question_ask (GtkWindow *parent, const GPtrArray *paths, ReplaceAnswered
   adw_message_dialog_add_responses (dialog, "cancel", _("_Cancel"), "elsewhere", _("Choose _Another Name…"), "replace", _("_Replace"), NULL);
   adw_message_dialog_set_response_appearance (dialog, "replace", ADW_RESPONSE_DESTRUCTIVE);
   adw_message_dialog_set_close_response (dialog, "cancel");
+  message_start_at (dialog, "cancel");
   g_signal_connect_data (dialog, "response", G_CALLBACK (dialog_answered), question, question_free, 0);
   /* Who asked may hold the window, which then would not take the question along. */
   g_signal_connect_object (parent, "unrealize", G_CALLBACK (gtk_window_destroy), dialog, G_CONNECT_SWAPPED);

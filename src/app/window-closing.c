@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/window-private.h"
 #include <glib/gi18n-lib.h>
+#include "app/message-start.h"
 
 static void
 window_keep_place (TrammelWindow *self)
@@ -48,8 +49,8 @@ window_ask_to_save (TrammelWindow *self)
   adw_message_dialog_add_responses (question, "cancel", _("_Cancel"), "discard", _("_Discard"), "save", _("_Save"), NULL);
   adw_message_dialog_set_response_appearance (question, "discard", ADW_RESPONSE_DESTRUCTIVE);
   adw_message_dialog_set_response_appearance (question, "save", ADW_RESPONSE_SUGGESTED);
-  adw_message_dialog_set_default_response (question, "save");
   adw_message_dialog_set_close_response (question, "cancel");
+  message_start_at (question, "save");
   g_signal_connect_swapped (dialog, "response", G_CALLBACK (close_answered), self);
   gtk_window_present (GTK_WINDOW (dialog));
 }

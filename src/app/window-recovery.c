@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <glib/gstdio.h>
 #include "app/document-io.h"
+#include "app/message-start.h"
 
 static void
 window_journal_failed (const char *sentence, gpointer window)
@@ -135,8 +136,8 @@ discard_work (GSimpleAction *action, GVariant *parameter, gpointer window)
 
   adw_message_dialog_add_responses (question, "cancel", _("_Cancel"), "discard", _("_Discard"), NULL);
   adw_message_dialog_set_response_appearance (question, "discard", ADW_RESPONSE_DESTRUCTIVE);
-  adw_message_dialog_set_default_response (question, "cancel");
   adw_message_dialog_set_close_response (question, "cancel");
+  message_start_at (question, "cancel");
   g_signal_connect_object (dialog, "response", G_CALLBACK (discard_answered), window, G_CONNECT_SWAPPED);
   gtk_window_present (GTK_WINDOW (dialog));
 }

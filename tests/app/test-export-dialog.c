@@ -240,6 +240,14 @@ START_TEST (a_list_has_neither_paper_nor_dots)
 END_TEST
 
 static bool
+file_holds (const char *path, const char *text)
+{
+  g_autofree char *held = NULL;
+
+  return g_file_get_contents (path, &held, NULL, NULL) && g_str_equal (held, text);
+}
+
+static bool
 is_png (const char *path)
 {
   g_autofree char *bytes = NULL;
@@ -313,6 +321,29 @@ START_TEST (pages_that_are_to_replace_nothing_leave_the_dialog_as_it_was)
   gui_await (GTK_WIDGET (dialog), "Picture (PNG)");
   ck_assert (gtk_widget_get_sensitive (gui_await (GTK_WIDGET (dialog), "Export…")));
   ck_assert (!is_png (stage_path ("template-1.png")) && !g_file_test (stage_path ("template-2.png"), G_FILE_TEST_EXISTS));
+}
+END_TEST
+
+/* A key that leaves the question as it begins, or once the hand has gone from button to button. */
+static const struct { const char *key; int tabs; bool replaced; } answers_by_keys[] = {
+  { "Return", 0, false }, { "Escape", 2, false }, { "Return", 2, true } };
+
+START_TEST (the_question_before_files_are_replaced_begins_on_cancel)
+{
+  TrammelWindow *window = stage_racer ();
+  GtkWidget *cancel;
+
+  ck_assert (g_file_set_contents (stage_path ("list.csv"), "other", -1, NULL));
+  export_to (export_dialog_at (window, EXPORT_WALL_SHEET, EXPORT_CSV), stage_path ("list"));
+  cancel = stage_answer ("Replace File?", "Cancel");
+  ck_assert_ptr_eq (gtk_window_get_focus (GTK_WINDOW (gtk_widget_get_root (cancel))), cancel);
+  for (int tab = 0; tab < answers_by_keys[_i].tabs; tab++)
+    gui_key ("<Shift>Tab");
+  gui_key (answers_by_keys[_i].key);
+  if (answers_by_keys[_i].replaced)
+    gui_await (GTK_WIDGET (window), "Exported list.csv");
+  ck_assert (file_holds (stage_path ("list.csv"), "other") != answers_by_keys[_i].replaced);
+  ck_assert (gui_window_is_there ("Print or Export") != answers_by_keys[_i].replaced);
 }
 END_TEST
 
@@ -400,6 +431,7 @@ case_of_names (void)
   tcase_add_test (tests, several_pages_replace_what_is_there_once_that_is_answered);
   tcase_add_test (tests, several_pages_get_another_name_in_the_same_folder_and_leave_what_is_there);
   tcase_add_test (tests, pages_that_are_to_replace_nothing_leave_the_dialog_as_it_was);
+  tcase_add_loop_test (tests, the_question_before_files_are_replaced_begins_on_cancel, 0, G_N_ELEMENTS (answers_by_keys));
   tcase_add_test (tests, an_ending_completed_onto_a_file_asks_before_the_dialog_goes);
   tcase_add_test (tests, the_folder_of_the_last_export_is_proposed_for_the_next);
   tcase_add_test (tests, an_ending_of_ours_is_never_doubled);

@@ -421,6 +421,18 @@ START_TEST (save_in_the_question_saves_and_closes)
 }
 END_TEST
 
+START_TEST (the_question_on_closing_begins_on_save)
+{
+  const char *path = stage_example ("saltmarsh-racer", "racer.trammel");
+
+  take_battery_out (stage_open (path));
+  close_question ("Save");
+  gui_key ("Return");
+  ck_assert (gui_wait (no_window, NULL));
+  ck_assert (!file_has_battery (path));
+}
+END_TEST
+
 START_TEST (closing_in_the_middle_of_a_drag_asks)
 {
   TrammelWindow *window = stage_open (stage_example ("saltmarsh-racer", "racer.trammel"));
@@ -495,6 +507,7 @@ main (void)
   tcase_add_test (tests, unsaved_work_is_asked_about_and_cancel_keeps_the_window);
   tcase_add_test (tests, discard_closes_and_leaves_the_file);
   tcase_add_test (tests, save_in_the_question_saves_and_closes);
+  tcase_add_test (tests, the_question_on_closing_begins_on_save);
   tcase_add_test (tests, numbers_that_were_never_added_are_nothing_to_save);
   tcase_add_test (tests, closing_in_the_middle_of_a_drag_asks);
   tcase_add_test (tests, quit_asks_for_each_window_with_unsaved_work);
