@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/bay-rows.h"
 #include <glib/gi18n-lib.h>
+#include "app/choice-list.h"
 #include "app/entry-click.h"
 #include "app/piece-controls.h"
 #include "document/changes.h"
@@ -48,7 +49,7 @@ former_drop_down (const Body *body, const char *chosen, const char *label)
     if (g_strcmp0 (body->formers[i].name, chosen) == 0)
       at = (guint) i;
   }
-  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+  GtkWidget *control = choice_list_new (G_LIST_MODEL (names));
   gtk_drop_down_set_selected (GTK_DROP_DOWN (control), at);
   gtk_widget_set_hexpand (control, TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (control)), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);

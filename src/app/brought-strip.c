@@ -4,6 +4,7 @@
 #include "app/brought-offer.h"
 #include "app/brought-words.h"
 #include "app/caption.h"
+#include "app/choice-list.h"
 #include "app/first-frame.h"
 
 struct _TrammelBroughtStrip {
@@ -211,7 +212,7 @@ button (TrammelBroughtStrip *self, const char *label, void (*pressed) (TrammelBr
 static GtkWidget *
 choice_of (TrammelBroughtStrip *self, const char *name, void (*chosen) (TrammelBroughtStrip *))
 {
-  GtkWidget *made = gtk_drop_down_new (G_LIST_MODEL (gtk_string_list_new (NULL)), NULL);
+  GtkWidget *made = choice_list_new (G_LIST_MODEL (gtk_string_list_new (NULL)));
 
   gtk_widget_set_valign (made, GTK_ALIGN_CENTER);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (made)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);

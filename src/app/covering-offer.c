@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/covering-offer.h"
 #include <glib/gi18n-lib.h>
+#include "app/choice-list.h"
 #include "figures/coverings.h"
 
 /* What the popover shows: of the figures that it was opened with, which nothing changes while it is open. */
@@ -114,7 +115,7 @@ offer_choice (CoveringOffer *self)
 
   for (guint i = 0; i < self->wheres->len; i++)
     gtk_string_list_append (names, covering_where_name (g_array_index (self->wheres, CoveringWhere, i)));
-  choice = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+  choice = choice_list_new (G_LIST_MODEL (names));
   gtk_drop_down_set_selected (GTK_DROP_DOWN (choice), self->where);
   gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL, _("What Is Covered"), -1);
   g_signal_connect (choice, "notify::selected", G_CALLBACK (offer_looked_at), self);

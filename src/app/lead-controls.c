@@ -1,4 +1,5 @@
 #include "trammel-config.h"
+#include "app/choice-list.h"
 #include "app/lead-fields.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -42,7 +43,7 @@ unplugs_chosen (GtkWidget *control)
 GtkWidget *
 lead_unplugs_control (TrammelSession *session)
 {
-  GtkWidget *control = gtk_drop_down_new_from_strings ((const char *const[]) { _("As Usual"), _("No"), _("Yes"), NULL });
+  GtkWidget *control = choice_list_new_of_words ((const char *const[]) { _("As Usual"), _("No"), _("Yes"), NULL });
 
   piece_control_adopt (control, session, unplugs_show);
   g_signal_connect (control, "notify::selected", G_CALLBACK (unplugs_chosen), NULL);
@@ -138,7 +139,7 @@ also_chosen (GtkWidget *control)
 GtkWidget *
 lead_also_control (TrammelSession *session)
 {
-  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (gtk_string_list_new (NULL)), NULL);
+  GtkWidget *control = choice_list_new (G_LIST_MODEL (gtk_string_list_new (NULL)));
 
   piece_control_may_be_cut (GTK_DROP_DOWN (control));
   piece_control_adopt (control, session, also_show);

@@ -1,4 +1,5 @@
 #include "trammel-config.h"
+#include "app/choice-list.h"
 #include "app/lead-fields.h"
 #include <glib/gi18n-lib.h>
 #include "app/piece-controls.h"
@@ -97,7 +98,7 @@ end_chosen (GtkWidget *control)
 GtkWidget *
 lead_end_control (TrammelSession *session, LeadLeg leg)
 {
-  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (gtk_string_list_new (NULL)), NULL);
+  GtkWidget *control = choice_list_new (G_LIST_MODEL (gtk_string_list_new (NULL)));
 
   g_object_set_data (G_OBJECT (control), "leg", GINT_TO_POINTER (leg));
   piece_control_may_be_cut (GTK_DROP_DOWN (control));

@@ -1,6 +1,7 @@
 #include "trammel-config.h"
 #include "app/numbers.h"
 #include <glib/gi18n-lib.h>
+#include "app/choice-list.h"
 #include "app/entry-click.h"
 #include "app/focus-scroller.h"
 #include "app/group.h"
@@ -303,7 +304,7 @@ numbers_choice (TrammelNumbers *self, const char *const *words, size_t count, GC
 
   for (size_t i = 0; i < count; i++)
     gtk_string_list_append (list, _(words[i]));
-  choice = gtk_drop_down_new (G_LIST_MODEL (list), NULL);
+  choice = choice_list_new (G_LIST_MODEL (list));
   g_signal_connect_swapped (choice, "notify::selected", changed, self);
   return choice;
 }

@@ -2,6 +2,7 @@
 #include "app/part-by-size.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/choice-list.h"
 #include "app/entry-click.h"
 #include "document/part-size.h"
 
@@ -188,7 +189,7 @@ by_size_ask (BySize *self)
 static GtkWidget *
 by_size_choice (BySize *self, const char *const *words, const char *name, GCallback changed)
 {
-  GtkWidget *choice = gtk_drop_down_new_from_strings (words);
+  GtkWidget *choice = choice_list_new_of_words (words);
 
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (choice)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   g_signal_connect_swapped (choice, "notify::selected", changed, self);

@@ -2,6 +2,7 @@
 #include "app/part-controls.h"
 #include <glib/gi18n-lib.h>
 #include "app/caption.h"
+#include "app/choice-list.h"
 #include "app/piece-controls.h"
 #include "app/piece-edit.h"
 #include "document/changes.h"
@@ -82,7 +83,7 @@ name_control (GtkWidget *control, const char *label)
 GtkWidget *
 part_aboard_control (TrammelSession *session)
 {
-  GtkWidget *control = gtk_drop_down_new_from_strings ((const char *const[]) { _("Aboard"), _("Left Out"), _("Still to Come"), NULL });
+  GtkWidget *control = choice_list_new_of_words ((const char *const[]) { _("Aboard"), _("Left Out"), _("Still to Come"), NULL });
 
   piece_control_adopt (control, session, aboard_show);
   g_signal_connect (control, "notify::selected", G_CALLBACK (aboard_chosen), NULL);
@@ -149,7 +150,7 @@ of_chosen (GtkWidget *control)
 GtkWidget *
 part_of_control (TrammelSession *session)
 {
-  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (gtk_string_list_new (NULL)), NULL);
+  GtkWidget *control = choice_list_new (G_LIST_MODEL (gtk_string_list_new (NULL)));
 
   piece_control_adopt (control, session, of_show);
   g_signal_connect (control, "notify::selected", G_CALLBACK (of_chosen), NULL);

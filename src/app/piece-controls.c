@@ -2,6 +2,7 @@
 #include "app/piece-controls.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "app/choice-list.h"
 #include "app/node-fields.h"
 #include "app/rail-picture.h"
 #include "app/wrapped-button.h"
@@ -46,7 +47,7 @@ GtkWidget *
 piece_choice_control (TrammelSession *session, GtkStringList *takes, const char *label, void (*show) (GtkWidget *, TrammelSession *),
                       void (*chosen) (GtkWidget *))
 {
-  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (takes), NULL);
+  GtkWidget *control = choice_list_new (G_LIST_MODEL (takes));
 
   piece_control_adopt (control, session, show);
   g_signal_connect (control, "notify::selected", G_CALLBACK (chosen), NULL);
@@ -166,7 +167,7 @@ surface_choice_control (TrammelSession *session, const SurfaceChoice *choice)
 
   for (unsigned i = 0; i < choice->count; i++)
     gtk_string_list_append (names, choice->name (i));
-  control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+  control = choice_list_new (G_LIST_MODEL (names));
   g_object_set_data (G_OBJECT (control), "trammel-choice", (gpointer) choice);
   piece_control_adopt (control, session, choice_show);
   g_signal_connect (control, "notify::selected", G_CALLBACK (choice_made), NULL);

@@ -1,9 +1,9 @@
 #include "trammel-config.h"
 #include "app/plan-group.h"
+#include "app/choice-list.h"
 #include "app/piece-controls.h"
 #include <glib/gi18n-lib.h>
 #include "app/group.h"
-#include "app/named-rows.h"
 #include "app/plan-fault.h"
 #include "app/plan-words.h"
 #include "document/changes.h"
@@ -138,8 +138,7 @@ group_add_choice (TrammelPlanGroup *self, GtkWidget **place, const char *label, 
 {
   g_auto (GStrv) words = takes_words;
 
-  *place = gtk_drop_down_new_from_strings ((const char *const *) words);
-  named_rows_of (GTK_DROP_DOWN (*place));
+  *place = choice_list_new_of_words ((const char *const *) words);
   piece_control_may_be_cut (GTK_DROP_DOWN (*place));
   g_signal_connect_swapped (*place, "notify::selected", chosen, self);
   trammel_group_add_control (TRAMMEL_GROUP (self->group), label, *place);

@@ -1,7 +1,7 @@
 #include "app/plan-view-details.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
-#include "app/named-rows.h"
+#include "app/choice-list.h"
 #include "app/plan-edit.h"
 #include "app/plan-view-edit.h"
 
@@ -65,14 +65,13 @@ details_remove (Details *self)
 static GtkWidget *
 details_list (Details *self, GtkGrid *grid, int row, const char *name, const char *const words[], GtkWidget **label)
 {
-  GtkWidget *list = gtk_drop_down_new_from_strings (words);
+  GtkWidget *list = choice_list_new_of_words (words);
 
   *label = gtk_label_new (name);
   gtk_label_set_xalign (GTK_LABEL (*label), 0);
   gtk_widget_set_hexpand (list, TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (list)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-  named_rows_of (GTK_DROP_DOWN (list));
   g_signal_connect_swapped (list, "notify::selected", G_CALLBACK (details_changed), self);
   gtk_grid_attach (grid, *label, 0, row, 1, 1);
   gtk_grid_attach (grid, list, 1, row, 1, 1);

@@ -1,7 +1,7 @@
 #include "app/plan-views.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
-#include "app/named-rows.h"
+#include "app/choice-list.h"
 #include "app/plan-edit.h"
 #include "app/plan-view-details.h"
 #include "app/plan-view-edit.h"
@@ -59,11 +59,10 @@ views_add (PlanViews *self)
 static GtkWidget *
 views_drop_down (PlanViews *self, const char *const words[], const char *name, GCallback changed)
 {
-  GtkWidget *list = gtk_drop_down_new_from_strings (words);
+  GtkWidget *list = choice_list_new_of_words (words);
 
   gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (gtk_widget_get_first_child (list)), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-  named_rows_of (GTK_DROP_DOWN (list));
   g_signal_connect_swapped (list, "notify::selected", changed, self);
   gtk_box_append (GTK_BOX (self->box), list);
   return list;

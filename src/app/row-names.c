@@ -1,5 +1,6 @@
 #include "app/row-names.h"
 #include <adwaita.h>
+#include "app/choice-list.h"
 
 /* The title without the sign of its access key. */
 static char *
@@ -24,6 +25,8 @@ names_give (GtkWidget *widget, const char *row, const char *lists)
 
   if (title != NULL)
     row = title;
+  if (ADW_IS_COMBO_ROW (widget))
+    choice_list_attend (widget);
   if (GTK_IS_LIST_BOX (widget) || GTK_IS_SCROLLED_WINDOW (widget))
     widget_name (widget, lists);
   else if (title != NULL || GTK_IS_LIST_VIEW (widget) || GTK_IS_TEXT (widget) || GTK_IS_SPIN_BUTTON (widget) || GTK_IS_SWITCH (widget))

@@ -2,22 +2,11 @@
 #include "app/structure-line.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
-#include "app/named-rows.h"
 #include "app/piece-controls.h"
 #include "document/material-class.h"
 #include "figures/names.h"
 
 /* The choices of the open line, and every line's header. */
-
-static GtkWidget *
-choice_of (TrammelSession *session, GtkStringList *takes, const char *label, void (*show) (GtkWidget *, TrammelSession *),
-           void (*chosen) (GtkWidget *))
-{
-  GtkWidget *control = piece_choice_control (session, takes, label, show, chosen);
-
-  named_rows_of (GTK_DROP_DOWN (control));
-  return control;
-}
 
 /* Materials: nothing chosen where a density is typed without one. */
 
@@ -55,7 +44,7 @@ structure_line_material (TrammelSession *session)
 
   for (const MaterialClass *class = material_classes (); class->word != NULL; class++)
     gtk_string_list_append (names, _(class->name));
-  return choice_of (session, names, _("Material"), material_show, material_chosen);
+  return piece_choice_control (session, names, _("Material"), material_show, material_chosen);
 }
 
 /* What is traced */
@@ -108,7 +97,7 @@ structure_line_measure (TrammelSession *session)
 
   for (const Measure *measure = measures_of (session); measure->name != NULL; measure++)
     gtk_string_list_append (names, _(measure->name));
-  return choice_of (session, names, _("Goes by"), measure_show, measure_chosen);
+  return piece_choice_control (session, names, _("Goes by"), measure_show, measure_chosen);
 }
 
 /* A line's header */

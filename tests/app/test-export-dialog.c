@@ -58,15 +58,24 @@ static const struct { ExportFormat format; const char *row, *key, *line; } lists
   { EXPORT_CSV, "Sheet", "Return", "Wall Sheet" }, { EXPORT_CSV, "Sheet", "space", "Wall Sheet" }, { EXPORT_PDF, "Paper", "KP_Enter", "ANSI D" },
 };
 
+/* At the line that is chosen, which a second Return so chooses again. */
 START_TEST (a_row_that_has_the_keyboard_opens_its_list_by_return_and_by_space)
 {
   GtkWindow *dialog = export_dialog_at (stage_racer (), EXPORT_PARTS_SHEET, lists[_i].format);
+  GtkWidget *row = gui_await (GTK_WIDGET (dialog), lists[_i].row);
+  const guint chosen = adw_combo_row_get_selected (ADW_COMBO_ROW (row));
 
-  gtk_widget_grab_focus (gui_await (GTK_WIDGET (dialog), lists[_i].row));
+  gtk_widget_grab_focus (row);
   gui_key (lists[_i].key);
   gui_await (GTK_WIDGET (dialog), lists[_i].line);
   ck_assert (!gui_window_is_there ("Export"));
-  gui_key ("Escape");
+  ck_assert (chosen + 1 < g_list_model_get_n_items (adw_combo_row_get_model (ADW_COMBO_ROW (row))));
+  gui_key ("Return");
+  ck_assert_uint_eq (adw_combo_row_get_selected (ADW_COMBO_ROW (row)), chosen);
+  gui_key ("Return");
+  gui_key ("Down");
+  gui_key ("Return");
+  ck_assert_uint_eq (adw_combo_row_get_selected (ADW_COMBO_ROW (row)), chosen + 1);
 }
 END_TEST
 

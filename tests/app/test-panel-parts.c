@@ -70,6 +70,21 @@ START_TEST (a_part_is_fixed_to_what_it_belongs_to_and_moves_with_it)
 }
 END_TEST
 
+START_TEST (a_list_opened_by_keys_begins_at_what_is_chosen)
+{
+  choose ("servo-left");
+  pick ("Fixed to", "Wing");
+  gtk_widget_grab_focus (beside ("Fixed to"));
+  gui_key ("Return");
+  gui_key ("Return");
+  ck_assert_str_eq (part ("servo-left")->of, "wing");
+  gui_key ("Return");
+  gui_key ("Up");
+  gui_key ("Return");
+  ck_assert_ptr_null (part ("servo-left")->of);
+}
+END_TEST
+
 START_TEST (rooms_that_are_ticked_are_where_it_may_be)
 {
   trammel_session_do (stage.session, change_bay_added (trammel_session_aeroplane (stage.session), "F4", "F6", NULL), "Add Bay");
@@ -399,6 +414,7 @@ main (void)
   tcase_add_test (tests, a_part_still_to_come_counts_and_reads_so_in_the_list);
   tcase_add_test (tests, a_part_left_out_counts_nowhere);
   tcase_add_test (tests, a_part_is_fixed_to_what_it_belongs_to_and_moves_with_it);
+  tcase_add_test (tests, a_list_opened_by_keys_begins_at_what_is_chosen);
   tcase_add_test (tests, a_bay_that_is_too_short_cannot_be_ticked_and_says_so);
   tcase_add_test (tests, a_ticked_room_that_has_become_too_small_says_so_and_can_be_unticked);
   tcase_add_test (tests, rooms_that_are_ticked_are_where_it_may_be);
