@@ -1,4 +1,5 @@
 #include "document/lead-joining.h"
+#include "document/part-class.h"
 
 #include <math.h>
 
@@ -135,7 +136,7 @@ furthest_out (const Aeroplane *self)
     {
       const Part *part = aeroplane_part (self, i);
 
-      if (g_strcmp0 (part->class_name, "servo") == 0 && !shares_a_joint (self, part) && fabs (part->y) >= fabs (place.y))
+      if (part_is_a (part, "servo") && !shares_a_joint (self, part) && fabs (part->y) >= fabs (place.y))
         place = (Point) { part->x, part->y };
     }
   return place;

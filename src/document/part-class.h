@@ -1,6 +1,7 @@
 #pragma once
 #include <stdbool.h>
 #include <stddef.h>
+#include <string.h>
 #include "document/piece.h"
 
 /** What is usual for a class of parts: defaults until a scale says otherwise. Common practice, no source. */
@@ -12,6 +13,13 @@ typedef struct {
   double mass_sigma_share;        /* one standard deviation of a part bought and not weighed, share of its mass */
   double place_sigma;             /* mm */
 } PartClass;
+
+/** Whether a part is of the class of that word. By the first letter first: every move of one part asks it of all. */
+static inline bool
+part_is_a (const Part *part, const char *word)
+{
+  return part->class_name && *part->class_name == *word && strcmp (part->class_name, word) == 0;
+}
 
 /** All classes, in the order in which they are offered; word NULL ends the list. */
 const PartClass *part_classes (void);

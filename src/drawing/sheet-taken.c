@@ -1,5 +1,6 @@
 #include <math.h>
 #include "drawing/part-symbols.h"
+#include "document/part-class.h"
 #include "drawing/rulers.h"
 #include "drawing/sheet-draft.h"
 #include "drawing/symbols.h"
@@ -207,7 +208,7 @@ take_part (SheetDraft *draft, const Part *part)
   if (part_symbol_is_shell (part->class_name))
     return;
   sheet_take (draft, box_grown (box, 2 * u));      /* a servo's arm stands out a little */
-  if (g_strcmp0 (part->class_name, "motor") == 0)
+  if (part_is_a (part, "motor"))
     sheet_take (draft, (Box) { { middle - 3 * u, box.min.y - 8 * u }, { middle + 3 * u, box.min.y } });
 }
 

@@ -128,7 +128,7 @@ put_part_word (SheetDraft *draft, const Part *part)
 {
   const PartClass *class = part_class_find (part->class_name);
   const char *name = part->name ? part->name : class ? _(class->name) : part->piece.id;
-  const bool ballast = g_strcmp0 (part->class_name, "ballast") == 0;
+  const bool ballast = part_is_a (part, "ballast");
   g_autofree char *mass = ballast ? units_mass (draft->scene->units, part->mass) : NULL;
   const char *text = ballast ? mass : name;
   const Box box = part_px (draft, part);

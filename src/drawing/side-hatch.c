@@ -1,4 +1,5 @@
 #include "drawing/side-hatch.h"
+#include "document/part-class.h"
 #include "drawing/line-kind.h"
 #include "drawing/outline-path.h"
 #include "drawing/sheet-places.h"
@@ -11,7 +12,7 @@ hatch_is_asked_for (const Figures *figures, const Selection *selection)
   const char *id = selection_single (selection);
   const Part *part = id ? aeroplane_part_by_id (figures->aeroplane, id) : NULL;
 
-  return figures->hatch.part && part && (part == figures->hatch.part || (part->has_rail && g_strcmp0 (part->class_name, "battery") == 0));
+  return figures->hatch.part && part && (part == figures->hatch.part || (part->has_rail && part_is_a (part, "battery")));
 }
 
 /* On the body's top or bottom, that much further out; false where no body is. */

@@ -1,6 +1,7 @@
 #include "drawing/side-places.h"
 #include <math.h>
 #include "document/part-box.h"
+#include "document/part-class.h"
 #include "drawing/sheet-places.h"
 #include "geometry/planform.h"
 
@@ -9,7 +10,7 @@ static const double narrowest = 110, widest = 320, margin = 24;      /* px */
 static bool
 is_propeller (const Part *part)
 {
-  return g_strcmp0 (part->class_name, "propeller") == 0;
+  return part_is_a (part, "propeller");
 }
 
 /* A propeller turns: its disc is as high as it is wide. */

@@ -1,4 +1,5 @@
 #include "trammel-config.h"
+#include "document/part-class.h"
 #include "drawing/wall-sheet-battery.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -10,7 +11,7 @@ static const double same_place = 0.5;      /* mm: what rounding to whole millime
 static bool
 is_battery (const Part *part)
 {
-  return part->aboard && g_strcmp0 (part->class_name, "battery") == 0;
+  return part->aboard && part_is_a (part, "battery");
 }
 
 /* The first battery aboard; *solution where it must be, NULL when that is not known. */

@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include "document/part-box.h"
+#include "document/part-class.h"
 #include "figures/ballast-told.h"
 #include "figures/ballast-worst.h"
 #include "figures/lead-need.h"
@@ -25,12 +26,6 @@ step_of (ClosingKind kind, const Piece *piece)
   return (ClosingStep) { .kind = kind, .piece = piece, .from_mm = NAN, .to_mm = NAN, .y_mm = NAN, .above_thrust_mm = NAN,
                          .stand = { NULL, NAN, NAN, NAN, NAN }, .wing = wing_stand_none (), .length_mm = NAN, .needed_mm = NAN, .extension_mm = NAN,
                          .station_mm = NAN, .aft_of_edge_mm = NAN, .ballast_g = NAN };
-}
-
-static bool
-is_class (const Part *part, const char *class_name)
-{
-  return g_strcmp0 (part->class_name, class_name) == 0;
 }
 
 static bool
@@ -127,18 +122,18 @@ kind_of (const Part *part, ClosingKind *kind)
 {
   static const char *const trays[] = { "controller", "receiver", "servo", "switch", NULL };
 
-  if (is_class (part, "battery") || part->has_rail)
+  if (part_is_a (part, "battery") || part->has_rail)
     *kind = CLOSING_FLOOR;
-  else if (is_class (part, "undercarriage"))
+  else if (part_is_a (part, "undercarriage"))
     *kind = CLOSING_UNDERCARRIAGE;
-  else if (is_class (part, "pushrod"))
+  else if (part_is_a (part, "pushrod"))
     *kind = CLOSING_PUSHROD;
-  else if (is_class (part, "ballast"))
+  else if (part_is_a (part, "ballast"))
     *kind = CLOSING_BALLAST;
   else if (is_kind (part, "firewall"))
     *kind = CLOSING_FIREWALL;
   else if ((part->class_name && g_strv_contains (trays, part->class_name))
-           || (is_class (part, "other") && part->length > 0 && !is_kind (part, "mount-") && !is_kind (part, "adapter-")))
+           || (part_is_a (part, "other") && part->length > 0 && !is_kind (part, "mount-") && !is_kind (part, "adapter-")))
     *kind = CLOSING_TRAY;
   else
     return false;
@@ -172,7 +167,7 @@ add_part_in_wing (const Work *work, const Part *part, ClosingKind wanted)
   ClosingStep step = step_of (wanted, &part->piece);
   ClosingKind kind;
 
-  if (is_class (part, "other") || !kind_of (part, &kind) || kind != wanted || kind == CLOSING_PUSHROD || kind == CLOSING_FIREWALL)
+  if (part_is_a (part, "other") || !kind_of (part, &kind) || kind != wanted || kind == CLOSING_PUSHROD || kind == CLOSING_FIREWALL)
     return;
   Part *box = kind == CLOSING_FLOOR ? slid_along (part) : (Part *) piece_dup (&part->piece);
   if (wing_stand_of (work->aeroplane, box, &step.wing))
@@ -196,7 +191,7 @@ add_parts (const Work *work, ClosingKind wanted)
         continue;
       if (!is_in_body (work->aeroplane, part))
         add_part_in_wing (work, part, wanted);
-      else if (wanted == CLOSING_FIREWALL && is_class (part, "motor") && !has_firewall (work->aeroplane))
+      else if (wanted == CLOSING_FIREWALL && part_is_a (part, "motor") && !has_firewall (work->aeroplane))
         add_firewall_of (work, part);
       else if (kind_of (part, &kind) && kind == wanted)
         add_part (work, part, kind);

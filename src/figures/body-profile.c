@@ -140,6 +140,30 @@ body_profile_clear_half_width (const BodyProfile *self, double from, double to)
   return extent_narrowest (&self->above, from, to, &least, &most) ? fmax (most - self->skin, 0) : 0;
 }
 
+void
+body_profile_clear_half_widths (const BodyProfile *self, double from, double to, size_t count, double half_widths[])
+{
+  const Extent *above = &self->above;
+
+  for (size_t i = 0; i < count; i++)
+    {
+      const double x = from + (to - from) * (double) i / (double) (count - 1), place = (x - above->from) / above->step;
+
+      if (!above->count)
+        half_widths[i] = NAN;
+      else if (x < above->from || x > above->to)
+        half_widths[i] = 0;
+      else
+        {
+          /* The outline's two places about it; x is at or behind the first. */
+          const size_t first = (size_t) place, last = MIN (first + ((double) first < place), above->count - 1);
+          const double narrower = above->most[last] < above->most[first] ? above->most[last] : above->most[first];
+
+          half_widths[i] = narrower > self->skin ? narrower - self->skin : 0;
+        }
+    }
+}
+
 BodyClear
 body_profile_clear (const BodyProfile *self, double from, double to)
 {

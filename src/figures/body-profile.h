@@ -19,6 +19,8 @@ typedef struct {
 BodyClear body_profile_clear (const BodyProfile *self, double from, double to);
 /** Its half_width alone, mm, for who looks along a body at many places. */
 double body_profile_clear_half_width (const BodyProfile *self, double from, double to);
+/** The same at `count` places (2 or more) from one end of a stretch to the other, each by itself; half_widths in mm, NAN without an outline. */
+void   body_profile_clear_half_widths (const BodyProfile *self, double from, double to, size_t count, double half_widths[]);
 
 /** How wide and high the outlines themselves are at x, mm aft of the datum, at the nearest of their places: half the width, and z of bottom
  *  and top. NAN where such an outline is not known, or does not reach. */

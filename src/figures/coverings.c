@@ -1,6 +1,7 @@
 #include "figures/coverings.h"
 
 #include <math.h>
+#include "document/part-class.h"
 #include "figures/covered.h"
 #include "figures/loads.h"
 #include "figures/part-places.h"
@@ -130,7 +131,7 @@ find_part (const Aeroplane *aeroplane)
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
     {
       const Part *part = aeroplane_part (aeroplane, i);
-      const bool battery = g_strcmp0 (part->class_name, "battery") == 0, had = best && g_strcmp0 (best->class_name, "battery") == 0;
+      const bool battery = part_is_a (part, "battery"), had = best && part_is_a (best, "battery");
 
       if (part->aboard && part->mass > 0 && (battery || part_is_movable (part)) && (!best || battery > had
           || (battery == had && part->mass > best->mass)))

@@ -1,4 +1,5 @@
 #include "figures/reckoning.h"
+#include "document/part-class.h"
 #include "figures/stability.h"
 
 #include "trammel-config.h"
@@ -185,7 +186,7 @@ add_propellers (Reckoning *self)
       g_autofree char *diameter = g_strdup_printf (_("Diameter of “%s”"), piece_name (&part->piece));
       g_autofree char *place = g_strdup_printf (_("Place of “%s”"), piece_name (&part->piece));
 
-      if (!part->aboard || g_strcmp0 (part->class_name, "propeller") != 0 || !(part->width > 0))
+      if (!part->aboard || !part_is_a (part, "propeller") || !(part->width > 0))
         continue;
       reckoning_length (self, diameter, part->width);
       reckoning_area (self, _("Its force across the shaft, without power"), propeller_cross_force (part->width).least);

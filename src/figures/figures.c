@@ -10,6 +10,7 @@
 #include "figures/passed-click.h"
 #include "figures/place-notes.h"
 #include "figures/report-hatch.h"
+#include "figures/room-memory.h"
 #include "figures/room-notes.h"
 #include "figures/stability.h"
 #include "figures/structure-figures.h"
@@ -19,6 +20,7 @@ struct FiguresCache {
   Aerodynamics aerodynamics;
   Loads loads;
   RoomProfiles room;
+  RoomMemory faults;
 };
 
 FiguresCache *
@@ -38,6 +40,7 @@ figures_cache_free (FiguresCache *cache)
   aerodynamics_clear (&cache->aerodynamics);
   loads_clear (&cache->loads);
   room_profiles_clear (&cache->room);
+  room_memory_clear (&cache->faults);
   lattice_free (cache->lattice);
   g_free (cache);
 }
@@ -95,7 +98,7 @@ figures_of (FiguresCache *cache, const Aeroplane *aeroplane)
   aerodynamics_update (&cache->aerodynamics, cache->lattice, aeroplane);
   loads_update (&cache->loads, &cache->aerodynamics, aeroplane);
   room_profiles_update (&cache->room, aeroplane);
-  self->room = room_faults (&cache->room, aeroplane);
+  self->room = room_faults_again (&cache->faults, &cache->room, aeroplane);
   copy_aerodynamics (self, &cache->aerodynamics);
   copy_loads (self, &cache->loads);
   self->flight = flight_figures_of (&cache->aerodynamics, &cache->loads);

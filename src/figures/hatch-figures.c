@@ -4,6 +4,7 @@
 #include "balance/hatch.h"
 #include "balance/slide.h"
 #include "document/part-box.h"
+#include "document/part-class.h"
 #include "figures/figures.h"
 #include "figures/hatch-shape.h"
 #include "figures/surface-figures.h"
@@ -13,7 +14,7 @@ static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
 static bool
 is_pack (const Part *part)
 {
-  return g_strcmp0 (part->class_name, "battery") == 0 && part->has_rail && part->mass > 0;
+  return part_is_a (part, "battery") && part->has_rail && part->mass > 0;
 }
 
 /* The first battery aboard. */
@@ -59,11 +60,14 @@ pack_of (const Figures *figures, const Part *pack, const Solution *aboard)
   return made;
 }
 
+/* More are no harm. */
+enum { FORMERS_USUAL = 24 };
+
 /* Of all bodies, by their places. */
 static GArray *
 formers_of (const Aeroplane *aeroplane, GPtrArray *named)
 {
-  GArray *places = g_array_new (FALSE, FALSE, sizeof (double));
+  GArray *places = g_array_sized_new (FALSE, FALSE, sizeof (double), FORMERS_USUAL);
 
   for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
     for (size_t i = 0; i < aeroplane_body (aeroplane, b)->former_count; i++)
@@ -77,7 +81,7 @@ formers_of (const Aeroplane *aeroplane, GPtrArray *named)
 static void
 find_formers (HatchFigures *made, const Aeroplane *aeroplane)
 {
-  g_autoptr (GPtrArray) named = g_ptr_array_new ();
+  g_autoptr (GPtrArray) named = g_ptr_array_new_full (FORMERS_USUAL, NULL);
   g_autoptr (GArray) places = formers_of (aeroplane, named);
   const double *from = (const double *) (void *) places->data;
   const size_t ahead = hatch_line_outward (from, places->len, made->from_mm, false), behind = hatch_line_outward (from, places->len, made->to_mm, true);
@@ -89,7 +93,7 @@ find_formers (HatchFigures *made, const Aeroplane *aeroplane)
 bool
 hatch_nearest_former (const Aeroplane *aeroplane, double x, const NamedPlace **former, double *behind)
 {
-  g_autoptr (GPtrArray) named = g_ptr_array_new ();
+  g_autoptr (GPtrArray) named = g_ptr_array_new_full (FORMERS_USUAL, NULL);
   g_autoptr (GArray) places = formers_of (aeroplane, named);
 
   *former = NULL;

@@ -12,13 +12,14 @@ static const double SAME = 0.5;                   /* mm: an edge so much shorter
 static bool
 look_along (const HatchFigures *hatch, const BodyProfile *profile, double room[STEPS + 1])
 {
-  for (int i = 0; profile && i <= STEPS; i++)
-    {
-      const double x = hatch->from_mm + (hatch->to_mm - hatch->from_mm) * i / STEPS;
+  const double taken = fabs (hatch->part->y) + LAND;
 
-      room[i] = 2 * (body_profile_clear_half_width (profile, x, x) - fabs (hatch->part->y) - LAND);
-    }
-  return profile && !isnan (room[0] + room[STEPS]);
+  if (!profile)
+    return false;
+  body_profile_clear_half_widths (profile, hatch->from_mm, hatch->to_mm, STEPS + 1, room);
+  for (int i = 0; i <= STEPS; i++)
+    room[i] = 2 * (room[i] - taken);
+  return !isnan (room[0] + room[STEPS]);
 }
 
 static int

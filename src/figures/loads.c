@@ -20,6 +20,7 @@ clear_sum (Loads *self)
   piece_key_clear (&self->key);
   g_clear_pointer (&self->items, g_free);
   g_clear_pointer (&self->pieces, g_free);
+  g_clear_pointer (&self->told, g_free);
   g_clear_pointer (&self->notes, g_ptr_array_unref);
 }
 
@@ -62,14 +63,18 @@ weigh_structures (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane
     self->structures[i] = structure_figures_of (aeroplane_structure (aeroplane, i), spread_of (aerodynamics, aeroplane_structure (aeroplane, i)));
 }
 
+/* A part that is still the same one, at the same place in the list, is the same mass: most are, when one is moved. */
 static void
-add_part (Loads *self, const Part *part)
+add_part (Loads *self, const Loads *before, const Part *part)
 {
+  const size_t at = self->count;
+
   if (!part->aboard)
     return;
   self->figures.total_g += part->mass;
-  self->pieces[self->count] = &part->piece;
-  self->items[self->count++] = load_of_part (part);
+  self->pieces[at] = &part->piece;
+  self->items[at] = at < before->count && before->pieces[at] == &part->piece ? before->told[at] : load_of_part (part);
+  self->count++;
 }
 
 /* What a lead weighs itself; mostly it is part of what hangs on it. */
@@ -115,7 +120,7 @@ add_structure (Loads *self, const Aerodynamics *aerodynamics, const StructureFig
 }
 
 static void
-gather (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane)
+gather (Loads *self, const Loads *before, const Aerodynamics *aerodynamics, const Aeroplane *aeroplane)
 {
   const StructureFigures *weighed = self->structures;      /* as many, and in the same order */
 
@@ -126,12 +131,13 @@ gather (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *aeroplan
       const Piece *piece = g_ptr_array_index (self->key.pieces, i);
 
       if (piece->kind == PIECE_PART)
-        add_part (self, (const Part *) piece);
+        add_part (self, before, (const Part *) piece);
       else if (piece->kind == PIECE_STRUCTURE)
         add_structure (self, aerodynamics, weighed++);
       else if (piece->kind == PIECE_LEAD)
         add_lead (self, aeroplane, (const Lead *) piece);
     }
+  self->told = g_memdup2 (self->items, self->count * sizeof *self->items);
 }
 
 /* What each mass and each place adds to the balance point's deviation, and to the total's. */
@@ -236,17 +242,18 @@ loads_update (Loads *self, const Aerodynamics *aerodynamics, const Aeroplane *ae
 {
   const AeroplaneTraits traits = aeroplane_traits (aeroplane);
   PieceKey key = { .kinds = kinds };
+  Loads before = *self;          /* and its key: no other piece can lie where one of it does */
 
   self->key.kinds = kinds;
   if (piece_key_matches (&self->key, aeroplane) && is_weighed_alike (&self->traits, &traits))
     return;
   piece_key_take (&key, aeroplane);
-  clear_sum (self);
   *self = (Loads) { .key = key, .notes = notes_new (), .traits = traits,
                     .structure_key = self->structure_key, .structures = self->structures, .structure_count = self->structure_count };
   self->traits.name = NULL;
   weigh_structures (self, aerodynamics, aeroplane);
-  gather (self, aerodynamics, aeroplane);
+  gather (self, &before, aerodynamics, aeroplane);
+  clear_sum (&before);
   loads_weigh_airframe (self);
   add_up (self);
   find_what_to_weigh (self);

@@ -11,6 +11,7 @@ typedef struct {
   size_t count;
   MassItem *items;               /* kg, m; in the document's order */
   const Piece **pieces;          /* what each item is */
+  MassItem *told;                /* the same items before what is weighed, or not known, changes them */
   PieceKey structure_key;        /* what the structures were weighed by */
   size_t structure_count;
   StructureFigures *structures;  /* in the document's order; remembered while parts and leads alone change */

@@ -82,7 +82,7 @@ structure_item_name (const StructureItem *item)
 bool
 part_is_battery (const Part *part)
 {
-  return g_strcmp0 (part->class_name, "battery") == 0;
+  return part_is_a (part, "battery");
 }
 
 static char *

@@ -3,6 +3,7 @@
 #include <math.h>
 #include <string.h>
 #include "document/part-box.h"
+#include "document/part-class.h"
 
 /* mm; common practice, no source. */
 static const double HUB = 9, MOUNT = 3, GAP_LEAST = 1.5;
@@ -16,29 +17,43 @@ static const double ON_SHAFT = 3, NEAR = 60, SHAFT_REACH = 120;
 static bool
 is_of_class (const Part *part, const char *class_name)
 {
-  return part->aboard && g_strcmp0 (part->class_name, class_name) == 0;
+  return part->aboard && part_is_a (part, class_name);
 }
 
 static double fore (const Part *part) { return part->x - part_extent (part).x / 2; }
 static double aft  (const Part *part) { return part->x + part_extent (part).x / 2; }
 
-/* The one of that class about the motor's shaft nearest to its front. */
-static const Part *
-find_on_shaft (const Aeroplane *aeroplane, const Part *motor, const char *class_name)
-{
-  const double front = fore (motor);
-  const Part *best = NULL;
+/* Of each class the one about the motor's shaft nearest to its front. */
+typedef struct { const Part *propeller, *spinner, *cowl; } OnShaft;
 
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+static void
+take_nearer (const Part **best, const Part *part, double front)
+{
+  if (!*best || fabs (part->x - front) < fabs ((*best)->x - front))
+    *best = part;
+}
+
+static OnShaft
+find_on_shaft (const Aeroplane *aeroplane, const Part *motor)
+{
+  const size_t count = aeroplane_count (aeroplane, PIECE_PART);
+  const double front = fore (motor);
+  OnShaft found = { NULL };
+
+  for (size_t i = 0; i < count; i++)
     {
       const Part *part = aeroplane_part (aeroplane, i);
-      const double away = fabs (part->x - front);
 
-      if (fabs (part->y - motor->y) <= ON_SHAFT && away <= SHAFT_REACH && (!best || away < fabs (best->x - front))
-          && is_of_class (part, class_name))
-        best = part;
+      if (fabs (part->y - motor->y) > ON_SHAFT || fabs (part->x - front) > SHAFT_REACH || !part->aboard)
+        continue;
+      if (part_is_a (part, "propeller"))
+        take_nearer (&found.propeller, part, front);
+      else if (part_is_a (part, "spinner"))
+        take_nearer (&found.spinner, part, front);
+      else if (part_is_a (part, "cowl"))
+        take_nearer (&found.cowl, part, front);
     }
-  return best;
+  return found;
 }
 
 /* NULL unless there is just one. */
@@ -60,7 +75,7 @@ only_one (const Aeroplane *aeroplane, const char *class_name)
 const Part *
 nose_propeller_of (const Aeroplane *aeroplane, const Part *motor)
 {
-  const Part *propeller = find_on_shaft (aeroplane, motor, "propeller");
+  const Part *propeller = find_on_shaft (aeroplane, motor).propeller;
 
   return propeller ? propeller : only_one (aeroplane, "motor") == motor ? only_one (aeroplane, "propeller") : NULL;
 }
@@ -110,11 +125,11 @@ is_pointed (const BodyProfile *profile, const NoseFigures *nose, double front)
 }
 
 static NoseLack
-find_front (const Aeroplane *aeroplane, const BodyProfile *profile, NoseFigures *nose, double rear_face)
+find_front (const BodyProfile *profile, NoseFigures *nose, const Part *cowl, double rear_face)
 {
   double front = NAN, tail = NAN;
 
-  nose->cowl = find_on_shaft (aeroplane, nose->motor, "cowl");
+  nose->cowl = cowl;
   if (nose->cowl && !(nose->cowl->length > 0))
     return NOSE_COWL_SIZE;
   if (nose->cowl)
@@ -172,13 +187,14 @@ look_at_nose (const Aeroplane *aeroplane, const BodyProfile *profile, const Part
 
   if (!motor || !is_of_class (motor, "motor"))
     return NOSE_NO_MOTOR;
-  made.propeller = find_on_shaft (aeroplane, motor, "propeller");
-  made.spinner = find_on_shaft (aeroplane, motor, "spinner");
+  const OnShaft found = find_on_shaft (aeroplane, motor);
+  made.propeller = found.propeller;
+  made.spinner = found.spinner;
   if (!(motor->length > 0) || !made.propeller)
     return made.propeller ? NOSE_NO_SIZE : NOSE_NO_PROPELLER;
   const double plane = made.propeller->x, hub = made.propeller->length > 0 ? part_extent (made.propeller).x : HUB;
   const double rear_face = made.spinner ? aft (made.spinner) : plane + hub / 2;
-  lack = plane > motor->x ? NOSE_PUSHER : find_front (aeroplane, profile, &made, rear_face);
+  lack = plane > motor->x ? NOSE_PUSHER : find_front (profile, &made, found.cowl, rear_face);
   if (lack != NOSE_KNOWN)
     return lack;
   made.plane_ahead_mm = made.front_x_mm - plane;

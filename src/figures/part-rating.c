@@ -1,17 +1,12 @@
 #include "figures/part-rating.h"
 
+#include "document/part-class.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "figures/csv-text.h"
 
 static const double inch = 25.4;
-
-static bool
-is_class (const Part *part, const char *class_name)
-{
-  return g_strcmp0 (part->class_name, class_name) == 0;
-}
 
 /* Takes the words; NULL adds nothing. */
 static void
@@ -72,12 +67,12 @@ part_rating_text (const Part *part, Units units)
 
   add_words (text, part->rpm_per_volt > 0 ? g_strdup_printf (_("%s\u00A0rpm per volt"), turns) : NULL);
   add_words (text, part->power > 0 ? g_strdup_printf (_("up to %s\u00A0W"), watts) : NULL);
-  if (is_class (part, "propeller"))
+  if (part_is_a (part, "propeller"))
     add_words (text, propeller_words (part, units));
   add_words (text, cells_words (part->cells));
   add_words (text, part->capacity > 0 ? g_strdup_printf (_("%s\u00A0mAh"), charge) : NULL);
   add_words (text, part->current > 0 ? g_strdup_printf (_("%s\u00A0A"), amperes) : NULL);
-  if (is_class (part, "servo") && part->mass > 0)
+  if (part_is_a (part, "servo") && part->mass > 0)
     add_words (text, g_strdup_printf (_("of about %s"), mass));
   return text->len ? g_string_free (g_steal_pointer (&text), FALSE) : NULL;
 }
@@ -91,7 +86,7 @@ given (double value)
 void
 csv_part_rating (GString *text, const Part *part)
 {
-  const bool propeller = part && is_class (part, "propeller");
+  const bool propeller = part && part_is_a (part, "propeller");
   const double numbers[] = { part ? part->rpm_per_volt : 0, part ? part->power : 0, part ? part->input : 0, propeller ? part->width : 0,
                              part ? part->pitch : 0, part ? part->cells : 0, part ? part->capacity : 0, part ? part->current : 0 };
 

@@ -43,7 +43,7 @@ void
 piece_key_take (PieceKey *key, const Aeroplane *aeroplane)
 {
   const size_t count = aeroplane_piece_count (aeroplane);
-  GPtrArray *pieces = g_ptr_array_new_with_free_func (release_piece);
+  GPtrArray *pieces = g_ptr_array_new_full ((guint) count, release_piece);
 
   for (size_t i = 0; i < count; i++)
     if (key_counts (key, aeroplane_piece (aeroplane, i)))

@@ -4,6 +4,7 @@
 #include "aero/flight.h"
 #include "aero/thrust.h"
 #include "document/part-box.h"
+#include "document/part-class.h"
 #include "figures/nose-figures.h"
 
 /* Common practice, no source. */
@@ -26,12 +27,13 @@ share (Spreading spreading)
 static const Part *
 heaviest (const Aeroplane *aeroplane, const char *class_name)
 {
+  const size_t count = aeroplane_count (aeroplane, PIECE_PART);
   const Part *best = NULL;
 
-  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+  for (size_t i = 0; i < count; i++)
     {
       const Part *part = aeroplane_part (aeroplane, i);
-      if (part->aboard && g_strcmp0 (part->class_name, class_name) == 0 && (!best || part->mass > best->mass))
+      if (part->aboard && part_is_a (part, class_name) && (!best || part->mass > best->mass))
         best = part;
     }
   return best;
@@ -167,9 +169,9 @@ power_figures_of (const Aeroplane *aeroplane, double all_up_g, double stall_m_s)
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
     {
       const Part *part = aeroplane_part (aeroplane, i);
-      if (part->aboard && g_strcmp0 (part->class_name, "motor") == 0)
+      if (part->aboard && part_is_a (part, "motor"))
         add_motor (&made, aeroplane, part);
-      else if (part->aboard && g_strcmp0 (part->class_name, "controller") == 0)
+      else if (part->aboard && part_is_a (part, "controller"))
         {
           made.controller = made.controller ? made.controller : part;
           made.controller_a += part->current;

@@ -3,8 +3,10 @@
 #include <math.h>
 #include <string.h>
 #include "document/part-box.h"
+#include "document/part-class.h"
 #include "figures/lead-need.h"
 #include "figures/nose-figures.h"
+#include "figures/room-memory.h"
 #include "figures/room-overlap.h"
 #include "figures/wing-depth.h"
 
@@ -100,7 +102,7 @@ add_beyond_end (GArray *faults, RoomFault fault, const BodyProfile *profile)
   fault.kind = ahead > behind ? ROOM_OUT_OF_NOSE : ROOM_OUT_OF_TAIL;
   fault.edges = ahead > behind ? EDGE_FORE : EDGE_AFT;
   fault.lacking_mm = fmax (ahead, behind);
-  if (fault.kind != ROOM_OUT_OF_NOSE || g_strcmp0 (fault.part->class_name, "motor") != 0)
+  if (fault.kind != ROOM_OUT_OF_NOSE || !part_is_a (fault.part, "motor"))
     add (faults, fault);
   return is_out;
 }
@@ -114,7 +116,7 @@ widen_by_cowl (const Aeroplane *aeroplane, const Part *part, double half_length,
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
     {
       const Part *cowl = aeroplane_part (aeroplane, i);
-      if (!cowl->aboard || cowl == part || g_strcmp0 (cowl->class_name, "cowl") != 0)
+      if (!cowl->aboard || cowl == part || !part_is_a (cowl, "cowl"))
         continue;
       const Point extent = part_extent (cowl);
       if (fabs (part->x - cowl->x) + half_length > extent.x / 2 + TOLERANCE)
@@ -183,7 +185,7 @@ find_in_wing (GArray *faults, const Aeroplane *aeroplane, const Part *part)
   const Point extent = part_extent (part);
   const unsigned edges = EDGE_FORE | EDGE_AFT | EDGE_PORT | EDGE_STARBOARD | EDGE_TOP | EDGE_BOTTOM;
 
-  if (g_strcmp0 (part->class_name, "servo") != 0 || !wing || !surface_is_horizontal (wing))
+  if (!part_is_a (part, "servo") || !wing || !surface_is_horizontal (wing))
     return;
   const double depth = wing_depth_over (wing, (Point) { part->x, part->y }, extent.x, extent.y);
   add (faults, (RoomFault) { .kind = ROOM_WING_SHALLOW, .part = part, .in = &wing->piece, .edges = edges, .clear_mm = depth,
@@ -225,7 +227,7 @@ find_about_noses (GArray *faults, const RoomProfiles *profiles, const Aeroplane 
   for (guint i = 0, motors = 0; i < parts->len && motors < NOSE_MOST; i++)
     {
       const Part *part = g_ptr_array_index (parts, i);
-      if (g_strcmp0 (part->class_name, "motor") != 0)
+      if (!part_is_a (part, "motor"))
         continue;
       motors++;
       if (nose_figures_within (aeroplane, profile, part, &nose))
@@ -247,28 +249,54 @@ find_about_leg (GArray *faults, const Aeroplane *aeroplane, const Lead *lead, Le
                                .clear_mm = NAN, .extension_mm = need.extension });
 }
 
-GArray *
-room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane)
+/* In the document's order. */
+static void
+find_about_parts (GArray *faults, RoomMemory *memory, const RoomProfiles *profiles, const Aeroplane *aeroplane)
 {
   const size_t count = aeroplane_count (aeroplane, PIECE_PART);
-  GArray *faults = g_array_new (FALSE, FALSE, sizeof (RoomFault));
-  g_autoptr (GPtrArray) parts = g_ptr_array_new ();
 
+  room_memory_begin (memory, aeroplane);
   for (size_t i = 0; i < count; i++)
     {
       const Part *part = aeroplane_part (aeroplane, i);
+
+      if (!room_memory_recall (memory, i, part, faults) && part->aboard && part_stands_clear (part))
+        find_about_part (faults, profiles, aeroplane, part);
+    }
+  room_memory_keep (memory, faults);
+}
+
+GArray *
+room_faults_again (RoomMemory *memory, const RoomProfiles *profiles, const Aeroplane *aeroplane)
+{
+  const size_t count = aeroplane_count (aeroplane, PIECE_PART);
+  GArray *faults = g_array_new (FALSE, FALSE, sizeof (RoomFault));
+  g_autoptr (GPtrArray) parts = g_ptr_array_new_full ((guint) count, NULL);
+
+  find_about_parts (faults, memory, profiles, aeroplane);
+  for (size_t i = 0; i < count; i++)
+    {
+      const Part *part = aeroplane_part (aeroplane, i);
+
       if (part->aboard && part_stands_clear (part))
         g_ptr_array_add (parts, (Part *) part);
+      if (part->aboard)
+        find_off_rail (faults, part);
     }
-  for (guint i = 0; i < parts->len; i++)
-    find_about_part (faults, profiles, aeroplane, g_ptr_array_index (parts, i));
-  for (size_t i = 0; i < count; i++)
-    if (aeroplane_part (aeroplane, i)->aboard)
-      find_off_rail (faults, aeroplane_part (aeroplane, i));
   find_about_noses (faults, profiles, aeroplane, parts);
   room_overlaps_find (faults, parts, TOLERANCE);
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_LEAD); i++)
     for (int leg = 0; leg < lead_leg_count (aeroplane_lead (aeroplane, i)); leg++)
       find_about_leg (faults, aeroplane, aeroplane_lead (aeroplane, i), leg);
+  return faults;
+}
+
+GArray *
+room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane)
+{
+  RoomMemory none = { .parts = NULL };
+  GArray *faults = room_faults_again (&none, profiles, aeroplane);
+
+  room_memory_clear (&none);
   return faults;
 }

@@ -31,6 +31,8 @@ typedef struct RoomFault {
   double extension_mm;                          /* of a lead the shortest sold that makes up for it; NAN: none does */
 } RoomFault;
 
+struct RoomMemory;
+
 /** The bodies' insides, remembered until a body changes. */
 typedef struct {
   PieceKey key;
@@ -50,3 +52,5 @@ size_t room_body_of (const RoomProfiles *self, const Part *part);
  *  aeroplane. Half a millimetre is no fault. Only what stands clear counts (part_stands_clear); a motor may stand out of the nose.
  *  method  boxes as turned; the body's sides less its walls (body_profile_clear); wing_depth_over; lead_need_of */
 GArray *room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane);
+/** The same, faster where one part was moved since: what was found about the others is remembered (room-memory.h). */
+GArray *room_faults_again (struct RoomMemory *memory, const RoomProfiles *profiles, const Aeroplane *aeroplane);

@@ -1,6 +1,7 @@
 #include "figures/servo-fittings.h"
 
 #include <math.h>
+#include "document/part-class.h"
 #include "figures/lead-route.h"
 
 static const double ROD_NEAR = 40, HORN_NEAR = 15, EXTENSION_NEAR = 20, CLEARLY = 1;      /* mm */
@@ -14,13 +15,13 @@ place_of (const Part *part)
 static bool
 is_servo (const Part *part)
 {
-  return g_strcmp0 (part->class_name, "servo") == 0;
+  return part_is_a (part, "servo");
 }
 
 static bool
 is_rod (const Part *part)
 {
-  return g_strcmp0 (part->class_name, "pushrod") == 0;
+  return part_is_a (part, "pushrod");
 }
 
 static bool

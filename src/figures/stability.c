@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include "aero/propeller.h"
+#include "document/part-class.h"
 #include "figures/contribution.h"
 #include "figures/section-figures.h"
 
@@ -197,7 +198,7 @@ is_propeller (const Piece *piece)
 {
   const Part *part = (const Part *) piece;
 
-  return piece->kind == PIECE_PART && part->aboard && g_strcmp0 (part->class_name, "propeller") == 0 && part->width > 0;
+  return piece->kind == PIECE_PART && part->aboard && part_is_a (part, "propeller") && part->width > 0;
 }
 
 double
