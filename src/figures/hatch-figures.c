@@ -6,8 +6,8 @@
 #include "document/part-box.h"
 #include "document/part-class.h"
 #include "figures/figures.h"
+#include "figures/hatch-ends.h"
 #include "figures/hatch-shape.h"
-#include "figures/surface-figures.h"
 
 static const double metre = 1e-3, kilogram = 1e-3;        /* of a mm, of a g */
 
@@ -132,6 +132,7 @@ figures_from (const Figures *figures, const Part *aboard, const GArray *packs, c
 
   if (body < bodies->count)
     made.body = aeroplane_body (figures->aeroplane, body);
+  hatch_end_at_formers (&made, figures->aeroplane);
   hatch_narrow (&made, made.body ? bodies->profiles[body] : NULL);
   look_through (&made, (const HatchPack *) (void *) packs->data, packs->len);
   find_formers (&made, figures->aeroplane);
@@ -188,19 +189,4 @@ hatch_figures_of (const Figures *figures, const RoomProfiles *bodies)
   HatchFigures made = figures_from (figures, aboard->part, packs, &hatch, bodies);
   fill_length (&made, figures, aboard, &g_array_index (packs, HatchPack, 0));
   return made;
-}
-
-double
-hatch_behind_wing (const Figures *figures)
-{
-  const HatchFigures *hatch = &figures->hatch;
-  const HatchSide side = aeroplane_traits (figures->aeroplane).hatch;
-  const SurfaceFigures *wing = figures->reference;
-  StationCut root;
-
-  if (!hatch->part || !wing || side == HATCH_NOT_CHOSEN || planform_cut (wing->surface->outline, surface_sides (wing->surface), 0, &root) != CORE_OK)
-    return 0;
-  if (side == HATCH_ON_TOP ? wing->surface->z < hatch->part->z : wing->surface->z > hatch->part->z)
-    return 0;
-  return fmax (fmin (hatch->to_mm, root.trailing_x) - fmax (hatch->from_mm, root.leading_x), 0);
 }

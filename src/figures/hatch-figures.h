@@ -14,6 +14,7 @@ typedef struct {
   double floor_from_mm, floor_to_mm;            /* the floor to be left for the packs */
   double play_mm;               /* between its lid and the hole, on each side */
   const NamedPlace *former_from, *former_to;    /* where its edges go when they are moved outward to a former; NULL where there is none */
+  double moved_from_mm, moved_to_mm;            /* how much its edges are moved aft to end at a former that is near (hatch-ends.h); 0: not at all */
   /* What the length is made of where it serves one pack alone; NAN for several. */
   double pack_mm;               /* the pack's box, along */
   double places_mm;             /* between the foremost and the aftmost place that keep the margin */
@@ -28,10 +29,6 @@ struct Figures;
  *          nearest; twice the deviation of its places, no further than the rail goes; narrowed with the body (hatch_narrow)
  *  bodies  the aeroplane's, by which that is known */
 HatchFigures hatch_figures_of (const struct Figures *figures, const RoomProfiles *bodies);
-
-/** Whether the wing's plane lies between the pack and the side on which the hatch is chosen to open, and how much of the hatch's length it lies
- *  across, mm; 0: it is free, or no side is chosen. By the wing's chord at its root and its height there. */
-double hatch_behind_wing (const struct Figures *figures);
 
 /** How far the edge stands behind (positive) or ahead of (negative) the former named nearest to it, mm; false without a former.
  *  x  mm aft of the datum */

@@ -2,6 +2,7 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "figures/hatch-way.h"
 #include "figures/names.h"
 #include "figures/notes.h"
 
@@ -103,18 +104,14 @@ hatch_place_text (const Figures *figures)
   if (!figures->hatch.part)
     return NULL;
   g_autofree char *formers = formers_sentence (figures);
-  const char *side = side_sentence (aeroplane_traits (figures->aeroplane).hatch), *wing = hatch_wing_text (figures);
-  return g_strjoin (" ", side, formers != NULL ? formers : wing, formers != NULL ? wing : NULL, NULL);
-}
+  g_autoptr (GPtrArray) sentences = hatch_bar_texts (figures);
+  GString *text = g_string_new (side_sentence (aeroplane_traits (figures->aeroplane).hatch));
 
-const char *
-hatch_wing_text (const Figures *figures)
-{
-  if (!(hatch_behind_wing (figures) > WORTH_TELLING))
-    return NULL;
-  return aeroplane_traits (figures->aeroplane).hatch == HATCH_ON_TOP
-           ? _("The wing lies across the hatch on the top: let it open on the bottom, or let the wing come off.")
-           : _("The wing lies across the hatch on the bottom: let it open on the top, or let the wing come off.");
+  if (formers != NULL)
+    g_ptr_array_insert (sentences, 0, g_steal_pointer (&formers));
+  for (guint i = 0; i < sentences->len; i++)
+    g_string_append_printf (text, " %s", (const char *) sentences->pdata[i]);
+  return g_string_free (text, FALSE);
 }
 
 /* Where the body leaves it less at an end. */
@@ -175,6 +172,7 @@ hatch_note (const Figures *figures, GPtrArray *notes)
     notes_add (notes, NOTE_LOOK, &hatch->part->piece, _("The hatch for “%s” is too narrow for a pack to go through, since the body leaves no wider "
                                                         "a hole: take a narrower pack, or let it stand where the body is wider."),
                piece_name (&hatch->part->piece));
-  if (hatch_wing_text (figures))
-    notes_add (notes, NOTE_LOOK, &hatch->part->piece, "%s", hatch_wing_text (figures));
+  g_autoptr (GPtrArray) bars = hatch_bar_texts (figures);
+  for (guint i = 0; i < bars->len; i++)
+    notes_add (notes, NOTE_LOOK, &hatch->part->piece, "%s", (const char *) bars->pdata[i]);
 }

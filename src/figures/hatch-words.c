@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "balance/hatch.h"
+#include "figures/hatch-ends.h"
 
 /* mm: less than this no builder saws; for more than that he fetches the scale. */
 static const double worth_telling = 1, worth_shortening = 5;
@@ -92,6 +93,7 @@ hatch_length_text (const Figures *figures, Units units)
     return NULL;
   GString *text = g_string_new (NULL);
   add_sentence (text, made_of (hatch, units));
+  add_sentence (text, hatch_moved_text (hatch, units));
   add_sentence (text, rail_short_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
   add_sentence (text, rail_long_text (hatch->rail_ahead_mm, hatch->rail_behind_mm, units));
   add_sentence (text, spread_text (figures, units));

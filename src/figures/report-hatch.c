@@ -3,6 +3,7 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "figures/hatch-way.h"
 #include "figures/report-hatch.h"
 
 enum { LABEL_VALUE_REMARK = 3, REMARK_LEFT = 1 << 2 };
@@ -87,5 +88,6 @@ report_write_hatch (JsonText *json, const Figures *figures)
     json_text_string (json, "former_from", hatch->former_from->name);
   if (hatch->former_to && hatch->former_to->name)
     json_text_string (json, "former_to", hatch->former_to->name);
+  hatch_bars_write (json, figures);
   json_text_close_object (json);
 }

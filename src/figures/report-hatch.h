@@ -8,15 +8,13 @@
 char *hatch_edge_text (const Aeroplane *aeroplane, double x, Units units);
 /** What a person chooses of: "Not chosen yet", "Top", "Bottom". Translated. */
 const char *hatch_side_name (HatchSide side);
-/** On which side it opens and whether the wing is in its way, which formers it stands between and which it cuts through, in sentences. A new string, translated; NULL without a
- *  hatch. */
+/** On which side it opens, which formers it stands between and which it cuts through, and what stands across it (hatch_bar_texts), in sentences. A
+ *  new string, translated; NULL without a hatch. */
 char *hatch_place_text (const Figures *figures);
-/** That the wing lies across the side on which it is chosen to open (hatch_behind_wing), and what to do; lent, translated; NULL where it does not. */
-const char *hatch_wing_text (const Figures *figures);
 /** How the hole narrows with the body, or that a pack does not go through it, and what to do. A new string, translated; NULL where there is nothing
  *  to tell, and without a hatch. */
 char *hatch_through_text (const Figures *figures, Units units);
-/** Says what of these keeps the hatch from being built as it is: that the pack does not go through, that the wing is in its way. */
+/** Says what of these keeps the hatch from being built as it is: that the pack does not go through, what stands across it. */
 void  hatch_note (const Figures *figures, GPtrArray *notes);
 /** The same as hatch_place_text, how large hole and lid are, and hatch_through_text. */
 char *hatch_opening_text (const Figures *figures, Units units);

@@ -3,11 +3,13 @@
 #include <string.h>
 #include "figures/body-profile.h"
 #include "figures/hatch-shape.h"
+#include "figures/hatch-way.h"
 #include "figures/report.h"
 #include "figures/report-hatch.h"
 #include "support/aeroplanes.h"
 #include "support/figures-once.h"
 #include "support/run-suite.h"
+#include "support/shapes.h"
 
 /* The hatch of a whole aeroplane. Allowances are common practice, no source. */
 
@@ -57,7 +59,8 @@ START_TEST (the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand
   ck_assert_double_eq_tol (figures->hatch.floor_from_mm, solution->band_from_mm - 27.5 - fore, 1e-6);
   ck_assert_double_eq_tol (figures->hatch.floor_to_mm, solution->band_to_mm + 27.5 + aft, 1e-6);
   ck_assert_double_eq_tol (figures->hatch.from_mm, figures->hatch.floor_from_mm - 15, 1e-6);
-  ck_assert_double_eq_tol (figures->hatch.to_mm, figures->hatch.floor_to_mm + 10, 1e-6);
+  ck_assert_double_eq_tol (figures->hatch.to_mm, 170, 1e-6);      /* F5, which it would cut for 1.5 mm */
+  ck_assert_double_eq_tol (figures->hatch.to_mm - figures->hatch.moved_to_mm, figures->hatch.floor_to_mm + 10, 1e-6);
   ck_assert_double_eq_tol (figures->hatch.width_mm, 34, 1e-6);
 }
 END_TEST
@@ -72,7 +75,8 @@ START_TEST (what_the_hatch_owes_to_the_rail_is_told)
   g_autoptr (Figures) tight = figures_once (made);
   const HatchFigures *hatch = &tight->hatch;
   g_autofree char *told = hatch_length_text (tight, metric), *length = units_length (metric, hatch->to_mm - hatch->from_mm);
-  ck_assert_double_eq_tol (hatch->pack_mm + hatch->places_mm + hatch->spread_mm + 25, hatch->to_mm - hatch->from_mm, 1e-6);
+  ck_assert_double_eq_tol (hatch->pack_mm + hatch->places_mm + hatch->spread_mm + 25 + hatch->moved_to_mm, hatch->to_mm - hatch->from_mm, 1e-6);
+  ck_assert_ptr_nonnull (strstr (told, "To end at a former, its after edge is moved by"));
   ck_assert_ptr_nonnull (strstr (told, length));
   ck_assert_ptr_nonnull (strstr (told, "The rail sets"));
   ck_assert_ptr_null (strstr (told, "than needed"));
@@ -82,8 +86,8 @@ START_TEST (what_the_hatch_owes_to_the_rail_is_told)
   g_autoptr (Figures) roomy = figures_once (made);
   g_autofree char *more = hatch_length_text (roomy, metric);
   ck_assert_double_eq_tol (roomy->hatch.rail_ahead_mm, hatch->rail_ahead_mm + 200, 1e-6);
-  ck_assert_double_eq_tol (roomy->hatch.to_mm - roomy->hatch.from_mm,
-                           hatch->to_mm - hatch->from_mm - fmin (hatch->rail_ahead_mm, 0) - fmin (hatch->rail_behind_mm, 0), 1e-6);
+  ck_assert_double_eq_tol (roomy->hatch.to_mm - roomy->hatch.moved_to_mm - roomy->hatch.from_mm + roomy->hatch.moved_from_mm,
+                           hatch->to_mm - hatch->moved_to_mm - hatch->from_mm - fmin (hatch->rail_ahead_mm, 0) - fmin (hatch->rail_behind_mm, 0), 1e-6);
   ck_assert_ptr_nonnull (strstr (more, "The rail is longer than needed"));
   aeroplane_unref (made);
 }
@@ -171,10 +175,60 @@ START_TEST (a_wing_between_the_pack_and_the_side_it_opens_on_is_in_the_way)
   wing->z = ((const Part *) aeroplane_find (made, "battery"))->z - 10;
   made = replaced (made, wing);
   g_autoptr (Figures) unknown = opened_on (made, HATCH_NOT_CHOSEN), top = opened_on (made, HATCH_ON_TOP), bottom = opened_on (made, HATCH_ON_BOTTOM);
-  ck_assert_double_eq (hatch_behind_wing (unknown), 0);
-  ck_assert_double_eq (hatch_behind_wing (top), 0);
-  ck_assert_double_gt (hatch_behind_wing (bottom), 1);
+  g_autoptr (GArray) none = hatch_bars (unknown), above = hatch_bars (top), below = hatch_bars (bottom);
+  ck_assert_uint_eq (none->len + above->len, 0);
+  ck_assert_uint_eq (below->len, 1);
+  ck_assert_str_eq (g_array_index (below, HatchBar, 0).piece->id, "wing");
+  ck_assert_double_eq (g_array_index (below, HatchBar, 0).to_mm, bottom->hatch.to_mm);
   ck_assert (is_noted (bottom, "lies across the hatch on the bottom") && !is_noted (top, "lies across the hatch"));
+  aeroplane_unref (made);
+}
+END_TEST
+
+static Part *
+standing_at (const char *class_name, double x, double width, double z)
+{
+  Part *part = part_new ("standing", class_name);
+
+  part->name = g_strdup ("Block");
+  part->mass = 5;
+  part->x = x;
+  part->z = z;
+  part->length = 40;
+  part->width = width;
+  part->height = 10;
+  return part;
+}
+
+/* The racer's hatch goes from 40 to 170 mm, its wing lies beneath that. */
+START_TEST (a_fixed_part_across_the_opening_is_told_with_the_one_thing_to_do)
+{
+  static const struct { const char *class_name; double x, width, z, wing_z, across; HatchSide side; const char *told; } cases[] = {
+    { "undercarriage", 130, 150, -60, -12, 40, HATCH_ON_BOTTOM, "stands across the hatch on the bottom: let it open on the top." },
+    { "undercarriage", 50, 150, -60, -12, 30, HATCH_ON_BOTTOM, "stands across the hatch on the bottom: let it open on the top." },
+    { "undercarriage", 130, 150, -60, 20, 40, HATCH_ON_BOTTOM, "let it open on the top, and let the wing come off." },
+    { "undercarriage", 130, 150, -60, -12, 0, HATCH_ON_TOP, NULL }, { "undercarriage", 260, 150, -60, 20, 0, HATCH_ON_BOTTOM, NULL },
+    { "canopy", 130, 30, 30, -12, 40, HATCH_ON_TOP, "stands across the hatch: let it come off with the lid." },
+    { "receiver", 130, 30, 30, -12, 0, HATCH_ON_TOP, NULL }, { "wheels", 130, 150, -60, 20, 0, HATCH_ON_BOTTOM, NULL } };
+  Aeroplane *made = boxed_racer ();
+  Surface *wing = (Surface *) piece_dup (aeroplane_find (made, "wing"));
+  Body *body = (Body *) piece_dup (&aeroplane_body (made, 0)->piece);
+
+  wing->z = cases[_i].wing_z;
+  body->side_outline = polygon_from ((Point[]) { { 0, 0 }, { 20, 13 }, { 463, 10 }, { 463, 4 }, { 158, -27 } }, 5);
+  made = with_piece (replaced (replaced (made, wing), body), standing_at (cases[_i].class_name, cases[_i].x, cases[_i].width, cases[_i].z));
+  g_autoptr (Figures) figures = opened_on (made, cases[_i].side);
+  g_autoptr (GArray) bars = hatch_bars (figures);
+  g_autofree char *place = hatch_place_text (figures), *json = report_json (figures);
+  const HatchBar *last = bars->len > 0 ? &g_array_index (bars, HatchBar, bars->len - 1) : NULL;
+  const bool is_told = last && strcmp (last->piece->id, "standing") == 0;
+
+  ck_assert_int_eq (is_told, cases[_i].told != NULL);
+  ck_assert (!is_told || strstr (strstr (json, "in_the_way"), "\"standing\"") != NULL);
+  if (is_told)
+    ck_assert_double_eq_tol (last->to_mm - last->from_mm, cases[_i].across, 1);
+  ck_assert (!is_told || (is_noted (figures, cases[_i].told) && strstr (place, cases[_i].told)));
+  ck_assert (is_told || !is_noted (figures, "“Block” stands across"));
   aeroplane_unref (made);
 }
 END_TEST
@@ -303,6 +357,7 @@ main (void)
   tcase_add_test (tests, a_pack_that_the_body_leaves_no_hole_for_is_told_of_and_what_to_do);
   tcase_add_test (tests, the_hole_narrows_with_the_body_and_its_frame_stays_within);
   tcase_add_test (tests, a_wing_between_the_pack_and_the_side_it_opens_on_is_in_the_way);
+  tcase_add_loop_test (tests, a_fixed_part_across_the_opening_is_told_with_the_one_thing_to_do, 0, 8);
   tcase_add_test (tests, on_which_side_it_opens_is_unknown_until_chosen_and_the_formers_it_cuts_are_named);
   tcase_add_test (tests, its_edges_go_outward_to_formers_and_are_told_from_the_nearest);
   tcase_add_test (tests, a_pack_left_out_that_has_a_rail_is_flown_instead_of_the_one_aboard);

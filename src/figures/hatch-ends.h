@@ -1,0 +1,15 @@
+#pragma once
+#include "document/units.h"
+#include "figures/hatch-figures.h"
+
+/** How near to a former, ahead of it or behind, an edge of the opening is moved to it, mm: a builder would rather let the lid end on the former
+ *  than cut through it for so little or leave a strip; the room for a hand and for the bend of leads has so much to spare. Common practice, no
+ *  source. */
+#define HATCH_NEAR_FORMER_MM 3.0
+
+/** Moves each edge of the opening to the nearest former where one is so near, and says by how much. No further in than to the floor that the
+ *  packs need. */
+void hatch_end_at_formers (HatchFigures *hatch, const Aeroplane *aeroplane);
+
+/** That they are moved, in a sentence. A new string, translated; NULL where none is. */
+char *hatch_moved_text (const HatchFigures *hatch, Units units);
