@@ -7,6 +7,7 @@
 #include "document/lead-joining.h"
 #include "document/part-class.h"
 #include "document/part-room.h"
+#include "figures/cowl-fit.h"
 #include "figures/names.h"
 
 /* Where a class usually stands: a share of the way from the nose (0) to the wing's leading edge (1) and beyond (the wing's root chord is
@@ -60,6 +61,8 @@ part_adder_with (const Aeroplane *aeroplane, const Part *pattern, char **id)
   g_free (part->piece.id);
   part->piece.id = g_strdup (*id);
   part->x = part_room_x (aeroplane, part, part_usual_x (aeroplane, part->class_name));
+  if (part->kind == NULL && part_is_a (part, "cowl"))
+    cowl_fit_nose (part, aeroplane);
   return aeroplane_with_added (aeroplane, &part->piece);
 }
 

@@ -7,7 +7,7 @@
 GtkWidget *part_adder_new (TrammelSession *session, void (*chosen) (gpointer data, const Part *pattern), gpointer data);
 
 /** The aeroplane with one more part like `pattern` (lent; its id and place do not count) in its usual place; its new id in *id (a new
- *  string). */
+ *  string). A cowl of no size of its own is fitted over the nose (cowl_fit_nose). */
 Aeroplane *part_adder_with (const Aeroplane *aeroplane, const Part *pattern, char **id);
 /** The same with its middle there, mm, at the datum's height. */
 Aeroplane *part_adder_at   (const Aeroplane *aeroplane, const Part *pattern, Point place, char **id);

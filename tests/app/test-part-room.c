@@ -119,6 +119,17 @@ START_TEST (a_cowl_goes_over_the_motor)
 }
 END_TEST
 
+/* The body is 50 mm wide a third of its length along, and drawn straight to there. */
+START_TEST (a_cowl_is_as_wide_as_the_nose_it_goes_over)
+{
+  g_autoptr (Aeroplane) made = with_added (with_body (winged (), 460), "cowl");
+  const Part *cowl = aeroplane_part (made, 0);
+
+  ck_assert_double_eq (cowl->x - cowl->length / 2, 0);
+  ck_assert_double_eq_tol (cowl->width, 50 * cowl->length / (460.0 / 3), 0.2);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -129,5 +140,6 @@ main (void)
   tcase_add_test (tests, what_has_its_usual_place_to_itself_stands_there);
   tcase_add_test (tests, a_body_too_full_for_one_more_takes_it_all_the_same);
   tcase_add_test (tests, a_cowl_goes_over_the_motor);
+  tcase_add_test (tests, a_cowl_is_as_wide_as_the_nose_it_goes_over);
   return run_suite (suite_create ("part room"), tests);
 }
