@@ -1,9 +1,13 @@
 /* How a template's tiles are put together, and what its words keep off. */
 #include <math.h>
+#include "drawing/flat-body.h"
+#include "drawing/flat-pieces.h"
 #include "drawing/lettering-font.h"
 #include "drawing/template-keep.h"
 #include "drawing/template-paper.h"
 #include "drawing/template-tiles.h"
+#include "support/figures-once.h"
+#include "support/sheets.h"
 #include "support/template-stage.h"
 
 /* Painted at 4 px a mm. */
@@ -296,6 +300,58 @@ START_TEST (pieces_that_fill_a_tile_find_a_place_of_their_own)
 }
 END_TEST
 
+/* How wide and high what lies on the tile is there, at most: of notes and of each piece. */
+static Point
+most_on (const TemplatePlaces *places, Box tile)
+{
+  Point most = { 0, 0 };
+
+  for (guint i = 0; i <= places->cells->len; i++)
+    {
+      const Box box = i < places->cells->len ? g_array_index (places->cells, TemplateCell, i).box : places->notes;
+      const Point on = { fmin (box.max.x, tile.max.x) - fmax (box.min.x, tile.min.x), fmin (box.max.y, tile.max.y) - fmax (box.min.y, tile.min.y) };
+
+      if (on.x > 0 && on.y > 0)
+        most = (Point) { fmax (most.x, on.x), fmax (most.y, on.y) };
+    }
+  return most;
+}
+
+/* As few as were found. */
+static const struct { Aeroplane *(*make) (void); const char *paper; size_t pages; } few[] = {
+  { example_racer, "a4", 7 }, { example_racer, "a3", 4 }, { example_tourer, "a4", 9 }, { example_tourer, "letter", 9 } };
+
+START_TEST (an_example_needs_few_pages_and_none_for_a_tip_alone)
+{
+  const double sliver = 15;
+  Aeroplane *aeroplane = few[_i].make ();
+  Figures *figures = figures_once (aeroplane);
+  g_autoptr (GPtrArray) pieces = flat_pieces_of (figures, export_default_options ("template.pdf").units, EXPORT_BOTH_HALVES);
+  flat_body_add (pieces, figures);
+  TemplateSheet sheet = sheet_of (pieces, few[_i].paper);
+  const TemplateNotes notes = template_notes_of (&sheet);
+  const Look look = look_for_paper ();
+  const SheetPen pen = { .look = &look, .lettering = lettering_begin (NULL, &look) };
+  TemplatePaper paper;
+  size_t pages = 0;
+
+  ck_assert (template_paper_divide (&sheet, &paper));
+  TemplatePlaces places = template_place (&pen, pieces, &notes, &paper.step);
+  for (size_t i = 0; i < places.tiles.columns * places.tiles.rows; i++)
+    if (places.tiles.drawn[i])
+      {
+        const Point most = most_on (&places, template_tile_box (&places.tiles, i));
+
+        pages++;
+        ck_assert_msg (most.x > sliver && most.y > sliver, "tile %zu holds %.0f × %.0f mm", i, most.x, most.y);
+      }
+  ck_assert_uint_le (pages, few[_i].pages);
+  template_places_clear (&places);
+  figures_unref (figures);
+  aeroplane_unref (aeroplane);
+}
+END_TEST
+
 int
 main (void)
 {
@@ -307,5 +363,6 @@ main (void)
   tcase_add_loop_test (tests, no_word_and_no_hatch_hides_an_edge_a_hinge_or_a_mark, 0, G_N_ELEMENTS (papers));
   tcase_add_loop_test (tests, no_word_and_no_name_is_cut_by_a_trim_or_glue_line, 0, G_N_ELEMENTS (papers));
   tcase_add_loop_test (tests, pieces_that_fill_a_tile_find_a_place_of_their_own, 0, G_N_ELEMENTS (papers));
+  tcase_add_loop_test (tests, an_example_needs_few_pages_and_none_for_a_tip_alone, 0, G_N_ELEMENTS (few));
   return run_suite (suite_create ("drawing template, its tiles"), tests);
 }
