@@ -198,7 +198,7 @@ balance_point_fields (void)
       .explained = EXPLAIN_BALANCE_DEVIATION, .at = offsetof (Figures, mass.x_sigma_mm) },
     { .label = N_("Off centre"), .kind = FIELD_LENGTH, .value = size_value, .remark = side_remark,
       .explained = EXPLAIN_BALANCE_ACROSS, .at = offsetof (Figures, mass.y_mm) },
-    { .label = N_("Above the datum line"), .kind = FIELD_LENGTH, .value = figure_value,
+    { .label = N_("Height"), .kind = FIELD_LENGTH, .value = figure_value, .remark = piece_height_remark,
       .explained = EXPLAIN_BALANCE_HEIGHT, .at = offsetof (Figures, mass.z_mm) },
     { .label = N_("Inertia in roll"), .kind = FIELD_RATIO, .value = inertia_value,
       .explained = EXPLAIN_INERTIA_ROLL, .remark = inertia_remark,

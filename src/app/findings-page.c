@@ -17,22 +17,31 @@ struct _TrammelFindingsPage {
 
 G_DEFINE_FINAL_TYPE (TrammelFindingsPage, trammel_findings_page, GTK_TYPE_BOX)
 
-guint
+FindingsCount
 trammel_findings_page_count (TrammelSession *session)
 {
   const GPtrArray *notes = trammel_session_figures (session)->notes;
-  guint count = 0;
+  FindingsCount count = { 0, 0 };
 
-  for (guint i = 0; i < notes->len; i++)
-    count += note_needs_change (g_ptr_array_index (notes, i));
+  for (guint i = 0; i < notes->len; i++) {
+    const Note *note = g_ptr_array_index (notes, i);
+
+    count.to_change += note_needs_change (note);
+    count.to_look_at += !note_needs_change (note) && note->severity == NOTE_LOOK;
+  }
   return count;
 }
 
-/* Shape first: a triangle asks for a change, an open circle for a look, a tick is as it should be. */
-static const char *
+/* Shape first: a triangle asks for a change, an eye for a look; what the figures leave out is to be known, and no fault of the aeroplane's. */
+static GtkWidget *
 finding_sign (const Note *note)
 {
-  return note_needs_change (note) ? "△" : note->severity == NOTE_LOOK ? "○" : "✓";
+  GtkWidget *sign = gtk_image_new_from_icon_name (note_needs_change (note) ? "dialog-warning-symbolic"
+                                                  : note->severity == NOTE_LOOK ? "view-reveal-symbolic" : "help-about-symbolic");
+
+  gtk_widget_set_valign (sign, GTK_ALIGN_START);
+  gtk_widget_add_css_class (sign, note_needs_change (note) ? "finding-act" : "dim-label");
+  return sign;
 }
 
 static const char *
@@ -99,13 +108,11 @@ static GtkWidget *
 finding_row (TrammelSession *session, const Note *note)
 {
   GtkWidget *row = gtk_list_box_row_new (), *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
-  GtkWidget *sign = gtk_label_new (finding_sign (note)), *words = finding_words (session, note, row);
+  GtkWidget *words = finding_words (session, note, row);
   g_autofree char *text = note_words (note, trammel_session_units (session));
   g_autofree char *name = g_strdup_printf ("%s: %s", finding_meaning (note), text);
 
-  gtk_widget_set_valign (sign, GTK_ALIGN_START);
-  gtk_widget_add_css_class (sign, note_needs_change (note) ? "finding-act" : "dim-label");
-  gtk_box_append (GTK_BOX (box), sign);
+  gtk_box_append (GTK_BOX (box), finding_sign (note));
   gtk_box_append (GTK_BOX (box), words);
   if (note->explained != EXPLAIN_NONE)
     gtk_box_append (GTK_BOX (box), finding_explanation (session, note));

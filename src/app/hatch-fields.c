@@ -3,6 +3,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "app/piece-controls.h"
+#include "figures/notes.h"
 #include "figures/report-hatch.h"
 
 /* The spec's `at` is the figure's place in HatchFigures. */
@@ -77,6 +78,41 @@ GtkWidget *
 part_hatch_control (TrammelSession *session)
 {
   return piece_words_control (session, hatch_show);
+}
+
+/* In the order of the findings; nothing is shown where nothing hinders. */
+static void
+hindrance_show (GtkWidget *control, TrammelSession *session)
+{
+  const Figures *figures = trammel_session_figures (session);
+  const Part *part = trammel_session_selected_part (session);
+  g_autoptr (GPtrArray) notes = notes_new ();
+  GString *text = g_string_new (NULL);
+
+  if (part != NULL && figures->hatch.part != NULL && g_strcmp0 (figures->hatch.part->piece.id, part->piece.id) == 0)
+    hatch_note (figures, notes);
+  for (guint i = 0; i < notes->len; i++)
+    g_string_append_printf (text, "%s%s", i == 0 ? "" : "\n", ((const Note *) notes->pdata[i])->text);
+  gtk_widget_set_visible (control, notes->len > 0);
+  gtk_label_set_text (GTK_LABEL (gtk_widget_get_last_child (control)), text->str);
+  g_string_free (text, TRUE);
+}
+
+GtkWidget *
+part_hatch_hindrance (TrammelSession *session)
+{
+  GtkWidget *control = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8), *words = gtk_label_new (NULL);
+  GtkWidget *sign = gtk_image_new_from_icon_name ("view-reveal-symbolic");
+
+  gtk_widget_set_valign (sign, GTK_ALIGN_START);
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (words), 0);
+  gtk_widget_set_hexpand (words, TRUE);
+  gtk_widget_add_css_class (control, "group-top");
+  gtk_box_append (GTK_BOX (control), sign);
+  gtk_box_append (GTK_BOX (control), words);
+  piece_control_adopt (control, session, hindrance_show);
+  return control;
 }
 
 static void

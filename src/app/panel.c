@@ -29,16 +29,31 @@ G_DEFINE_FINAL_TYPE (TrammelPanel, trammel_panel, GTK_TYPE_WIDGET)
 
 static guint part_chosen_signal;
 
+/* What the badge says in words; what needs a change comes before what is to be looked at. A new string. */
+static char *
+panel_findings_name (FindingsCount count)
+{
+  if (count.to_change > 0)
+    return g_strdup_printf (ngettext ("Findings, %u needs a change", "Findings, %u need a change", count.to_change), count.to_change);
+  if (count.to_look_at > 0)
+    return g_strdup_printf (ngettext ("Findings, %u to look at", "Findings, %u to look at", count.to_look_at), count.to_look_at);
+  return g_strdup (_("Findings"));
+}
+
 static void
 panel_show_count (TrammelPanel *self)
 {
-  const guint count = trammel_findings_page_count (self->session);
-  g_autofree char *figure = g_strdup_printf ("%u", count);
-  g_autofree char *name = g_strdup_printf (ngettext ("Findings, %u needs a change", "Findings, %u need a change", count), count);
+  const FindingsCount count = trammel_findings_page_count (self->session);
+  g_autofree char *figure = g_strdup_printf ("%u", count.to_change > 0 ? count.to_change : count.to_look_at);
+  g_autofree char *name = panel_findings_name (count);
 
   gtk_label_set_text (GTK_LABEL (self->badge), figure);
-  gtk_widget_set_visible (self->badge, count > 0);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->findings_button), GTK_ACCESSIBLE_PROPERTY_LABEL, count > 0 ? name : _("Findings"), -1);
+  gtk_widget_set_visible (self->badge, count.to_change > 0 || count.to_look_at > 0);
+  if (count.to_change > 0)
+    gtk_widget_remove_css_class (self->badge, "quiet");
+  else
+    gtk_widget_add_css_class (self->badge, "quiet");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->findings_button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
 static GtkWidget *

@@ -144,8 +144,8 @@ part_fields (void)
       .refused = N_("That is further than 20 m away.") },
     { .label = N_("Turn"), .kind = FIELD_ANGLE, .value = piece_field_value, .change = piece_field_change, .step = N_("Turn Part"),
       .at = offsetof (Part, turn), .least = -360, .most = 360, .refused = N_("A turn lies between −360 and 360 degrees.") },
-    { .label = N_("Above the datum"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
-      .step = N_("Move Part"), .at = offsetof (Part, z), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
+    { .label = N_("Height of the middle"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
+      .remark = piece_height_remark, .remark_below = true, .step = N_("Move Part"), .at = offsetof (Part, z), .least = -LENGTH_LIMIT_MM, .most = LENGTH_LIMIT_MM,
       .refused = N_("That is further than 20 m away.") },
   };
 

@@ -25,7 +25,7 @@ piece_field_change (TrammelSession *session, const FieldSpec *spec, double value
   const Piece *piece = piece_field_selected (session);
   Piece *next;
 
-  if (piece == NULL || value < spec->least || value > spec->most)
+  if (piece == NULL || (isnan (value) ? !spec->optional : value < spec->least || value > spec->most))
     return NULL;
   next = piece_dup (piece);
   *(double *) ((char *) next + spec->at) = value;
@@ -43,4 +43,10 @@ off_centre_remark (TrammelSession *session, const FieldSpec *spec)
     return NULL;
   /* Translators: behind a length off the centre line: its side, and the sign it is typed with */
   return g_strdup (mm < 0 ? _("to port (−)") : _("to starboard (+)"));
+}
+
+char *
+piece_height_remark (TrammelSession *session, const FieldSpec *spec)
+{
+  return g_strdup (isnan (spec->value (session, spec)) ? NULL : _("above the side view's line"));
 }

@@ -32,6 +32,8 @@ double     piece_field_value  (TrammelSession *session, const FieldSpec *spec);
 Aeroplane *piece_field_change (TrammelSession *session, const FieldSpec *spec, double value);
 /** A remark behind a length off the centre line, which is typed with a sign: to which side it is. */
 char      *off_centre_remark  (TrammelSession *session, const FieldSpec *spec);
+/** A remark behind a height: what it is measured from. */
+char      *piece_height_remark (TrammelSession *session, const FieldSpec *spec);
 /** The one selected piece, NULL without. */
 const Piece *piece_field_selected (TrammelSession *session);
 

@@ -28,8 +28,10 @@ page_build_hatch (TrammelSelectionPage *self)
 void
 selection_page_build_part (TrammelSelectionPage *self, const Part *part)
 {
-  GtkWidget *group = selection_page_add_group (self, _("Part"), NULL, part_fields ());
+  GtkWidget *group;
 
+  selection_page_add_above (self, part_hatch_hindrance (self->session));
+  group = selection_page_add_group (self, _("Part"), NULL, part_fields ());
   selection_page_add_control (self, group, _("Class"), part_class_control (self->session));
   selection_page_add_control (self, group, _("Kind"), part_kind_control (self->session));
   selection_page_add_control (self, group, _("In Flight"), part_aboard_control (self->session));
@@ -37,6 +39,7 @@ selection_page_build_part (TrammelSelectionPage *self, const Part *part)
     selection_page_add_group (self, _("Rating"), _("as on its label"), part_power_fields (self->session));
   if (part_stand_fields (self->session).count > 0)
     selection_page_add_group (self, _("Place in the Body"), _("from a former"), part_stand_fields (self->session));
+  selection_page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
   if (part_has_nose (self->session))
     selection_page_add_wide (self, selection_page_add_group (self, _("Propeller and Cowl"), _("from the cowl's front"),
                                                              part_nose_fields (self->session)), part_nose_control (self->session));
@@ -52,7 +55,6 @@ selection_page_build_part (TrammelSelectionPage *self, const Part *part)
                                 trammel_explain_button_new (self->session, EXPLAIN_SOLUTION, _("Aim on the rail"), NULL));
   selection_page_add_wide (self, group, part_rail_control (self->session));
   page_build_hatch (self);
-  selection_page_add_group (self, _("Size"), _("along, across, high"), part_size_fields ());
 }
 
 /* Of a two-into-one lead one group a leg, called by the part at its end. */

@@ -20,6 +20,7 @@ GtkWidget *selection_page_add_group (TrammelSelectionPage *self, const char *hea
 void selection_page_add_rows    (TrammelSelectionPage *self, GtkWidget *group, FieldList list);
 /** A row with a label, whose control looks after itself; or one that is as wide as the group. */
 void selection_page_add_control (TrammelSelectionPage *self, GtkWidget *group, const char *label, GtkWidget *control);
+void selection_page_add_above   (TrammelSelectionPage *self, GtkWidget *words);      /* before the groups, on its own */
 void selection_page_add_wide    (TrammelSelectionPage *self, GtkWidget *group, GtkWidget *control);      /* without a label */
 
 /** A row for each balance mark, with buttons that add one and take one out; nothing without a wing. */

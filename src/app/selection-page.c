@@ -61,6 +61,13 @@ selection_page_add_wide (TrammelSelectionPage *self, GtkWidget *group, GtkWidget
   trammel_group_add (TRAMMEL_GROUP (group), control);
 }
 
+void
+selection_page_add_above (TrammelSelectionPage *self, GtkWidget *words)
+{
+  g_ptr_array_add (self->controls, words);
+  gtk_box_append (GTK_BOX (self), words);
+}
+
 /* What an expert asks for is made when the expert asks. */
 static void
 page_open_methods (GtkExpander *more, GParamSpec *property, TrammelSelectionPage *self)
@@ -187,9 +194,9 @@ page_build_surface (TrammelSelectionPage *self, const Surface *surface)
   if (surface != reference)
     selection_page_add_group (self, _("As a Tail"), NULL, surface_tail_fields ());
   selection_page_add_group (self, _("Rigging"), NULL, surface_rigging_fields ());
+  page_build_structure (self);
   if (surface_is_horizontal (surface))
     page_build_section (self, surface);
-  page_build_structure (self);
 }
 
 static void
@@ -213,8 +220,8 @@ page_build_body (TrammelSelectionPage *self)
   gtk_box_append (GTK_BOX (self), traced_group_new (self->session));
   selection_page_add_wide (self, selection_page_add_group (self, _("Bays"), _("between formers"), (FieldList) { NULL, 0 }),
                            bay_list_control (self->session));
-  selection_page_add_group (self, _("Walls"), _("they take from the room in bays"), wall_fields ());
   page_build_structure (self);
+  selection_page_add_group (self, _("Walls"), _("they take from the room in bays"), wall_fields ());
 }
 
 static void

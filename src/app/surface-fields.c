@@ -128,6 +128,7 @@ surface_rigging_fields (void)
 {
   static const FieldSpec specs[] = {
     { .label = N_("Height of the root"), .kind = FIELD_LENGTH, .value = piece_field_value, .change = piece_field_change,
+      .remark = piece_height_remark, .remark_below = true,
       .step = N_("Change Height"), .at = offsetof (Surface, z), .least = -5000, .most = 5000,
       .refused = N_("That is further than 5 m away.") },
     { .label = N_("Dihedral, each side"), .kind = FIELD_ANGLE, .value = piece_field_value, .change = piece_field_change,

@@ -7,9 +7,9 @@
 #include "figures/loads.h"
 
 static const struct { const char *word, *name; } groups_told[MASS_GROUP_COUNT] = {
-  [MASS_STRUCTURE] = { "structure", N_("Structure") }, [MASS_POWER] = { "power", N_("Power") },
-  [MASS_CONTROL] = { "control", N_("Control") }, [MASS_GEAR] = { "landing-gear", N_("Landing gear") },
-  [MASS_BALLAST] = { "ballast", N_("Ballast") }, [MASS_OTHER] = { "other", N_("Other") } };
+  [MASS_STRUCTURE] = { "structure", NC_("group of masses", "Structure") }, [MASS_POWER] = { "power", NC_("group of masses", "Power") },
+  [MASS_CONTROL] = { "control", NC_("group of masses", "Control") }, [MASS_GEAR] = { "landing-gear", NC_("group of masses", "Landing gear") },
+  [MASS_BALLAST] = { "ballast", NC_("group of masses", "Ballast") }, [MASS_OTHER] = { "other", NC_("group of masses", "Other") } };
 
 static const struct { const char *class; MassGroup group; } classes[] = {
   { "motor", MASS_POWER }, { "propeller", MASS_POWER }, { "spinner", MASS_POWER }, { "controller", MASS_POWER }, { "battery", MASS_POWER },
@@ -26,7 +26,7 @@ static const struct { const char *kind; MassGroup group; } kinds[] = {
 const char *
 mass_group_name (MassGroup group)
 {
-  return _(groups_told[group].name);
+  return g_dpgettext2 (GETTEXT_PACKAGE, "group of masses", groups_told[group].name);
 }
 
 const char *

@@ -53,7 +53,7 @@ static const ReckoningWords words[EXPLAIN_COUNT] = {
     N_("Balance point, off centre"), N_("y = Σ m y / Σ m, positive to starboard"),
     weighing, as_good_as_weighed },
   [EXPLAIN_BALANCE_HEIGHT] = {
-    N_("Balance point, above the datum line"), N_("z = Σ m z / Σ m"),
+    N_("Balance point, above the side view's line"), N_("z = Σ m z / Σ m"),
     weighing, as_good_as_weighed },
   [EXPLAIN_SOLUTION] = {
     N_("Where “%s” must be"), N_("place now + (aim − balance point) × all-up mass / mass of the part"),

@@ -172,7 +172,7 @@ report_mass (const Figures *figures, Units units)
   add (&table, is_to_port (mass->y_mm, units) ? _("Balance point, to port") : _("Balance point, to starboard"),
        units_length (units, fabs (mass->y_mm)),
        deviation_remark (units_length (units, mass->y_sigma_mm), NULL));
-  add (&table, _("Balance point, above the datum line"), units_length (units, mass->z_mm),
+  add (&table, _("Balance point, above the side view's line"), units_length (units, mass->z_mm),
        deviation_remark (units_length (units, mass->z_sigma_mm), NULL));
   add_inertia (&table, _("Moment of inertia in roll"), mass->inertia_roll_kgm2, mass->inertia_roll_sigma_kgm2);
   add_inertia (&table, _("Moment of inertia in pitch"), mass->inertia_pitch_kgm2, mass->inertia_pitch_sigma_kgm2);

@@ -371,6 +371,42 @@ START_TEST (a_part_without_room_counts_among_what_needs_a_change)
 }
 END_TEST
 
+static double
+top_of (GtkWidget *widget)
+{
+  graphene_rect_t place;
+
+  ck_assert (gtk_widget_compute_bounds (widget, GTK_WIDGET (stage.window), &place));
+  return place.origin.y;
+}
+
+static Aeroplane *
+with_hatch_on (HatchSide side)
+{
+  AeroplaneTraits traits = aeroplane_traits (trammel_session_aeroplane (stage.session));
+
+  traits.hatch = side;
+  return aeroplane_with_traits (trammel_session_aeroplane (stage.session), traits);
+}
+
+/* The example's wing lies beneath its battery. */
+START_TEST (what_hinders_a_hatch_is_to_be_looked_at_and_stands_first_on_its_batterys_page)
+{
+  const char *words = "The wing lies across the hatch on the bottom: let it open on the top, or let the wing come off.";
+
+  choose ("battery");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), words));
+  trammel_session_do (stage.session, with_hatch_on (HATCH_ON_BOTTOM), "Change Where the Hatch Opens");
+  gui_settle ();
+  find ("Findings, 1 to look at");
+  ck_assert_double_lt (top_of (find (words)), top_of (find ("Part")));
+  trammel_session_undo (stage.session);
+  gui_settle ();
+  find ("Findings");
+  ck_assert_ptr_null (gui_find (GTK_WIDGET (stage.window), words));
+}
+END_TEST
+
 START_TEST (a_wing_from_numbers_is_drawn_while_typing_and_one_step)
 {
   press ("Add Outline…");
@@ -481,6 +517,7 @@ panel_suite (void)
   tcase_add_test (with, inches_and_ounces_are_shown_apart_as_chosen);
   tcase_add_test (with, a_finding_selects_what_it_speaks_of_or_says_nothing_needs_a_change);
   tcase_add_test (with, a_part_without_room_counts_among_what_needs_a_change);
+  tcase_add_test (with, what_hinders_a_hatch_is_to_be_looked_at_and_stands_first_on_its_batterys_page);
   tcase_add_test (with, a_part_changes_class_and_a_surface_its_role_as_steps);
   suite_add_tcase (suite, with);
   tcase_add_checked_fixture (empty, stage_raise_empty, stage_strike);
