@@ -4,6 +4,7 @@
 #include <math.h>
 #include "document/part-box.h"
 #include "drawing/wall-sheet-pen.h"
+#include "figures/hatch-curve.h"
 #include "figures/hatch-shape.h"
 #include "figures/names.h"
 #include "figures/report-hatch.h"
@@ -21,21 +22,24 @@ name_foot (double former, double words_end)
   return former - clear - caps_small > words_end ? former - clear : fmax (former + clear, words_end) + caps_small;
 }
 
-/* The named formers that it spans, their names at the right edge. A hatch, where the box is one's, may be narrower there. */
+/* The named formers that it spans, their names at the right edge. A hatch, where the box is one's, may be narrower there; what is laid flat along a
+ * curve has them where they come to lie. */
 static void
-add_formers (FlatPiece *piece, const Aeroplane *aeroplane, const HatchFigures *hatch, Box box, double words_end)
+add_formers (FlatPiece *piece, const Aeroplane *aeroplane, const HatchFigures *hatch, const HatchCurve *curve, Box box, double words_end)
 {
   for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
     for (size_t i = 0; i < aeroplane_body (aeroplane, b)->former_count; i++)
       {
         const NamedPlace *former = &aeroplane_body (aeroplane, b)->formers[i];
 
-        if (!(former->place > box.min.y && former->place < box.max.y))
+        const double at = hatch_curve_at (curve, former->place);
+
+        if (!(at > box.min.y && at < box.max.y))
           continue;
         const double less = hatch ? (hatch->width_mm - hatch_width_at (hatch, former->place)) / 2 : 0, left = box.min.x + less, right = box.max.x - less;
-        flat_piece_add_straight (piece, FLAT_STATION, (Point) { left, former->place }, (Point) { right, former->place });
+        flat_piece_add_straight (piece, FLAT_STATION, (Point) { left, at }, (Point) { right, at });
         if (former->name)
-          flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { right - inset, name_foot (former->place, words_end) },
+          flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_STATION, .text = former->name, .at = { right - inset, name_foot (at, words_end) },
                                                     .caps = caps_small, .across = 1 });
       }
 }
@@ -120,6 +124,28 @@ words_from (const HatchFigures *hatch, double edge_width)
   return hatch->part->y - edge_width / 2 + inset;
 }
 
+/* The same box as long as what lies along the curve. */
+static Box
+laid_flat (Box box, const HatchCurve *curve)
+{
+  return (Box) { { box.min.x, hatch_curve_at (curve, box.min.y) }, { box.max.x, hatch_curve_at (curve, box.max.y) } };
+}
+
+static char *
+lid_remark (const Figures *figures, Units units, Box box, double longer)
+{
+  const HatchFigures *hatch = &figures->hatch;
+  g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
+  g_autofree char *less = paper_length (units, 2 * hatch->play_mm), *where = hatch_where_text (figures, units), *more = paper_length (units, longer);
+
+  if (longer > 0)
+    /* Translators: four lengths, and sentences on where the hatch is */
+    return g_strdup_printf (_("To be cut from sheet, %s long and %s wide: %s less both ways than its hole, as play, and %s longer than that in plan, since it is "
+                              "bent along the body's curve. %s"), length, width, less, more, where);
+  /* Translators: three lengths, and sentences on where the hatch is */
+  return g_strdup_printf (_("To be cut from sheet, %s long and %s wide: %s less both ways than its hole, as play. %s"), length, width, less, where);
+}
+
 FlatPiece *
 flat_lid_of (const Figures *figures, Units units)
 {
@@ -128,20 +154,33 @@ flat_lid_of (const Figures *figures, Units units)
 
   if (!hatch_is_known (hatch))
     return NULL;
-  const Box box = hole_of (hatch, hatch->play_mm);
+  g_autoptr (HatchCurve) curve = hatch_curve_new (figures);
+  const size_t count = hatch_hole (hatch, hatch->play_mm, stations);
+  const Box box = laid_flat (hole_of (hatch, hatch->play_mm), curve);
   const double ahead = words_from (hatch, hatch->from_width_mm), behind = words_from (hatch, hatch->to_width_mm);
-  g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
-  g_autofree char *less = paper_length (units, 2 * hatch->play_mm), *where = hatch_where_text (figures, units);
-  /* Translators: three lengths, and sentences on where the hatch is */
-  g_autofree char *remark = g_strdup_printf (_("To be cut from sheet, %s long and %s wide: %s less both ways than its hole, as play. %s"), length, width, less, where);
+  g_autofree char *remark = lid_remark (figures, units, box, hatch_curve_longer (curve));
   FlatPiece *piece = flat_piece_new (_("Hatch lid"), remark);
-  add_stations (piece, FLAT_CUT, hatch, stations, hatch_hole (hatch, hatch->play_mm, stations));
+  for (size_t i = 0; i < count; i++)
+    stations[i].x = hatch_curve_at (curve, stations[i].x);
+  add_stations (piece, FLAT_CUT, hatch, stations, count);
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, hatch, box, box.min.y + line + 0.5);
+  add_formers (piece, figures->aeroplane, hatch, curve, box, box.min.y + line + 0.5);
   flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { ahead, box.min.y + line }, _("forward edge"));
   add_side (piece, figures->aeroplane, (Point) { behind, box.max.y - inset - line });
   flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { behind, box.max.y - inset }, _("after edge"));
   return piece;
+}
+
+static char *
+frame_remark (const Figures *figures, Units units, Box box)
+{
+  g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
+  g_autofree char *where = hatch_where_text (figures, units), *carry = hatch_carry_text (figures);
+  /* Translators: two lengths, and sentences on where the hatch is */
+  g_autofree char *hole = g_strdup_printf (_("The hole in the body as seen from above, %s long and %s wide, with a rim to glue behind its edges. %s"),
+                                           length, width, where);
+
+  return g_strjoin (" ", hole, carry, NULL);
 }
 
 FlatPiece *
@@ -154,15 +193,12 @@ flat_hatch_frame_of (const Figures *figures, Units units)
     return NULL;
   const Box box = hole_of (hatch, 0);
   const double ahead = words_from (hatch, hatch->from_width_mm), behind = words_from (hatch, hatch->to_width_mm);
-  g_autofree char *length = paper_length (units, box_height (box)), *width = paper_length (units, box_width (box));
-  g_autofree char *where = hatch_where_text (figures, units);
-  /* Translators: two lengths, and sentences on where the hatch is */
-  g_autofree char *remark = g_strdup_printf (_("The hole in the body, %s long and %s wide, with a rim to glue behind its edges. %s"), length, width, where);
+  g_autofree char *remark = frame_remark (figures, units, box);
   FlatPiece *piece = flat_piece_new (_("Hatch frame"), remark);
   add_stations (piece, FLAT_CUT, hatch, frame, hatch_frame (hatch, rim, frame));
   add_stations (piece, FLAT_OPENING, hatch, hole, hatch_hole (hatch, 0, hole));
   add_centre_line (piece, (Box) { { box.min.x, box.min.y - rim }, { box.max.x, box.max.y + rim } });
-  add_formers (piece, figures->aeroplane, hatch, box, box.min.y + 2 * line + 0.5);
+  add_formers (piece, figures->aeroplane, hatch, NULL, box, box.min.y + 2 * line + 0.5);
   add_edge (piece, figures, units, (Point) { ahead, box.min.y + line }, box.min.y, _("hole, forward edge"));
   add_side (piece, figures->aeroplane, (Point) { behind, box.max.y - inset - 2 * line });
   add_edge (piece, figures, units, (Point) { behind, box.max.y - inset - line }, box.max.y, _("hole, after edge"));
@@ -223,7 +259,7 @@ flat_floor_of (const Figures *figures, Units units)
   piece = flat_piece_new (_("Battery floor"), _("As far as the battery can go; the lines are for its front edge"));
   flat_piece_add_box (piece, FLAT_CUT, box);
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, NULL, box, box.min.y);
+  add_formers (piece, figures->aeroplane, NULL, NULL, box, box.min.y);
   for (size_t i = 0; i < figures->solution_count; i++)
     if (part_is_battery (figures->solutions[i].part) && figures->solutions[i].part->aboard)
       {

@@ -82,9 +82,9 @@ hatch_what (const Aeroplane *aeroplane, const char *name, const char *width)
   const HatchSide side = aeroplane_traits (aeroplane).hatch;
 
   if (side == HATCH_NOT_CHOSEN)
-    return g_strdup_printf (_("Frame of the hatch for “%s”, %s\u00A0wide"), name, width);
-  return g_strdup_printf (side == HATCH_ON_TOP ? _("Frame of the hatch for “%s”, %s\u00A0wide, on the top")
-                                               : _("Frame of the hatch for “%s”, %s\u00A0wide, on the bottom"),
+    return g_strdup_printf (_("Frame of the hatch for “%s”, round a hole %s\u00A0wide"), name, width);
+  return g_strdup_printf (side == HATCH_ON_TOP ? _("Frame of the hatch for “%s” on the top, round a hole %s\u00A0wide")
+                                               : _("Frame of the hatch for “%s” on the bottom, round a hole %s\u00A0wide"),
                           name, width);
 }
 

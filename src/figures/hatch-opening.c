@@ -2,6 +2,7 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "figures/hatch-curve.h"
 #include "figures/hatch-way.h"
 #include "figures/names.h"
 #include "figures/notes.h"
@@ -146,18 +147,42 @@ hatch_through_text (const Figures *figures, Units units)
                             "pack's %s it is %s too short. Take a narrower pack, or let it stand where the body is wider."), hole, width, lacking);
 }
 
+/* Common practice, no source. */
+char *
+hatch_carry_text (const Figures *figures)
+{
+  g_autoptr (GPtrArray) formers = hatch_formers_cut (figures);
+  g_autofree char *names = names_text (formers);
+
+  /* Translators: names of formers: "Where it cuts F2, F3 and F4, longerons or a doubler on each side of the hole have to take over the load." */
+  return names != NULL ? g_strdup_printf (_("Where it cuts %s, longerons or a doubler on each side of the hole have to take over the load."), names) : NULL;
+}
+
+/* As long as the body's edge is along its hole. */
+static char *
+lid_sentence (const Figures *figures, Units units)
+{
+  const HatchFigures *hatch = &figures->hatch;
+  g_autoptr (HatchCurve) curve = hatch_curve_new (figures);
+  const double more = hatch_curve_longer (curve);
+  g_autofree char *length = units_length (units, hatch->to_mm - hatch->from_mm), *width = units_length (units, hatch->width_mm);
+  g_autofree char *play = units_length (units, 2 * hatch->play_mm), *longer = units_length (units, more);
+
+  if (more > 0)
+    /* Translators: behind sentences on where it is: four lengths */
+    return g_strdup_printf (_("The hole is %s long as seen from above and %s wide; its lid is %s less both ways, as play, and %s longer, for it follows "
+                              "the body's curve."), length, width, play, longer);
+  /* Translators: behind sentences on where it is: three lengths, "The hole is 132 mm long and 34 mm wide; its lid is 1 mm less both ways, as play." */
+  return g_strdup_printf (_("The hole is %s long and %s wide; its lid is %s less both ways, as play."), length, width, play);
+}
+
 char *
 hatch_opening_text (const Figures *figures, Units units)
 {
-  const HatchFigures *hatch = &figures->hatch;
-
-  if (!hatch->part)
+  if (!figures->hatch.part)
     return NULL;
   g_autofree char *place = hatch_place_text (figures), *through = hatch_through_text (figures, units);
-  g_autofree char *play = units_length (units, 2 * hatch->play_mm);
-  g_autofree char *length = units_length (units, hatch->to_mm - hatch->from_mm), *width = units_length (units, hatch->width_mm);
-  /* Translators: behind sentences on where it is: three lengths, "The hole is 132 mm long and 34 mm wide; its lid is 1 mm less both ways, as play." */
-  g_autofree char *sizes = g_strdup_printf (_("The hole is %s long and %s wide; its lid is %s less both ways, as play."), length, width, play);
+  g_autofree char *sizes = lid_sentence (figures, units);
   return g_strjoin (" ", place, sizes, through, NULL);
 }
 

@@ -18,6 +18,8 @@ char *hatch_through_text (const Figures *figures, Units units);
 void  hatch_note (const Figures *figures, GPtrArray *notes);
 /** The same as hatch_place_text, how large hole and lid are, and hatch_through_text. */
 char *hatch_opening_text (const Figures *figures, Units units);
+/** That what carries the load at the formers it cuts has to be made up for. A new string, translated; NULL where none of those has a name. */
+char *hatch_carry_text (const Figures *figures);
 /** The formers that lie within it, of all bodies, from ahead aft: const NamedPlace, lent by the aeroplane. A new array; of no hatch, empty. */
 GPtrArray *hatch_formers_cut (const Figures *figures);
 /** What its length is made of, and what the rail has to do with it, in sentences. A new string, translated; NULL without a hatch. */

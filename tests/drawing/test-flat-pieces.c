@@ -509,10 +509,55 @@ START_TEST (the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame)
 }
 END_TEST
 
+static Aeroplane *
+opening_on (Aeroplane *takes, HatchSide side)
+{
+  AeroplaneTraits traits = aeroplane_traits (takes);
+
+  traits.hatch = side;
+  Aeroplane *made = aeroplane_with_traits (takes, traits);
+  aeroplane_unref (takes);
+  return made;
+}
+
+/* Its upper line rises by 3 in 4: 5 along it for 4 in plan. */
+static Laid
+lay_steep (HatchSide side)
+{
+  Aeroplane *racer = example_racer ();
+  Body *body = (Body *) piece_dup (&aeroplane_body (racer, 0)->piece);
+
+  outline_unref (body->side_outline);
+  body->side_outline = polygon_from ((Point[]) { { 0, 0 }, { 400, 300 }, { 463, 300 }, { 463, -20 }, { 0, -20 } }, 5);
+  Aeroplane *steep = aeroplane_with_replaced (racer, &aeroplane_body (racer, 0)->piece, &body->piece);
+  aeroplane_unref (racer);
+  return lay (opening_on (steep, side), EXPORT_BOTH_HALVES);
+}
+
+START_TEST (the_lid_is_as_long_as_the_bodys_edge_that_it_is_bent_along)
+{
+  Laid laid = lay_steep (HATCH_ON_TOP), level = lay_steep (HATCH_ON_BOTTOM);
+  const HatchFigures *hatch = &laid.figures->hatch;
+  const FlatPiece *piece = piece_called (&laid, "Hatch lid"), *frame = piece_called (&laid, "Hatch frame");
+  const FlatLine *edge = line_for (piece, FLAT_CUT, 0), *hole = line_for (frame, FLAT_OPENING, 0);
+  const double plan = hatch->to_mm - hatch->from_mm - 1;
+
+  ck_assert_double_eq_tol (edge->segments[2].to.y - edge->start.y, 1.25 * plan, 1e-6);
+  ck_assert_double_eq_tol (hole->segments[2].to.y - hole->start.y, plan + 1, 1e-6);
+  ck_assert_double_eq_tol (line_for (piece, FLAT_STATION, 1)->start.y - hatch->from_mm, 1.25 * (78 - hatch->from_mm), 1e-6);
+  ck_assert_ptr_nonnull (strstr (piece->remark, "longer than that in plan, since it is bent along the body's curve"));
+  ck_assert_ptr_nonnull (strstr (frame->remark, "Where it cuts F2, F3, F4 and F5, longerons or a doubler on each side"));
+  edge = line_for (piece_called (&level, "Hatch lid"), FLAT_CUT, 0);
+  ck_assert_double_eq_tol (edge->segments[2].to.y - edge->start.y, plan, 1e-6);
+  put_away (&laid);
+  put_away (&level);
+}
+END_TEST
+
 /* Half a millimetre on each side. */
 START_TEST (the_hatchs_lid_goes_into_the_hole_with_play_and_says_where_it_belongs)
 {
-  Laid laid = lay_racer ();
+  Laid laid = lay (opening_on (example_racer (), HATCH_NOT_CHOSEN), EXPORT_BOTH_HALVES);
   const HatchFigures *hatch = &laid.figures->hatch;
   const FlatPiece *piece = piece_called (&laid, "Hatch lid");
   const FlatLine *edge = line_for (piece, FLAT_CUT, 0);
@@ -688,6 +733,7 @@ main (void)
   tcase_add_test (tests, a_leads_channel_runs_from_the_servos_bay_to_the_centre_line);
   tcase_add_test (tests, what_stands_in_the_body_is_in_no_half);
   tcase_add_test (tests, the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame);
+  tcase_add_test (tests, the_lid_is_as_long_as_the_bodys_edge_that_it_is_bent_along);
   tcase_add_test (tests, the_hatchs_lid_goes_into_the_hole_with_play_and_says_where_it_belongs);
   tcase_add_test (tests, the_battery_floor_goes_half_a_pack_past_both_ends_of_the_rail);
   tcase_add_test (tests, the_strip_carries_the_mark_along_both_faces);
