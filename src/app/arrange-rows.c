@@ -69,9 +69,10 @@ add_ballast_places (TrammelGroup *group, const GArray *places, Units units)
     const BallastPlace *place = &g_array_index (places, BallastPlace, i);
     g_autofree char *name = ballast_place_name (place), *text = ballast_place_text (place, units);
     /* Translators: %s is a place for ballast: "Fore end of nose" */
-    g_autofree char *label = g_strdup_printf (_("Ballast: %s"), name);
+    g_autofree char *label = g_strdup_printf (_("Ballast: %s"), name), *block = ballast_place_block (place, units);
+    g_autofree char *said = g_strjoin ("\n", text, block, NULL);
 
-    add_row (group, label, text);
+    add_row (group, label, said);
   }
 }
 

@@ -182,7 +182,7 @@ add_ballast_places (GString *text, const Arranging *self, const Arrangement *bes
   TextTable table = report_ballast_table (places, units);
 
   if (places->len)
-    g_string_append_printf (text, "\n%s\n", _("Ballast at each place:"));
+    g_string_append_printf (text, "\n%s\n", _("Ballast at each place, block long × wide × high:"));
   text_table_print (&table, text);
 }
 

@@ -9,10 +9,14 @@
 
 /* g/mm³ */
 static const double LEAD = 11.34e-3;
-/* mm: what is thinner is foil; how far it keeps from a part, and from what turns. */
-static const double SHEET = 2, CLEAR = 1, CLEAR_OF_MOTOR = 2;
-/* A stretch shorter than that is none, mm; how finely one is looked through. */
-static const double SHORT = 4, FINEST = 1;
+/* mm: a block shorter along the body nobody gets into its place, and across it what is thinner is foil: common practice, no source. How far it keeps
+ * from a part, and from what turns. */
+static const double SHORT = 4, THIN = 2, CLEAR = 1, CLEAR_OF_MOTOR = 2;
+/* mm: how finely a stretch is looked through. */
+static const double FINEST = 1;
+/* mm: what is nearer to the centre line is on it. How much heavier a block on it may be before one beside it is preferred: common practice, no
+ * source. */
+static const double ON_CENTRE = 0.5, DEARER_OFF_CENTRE = 1.15;
 enum { STEPS = 48, BLOCKED_MOST = 64 };
 
 /* What stands in the way, all round with what it is kept clear by. */
@@ -25,6 +29,7 @@ typedef struct {
   const BodyProfile *profile;   /* NULL: within the cowl */
   const Part *cowl;
   double end, other;
+  bool on_centre;               /* wanted on the centre line */
 } Stretch;
 
 typedef struct {
@@ -57,6 +62,21 @@ is_turning (const Part *part)
   return g_strcmp0 (part->class_name, "propeller") == 0 || g_strcmp0 (part->class_name, "spinner") == 0;
 }
 
+/* Between what turns and the face of a motor in the nose there is no way in, however wide that is. */
+static void
+block_slot (Looking *self, const Part *turning)
+{
+  for (size_t i = 0; i < aeroplane_count (self->aeroplane, PIECE_PART) && self->blocked_count < BLOCKED_MOST; i++)
+    {
+      const Part *motor = aeroplane_part (self->aeroplane, i);
+      const Point extent = part_extent (motor);
+      const double face = motor->x - extent.x / 2;
+
+      if (motor->aboard && g_strcmp0 (motor->class_name, "motor") == 0 && fabs (motor->y) < extent.y / 2 && turning->x < face)
+        self->blocked[self->blocked_count++] = (Blocked) { turning->x, face, { -INFINITY, INFINITY, -INFINITY, INFINITY } };
+    }
+}
+
 /* Whatever its height is now, it comes round. */
 static void
 block_turning (Looking *self, const Part *part, double x)
@@ -64,6 +84,7 @@ block_turning (Looking *self, const Part *part, double x)
   const Point extent = part_extent (part);
   const double reach = fmax (extent.y, part->height) / 2 + CLEAR_OF_MOTOR, half = extent.x / 2 + CLEAR_OF_MOTOR;
 
+  block_slot (self, part);
   if (self->blocked_count < BLOCKED_MOST)
     self->blocked[self->blocked_count++] = (Blocked) { x - half, x + half, { part->y - reach, part->y + reach, part->z - reach, part->z + reach } };
 }
@@ -133,10 +154,12 @@ free_between (const Looking *self, const Stretch *stretch, double from, double t
   for (size_t i = 0; i < self->blocked_count; i++)
     if (self->blocked[i].from < to && self->blocked[i].to > from)
       count = add_blocked (blocked, count, &self->blocked[i].section);
-  return section_largest_free (whole, blocked, count);
+  const Section free = stretch->on_centre ? section_largest_centred (whole, blocked, count) : section_largest_free (whole, blocked, count);
+  return fmin (free.y_to - free.y_from, free.z_to - free.z_from) < THIN ? (Section) { 0, 0, 0, 0 } : free;
 }
 
-/* A block between two places that is just heavy enough: as much narrower and lower than the room, on its floor. */
+/* A block between two places that is just heavy enough: as much narrower and lower than the room, on its floor, and as near to the centre line as that
+ * lets it. */
 static void
 take_block (BallastPlace *place, Section room, double from, double to, double mass)
 {
@@ -148,7 +171,7 @@ take_block (BallastPlace *place, Section room, double from, double to, double ma
   place->length_mm = to - from;
   place->width_mm = share * (room.y_to - room.y_from);
   place->height_mm = share * (room.z_to - room.z_from);
-  place->y_mm = (room.y_from + room.y_to) / 2;
+  place->y_mm = fmin (fmax (0, room.y_from + place->width_mm / 2), room.y_to - place->width_mm / 2);
   place->z_mm = room.z_from + place->height_mm / 2;
 }
 
@@ -158,7 +181,7 @@ try_from (const Looking *self, const Stretch *stretch, double begin, double step
 {
   const double length = fabs (stretch->other - stretch->end);
 
-  for (double thick = SHEET; begin + thick <= length; thick += step)
+  for (double thick = SHORT; begin + thick <= length; thick += step)
     {
       const double one = stretch->end - self->aft * begin, other = one - self->aft * thick, from = fmin (one, other), to = fmax (one, other);
       const double lever = self->aft * ((from + to) / 2 - self->need.target_x_mm);
@@ -184,16 +207,14 @@ try_from (const Looking *self, const Stretch *stretch, double begin, double step
     }
 }
 
-static void
-look_at (Looking *self, const Stretch *stretch)
+static BallastPlace
+look_along (const Looking *self, const Stretch *stretch)
 {
   BallastPlace place = { .kind = stretch->kind, .bay = stretch->bay, .mass_g = NAN, .x_mm = NAN, .y_mm = NAN, .z_mm = NAN,
                          .length_mm = NAN, .width_mm = NAN, .height_mm = NAN };
   const double length = fabs (stretch->other - stretch->end), step = fmax (FINEST, length / STEPS);
 
-  if (self->aft * (stretch->end - stretch->other) < SHORT)
-    return;
-  for (double begin = 0; begin + SHEET <= length; begin += step)
+  for (double begin = 0; begin + SHORT <= length; begin += step)
     {
       const double lever = self->aft * (stretch->end - self->need.target_x_mm) - begin;
 
@@ -201,8 +222,42 @@ look_at (Looking *self, const Stretch *stretch)
         break;
       try_from (self, stretch, begin, step, &place);
     }
+  return place;
+}
+
+/* What it costs to have it there: off the centre line it tips the wings too. */
+static double
+cost_of (const BallastPlace *place)
+{
+  return place->mass_g * (fabs (place->y_mm) < ON_CENTRE ? 1 : DEARER_OFF_CENTRE);
+}
+
+static BallastPlace
+look_best (const Looking *self, const Stretch *stretch)
+{
+  Stretch centred = *stretch;
+  BallastPlace place = look_along (self, stretch);
+
+  centred.on_centre = true;
+  if (!place.has_room || fabs (place.y_mm) < ON_CENTRE)
+    return place;
+  const BallastPlace on_it = look_along (self, &centred);
+  return on_it.has_room && cost_of (&on_it) < cost_of (&place) ? on_it : place;
+}
+
+/* Where ballast helps. */
+static void
+add_place (Looking *self, const Stretch *stretch, BallastPlace place)
+{
   if (self->aft * (stretch->end - self->need.target_x_mm) > 0)
     g_array_append_val (self->places, place);
+}
+
+static void
+look_at (Looking *self, const Stretch *stretch)
+{
+  if (self->aft * (stretch->end - stretch->other) >= SHORT)
+    add_place (self, stretch, look_best (self, stretch));
 }
 
 static void
@@ -212,7 +267,7 @@ look_before_firewalls (Looking *self)
     {
       const NoseFigures *nose = &self->noses[i];
       const Stretch stretch = { BALLAST_BEFORE_FIREWALL, NULL, nose->cowl ? NULL : self->profiles[0], nose->cowl, nose->front_x_mm,
-                                nose->front_x_mm + nose->firewall_mm };
+                                nose->front_x_mm + nose->firewall_mm, false };
       look_at (self, &stretch);
     }
 }
@@ -238,17 +293,39 @@ look_in_bays (Looking *self)
     }
 }
 
-/* Where the body's end stops: before the next former, or where it is to balance. */
-static double
-end_reaches (const Looking *self, const Body *body, double end)
+/* The former at which the body's end stops, before where it is to balance; NULL: none. */
+static const NamedPlace *
+former_beyond (const Looking *self, const Body *body, double end)
 {
-  const double half = body_former_thickness (body) / 2;
+  const NamedPlace *nearest = NULL;
   double at = self->need.target_x_mm;
 
   for (size_t i = 0; i < body->former_count; i++)
     if (self->aft * (end - body->formers[i].place) >= SHORT && self->aft * (body->formers[i].place - at) > 0)
-      at = body->formers[i].place + self->aft * half;
-  return at;
+      at = (nearest = &body->formers[i])->place;
+  return nearest;
+}
+
+/* From its end on between one former and the next, until there is room; where bays are given, these go on. */
+static void
+look_from_end (Looking *self, Stretch stretch, const Body *body)
+{
+  const double half = body_former_thickness (body) / 2;
+  const Stretch whole = stretch;
+  BallastPlace most = { .holds_g = -1 };
+
+  for (const NamedPlace *former, *passed = NULL;; passed = former, stretch.end = former->place - self->aft * half)
+    {
+      former = former_beyond (self, body, stretch.end);
+      stretch.other = former ? former->place + self->aft * half : self->need.target_x_mm;
+      BallastPlace place = look_best (self, &stretch);
+      place.former = passed;
+      if (place.has_room || place.holds_g > most.holds_g)
+        most = place;
+      if (place.has_room || !former || aeroplane_count (self->aeroplane, PIECE_BAY) > 0)
+        break;
+    }
+  add_place (self, &whole, most);
 }
 
 static void
@@ -269,10 +346,8 @@ look_at_end (Looking *self)
     }
   for (size_t i = 0; i < self->nose_count && self->aft < 0; i++)
     stretch.end = fmax (stretch.end, self->noses[i].front_x_mm + self->noses[i].firewall_mm);
-  if (!body)
-    return;
-  stretch.other = end_reaches (self, body, stretch.end);
-  look_at (self, &stretch);
+  if (body)
+    look_from_end (self, stretch, body);
 }
 
 static gint
@@ -283,7 +358,7 @@ least_first (gconstpointer a, gconstpointer b)
   if (one->has_room != other->has_room)
     return one->has_room ? -1 : 1;
   if (one->has_room)
-    return (one->mass_g > other->mass_g) - (one->mass_g < other->mass_g);
+    return (cost_of (one) > cost_of (other)) - (cost_of (one) < cost_of (other));
   return (one->holds_g < other->holds_g) - (one->holds_g > other->holds_g);
 }
 

@@ -47,6 +47,18 @@ lead_what (const Aeroplane *aeroplane, const ClosingStep *step, Units units)
                                 : g_strdup_printf (_("%s, %s\u00A0long"), title, length);
 }
 
+/* Of lead, as long, wide and high as the place for it. */
+static char *
+ballast_block_what (const ClosingStep *step, const char *mass, Units units)
+{
+  g_autofree char *length = units_length_figure (units, step->to_mm - step->from_mm), *width = units_length_figure (units, step->width_mm);
+  g_autofree char *height = units_length (units, step->height_mm);
+
+  /* Translators: a mass and three lengths: "Box for 8.2 g of ballast, 10 × 13 × 6 mm, long × wide × high" */
+  return step->in_case ? g_strdup_printf (_("Room for %s of ballast, %s × %s × %s, long × wide × high, should it come out tail-heavy"), mass, length, width, height)
+                       : g_strdup_printf (_("Box for %s of ballast, %s × %s × %s, long × wide × high"), mass, length, width, height);
+}
+
 static char *
 ballast_what (const ClosingStep *step, Units units)
 {
@@ -54,8 +66,7 @@ ballast_what (const ClosingStep *step, Units units)
 
   if (step->piece)
     return g_strdup_printf (_("Box for “%s”, %s"), piece_name (step->piece), mass);
-  return step->in_case ? g_strdup_printf (_("Room for %s of ballast, should it come out tail-heavy"), mass)
-                       : g_strdup_printf (_("Box for %s of ballast"), mass);
+  return ballast_block_what (step, mass, units);
 }
 
 static bool

@@ -25,7 +25,7 @@ step_of (ClosingKind kind, const Piece *piece)
 {
   return (ClosingStep) { .kind = kind, .piece = piece, .from_mm = NAN, .to_mm = NAN, .y_mm = NAN, .above_thrust_mm = NAN,
                          .stand = { NULL, NAN, NAN, NAN, NAN }, .wing = wing_stand_none (), .length_mm = NAN, .needed_mm = NAN, .extension_mm = NAN,
-                         .station_mm = NAN, .aft_of_edge_mm = NAN, .ballast_g = NAN };
+                         .height_mm = NAN, .station_mm = NAN, .aft_of_edge_mm = NAN, .ballast_g = NAN };
 }
 
 static bool
@@ -314,6 +314,7 @@ add_ballast_block (const Work *work, const BallastTold *told, bool in_case)
   block->width = told->place.width_mm;
   block->height = told->place.height_mm;
   step.ballast_g = told->mass_g;
+  step.height_mm = block->height;
   step.in_case = in_case;
   add_box (work, step, block);
   piece_unref (&block->piece);

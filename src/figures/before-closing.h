@@ -26,6 +26,7 @@ typedef struct {
   LeadLeg leg;                  /* of a lead */
   double from_mm, to_mm;        /* its forward and after edge, aft of the datum; of a lead both its ends, whichever is forward */
   double y_mm, width_mm;        /* its middle, to starboard; 0 for no width */
+  double height_mm;             /* of the block of ballast that needs the room; NAN of all else */
   double above_thrust_mm;       /* its underside over the thrust line, negative below; level through where the thrust line begins */
   PartStand stand;              /* the same from a former; without one where no former has a name */
   WingStand wing;               /* of what goes into a wing, and of a mark: from its leading edge and its ribs; else in none */

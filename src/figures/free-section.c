@@ -56,3 +56,26 @@ section_largest_free (Section whole, const Section blocked[], size_t count)
       }
   return best;
 }
+
+/* How far from y = 0 something stands on either side; 0 where it stands on it. */
+static double
+off_centre (const Section *one)
+{
+  return fmax (fmax (one->y_from, -one->y_to), 0);
+}
+
+Section
+section_largest_centred (Section whole, const Section blocked[], size_t count)
+{
+  const double widest = fmin (-whole.y_from, whole.y_to);
+  Section best = { 0, 0, 0, 0 };
+
+  for (size_t i = 0; i <= count; i++)
+    {
+      const double half = i < count ? fmin (off_centre (&blocked[i]), widest) : widest;
+
+      if (half > 0)
+        take_between (whole, blocked, count, -half, half, &best);
+    }
+  return best;
+}

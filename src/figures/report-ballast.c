@@ -5,7 +5,7 @@
 
 /* mm: what the balance point is off by so little nobody is told. */
 static const double NOTHING = 0.5;
-enum { NAME_NEED = 2, LEFT = 1 << 1 };
+enum { NAME_NEED_BLOCK = 3, LEFT = 1 << 1 | 1 << 2 };
 
 BallastNeed
 ballast_need_of (const Figures *figures)
@@ -18,7 +18,7 @@ ballast_need_of (const Figures *figures)
 TextTable
 report_ballast_table (const GArray *places, Units units)
 {
-  TextTable table = text_table_new (NAME_NEED, LEFT);
+  TextTable table = text_table_new (NAME_NEED_BLOCK, LEFT);
 
   for (guint i = 0; i < places->len; i++)
     {
@@ -26,6 +26,7 @@ report_ballast_table (const GArray *places, Units units)
 
       text_table_cell (&table, ballast_place_name (place));
       text_table_cell (&table, ballast_place_text (place, units));
+      text_table_cell (&table, ballast_place_size (place, units));
     }
   return table;
 }
@@ -47,6 +48,16 @@ word_of (BallastPlaceKind kind)
   return words[kind];
 }
 
+static void
+write_block (JsonText *json, const BallastPlace *place)
+{
+  json_text_number (json, "y_mm", place->y_mm);
+  json_text_number (json, "z_mm", place->z_mm);
+  json_text_number (json, "length_mm", place->length_mm);
+  json_text_number (json, "width_mm", place->width_mm);
+  json_text_number (json, "height_mm", place->height_mm);
+}
+
 void
 report_write_ballast_places (JsonText *json, const GArray *places)
 {
@@ -59,6 +70,8 @@ report_write_ballast_places (JsonText *json, const GArray *places)
       json_text_string (json, "place", word_of (place->kind));
       if (place->bay)
         json_text_string (json, "bay", place->bay->piece.id);
+      if (place->former && place->former->name)
+        json_text_string (json, "former", place->former->name);
       json_text_bool (json, "has_room", place->has_room);
       if (place->holds_g > 0)
         {
@@ -66,6 +79,8 @@ report_write_ballast_places (JsonText *json, const GArray *places)
           json_text_number (json, "x_mm", place->x_mm);
         }
       json_text_number (json, "holds_g", place->holds_g);
+      if (place->has_room)
+        write_block (json, place);
       json_text_close_object (json);
     }
   json_text_close_array (json);

@@ -138,7 +138,7 @@ append_ballast (GString *text, const Figures *figures, Units units)
   const BallastWorst worst = ballast_worst_of (figures);
   g_autofree char *beneath = ballast_worst_text (&worst, units);
 
-  append_section (text, _("Ballast at each place, all else as it stands"), report_ballast (figures, units));
+  append_section (text, _("Ballast at each place, all else as it stands; block long × wide × high"), report_ballast (figures, units));
   if (!beneath)
     return;
   append_heading (text, _("Nose weight in the worst case"));

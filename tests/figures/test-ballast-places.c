@@ -75,6 +75,80 @@ START_TEST (no_ballast_goes_where_a_propeller_or_spinner_turns)
 }
 END_TEST
 
+/* A spinner up to 12 mm, a motor from 30 mm on that leaves room all round: between them nobody gets in. */
+START_TEST (no_ballast_goes_between_a_spinner_and_the_motor_behind_it)
+{
+  Part *spinner = box_part ("spinner", "spinner", 6, 12, 30, 30), *motor = box_part ("motor", "motor", 40, 20, 20, 20);
+  g_autoptr (Aeroplane) aeroplane = with_piece (with_piece (boxy (), spinner), motor);
+  g_autoptr (GArray) places = ballast_places (aeroplane, (BallastNeed) { 400, 260, 250 });
+
+  ck_assert_int_eq (nth (places, 0)->kind, BALLAST_NOSE_END);
+  ck_assert_double_ge (nth (places, 0)->x_mm - nth (places, 0)->length_mm / 2, 30);
+  for (guint i = 0; i < places->len; i++)
+    ck_assert (!nth (places, i)->has_room || nth (places, i)->length_mm >= 4);
+}
+END_TEST
+
+/* A pack to port leaves 30 by 36 mm to starboard, and over it 56 by 16: a little further aft, and so a little heavier, on the centre line. */
+START_TEST (a_block_goes_on_the_centre_line_where_that_costs_little)
+{
+  Part *pack = box_part ("pack", "other", 50, 100, 24, 18);
+
+  pack->y = -14;
+  pack->z = -8;
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), pack);
+  g_autoptr (GArray) places = ballast_places (aeroplane, (BallastNeed) { 1000, 260, 250 });
+  const BallastPlace *at = nth (places, 0);
+  g_autofree char *block = ballast_place_block (at, metric), *length = units_length (metric, at->length_mm);
+
+  ck_assert_int_eq (at->kind, BALLAST_NOSE_END);
+  ck_assert_double_eq_tol (at->y_mm, 0, 1e-9);
+  ck_assert (strstr (block, length) != NULL && strstr (block, "off the centre line") == NULL);
+}
+END_TEST
+
+/* Where all but a strip of 20 mm to starboard is filled. */
+START_TEST (a_block_off_the_centre_line_says_so_and_keeps_as_near_to_it_as_it_can)
+{
+  Part *filling = box_part ("filling", "other", 49, 98, 34, 40);
+
+  filling->y = -11;
+  g_autoptr (Aeroplane) aeroplane = with_piece (boxy (), filling);
+  g_autoptr (GArray) places = ballast_places (aeroplane, (BallastNeed) { 400, 260, 250 });
+  const BallastPlace *at = nth (places, 0);
+  g_autofree char *block = ballast_place_block (at, metric), *size = ballast_place_size (at, metric);
+
+  ck_assert_int_eq (at->kind, BALLAST_NOSE_END);
+  ck_assert (g_str_has_suffix (size, "to\u00a0starboard"));
+  ck_assert_double_eq_tol (at->y_mm - at->width_mm / 2, 7, 1e-9);      /* the filling's edge and 1 mm */
+  ck_assert_ptr_nonnull (strstr (block, "off the centre line: "));
+  ck_assert_ptr_nonnull (strstr (block, "to\u00a0starboard"));
+}
+END_TEST
+
+/* The first 100 mm are full, and no bay is given. */
+START_TEST (behind_a_full_nose_it_goes_past_the_next_former)
+{
+  Aeroplane *made = with_piece (boxy (), box_part ("filling", "other", 50, 100, 56, 36));
+
+  for (int i = 0; i < 2; i++)
+    {
+      Aeroplane *less = aeroplane_without (made, aeroplane_find (made, (const char *[]) { "tank", "cabin" }[i]));
+      aeroplane_unref (made);
+      made = less;
+    }
+  g_autoptr (Aeroplane) aeroplane = made;
+  g_autoptr (GArray) places = ballast_places (aeroplane, (BallastNeed) { 400, 260, 250 });
+  g_autofree char *name = ballast_place_name (nth (places, 0)), *phrase = ballast_place_phrase (nth (places, 0));
+
+  ck_assert_uint_eq (places->len, 1);
+  ck_assert (nth (places, 0)->has_room);
+  ck_assert_double_ge (nth (places, 0)->x_mm - nth (places, 0)->length_mm / 2, 100);
+  ck_assert_str_eq (name, "Body behind F1");
+  ck_assert_str_eq (phrase, "in the body behind F1");
+}
+END_TEST
+
 START_TEST (each_place_has_the_grams_that_bring_the_balance_back)
 {
   const struct { double x, target; } needs[] = { { 260, 250 }, { 300, 250 }, { 290, 300 }, { 250, 340 } };
@@ -263,6 +337,10 @@ main (void)
   TCase *tests = tcase_create ("ballast places");
 
   tcase_add_loop_test (tests, no_ballast_goes_where_a_propeller_or_spinner_turns, 0, 2);
+  tcase_add_test (tests, no_ballast_goes_between_a_spinner_and_the_motor_behind_it);
+  tcase_add_test (tests, a_block_goes_on_the_centre_line_where_that_costs_little);
+  tcase_add_test (tests, a_block_off_the_centre_line_says_so_and_keeps_as_near_to_it_as_it_can);
+  tcase_add_test (tests, behind_a_full_nose_it_goes_past_the_next_former);
   tcase_add_loop_test (tests, each_place_has_the_grams_that_bring_the_balance_back, 0, 4);
   tcase_add_test (tests, a_heavy_tail_has_it_at_fore_ends_and_a_heavy_nose_at_aft_ends);
   tcase_add_test (tests, a_full_nose_is_passed_over_for_the_next_place_with_room);
