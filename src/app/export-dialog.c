@@ -5,6 +5,7 @@
 #include "app/export-choices.h"
 #include "app/export-job.h"
 #include "app/export-memory.h"
+#include "app/export-place.h"
 #include "app/export-preview.h"
 #include "app/export-sheets.h"
 #include "app/file-chooser.h"
@@ -22,6 +23,7 @@ struct _TrammelExportDialog {
   TrammelExportChoices *choices;
   TrammelExportPreview *preview;
   GtkWidget *complaint, *print_button, *export_button;
+  char *exchanged;              /* what is to be said of an ending that was typed; NULL: nothing */
   bool asking;                  /* another dialog is asking where to */
   guint drawing;                /* source that will draw what was typed; 0 none */
 };
@@ -132,20 +134,23 @@ options_for_path (TrammelExportDialog *self, const char *path)
 static char *
 place_complete (const char *typed, gpointer dialog)
 {
-  const ExportOptions options = trammel_export_choices_options (TRAMMEL_EXPORT_DIALOG (dialog)->choices);
+  TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (dialog);
+  const ExportOptions options = trammel_export_choices_options (self->choices);
 
+  g_free (self->exchanged);
+  self->exchanged = export_place_exchanged (&options, typed);
   return export_sheet_path (&options, typed);
 }
 
 /* In another format a sheet may have other pages than those that are shown. */
-static GPtrArray *
-place_in_the_way (const char *path, gpointer dialog)
+static void
+place_in_the_way (const char *path, FilesTold told, gpointer asked, gpointer dialog)
 {
   TrammelExportDialog *self = TRAMMEL_EXPORT_DIALOG (dialog);
   const ExportOptions options = options_for_path (self, path);
   const bool shown = options.format == trammel_export_choices_options (self->choices).format && self->drawing == 0;
 
-  return export_paths_in_the_way (&options, path, shown ? trammel_export_preview_count (self->preview) : 0);
+  export_place_look (self->figures, &options, path, shown ? trammel_export_preview_count (self->preview) : 0, told, asked);
 }
 
 static void
@@ -155,7 +160,7 @@ place_chosen (const char *path, gpointer dialog)
   const ExportOptions options = options_for_path (self, path);
 
   export_memory_keep (trammel_session_settings (trammel_window_session (self->window)), &options);
-  export_job_run (self->window, self->figures, &options, path, export_returned);
+  export_job_run (self->window, self->figures, &options, path, self->exchanged, export_returned);
   gtk_window_destroy (GTK_WINDOW (self));
 }
 
@@ -285,6 +290,7 @@ trammel_export_dialog_dispose (GObject *object)
 
   g_clear_handle_id (&self->drawing, g_source_remove);
   g_clear_pointer (&self->figures, figures_unref);
+  g_clear_pointer (&self->exchanged, g_free);
   G_OBJECT_CLASS (trammel_export_dialog_parent_class)->dispose (object);
 }
 

@@ -11,7 +11,7 @@ enum { QUIET_MS = 500 };
 typedef struct {
   Figures *figures;
   ExportOptions options;
-  char *path;
+  char *path, *remark;
   ExportReturned returned;
   TrammelWindow *window;
   GCancellable *cancellable;
@@ -29,6 +29,7 @@ job_clear (gpointer data)
   g_object_unref (job->cancellable);
   g_clear_pointer (&job->files, g_ptr_array_unref);
   g_free (job->path);
+  g_free (job->remark);
 }
 
 static void
@@ -134,6 +135,8 @@ written (GObject *window, GAsyncResult *result, gpointer data)
   export_memory_keep_folder (trammel_session_settings (trammel_window_session (job->window)), job->path);
   text = words_of_files (job->files);
   trammel_window_toast (job->window, text, _("_Open Folder"), action);
+  if (job->remark != NULL)
+    trammel_window_tell (job->window, job->remark);
 }
 
 static void
@@ -146,13 +149,15 @@ made (GObject *window, GAsyncResult *result, gpointer data)
 }
 
 void
-export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path, ExportReturned returned)
+export_job_run (TrammelWindow *window, const Figures *figures, const ExportOptions *options, const char *path, const char *remark,
+                ExportReturned returned)
 {
   Job *job = g_atomic_rc_box_new0 (Job);
 
   job->figures = figures_ref (figures);
   job->options = *options;
   job->path = g_strdup (path);
+  job->remark = g_strdup (remark);
   job->returned = returned;
   job->window = g_object_ref (window);
   job->cancellable = g_cancellable_new ();

@@ -129,21 +129,47 @@ bool
 field_text_parse_known (FieldKind kind, Units units, const char *text, double *value, double *deviation, GError **error)
 {
   static const char *const signs[] = { "±", "+/-", "+-" };
+  const char *sign = NULL, *behind = NULL;
+  double known = NAN, off = NAN;
 
-  for (size_t i = 0; i < G_N_ELEMENTS (signs); i++) {
-    const char *sign = strstr (text, signs[i]);
-    g_autofree char *before = sign != NULL ? g_strndup (text, (size_t) (sign - text)) : NULL;
-
-    if (sign != NULL)
-      return field_text_parse (kind, units, before, value, error)
-             && field_text_parse (kind, units, sign + strlen (signs[i]), deviation, error);
+  for (size_t i = 0; sign == NULL && i < G_N_ELEMENTS (signs); i++) {
+    sign = strstr (text, signs[i]);
+    behind = sign != NULL ? sign + strlen (signs[i]) : NULL;
   }
-  *deviation = NAN;
-  return field_text_parse (kind, units, text, value, error);
+  g_autofree char *before = sign != NULL ? g_strndup (text, (size_t) (sign - text)) : g_strdup (text);
+  if (!field_text_parse (kind, units, before, &known, error) || (sign != NULL && !field_text_parse (kind, units, behind, &off, error)))
+    return false;
+  *value = known;
+  *deviation = off;
+  return true;
 }
 
 bool
 field_text_is_blank (const char *text)
 {
   return text[strspn (text, " \t\u00a0")] == '\0';
+}
+
+bool
+field_text_take (TrammelSession *session, const FieldSpec *spec, const char *text, double *value, double *deviation, GError **error)
+{
+  const Units units = trammel_session_units (session);
+
+  *value = *deviation = NAN;
+  if (field_text_is_blank (text) && (spec->optional || isnan (spec->value (session, spec))))
+    return true;
+  if (spec->change_known != NULL)
+    return field_text_parse_known (spec->kind, units, text, value, deviation, error);
+  return field_text_parse (spec->kind, units, text, value, error);
+}
+
+/* Where a deviation may be typed as well, nobody could guess how. */
+const char *
+field_text_hint (const FieldSpec *spec)
+{
+  if (spec->hint != NULL)
+    return _(spec->hint);
+  return spec->change_known == NULL ? NULL
+         : _("A deviation may be typed with it: 24.6 ± 0.5, or 24.6 +- 0.5. Without one the deviation that it had goes on counting, "
+             "at first what is usual.");
 }

@@ -20,7 +20,13 @@ char       *field_text_edited  (FieldKind kind, Units units, double value);
 bool        field_text_is_edited (FieldKind kind, Units units, double value, const char *text);
 /** What was typed. False with a sentence for the person when it is not understood. `value` likewise (mm, grams …), whatever unit was typed. */
 bool        field_text_parse   (FieldKind kind, Units units, const char *text, double *value, GError **error);
-/** The same for "24.6 ± 0.5", also written with +- or +/-; the deviation is NAN where none is typed. Both in the kind's own unit (mm, grams …). */
+/** The same for "24.6 ± 0.5", also written with +- or +/-; the deviation is NAN where none is typed. Both in the kind's own unit (mm, grams …),
+ *  and both untouched where one of them is not understood. */
 bool        field_text_parse_known (FieldKind kind, Units units, const char *text, double *value, double *deviation, GError **error);
 /** Nothing but white space. */
 bool        field_text_is_blank (const char *text);
+/** What was typed into that row; the deviation is NAN where none is typed. Nothing typed is NAN where that can be meant: where the row may stay
+ *  open, or nothing stood in it. False likewise. Both in the kind's own unit (mm, grams …). */
+bool        field_text_take    (TrammelSession *session, const FieldSpec *spec, const char *text, double *value, double *deviation, GError **error);
+/** What an entry of that row tells of what may be typed: translated; NULL: nothing. */
+const char *field_text_hint    (const FieldSpec *spec);

@@ -5,9 +5,9 @@
 #include "app/control-fields.h"
 #include "app/entry-click.h"
 #include "app/explain-button.h"
+#include "app/field-complaint.h"
 #include "app/field-text.h"
 #include "app/row-label.h"
-#include "app/window.h"
 #include "figures/explanation.h"
 
 struct _TrammelField {
@@ -34,33 +34,6 @@ static const char *
 field_unit (const TrammelField *self)
 {
   return field_text_unit (self->spec->kind, field_units (self));
-}
-
-/* What was typed. Nothing typed is NAN where that can be meant: where it may stay open, or where nothing stood before. */
-static bool
-field_parse (const TrammelField *self, const char *text, double *value, double *deviation, GError **error)
-{
-  *value = *deviation = NAN;
-  if (field_text_is_blank (text) && (self->spec->optional || isnan (self->spec->value (self->session, self->spec))))
-    return true;
-  if (self->spec->change_known != NULL)
-    return field_text_parse_known (self->spec->kind, field_units (self), text, value, deviation, error);
-  return field_text_parse (self->spec->kind, field_units (self), text, value, error);
-}
-
-static void
-field_complain (TrammelField *self, const char *sentence)
-{
-  gtk_label_set_text (GTK_LABEL (self->complaint), sentence != NULL ? sentence : "");
-  gtk_widget_set_visible (self->complaint, sentence != NULL);
-  if (self->entry == NULL)
-    return;
-  if (sentence != NULL)
-    gtk_widget_add_css_class (self->entry, "error");
-  else
-    gtk_widget_remove_css_class (self->entry, "error");
-  gtk_accessible_update_state (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_STATE_INVALID,
-                               sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
 }
 
 static void
@@ -126,17 +99,7 @@ trammel_field_refresh (TrammelField *self)
     text = (self->entry != NULL ? field_text_standing : field_text_rounded) (self->spec->kind, field_units (self),
                                                                             self->spec->value (self->session, self->spec));
   field_show (self, text);
-  field_complain (self, NULL);
-}
-
-static char *
-field_refusal (TrammelField *self, double value)
-{
-  char *why = self->spec->why != NULL ? self->spec->why (self->session, self->spec, value) : NULL;
-
-  if (why != NULL)
-    return why;
-  return g_strdup (self->spec->refused != NULL ? _(self->spec->refused) : _("That cannot be here."));
+  field_complaint_say (self->complaint, self->entry, NULL);
 }
 
 /* The aeroplane that the typed text asks for, or NULL with the sentence why not. */
@@ -153,7 +116,7 @@ field_wanted (TrammelField *self, char **why)
   /* Where it was reckoned, typing what it came to makes it one's own. */
   if (!self->spec->optional && field_text_is_edited (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec), text))
     return aeroplane_ref (trammel_session_aeroplane (self->session));
-  if (!field_parse (self, text, &value, &deviation, &error)) {
+  if (!field_text_take (self->session, self->spec, text, &value, &deviation, &error)) {
     *why = g_strdup (error->message);
     return NULL;
   }
@@ -162,7 +125,7 @@ field_wanted (TrammelField *self, char **why)
   next = isnan (deviation) ? self->spec->change (self->session, self->spec, value)
                            : self->spec->change_known (self->session, self->spec, value, deviation);
   if (next == NULL)
-    *why = field_refusal (self, value);
+    *why = field_complaint_why (self->session, self->spec, value);
   return next;
 }
 
@@ -176,11 +139,11 @@ field_apply (TrammelField *self)
     return;
   next = field_wanted (self, &why);
   if (next == NULL) {
-    field_complain (self, why);
+    field_complaint_say (self->complaint, self->entry, why);
     return;
   }
   self->typing = false;
-  field_complain (self, NULL);
+  field_complaint_say (self->complaint, self->entry, NULL);
   if (aeroplane_equal (next, trammel_session_aeroplane (self->session)))
     aeroplane_unref (next);
   else
@@ -198,7 +161,7 @@ field_changed (TrammelField *self)
   self->typing = true;
   /* While typing, only show whether it is understood; an empty field is not yet a mistake. */
   if (self->spec->kind == FIELD_TEXT || *gtk_editable_get_text (GTK_EDITABLE (self->entry)) == '\0'
-      || field_parse (self, gtk_editable_get_text (GTK_EDITABLE (self->entry)), &value, &deviation, &error))
+      || field_text_take (self->session, self->spec, gtk_editable_get_text (GTK_EDITABLE (self->entry)), &value, &deviation, &error))
     gtk_widget_remove_css_class (self->entry, "error");
   else
     gtk_widget_add_css_class (self->entry, "error");
@@ -212,19 +175,6 @@ field_activated (TrammelField *self)
     trammel_field_refresh (self);
     entry_select_all (self->entry);
   }
-}
-
-/* With what stands in the aeroplane still: who has left the field, or the thing, is not asked to type it again. */
-static void
-field_complain_left (TrammelField *self)
-{
-  g_autofree char *value = field_text_with_unit (self->spec->kind, field_units (self), self->spec->value (self->session, self->spec));
-  /* Translators: a row of the panel and what stands in it, after a sentence that says why what was typed cannot be taken: "Span stays 640 mm." */
-  g_autofree char *kept = value != NULL ? g_strdup_printf (_("%1$s stays %2$s."), _(self->spec->label), value)
-                          : g_strdup_printf (_("%s stays open."), _(self->spec->label));
-  g_autofree char *sentences = g_strdup_printf ("%s %s", gtk_label_get_text (GTK_LABEL (self->complaint)), kept);
-
-  field_complain (self, sentences);
 }
 
 static void
@@ -243,7 +193,7 @@ field_left (TrammelField *self)
   field_apply (self);
   trammel_field_refresh (self);
   if (self->typing && self->spec->kind != FIELD_TEXT)
-    field_complain_left (self);
+    field_complaint_leave (self->complaint, self->entry, self->session, self->spec);
 }
 
 static gboolean
@@ -260,17 +210,6 @@ field_key (TrammelField *self, guint key, guint code, GdkModifierType state)
   return TRUE;
 }
 
-/* Where a deviation may be typed as well, nobody could guess how. */
-static const char *
-field_hint (const FieldSpec *spec)
-{
-  if (spec->hint != NULL)
-    return _(spec->hint);
-  return spec->change_known == NULL ? NULL
-         : _("A deviation may be typed with it: 24.6 ± 0.5, or 24.6 +- 0.5. Without one the deviation that it had goes on counting, "
-             "at first what is usual.");
-}
-
 static GtkWidget *
 field_entry (TrammelField *self)
 {
@@ -282,7 +221,7 @@ field_entry (TrammelField *self)
   /* Ctrl+Z is the aeroplane's; what is half typed goes back by Escape. */
   entry_leave_undo (entry);
   gtk_widget_add_css_class (entry, "figure-entry");
-  gtk_widget_set_tooltip_text (entry, field_hint (self->spec));
+  gtk_widget_set_tooltip_text (entry, field_text_hint (self->spec));
   if (self->spec->kind == FIELD_TEXT) {
     gtk_widget_set_hexpand (entry, TRUE);
     entry_show_beginning (entry);
@@ -332,10 +271,8 @@ field_add_explanation (TrammelField *self, GtkWidget *line)
 }
 
 static void
-field_fill (TrammelField *self)
+field_fill_line (TrammelField *self, GtkWidget *line)
 {
-  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
-  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
   GtkWidget *label = row_label_new (_(self->spec->label));
   const bool editable = self->spec->change != NULL || self->spec->change_text != NULL;
 
@@ -347,28 +284,36 @@ field_fill (TrammelField *self)
     self->figure = gtk_label_new (NULL);
   gtk_box_append (GTK_BOX (line), editable ? self->entry : self->figure);
   self->unit = field_dim_label ();
-  self->remark = field_dim_label ();
-  gtk_widget_add_css_class (self->remark, "caption");
   gtk_box_append (GTK_BOX (line), self->unit);
   if (!self->spec->remark_below)
     gtk_box_append (GTK_BOX (line), self->remark);
   if (self->spec->explained != EXPLAIN_NONE)
     field_add_explanation (self, line);
-  self->complaint = g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_ALERT, NULL);
-  if (editable)
-    gtk_accessible_update_relation (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_RELATION_DESCRIBED_BY, self->complaint, NULL, -1);
-  gtk_label_set_wrap (GTK_LABEL (self->complaint), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (self->complaint), 0);
-  gtk_widget_add_css_class (self->complaint, "field-complaint");
-  gtk_widget_set_visible (self->complaint, FALSE);
+}
+
+static void
+field_remark_below (TrammelField *self, GtkWidget *column)
+{
+  gtk_widget_set_halign (self->remark, GTK_ALIGN_END);
+  gtk_label_set_wrap (GTK_LABEL (self->remark), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (self->remark), 1);
+  gtk_label_set_justify (GTK_LABEL (self->remark), GTK_JUSTIFY_RIGHT);
+  gtk_box_append (GTK_BOX (column), self->remark);
+}
+
+static void
+field_fill (TrammelField *self)
+{
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  self->remark = field_dim_label ();
+  gtk_widget_add_css_class (self->remark, "caption");
+  field_fill_line (self, line);
+  self->complaint = field_complaint_new (self->entry);
   gtk_box_append (GTK_BOX (column), line);
-  if (self->spec->remark_below) {
-    gtk_widget_set_halign (self->remark, GTK_ALIGN_END);
-    gtk_label_set_wrap (GTK_LABEL (self->remark), TRUE);
-    gtk_label_set_xalign (GTK_LABEL (self->remark), 1);
-    gtk_label_set_justify (GTK_LABEL (self->remark), GTK_JUSTIFY_RIGHT);
-    gtk_box_append (GTK_BOX (column), self->remark);
-  }
+  if (self->spec->remark_below)
+    field_remark_below (self, column);
   gtk_box_append (GTK_BOX (column), self->complaint);
   gtk_widget_add_css_class (column, "field");
   gtk_widget_set_valign (column, GTK_ALIGN_CENTER);
@@ -444,10 +389,7 @@ trammel_field_kind (TrammelField *self)
 void
 trammel_field_discard (TrammelField *self)
 {
-  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
-
-  /* Said once more where it can be read: the row, and its sentence with it, goes. Over the sheet, which does not move beneath the pointer for it. */
-  if (self->typing && gtk_widget_get_visible (self->complaint) && TRAMMEL_IS_WINDOW (root))
-    trammel_window_toast (TRAMMEL_WINDOW (root), gtk_label_get_text (GTK_LABEL (self->complaint)), NULL, NULL);
+  if (self->typing)
+    field_complaint_hand_on (self->complaint);
   self->typing = false;
 }

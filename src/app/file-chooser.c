@@ -9,7 +9,7 @@
 typedef struct {
   GtkFileChooserNative *chooser;
   GtkWindow *parent;
-  char *ending, *path;
+  char *ending, *typed, *path;
   FileCompleted complete;
   FilesInTheWay in_the_way;
   FileChosen chosen;
@@ -34,6 +34,7 @@ question_free (Question *question)
   g_object_unref (question->chooser);
   g_object_unref (question->parent);
   g_free (question->ending);
+  g_free (question->typed);
   g_free (question->path);
   g_free (question);
 }
@@ -87,16 +88,29 @@ question_complete (const Question *question, const char *typed)
   return question->ending == NULL || g_str_has_suffix (typed, question->ending) ? g_strdup (typed) : g_strconcat (typed, question->ending, NULL);
 }
 
-/* What is there and would be lost unasked: the chooser asked about the name that was typed, and about no other. The caller's. */
-static GPtrArray *
-question_paths_in_the_way (const Question *question, const char *typed)
+/* What would be lost unasked: the chooser asked about the name that was typed, and about no other. Who asks may be gone meanwhile. */
+static void
+files_told (GPtrArray *takes, gpointer data)
 {
-  GPtrArray *paths = question->in_the_way != NULL ? question->in_the_way (question->path, question->data) : g_ptr_array_new_with_free_func (g_free);
+  g_autoptr (GPtrArray) paths = takes;
+  Question *question = data;
 
-  if (question->in_the_way == NULL && question->ending != NULL && g_file_test (question->path, G_FILE_TEST_EXISTS))
+  if (!gtk_widget_get_realized (GTK_WIDGET (question->parent)))
+    question_refuse (question);
+  else if (paths->len == 0 || (paths->len == 1 && g_str_equal (paths->pdata[0], question->typed)))
+    question_accept (question);
+  else
+    replace_question_ask (question->parent, paths, replace_answered, question, NULL);
+}
+
+/* The caller's. */
+static GPtrArray *
+question_file_there (const Question *question)
+{
+  GPtrArray *paths = g_ptr_array_new_with_free_func (g_free);
+
+  if (question->ending != NULL && g_file_test (question->path, G_FILE_TEST_EXISTS))
     g_ptr_array_add (paths, g_strdup (question->path));
-  if (paths->len == 1 && g_str_equal (paths->pdata[0], typed))
-    g_ptr_array_set_size (paths, 0);
   return paths;
 }
 
@@ -104,16 +118,14 @@ question_paths_in_the_way (const Question *question, const char *typed)
 static void
 question_answered (Question *question, char *takes)
 {
-  g_autofree char *typed = takes;
-  g_autoptr (GPtrArray) paths = NULL;
-
+  g_free (question->typed);
   g_free (question->path);
-  question->path = question_complete (question, typed);
-  paths = question_paths_in_the_way (question, typed);
-  if (paths->len > 0)
-    replace_question_ask (question->parent, paths, replace_answered, question, NULL);
+  question->typed = takes;
+  question->path = question_complete (question, takes);
+  if (question->in_the_way != NULL)
+    question->in_the_way (question->path, files_told, question, question->data);
   else
-    question_accept (question);
+    files_told (question_file_there (question), question);
 }
 
 static void

@@ -5,7 +5,10 @@
 typedef void (*FileChosen)  (const char *path, gpointer data);
 typedef void (*FileRefused) (gpointer data);
 typedef char      *(*FileCompleted) (const char *typed, gpointer data);
-typedef GPtrArray *(*FilesInTheWay) (const char *path, gpointer data);
+/** Takes the paths, of char *, freed with the array. */
+typedef void       (*FilesTold) (GPtrArray *takes, gpointer asked);
+/** Tells, now or later and once, which files are there that saving to `path` would replace. */
+typedef void       (*FilesInTheWay) (const char *path, FilesTold told, gpointer asked, gpointer data);
 
 /** Asks for a document or a plan to open, over `parent`. `data` is the parent itself. */
 void file_chooser_open (GtkWindow *parent, FileChosen chosen, gpointer data);
@@ -23,7 +26,7 @@ typedef struct {
   const char *ending;        /* ".trammel": added when it was not typed */
   const char *kind;          /* what files of that ending are, for people */
   FileCompleted complete;    /* the path that is meant by what was typed, the caller's; NULL: with the ending */
-  FilesInTheWay in_the_way;  /* what is there and would be replaced: char *, freed with the array, the caller's; NULL: the file itself */
+  FilesInTheWay in_the_way;  /* what is there and would be replaced; NULL: the file itself */
   FileChosen chosen;
   FileRefused refused;       /* may be NULL */
   gpointer data;

@@ -6,6 +6,8 @@ static void
 button_shown (GtkWidget *button)
 {
   gtk_widget_grab_focus (button);
+  /* Who answers by keys sees which answer Return gives. */
+  gtk_window_set_focus_visible (GTK_WINDOW (gtk_widget_get_root (button)), TRUE);
 }
 
 static void

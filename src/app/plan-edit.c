@@ -1,7 +1,6 @@
 #include "app/plan-edit.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
-#include <string.h>
 #include "app/plan-correct.h"
 #include "app/plan-work.h"
 
@@ -94,8 +93,7 @@ plan_sight_keep (TrammelSheetCanvas *sheet, const PlanSight *sight)
   Point middle;
 
   if (!point_is_finite (sight->px) || !trammel_plan_store_placing (trammel_sheet_canvas_plan_store (sheet), &now)
-      || (memcmp (&now.mapping, &sight->placing.mapping, sizeof now.mapping) == 0
-          && memcmp (&now.frame, &sight->placing.frame, sizeof now.frame) == 0))
+      || (mapping_equal (&now.mapping, &sight->placing.mapping) && axis_frame_equal (&now.frame, &sight->placing.frame)))
     return;
   middle = placing_sheet (&now, sight->px);
   view.scale *= mapping_mm_per_px (&sight->placing.mapping, sight->px, (Point) { 1, 0 })

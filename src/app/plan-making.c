@@ -52,6 +52,15 @@ plan_making_rectangle (TrammelSheetCanvas *sheet, const Point corners[4])
   plan_edit_propose (sheet, plan);
 }
 
+static bool
+corners_stand (const Plan *before, const Plan *after)
+{
+  for (size_t i = 0; i < G_N_ELEMENTS (before->corners); i++)
+    if (before->corners[i].x != after->corners[i].x || before->corners[i].y != after->corners[i].y)
+      return false;
+  return before->has_corners && before->corners_width == after->corners_width && before->corners_height == after->corners_height;
+}
+
 bool
 plan_making_is_offered (TrammelSheetCanvas *sheet)
 {
@@ -61,8 +70,7 @@ plan_making_is_offered (TrammelSheetCanvas *sheet)
   if (plan == NULL || !plan->has_corners || !trammel_session_is_previewing (session))
     return false;
   before = aeroplane_plan_by_id (trammel_session_settled (session), plan->piece.id);
-  return before != NULL && (!before->has_corners || memcmp (before->corners, plan->corners, sizeof plan->corners) != 0
-                            || before->corners_width != plan->corners_width || before->corners_height != plan->corners_height);
+  return before != NULL && !corners_stand (before, plan);
 }
 
 /* What is printed along the rectangle's sides is straight on the paper, whatever the lens made of it, and its corners are where the sides

@@ -11,8 +11,8 @@ typedef struct {
   gpointer data;
 } PrintTold;
 
-/** Prints the sheet: its pages are laid out away from the main thread, then the desktop's own dialog asks for the printer, over `parent`. Nothing waits
- *  for it. Pages are of the sheet's own size, the whole paper, in mm, neither fitted nor scaled. */
+/** Prints the sheet: its pages are laid out away from the main thread, then the desktop's own dialog asks for the printer, over `parent`.
+ *  Nothing waits for it. Pages are of the sheet's own size, the whole paper, in mm, neither fitted nor scaled. */
 void print_job_run (GtkWindow *parent, const Figures *figures, const ExportOptions *options, const PrintTold *told);
 
 /** The operation that prints those pages, which are taken; nothing has begun yet. The caller's. */

@@ -14,7 +14,9 @@ TrammelSettings *trammel_settings_new (void);
 Units trammel_settings_units       (TrammelSettings *self);      /* as chosen; before that inches and ounces where the locale measures so */
 void  trammel_settings_set_units   (TrammelSettings *self, Units units);      /* kept from now on */
 
-typedef enum { SHOW_GRID, SHOW_NAMES, SHOW_FIGURES, SHOW_SIDE_VIEW, SHOW_PANEL, SNAPPING, ENLARGED_VIEW, CAUTIONS_READ, SETTINGS_FLAG_COUNT } SettingsFlag;
+typedef enum {
+  SHOW_GRID, SHOW_NAMES, SHOW_FIGURES, SHOW_SIDE_VIEW, SHOW_PANEL, SNAPPING, ENLARGED_VIEW, CAUTIONS_READ, SETTINGS_FLAG_COUNT
+} SettingsFlag;
 bool  trammel_settings_flag        (TrammelSettings *self, SettingsFlag flag);      /* as set, else as it is at first */
 void  trammel_settings_set_flag    (TrammelSettings *self, SettingsFlag flag, bool on);      /* kept from now on */
 

@@ -96,18 +96,21 @@ bool
 plan_tool_walk (PlanTool *self, bool back)
 {
   const Plan *plan = plan_tool_plan (self);
-  PlanMark all[256] = { { .kind = PLAN_MARK_NONE } };
-  size_t count = 1, now = 0;
+  const PlanMark none = { .kind = PLAN_MARK_NONE };
+  g_autoptr (GArray) all = g_array_new (FALSE, FALSE, sizeof (PlanMark));
+  guint now = 0;
 
+  g_array_append_val (all, none);
   for (size_t k = 0; plan != NULL && k < self->marks.kind_count; k++)
-    for (size_t i = 0; i < plan_mark_count (plan, self->marks.kinds[k]) && count < G_N_ELEMENTS (all); i++) {
-      all[count] = plan_mark_nth (plan, self->marks.kinds[k], i);
-      now = plan_mark_equal (all[count], self->chosen) ? count : now;
-      count++;
+    for (size_t i = 0; i < plan_mark_count (plan, self->marks.kinds[k]); i++) {
+      const PlanMark mark = plan_mark_nth (plan, self->marks.kinds[k], i);
+
+      now = plan_mark_equal (mark, self->chosen) ? all->len : now;
+      g_array_append_val (all, mark);
     }
-  self->chosen = all[(now + (back ? count - 1 : 1)) % count];
+  self->chosen = g_array_index (all, PlanMark, (now + (back ? all->len - 1 : 1)) % all->len);
   plan_tool_show (self);
-  return count > 1;
+  return all->len > 1;
 }
 
 void

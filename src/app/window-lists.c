@@ -38,7 +38,7 @@ place_chosen (const char *path, gpointer data)
 
   options.format = EXPORT_CSV;
   options.list = saving->list;
-  export_job_run (saving->window, trammel_session_figures (saving->window->session), &options, path, save_returned);
+  export_job_run (saving->window, trammel_session_figures (saving->window->session), &options, path, NULL, save_returned);
   place_refused (data);
 }
 

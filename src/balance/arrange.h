@@ -130,8 +130,8 @@ typedef struct {
   ArrangePlace nearest[2];        /* m; for a lead */
 } ArrangeLimit;
 
-/** Why there is no arrangement: what contradicts alone first (a part and its ranges, parts that move as one, a lead and the ranges of its ends, the parts of a
- *  room, the balance and the ballast's places), else what does together: by how much leads would have to be longer, at the least sum
+/** Why there is no arrangement: what contradicts alone first (a part and its ranges, parts that move as one, a lead and the ranges of its ends,
+ *  the parts of a room, the balance and the ballast's places), else what does together: by how much leads would have to be longer, at the least sum
  *  of these; or which parts cannot stand apart, none of them to spare; or what the balance reaches.
  *  limits   at most `most` of them, >= 1
  *  count    how many were set; 0 when there is an arrangement, or none was told before the case's time ended

@@ -52,10 +52,14 @@ dxf_push_back (DxfWalk *self)
   self->pushed_back = true;
 }
 
+/* Hexadecimal digits and the words for what is no number are read by the library, and are none of the format's. */
 double
 dxf_number (const DxfGroup *group)
 {
   char *end;
+
+  if (group->text[strspn (group->text, "0123456789+-.eE \t")] != '\0')
+    return NAN;
   const double value = g_ascii_strtod (group->text, &end);
 
   return end != group->text && *end == '\0' ? value : NAN;

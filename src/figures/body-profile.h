@@ -14,8 +14,8 @@ typedef struct {
   double bottom, top;     /* z; NAN where no outline from the side is known; top is below bottom beyond its ends */
 } BodyClear;
 
-/** The least width and height between the outlines over [from, to], from <= to, mm aft of the datum, less the body's skin on each side (body-walls.h). Taken at
- *  places half a millimetre apart (of a body over two metres 1/4096 of its length), the stretch rounded outward to them. */
+/** The least width and height between the outlines over [from, to], from <= to, mm aft of the datum, less the body's skin on each side
+ *  (body-walls.h). Taken at places half a millimetre apart (of a body over two metres 1/4096 of its length), the stretch rounded outward to them. */
 BodyClear body_profile_clear (const BodyProfile *self, double from, double to);
 /** Its half_width alone, mm, for who looks along a body at many places. */
 double body_profile_clear_half_width (const BodyProfile *self, double from, double to);

@@ -45,7 +45,8 @@ NoseLack nose_look (const Aeroplane *aeroplane, const Part *motor, NoseFigures *
 char *nose_lack_text (NoseLack lack, const Part *motor);
 
 /** False for no motor aboard, one without a propeller on its shaft, one that stands off the centre line without a cowl
- *  of its own, one that pushes, and where the drawn nose ends narrower than the hub: then it is drawn with the spinner, and only a cowl among the parts tells where its front is.
+ *  of its own, one that pushes, and where the drawn nose ends narrower than the hub: then it is drawn with the spinner, and only a cowl among
+ *  the parts tells where its front is.
  *  band     1.5 to 3 mm behind a spinner, aimed at 2; behind a bare hub up to 8, aimed at 3
  *  usual    shaft 12 to 20 mm proud of the can, hub 9 mm thick, mount 3 mm behind the can where none is among the parts
  *  source   common practice, no source; offsets: geometry, length × tangent of the angle */

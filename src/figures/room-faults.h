@@ -48,8 +48,8 @@ void room_profiles_clear  (RoomProfiles *self);
  *  or (size_t) -1 for none. */
 size_t room_body_of (const RoomProfiles *self, const Part *part);
 
-/** All faults of the parts aboard, of RoomFault: bodies first, then rails, motors in cowls, overlaps, and leads. A new array; its pointers are lent by the
- *  aeroplane. Half a millimetre is no fault. Only what stands clear counts (part_stands_clear); a motor may stand out of the nose.
+/** All faults of the parts aboard, of RoomFault: bodies first, then rails, motors in cowls, overlaps, and leads. A new array; its pointers are
+ *  lent by the aeroplane. Half a millimetre is no fault. Only what stands clear counts (part_stands_clear); a motor may stand out of the nose.
  *  method  boxes as turned; the body's sides less its walls (body_profile_clear); wing_depth_over; lead_need_of */
 GArray *room_faults (const RoomProfiles *profiles, const Aeroplane *aeroplane);
 /** The same, faster where one part was moved since: what was found about the others is remembered (room-memory.h). */

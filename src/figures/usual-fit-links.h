@@ -22,5 +22,6 @@ void fit_link_wing   (FitWork *work, const Part *servo);
 /** Torque rods of 1.2 mm wire from one servo to both ailerons. */
 void fit_link_centre (FitWork *work, const Part *servo, const Surface *wing);
 /** Leads between all that have one, where none is yet, as long as their classes' are; both aileron servos share a
- *  two-into-one lead; one that is too short gets an extension as sold between servos, controller and receiver, else it is as long as it has to be, in whole centimetres. */
+ *  two-into-one lead; one that is too short gets an extension as sold between servos, controller and receiver, else it is as long as it has to
+ *  be, in whole centimetres. */
 void fit_wire        (FitWork *work);

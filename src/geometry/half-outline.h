@@ -31,8 +31,8 @@ typedef struct {
 
 /** Makes a half-outline of a drawn line: root's leading edge, tip, root's trailing edge. A line whose ends meet within a thousandth
  *  of its box, or stand at one station within that, is taken at its word: its ends are moved together. Understood as a whole (unless it is
- *  half_only) where both sides of the middle of its box are the same within 3 % of its largest chord; else its longer straight side along x at its least
- *  or greatest station is the root. Halves to port are mirrored. Curves stay exact: they are turned and cut, never fitted.
+ *  half_only) where both sides of the middle of its box are the same within 3 % of its largest chord; else its longer straight side along x at
+ *  its least or greatest station is the root. Halves to port are mirrored. Curves stay exact: they are turned and cut, never fitted.
  *  made      set on success, else untouched
  *  returns   CORE_OK; CORE_OPEN: neither closed nor do both ends stand at one station; CORE_OUT_OF_RANGE: closed, but neither symmetrical
  *            about a line along x nor with a straight side along it, or it passes its root more than twice, or has elliptical arcs;

@@ -51,3 +51,15 @@ axis_carry (const AxisCarry *carry, Point mm)
 
   return point_add (axis_frame_own (&carry->frame_to, mapping_to_mm (&carry->to, px)), carry->shift_to);
 }
+
+static bool
+same_place (Point one, Point other)
+{
+  return (one.x == other.x || (isnan (one.x) && isnan (other.x))) && (one.y == other.y || (isnan (one.y) && isnan (other.y)));
+}
+
+bool
+axis_frame_equal (const AxisFrame *one, const AxisFrame *other)
+{
+  return same_place (one->fore, other->fore) && same_place (one->along, other->along) && one->side == other->side;
+}

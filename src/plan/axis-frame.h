@@ -23,6 +23,8 @@ double axis_side (const Mapping *mapping, ViewAxis axis, Point px);
  *  units     the axis in pixels of the file; the frame in mm, its direction with no unit */
 CoreStatus axis_frame_on (const Mapping *mapping, ViewAxis axis, double side, AxisFrame *frame);
 
+/** Whether both are the same axes: their numbers are equal, or none. In mm on the paper. */
+bool axis_frame_equal (const AxisFrame *one, const AxisFrame *other);
 /** From mm on the paper to own axes, mm. */
 Point axis_frame_own (const AxisFrame *frame, Point paper);
 /** From own axes to mm on the paper: the inverse, to the last digits. */

@@ -109,6 +109,15 @@ width_of_line (const Corridor *corridor, double near, float *room)
   return seen < LITTLE * line_usual_strength (corridor, room, far) ? wide : narrow;
 }
 
+/* Takes places and weights in the place of those that were. */
+static void
+made_become (FollowedLine *made, Point *places, double *weights, size_t count)
+{
+  free (made->places);
+  free (made->weights);
+  *made = (FollowedLine) { .places = places, .weights = weights, .count = count, .half_width = made->half_width };
+}
+
 /* One corridor along the run; the run becomes what was found in it, made->count places. */
 static CoreStatus
 follow_once (const Work *work, const Pass *pass, const Corridor *corridor, FollowedLine *made)
@@ -138,9 +147,7 @@ follow_once (const Work *work, const Pass *pass, const Corridor *corridor, Follo
   if (!status)
     {
       read_places (corridor, rows, pass->centred ? 0 : (int) round (SMOOTHING * scale), places);
-      free (made->places);
-      free (made->weights);
-      *made = (FollowedLine) { .places = places, .weights = weights, .count = corridor->columns, .half_width = made->half_width };
+      made_become (made, places, weights, corridor->columns);
     }
   else
     {

@@ -108,3 +108,19 @@ mapping_mm_per_px (const Mapping *mapping, Point px, Point direction)
 
   return hypot (at.xx * direction.x + at.xy * direction.y, at.yx * direction.x + at.yy * direction.y) / hypot (direction.x, direction.y);
 }
+
+static bool
+same (double one, double other)
+{
+  return one == other || (isnan (one) && isnan (other));
+}
+
+bool
+mapping_equal (const Mapping *one, const Mapping *other)
+{
+  for (int i = 0; i < 9; i++)
+    if (!same (one->h[i], other->h[i]))
+      return false;
+  return same (one->lens_centre.x, other->lens_centre.x) && same (one->lens_centre.y, other->lens_centre.y)
+         && same (one->lens_radius, other->lens_radius) && same (one->k1, other->k1);
+}

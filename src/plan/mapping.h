@@ -17,6 +17,9 @@ typedef struct {
   double k1;                /* 0: no lens; negative bends lines outward in the middle (barrel) */
 } Mapping;
 
+/** Whether both take every place to the same one: their numbers are equal, or none. Places in px, mm. */
+bool mapping_equal (const Mapping *one, const Mapping *other);
+
 /** Derivatives of a mapping at a place, mm per px: d(mm x)/d(px x) is xx, d(mm x)/d(px y) is xy, and so on. */
 typedef struct { double xx, xy, yx, yy; } MappingJacobian;
 

@@ -418,6 +418,32 @@ START_TEST (an_ending_that_is_typed_tells_the_format_and_the_dialog_remembers_it
 }
 END_TEST
 
+START_TEST (an_ending_that_the_sheet_has_not_is_exchanged_and_that_is_said)
+{
+  TrammelWindow *window = stage_racer ();
+
+  export_to (export_dialog_at (window, EXPORT_CUTTING, EXPORT_SVG), stage_path ("cut.png"));
+  gui_await (GTK_WIDGET (window), "Exported cut.svg");
+  gui_await (GTK_WIDGET (window), "The export is called “cut.svg”, not “cut.png”: that sheet has no .png files.");
+  ck_assert (g_file_test (stage_path ("cut.svg"), G_FILE_TEST_EXISTS) && !g_file_test (stage_path ("cut.png"), G_FILE_TEST_EXISTS));
+}
+END_TEST
+
+/* The page shown is a document's: how many pictures there will be is counted first. */
+START_TEST (the_question_names_the_pages_that_will_be_written_and_no_others)
+{
+  GtkWindow *dialog = export_dialog_at (stage_racer (), EXPORT_PARTS_SHEET, EXPORT_PDF);
+  GtkWidget *cancel;
+
+  ck_assert (g_file_set_contents (stage_path ("parts-1.png"), "other", -1, NULL));
+  ck_assert (g_file_set_contents (stage_path ("parts-90.png"), "other", -1, NULL));
+  export_to (dialog, stage_path ("parts.png"));
+  cancel = stage_answer ("Replace File?", "Cancel");
+  gui_await (gtk_widget_get_ancestor (cancel, GTK_TYPE_WINDOW), "There is a file called “parts-1.png” already. Replacing it loses what it holds.");
+  gui_key ("Return");
+}
+END_TEST
+
 static TCase *
 case_of_exports (void)
 {
@@ -444,6 +470,8 @@ case_of_names (void)
   tcase_add_test (tests, an_ending_completed_onto_a_file_asks_before_the_dialog_goes);
   tcase_add_test (tests, the_folder_of_the_last_export_is_proposed_for_the_next);
   tcase_add_test (tests, an_ending_of_ours_is_never_doubled);
+  tcase_add_test (tests, an_ending_that_the_sheet_has_not_is_exchanged_and_that_is_said);
+  tcase_add_test (tests, the_question_names_the_pages_that_will_be_written_and_no_others);
   tcase_add_test (tests, an_ending_that_is_typed_tells_the_format_and_the_dialog_remembers_it);
   return tests;
 }
