@@ -90,6 +90,7 @@ sheet_blocks_init (SheetBlocks both[2], const WallSheet *sheet, const Look *look
     {
       both[small] = (SheetBlocks) { .parts = part_list_of (sheet->figures), .notes = wall_notes_of (sheet), .caps = small ? caps_small : caps_text };
       both[small].parts.has_stands &= trays;
+      both[small].parts.has_wings &= trays;
     }
   for (int kind = 0; kind < BLOCK_COUNT; kind++)
     for (int form = 0; form < BLOCK_FORMS; form++)

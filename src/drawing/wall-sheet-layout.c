@@ -19,6 +19,7 @@ static const BlockKind orders[][BLOCK_COUNT] = {
   { BLOCK_PARTS, BLOCK_SECTION, BLOCK_CONTROL_LINES, BLOCK_FIGURES, BLOCK_NOTES },
   { BLOCK_SECTION, BLOCK_NOTES, BLOCK_CONTROL_LINES, BLOCK_PARTS, BLOCK_FIGURES },
   { BLOCK_SECTION, BLOCK_PARTS, BLOCK_FIGURES, BLOCK_NOTES, BLOCK_CONTROL_LINES },
+  { BLOCK_PARTS, BLOCK_SECTION, BLOCK_CONTROL_LINES, BLOCK_NOTES, BLOCK_FIGURES },
 };
 
 /* What an arrangement is worth, on the scale of the logarithm of its scale: from 1 : 5 to 1 : 4 is 0.22. The mark at full size is what the
@@ -351,7 +352,7 @@ layout_arrange (const WallSheet *sheet, const Look *look, SheetBlocks blocks[2],
   if (!layout_search (sheet, look, blocks, found))
     return false;
   sheet_blocks_init (trays, sheet, look, true);
-  if (trays[0].parts.has_stands && layout_search (sheet, look, trays, &with) && is_as_good (&with, found))
+  if ((trays[0].parts.has_stands || trays[0].parts.has_wings) && layout_search (sheet, look, trays, &with) && is_as_good (&with, found))
     for (int small = 0; small < 2; small++)
       {
         const SheetBlocks plain = blocks[small];

@@ -113,8 +113,8 @@ add_stands (const Aeroplane *aeroplane, PartList *list)
   for (size_t i = 0; i < list->count; i++)
     if (list->lines[i].part && part_stand_of (rule, list->lines[i].part, &list->lines[i].stand))
       list->has_stands = true;
-    else if (list->lines[i].part)
-      wing_stand_of (aeroplane, list->lines[i].part, &list->lines[i].wing);
+    else if (list->lines[i].part && wing_stand_of (aeroplane, list->lines[i].part, &list->lines[i].wing))
+      list->has_wings = true;
 }
 
 PartList
@@ -148,15 +148,36 @@ part_list_clear (PartList *self)
   g_clear_pointer (&self->lines, g_free);
 }
 
+/* Where its front edge lies: from a former, or in a wing behind the leading edge. */
+static char *
+front_text (const PartLine *line, Units units)
+{
+  g_autofree char *aft = line->wing.surface ? paper_length (units, line->wing.front_mm) : NULL;
+
+  if (line->stand.former)
+    return part_stand_text (&line->stand, line->stand.front_mm, units);
+  /* Translators: in a narrow column of a table, a length: where a part's front edge lies in a wing */
+  return aft ? g_strdup_printf (_("%s aft of leading edge"), aft) : NULL;
+}
+
+/* How high it stands, or in a wing at which rib. */
+static char *
+other_text (const PartLine *line, Units units)
+{
+  if (line->stand.former)
+    return part_stand_height_text (&line->stand, units);
+  return line->wing.surface ? wing_stand_rib_text (&line->wing, units) : NULL;
+}
+
 static void
 table_add_line (RuledTable *table, Units units, const PartLine *line)
 {
-  const bool stands = table->columns > 4 && line->stand.former;
+  const bool stands = table->columns > 4;
   char *const cells[TABLE_COLUMNS] = {
     line->number > 0 ? g_strdup_printf ("%d", line->number) : g_strdup (""), g_strdup (line->name),
     units_mass_figure (units, line->mass), paper_length_figure (units, line->x),
-    stands ? part_stand_text (&line->stand, line->stand.front_mm, units) : NULL,
-    stands ? part_stand_height_text (&line->stand, units) : NULL };
+    stands ? front_text (line, units) : NULL,
+    stands ? other_text (line, units) : NULL };
 
   ruled_table_add (table, cells);
 }
@@ -175,7 +196,7 @@ part_table_draw (const SheetPen *pen, const PartList *list, Point at, PartTableS
 {
   const MassFigures *mass = &pen->sheet->figures->mass;
   const Units units = pen->sheet->units;
-  RuledTable table = ruled_table_new (_("Parts"), list->has_stands ? 6 : 4);
+  RuledTable table = ruled_table_new (_("Parts"), list->has_stands || list->has_wings ? 6 : 4);
   const PartLine whole = { .name = (char *) _("all-up, balance point"), .mass = mass->total_g, .x = mass->x_mm };
 
   table.caps = style.caps;

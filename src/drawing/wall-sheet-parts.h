@@ -14,7 +14,7 @@ typedef struct {
   WingStand wing;          /* where its bay is; in none for what is in no wing */
 } PartLine;
 
-typedef struct { PartLine *lines; size_t count; bool has_stands; } PartList;
+typedef struct { PartLine *lines; size_t count; bool has_stands, has_wings; } PartList;      /* whether any line has a tray or a bay */
 
 /** Parts aboard in the order of the document, then what is built, as one line. */
 PartList part_list_of    (const Figures *figures);
@@ -23,5 +23,5 @@ void     part_list_clear (PartList *self);      /* frees the lines and their nam
 /** Height of capitals, mm; how many tables side by side; beyond `most` lines it says how many more there are. */
 typedef struct { double caps; unsigned side_by_side, most; } PartTableStyle;
 /** The table, its upper left corner at `at`, mm: number, part, mass, place, where any has one its tray's (front edge from a former, underside above the
- *  bottom), and the sum. */
+ *  bottom) or its bay's in a wing (front edge behind the leading edge, its rib), and the sum. */
 void     part_table_draw (const SheetPen *pen, const PartList *list, Point at, PartTableStyle style);

@@ -5,6 +5,7 @@
 #include <string.h>
 #include "drawing/runs.h"
 #include "drawing/symbols.h"
+#include "drawing/wall-sheet-plan-disc.h"
 
 /* Words and balloons find their places one after the other: each takes the candidate that costs least. */
 typedef struct {
@@ -12,6 +13,7 @@ typedef struct {
   const SheetView *view;
   FreeSpace *space;
   Box within;
+  PlanDisc disc;
   PlanNotes notes;
 } NotesDraft;
 
@@ -132,16 +134,6 @@ lines_cross (Point a, Point b, Point c, Point d)
   return turn (a, b, c) * turn (a, b, d) < 0 && turn (c, d, a) * turn (c, d, b) < 0;
 }
 
-/* How near the place p comes to a line. */
-static double
-distance_to_line (Point p, Point a, Point b)
-{
-  const Point way = point_sub (b, a), out = point_sub (p, a);
-  const double length2 = way.x * way.x + way.y * way.y, t = length2 > 0 ? (way.x * out.x + way.y * out.y) / length2 : 0;
-
-  return point_distance (p, point_mix (a, b, fmin (1, fmax (0, t))));
-}
-
 /* Balloons and leaders placed so far are not to be met. */
 static bool
 meets_a_balloon (const NotesDraft *draft, Point on_part, Point at, double radius)
@@ -150,8 +142,8 @@ meets_a_balloon (const NotesDraft *draft, Point on_part, Point at, double radius
     {
       const Balloon *other = &g_array_index (draft->notes.balloons, Balloon, i);
 
-      if (lines_cross (on_part, at, other->on_part, other->at) || distance_to_line (other->at, on_part, at) < radius + 1
-          || distance_to_line (at, other->on_part, other->at) < radius + 1)
+      if (lines_cross (on_part, at, other->on_part, other->at) || plan_distance_to_line (other->at, on_part, at) < radius + 1
+          || plan_distance_to_line (at, other->on_part, other->at) < radius + 1)
         return true;
     }
   return false;
@@ -188,7 +180,8 @@ covering_cost (const NotesDraft *draft, Point on_part, Point at)
 
   if (!box_lies_within (box, draft->within) || meets_a_balloon (draft, on_part, at, radius))
     return INFINITY;
-  return 8 * free_space_ink (draft->space, box_grown (box, 0.8)) + 6 * ink_along (draft->space, edge, on_part);
+  return plan_disc_cost (&draft->disc, on_part, at, radius) + 8 * free_space_ink (draft->space, box_grown (box, 0.8))
+         + 6 * ink_along (draft->space, edge, on_part);
 }
 
 static void
@@ -226,7 +219,7 @@ static bool
 put_balloon (NotesDraft *draft, const PartLine *line)
 {
   const double radius = number_radius (draft->pen->look);
-  const Point on_part = sheet_px (draft->view, line->part->x, line->part->y);
+  const Point on_part = plan_disc_anchor (&draft->disc, draft->view, line->part);
   const BalloonTry best = best_place (draft, on_part);
   const Balloon balloon = { line->number, on_part, best.at };
 
@@ -293,8 +286,10 @@ plan_notes_new (void)
 PlanNotes
 plan_notes_of (const SheetPen *pen, const SheetView *view, const PartList *parts, FreeSpace *space, Box within)
 {
-  NotesDraft draft = { .pen = pen, .view = view, .space = space, .within = within, .notes = plan_notes_new () };
+  NotesDraft draft = { .pen = pen, .view = view, .space = space, .within = within, .disc = plan_disc_of (pen, view), .notes = plan_notes_new () };
 
+  if (draft.disc.keep > 0)
+    free_space_take (space, plan_disc_box (&draft.disc));
   put_neutral_word (&draft);
   put_chord_word (&draft);
   put_balloons (&draft, parts);

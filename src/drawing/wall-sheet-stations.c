@@ -2,15 +2,17 @@
 #include <math.h>
 #include "drawing/runs.h"
 #include "drawing/wall-sheet-frame.h"
+#include "drawing/wall-sheet-plan-disc.h"
 #include "drawing/wall-sheet-title.h"
 #include "figures/body-profile.h"
 #include "figures/station-list.h"
 #include "figures/surface-figures.h"
 
-/* Names stand in rows, all of one row at one edge; what finds no room in the best row is tried in the next. */
-enum { ROWS = 4 };
-/* Of a name from its edge, which may be slanted, and where a line runs along it; of everything from a name, mm. */
-static const double nearest = 0.8, furthest = 3.3, step = 0.5, clear = 0.2;
+/* Names stand in rows, all of one row at one edge; what finds no room in the best row is tried in the next. Rows inside the shape, beside the
+ * stations' lines and further off them, take what finds none outside. */
+enum { OUTSIDE = 4, ROWS = 12 };
+/* Of a name from its edge, which may be slanted, and where a line runs along it, and inside the shape; of everything from a name, mm. */
+static const double nearest = 0.8, furthest = 3.3, furthest_inside = 15, step = 0.5, clear = 0.2;
 
 typedef struct {
   const SheetPen *pen;
@@ -34,23 +36,26 @@ word_box (const StationDraft *draft, const PlanWord *word)
     .text = word->text, .place = word->at, .size = size, .across = word->across, .rise = word->rise, .turned = word->turned });
 }
 
+/* Inside a shape there is its own ground, which is no ink. */
 static bool
-is_free (const StationDraft *draft, Box box)
+is_free (const StationDraft *draft, Box box, bool inside)
 {
+  const double blank = 1e-3;      /* mm² */
   const Box grown = box_grown (box, clear);
 
   return grown.min.x > draft->within.min.x && grown.min.y > draft->within.min.y && grown.max.x < draft->within.max.x
-         && grown.max.y < draft->within.max.y && free_space_is_clear (draft->space, grown);
+         && grown.max.y < draft->within.max.y
+         && (inside ? free_space_ink (draft->space, grown) < blank : free_space_is_clear (draft->space, grown));
 }
 
 /* As near to its edge as it has room there. */
 static bool
 find_room (const StationDraft *draft, StationPlace place, const StationLine *line, int row, PlanWord *word)
 {
-  for (double off = nearest; off < furthest; off += step)
+  for (double off = nearest; off < (row < OUTSIDE ? furthest : furthest_inside); off += step)
     if (!place (draft, line, row, off, word))
       return false;
-    else if (is_free (draft, word_box (draft, word)))
+    else if (is_free (draft, word_box (draft, word), row >= OUTSIDE))
       return true;
   return false;
 }
@@ -83,18 +88,16 @@ fill_row (StationDraft *draft, StationPlace place, int row, bool keep)
 }
 
 static void
-fill_rows (StationDraft *draft, const GArray *lines, StationPlace place)
+fill_rows_from (StationDraft *draft, StationPlace place, int from, int to)
 {
   guint best = 1;
 
-  draft->lines = lines;
-  draft->named = g_new0 (gboolean, lines->len + 1);
   while (best > 0)
     {
-      int row = 0;
+      int row = from;
 
       best = 0;
-      for (int i = 0; i < ROWS; i++)
+      for (int i = from; i < to; i++)
         {
           const guint count = fill_row (draft, place, i, false);
 
@@ -103,6 +106,15 @@ fill_rows (StationDraft *draft, const GArray *lines, StationPlace place)
         }
       fill_row (draft, place, row, best > 0);
     }
+}
+
+static void
+fill_rows (StationDraft *draft, const GArray *lines, StationPlace place)
+{
+  draft->lines = lines;
+  draft->named = g_new0 (gboolean, lines->len + 1);
+  fill_rows_from (draft, place, 0, OUTSIDE);
+  fill_rows_from (draft, place, OUTSIDE, ROWS);
   g_clear_pointer (&draft->named, g_free);
 }
 
@@ -121,18 +133,38 @@ ribs_are_turned (const StationDraft *draft, const Piece *of)
   return false;
 }
 
-/* Behind the trailing edge to starboard, ahead of the leading edge there, and the same to port. */
+/* Upright, outboard of its line and inside the edge. */
+static void
+place_inside (PlanWord *word, int row, bool ahead, double off)
+{
+  const bool starboard = row % OUTSIDE < 2;
+  const double further = 0.8, beside = caps_field / 2 + 2 * clear + 0.3 + further * (row / OUTSIDE - 1);      /* mm */
+
+
+  word->at.x += starboard ? beside : -beside;
+  word->at.y += ahead ? off : -off;
+  word->turned = true;
+  word->across = ahead ? 1 : 0;
+  word->rise = LETTERS_AT_MIDDLE;
+}
+
+/* Behind the trailing edge to starboard, ahead of the leading edge there, and the same to port; then inside, likewise. */
 static bool
 rib_place (const StationDraft *draft, const StationLine *line, int row, double off, PlanWord *word)
 {
-  const bool ahead = row % 2 == 1;
+  const bool ahead = row % 2 == 1, starboard = row % OUTSIDE < 2;
   const Surface *surface = (const Surface *) line->of;
-  const double y = (row < 2 ? 1 : -1) * line->place->place;
+  const double y = (starboard ? 1 : -1) * line->place->place;
   StationCut cut;
 
   if (!surface_is_horizontal (surface) || planform_cut (surface->outline, surface_sides (surface), line->place->place, &cut) != CORE_OK)
     return false;
   word->at = sheet_px (&draft->arrangement->plan, ahead ? cut.leading_x : cut.trailing_x, y);
+  if (row >= OUTSIDE)
+    {
+      place_inside (word, row, ahead, off);
+      return true;
+    }
   word->at.y += ahead ? -off : off;
   word->turned = ribs_are_turned (draft, line->of);
   word->across = !word->turned ? 0.5 : ahead ? 0 : 1;
@@ -151,7 +183,7 @@ former_place (const StationDraft *draft, const StationLine *line, int row, doubl
 
   body_profile_at (profile, x, &half_width, &bottom, &top);
   body_profile_free (profile);
-  if (row < 2 ? !views->has_side || !isfinite (top - bottom) : !isfinite (half_width))
+  if (row >= OUTSIDE || (row < 2 ? !views->has_side || !isfinite (top - bottom) : !isfinite (half_width)))
     return false;
   word->at.y = (row < 2 ? views->side : views->plan).origin_y + x * views->scale;
   word->at.x = row < 2 ? views->side.origin_x + (row == 0 ? top : bottom) * views->scale
@@ -167,6 +199,7 @@ static FreeSpace *
 space_with_all (const SheetPen *measure, const SheetArrangement *arrangement)
 {
   const double radius = number_radius (measure->look);
+  const PlanDisc disc = plan_disc_of (measure, &arrangement->plan);
   double width, height;
 
   wall_sheet_size (measure->sheet, &width, &height);
@@ -186,6 +219,8 @@ space_with_all (const SheetPen *measure, const SheetArrangement *arrangement)
 
       free_space_take (space, (Box) { { at.x - radius, at.y - radius }, { at.x + radius, at.y + radius } });
     }
+  if (disc.keep > 0)
+    free_space_take (space, plan_disc_box (&disc));
   free_space_take (space, wall_title_box (measure->sheet));
   free_space_take (space, wall_lower_mark_box (measure->sheet));
   return space;
