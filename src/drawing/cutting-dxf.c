@@ -1,6 +1,7 @@
 #include "drawing/cutting-dxf.h"
 #include <math.h>
 #include <string.h>
+#include "drawing/cutting-name.h"
 #include "drawing/dxf-pen.h"
 #include "drawing/flat-corners.h"
 #include "geometry/stretch.h"
@@ -106,7 +107,7 @@ add_word (DxfPen *pen, const FlatWord *word)
 
   dxf_pen_entity (pen, "TEXT");
   dxf_pen_place (pen, 10, word->at);
-  dxf_pen_real (pen, 40, word->caps);
+  dxf_pen_real (pen, 40, cutting_word_caps (word));
   dxf_pen_text (pen, 1, word->text);
   dxf_pen_angle (pen, 50, -word->turn * M_PI / 180);
   dxf_pen_whole (pen, 72, side);

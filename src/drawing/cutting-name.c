@@ -13,11 +13,23 @@ static const double places = 40;               /* that are tried along and acros
 /* What a name has to keep clear of: straight sides, two places each, and boxes of words. `edges` are those that go round something. */
 typedef struct { GArray *sides, *edges, *words; Box box; } Ground;
 
+static double
+length_at (const FlatWord *word, double caps)
+{
+  return caps * advance * (double) g_utf8_strlen (word->text, -1);
+}
+
+double
+cutting_word_caps (const FlatWord *word)
+{
+  return flat_word_caps (word, length_at (word, word->caps));
+}
+
 Box
 cutting_word_box (const FlatWord *word)
 {
-  const double width = word->caps * advance * g_utf8_strlen (word->text, -1), left = -word->across * width, right = left + width;
-  const double top = -word->caps, foot = below * word->caps;
+  const double caps = cutting_word_caps (word), width = length_at (word, caps), left = -word->across * width, right = left + width;
+  const double top = -caps, foot = below * caps;
   const Box flat = { { word->at.x + left, word->at.y + top }, { word->at.x + right, word->at.y + foot } };
   const Box up = { { word->at.x + top, word->at.y - right }, { word->at.x + foot, word->at.y - left } };
 

@@ -4,6 +4,7 @@
 #include <math.h>
 #include <stdarg.h>
 #include <string.h>
+#include "drawing/cutting-name.h"
 #include "drawing/flat-corners.h"
 #include "geometry/stretch.h"
 
@@ -109,7 +110,7 @@ append_word (GString *to, const FlatWord *word)
   g_string_append (to, "\" y=\"");
   append_number (to, word->at.y);
   g_string_append (to, "\" font-size=\"");
-  append_number (to, word->caps / caps_of_size);
+  append_number (to, cutting_word_caps (word) / caps_of_size);
   g_string_append_printf (to, "\" text-anchor=\"%s", anchor);
   if (word->turn != 0)
     {

@@ -61,14 +61,16 @@ edge_place (const Figures *figures, Units units, double x)
   return from_former ? from_former : g_strdup_printf (_("%s aft of the datum"), length);
 }
 
-/* Which edge it is, and where it lies. */
+/* Which edge it is, and where it lies; no longer than the edge is, unless that is hardly one. */
 static void
-add_edge (FlatPiece *piece, const Figures *figures, Units units, Point at, double x, const char *edge)
+add_edge (FlatPiece *piece, const Figures *figures, Units units, Point at, double x, double edge_width, const char *edge)
 {
   g_autofree char *where = edge_place (figures, units, x);
+  const double most = fmax (edge_width - 2 * inset, 10);
 
-  flat_piece_add_words (piece, FLAT_CUT, caps_small, at, edge);
-  flat_piece_add_words (piece, FLAT_CUT, caps_small, point_add (at, (Point) { 0, line }), where);
+  flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_CUT, .text = (char *) edge, .at = at, .caps = caps_small, .most = most });
+  flat_piece_add_word (piece, &(FlatWord) { .purpose = FLAT_CUT, .text = where, .at = point_add (at, (Point) { 0, line }), .caps = caps_small,
+                                            .most = most });
 }
 
 /* Once it is chosen. */
@@ -199,9 +201,11 @@ flat_hatch_frame_of (const Figures *figures, Units units)
   add_stations (piece, FLAT_OPENING, hatch, hole, hatch_hole (hatch, 0, hole));
   add_centre_line (piece, (Box) { { box.min.x, box.min.y - rim }, { box.max.x, box.max.y + rim } });
   add_formers (piece, figures->aeroplane, hatch, NULL, box, box.min.y + 2 * line + 0.5);
-  add_edge (piece, figures, units, (Point) { ahead, box.min.y + line }, box.min.y, _("hole, forward edge"));
+  add_edge (piece, figures, units, (Point) { ahead, box.min.y + line }, box.min.y, hatch->from_width_mm,
+            _("hole, forward edge"));
   add_side (piece, figures->aeroplane, (Point) { behind, box.max.y - inset - 2 * line });
-  add_edge (piece, figures, units, (Point) { behind, box.max.y - inset - line }, box.max.y, _("hole, after edge"));
+  add_edge (piece, figures, units, (Point) { behind, box.max.y - inset - line }, box.max.y, hatch->to_width_mm,
+            _("hole, after edge"));
   return piece;
 }
 

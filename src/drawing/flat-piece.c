@@ -87,6 +87,12 @@ flat_piece_add_word (FlatPiece *self, const FlatWord *word)
   g_array_append_val (self->words, copy);
 }
 
+double
+flat_word_caps (const FlatWord *word, double length)
+{
+  return word->most > 0 && length > word->most ? word->caps * word->most / length : word->caps;
+}
+
 /* Where a thing goes: its x turned about 0 or not, then moved. */
 typedef struct { bool mirrored; Point by; } Carry;
 

@@ -35,7 +35,11 @@ typedef struct {
   double caps;                   /* height of its capitals, mm */
   double across;                 /* the share of its width that stands before the place, 0 to 1 */
   double turn;                   /* degrees clockwise about the place; 0 is read from below */
+  double most;                   /* mm, how long it may get before it is lettered smaller; 0: no matter */
 } FlatWord;
+
+/** The height of its capitals, mm, as it is lettered, from how long it would be, mm, at the height wanted. */
+double flat_word_caps (const FlatWord *word, double length);
 
 typedef struct {
   char *name;                    /* "Wing, starboard"; translated */

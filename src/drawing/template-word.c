@@ -4,11 +4,17 @@
 static const double descent = 0.35;      /* of a small letter below its foot, in capitals */
 static const double clear = 0.26;        /* lines keep off the letters by it, in ems */
 
+static double
+caps_of (const SheetPen *pen, const FlatWord *word)
+{
+  return flat_word_caps (word, pen_width (pen, word->caps, word->text));
+}
+
 Box
 template_word_box (const SheetPen *pen, const FlatWord *word)
 {
-  const double width = pen_width (pen, word->caps, word->text), turn = word->turn * M_PI / 180;
-  const double left = -word->across * width, right = left + width, top = -word->caps, foot = descent * word->caps;
+  const double caps = caps_of (pen, word), width = pen_width (pen, caps, word->text), turn = word->turn * M_PI / 180;
+  const double left = -word->across * width, right = left + width, top = -caps, foot = descent * caps;
   const Point corners[] = { { left, top }, { right, top }, { right, foot }, { left, foot } };
   Box box = { { INFINITY, INFINITY }, { -INFINITY, -INFINITY } };
 
@@ -33,7 +39,7 @@ is_on_its_head (double degrees)
 void
 template_word_draw (const SheetPen *pen, const FlatWord *word, bool piece_is_turned)
 {
-  const double em = look_em_of_caps (pen->look, word->caps);
+  const double caps = caps_of (pen, word), em = look_em_of_caps (pen->look, caps);
   const bool over = is_on_its_head (word->turn - (piece_is_turned ? 90 : 0));
 
   cairo_save (pen->cr);
@@ -41,7 +47,7 @@ template_word_draw (const SheetPen *pen, const FlatWord *word, bool piece_is_tur
   cairo_rotate (pen->cr, word->turn * M_PI / 180);
   if (over)
     {
-      cairo_translate (pen->cr, 0, -word->caps);
+      cairo_translate (pen->cr, 0, -caps);
       cairo_rotate (pen->cr, M_PI);
     }
   lettering_draw (&pen->lettering, &(Letters) { .text = word->text, .size = em, .across = over ? 1 - word->across : word->across, .halo = clear * em });

@@ -28,7 +28,7 @@ half_wing (void)
                               segment_curve ((Point) { 290, 46 }, (Point) { 296, 60 }, (Point) { 290, 71 }), segment_line ((Point) { 285, 80 }),
                               segment_arc ((Point) { 285, 90 }, 10, 10, (Point) { 275, 90 }), segment_line ((Point) { 0, 121.5 }) };
   FlatPiece *piece = flat_piece_new ("Wing, starboard", "developed flat at 5° & so on");
-  const FlatWord word = { FLAT_MARK, (char *) "Flügel < 5°", { 40, 38 }, 2.5, 0.5, 90 };
+  const FlatWord word = { FLAT_MARK, (char *) "Flügel < 5°", { 40, 38 }, 2.5, 0.5, 90, 0 };
 
   flat_piece_add_line (piece, FLAT_CUT, true, (Point) { 0, 5 }, outline, G_N_ELEMENTS (outline));
   flat_piece_add_straight (piece, FLAT_HINGE, (Point) { 120, 100 }, (Point) { 260, 85.25 });

@@ -3,6 +3,8 @@
 #include "document/changes.h"
 #include "document/hinge.h"
 #include "drawing/flat-pieces.h"
+#include "drawing/template-word.h"
+#include "figures/hatch-shape.h"
 #include "figures/wing-depth.h"
 #include "geometry/planform.h"
 #include "geometry/section-shape.h"
@@ -509,6 +511,29 @@ START_TEST (the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame)
 }
 END_TEST
 
+START_TEST (words_at_a_narrow_edge_of_the_hatchs_hole_are_no_longer_than_that_edge)
+{
+  Laid laid = lay_racer ();
+  const HatchFigures *hatch = &laid.figures->hatch;
+  const FlatPiece *piece = piece_called (&laid, "Hatch frame");
+  const Look look = look_for_paper ();
+  const SheetPen pen = { .look = &look, .lettering = lettering_begin (NULL, &look) };
+  int smaller = 0;
+
+  for (guint i = 0; i < piece->words->len; i++)
+    {
+      const FlatWord *word = &g_array_index (piece->words, FlatWord, i);
+      const Box box = template_word_box (&pen, word);
+      const double half = hatch_width_at (hatch, box.max.y) / 2;
+
+      ck_assert_msg (box.min.x > -half && box.max.x < half, "%s", word->text);
+      smaller += box_width (box) < pen_width (&pen, word->caps, word->text) - 0.1;
+    }
+  ck_assert_int_gt (smaller, 0);
+  put_away (&laid);
+}
+END_TEST
+
 static Aeroplane *
 opening_on (Aeroplane *takes, HatchSide side)
 {
@@ -733,6 +758,7 @@ main (void)
   tcase_add_test (tests, a_leads_channel_runs_from_the_servos_bay_to_the_centre_line);
   tcase_add_test (tests, what_stands_in_the_body_is_in_no_half);
   tcase_add_test (tests, the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame);
+  tcase_add_test (tests, words_at_a_narrow_edge_of_the_hatchs_hole_are_no_longer_than_that_edge);
   tcase_add_test (tests, the_lid_is_as_long_as_the_bodys_edge_that_it_is_bent_along);
   tcase_add_test (tests, the_hatchs_lid_goes_into_the_hole_with_play_and_says_where_it_belongs);
   tcase_add_test (tests, the_battery_floor_goes_half_a_pack_past_both_ends_of_the_rail);

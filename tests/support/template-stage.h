@@ -35,7 +35,7 @@ half_wing (void)
   flat_piece_add_straight (piece, FLAT_LIMIT, (Point) { 34, 99 }, (Point) { 46, 99 });
   flat_piece_add_box (piece, FLAT_ROOM, (Box) { { 150, 100 }, { 173, 112 } });
   flat_piece_add_words (piece, FLAT_MARK, 2.5, (Point) { 50, 95 }, "balance mark, 36 mm");
-  flat_piece_add_word (piece, &(FlatWord) { FLAT_HINGE, (char *) "bevel here", { 140, 134 }, 2, 0.5, -2.3 });
+  flat_piece_add_word (piece, &(FlatWord) { FLAT_HINGE, (char *) "bevel here", { 140, 134 }, 2, 0.5, -2.3, 0 });
   return piece;
 }
 
