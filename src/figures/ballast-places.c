@@ -89,6 +89,16 @@ block_turning (Looking *self, const Part *part, double x)
     self->blocked[self->blocked_count++] = (Blocked) { x - half, x + half, { part->y - reach, part->y + reach, part->z - reach, part->z + reach } };
 }
 
+/* From side to side of the body. */
+static void
+block_firewall (Looking *self, double face)
+{
+  const double thick = 3;               /* mm; common practice, no source */
+
+  if (self->blocked_count < BLOCKED_MOST)
+    self->blocked[self->blocked_count++] = (Blocked) { face, face + thick, { -INFINITY, INFINITY, -INFINITY, INFINITY } };
+}
+
 /* A motor with its shaft ahead of it and its mount behind, and what it turns. */
 static void
 block_all (Looking *self)
@@ -110,6 +120,7 @@ block_all (Looking *self)
       const NoseFigures *nose = &self->noses[i];
 
       block (self, nose->motor, nose->front_x_mm, nose->front_x_mm + nose->firewall_mm, CLEAR_OF_MOTOR);
+      block_firewall (self, nose->front_x_mm + nose->firewall_mm);
     }
 }
 
@@ -194,7 +205,8 @@ try_from (const Looking *self, const Stretch *stretch, double begin, double step
         return;
       if (most * lever >= self->moment)
         {
-          if (!place->has_room || self->moment / lever < place->mass_g)
+          /* Of those as heavy the nearest to the end, however the sums are rounded. */
+          if (!place->has_room || self->moment / lever < place->mass_g * (1 - 1e-9))
             take_block (place, room, from, to, self->moment / lever);
           place->holds_g = fmax (place->holds_g, most);
           return;

@@ -155,17 +155,35 @@ along_words (const ClosingStep *step, Units units)
                    : g_strdup_printf (_("from %s ahead of %s to %s behind it"), fore, former, aft);
 }
 
+/* What a pack or another part lies on is glued in by its upper face. */
+static bool
+is_lain_on (const ClosingStep *step)
+{
+  return step->kind == CLOSING_FLOOR || step->kind == CLOSING_TRAY;
+}
+
+static char *
+from_thrust_words (const ClosingStep *step, const char *off)
+{
+  const bool below = step->above_thrust_mm < 0;
+
+  if (fabs (step->above_thrust_mm) < AT)
+    return g_strdup (is_lain_on (step) ? _("upper face at the thrust line") : _("underside at the thrust line"));
+  if (is_lain_on (step))
+    return g_strdup_printf (below ? _("upper face %s below the thrust line") : _("upper face %s above the thrust line"), off);
+  return g_strdup_printf (below ? _("underside %s below the thrust line") : _("underside %s above the thrust line"), off);
+}
+
 static char *
 height_words (const ClosingStep *step, Units units)
 {
   g_autofree char *off = units_length (units, fabs (step->above_thrust_mm)), *over = part_stand_height_text (&step->stand, units);
+  g_autofree char *from_thrust = from_thrust_words (step, off);
 
-  if (fabs (step->above_thrust_mm) < AT)
-    return g_strdup (_("underside at the thrust line"));
-  if (!step->stand.former || isnan (step->stand.front_height_mm) || isnan (step->stand.rear_height_mm))
-    return g_strdup_printf (step->above_thrust_mm < 0 ? _("underside %s below the thrust line") : _("underside %s above the thrust line"), off);
-  return g_strdup_printf (step->above_thrust_mm < 0 ? _("underside %s below the thrust line, %s above the bottom")
-                                                    : _("underside %s above the thrust line, %s above the bottom"), off, over);
+  if (!step->stand.former || isnan (step->stand.front_height_mm) || isnan (step->stand.rear_height_mm) || fabs (step->above_thrust_mm) < AT)
+    return g_steal_pointer (&from_thrust);
+  /* Translators: how high a thing is from the thrust line, and a length */
+  return g_strdup_printf (_("%s, %s above the bottom"), from_thrust, over);
 }
 
 static const char *

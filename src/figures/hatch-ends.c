@@ -25,8 +25,8 @@ hatch_end_at_formers (HatchFigures *hatch, const Aeroplane *aeroplane)
 {
   hatch->moved_from_mm = way_to_former (aeroplane, hatch->from_mm, hatch->floor_from_mm, -1);
   hatch->moved_to_mm = way_to_former (aeroplane, hatch->to_mm, hatch->floor_to_mm, 1);
-  hatch->from_mm += hatch->moved_from_mm;
-  hatch->to_mm += hatch->moved_to_mm;
+  hatch->from_mm = hatch->moved_from_mm != 0 ? hatch->from_mm + hatch->moved_from_mm : round (hatch->from_mm);
+  hatch->to_mm = hatch->moved_to_mm != 0 ? hatch->to_mm + hatch->moved_to_mm : round (hatch->to_mm);
 }
 
 char *

@@ -8,7 +8,7 @@
 #define HATCH_NEAR_FORMER_MM 3.0
 
 /** Moves each edge of the opening to the nearest former where one is so near, and says by how much. No further in than to the floor that the
- *  packs need. */
+ *  packs need. Any other edge is put on the nearest whole millimetre, so that every length read from it agrees with every other. */
 void hatch_end_at_formers (HatchFigures *hatch, const Aeroplane *aeroplane);
 
 /** That they are moved, in a sentence. A new string, translated; NULL where none is. */

@@ -95,7 +95,7 @@ START_TEST (ballast_that_is_needed_is_a_block_in_its_place_and_every_place_has_i
   ck_assert_ptr_nonnull (ballast);
   ck_assert_double_lt (ballast->x, hand_part ("battery")->x);
   ck_assert_double_gt (ballast->width, 0);
-  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "Ballast: Nose end of the body"));
+  ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "Ballast: Body behind F1"));
   ck_assert_ptr_nonnull (gui_find (GTK_WIDGET (hand_window ()), "Better balanced by itself"));
   close_arrange ();
 }

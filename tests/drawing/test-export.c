@@ -276,8 +276,14 @@ START_TEST (names_too_long_for_their_place_are_cut)
 }
 END_TEST
 
-/* All straight level strokes of an SVG, mm: where they begin, how long they are. */
+/* All straight strokes of an SVG that are level or upright on the paper, mm: where they begin, how long they are. */
 typedef struct { double x, y, length; } LevelLine;
+
+static Point
+on_paper (const double matrix[6], Point at)
+{
+  return (Point) { matrix[0] * at.x + matrix[2] * at.y + matrix[4], matrix[1] * at.x + matrix[3] * at.y + matrix[5] };
+}
 
 static void
 collect_lines (xmlNode *node, double scale, GArray *lines)
@@ -286,15 +292,18 @@ collect_lines (xmlNode *node, double scale, GArray *lines)
     {
       xmlChar *path = xmlStrEqual (node->name, (const xmlChar *) "path") ? xmlGetProp (node, (const xmlChar *) "d") : NULL;
       xmlChar *matrix = path ? xmlGetProp (node, (const xmlChar *) "transform") : NULL;
-      double x0, y0, x1, y1, a = 1, d = 1, e = 0, f = 0;
+      double m[6] = { 1, 0, 0, 1, 0, 0 };
+      Point from, to;
 
-      if (matrix && sscanf ((const char *) matrix, "matrix(%lf,0,0,%lf,%lf,%lf)", &a, &d, &e, &f) != 4)
-        a = 0;      /* turned: not level on the paper */
-      if (path && a > 0 && sscanf ((const char *) path, "M %lf %lf L %lf %lf", &x0, &y0, &x1, &y1) == 4 && fabs (y1 - y0) < 1e-6)
+      if (matrix)
+        ck_assert_int_eq (sscanf ((const char *) matrix, "matrix(%lf,%lf,%lf,%lf,%lf,%lf)", &m[0], &m[1], &m[2], &m[3], &m[4], &m[5]), 6);
+      if (path && sscanf ((const char *) path, "M %lf %lf L %lf %lf", &from.x, &from.y, &to.x, &to.y) == 4)
         {
-          const LevelLine line = { (a * fmin (x0, x1) + e) * scale, (d * y0 + f) * scale, a * fabs (x1 - x0) * scale };
+          const Point a = on_paper (m, from), b = on_paper (m, to);
+          const LevelLine line = { fmin (a.x, b.x) * scale, fmin (a.y, b.y) * scale, point_distance (a, b) * scale };
 
-          g_array_append_val (lines, line);
+          if (fabs (a.x - b.x) < 1e-6 || fabs (a.y - b.y) < 1e-6)
+            g_array_append_val (lines, line);
         }
       xmlFree (matrix);
       xmlFree (path);

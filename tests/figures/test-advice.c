@@ -104,9 +104,9 @@ static const Case cases[] = {
     .headline_in_inches = "Nose-heavy, and the rail is too short: 0.13" NB "oz in the tail end of the body as well.",
     .second = "The rail ends 12" NB "mm too far forward. Limits 33 and 44" NB "mm; now it balances at 28" NB "mm."
               " The ballast is for the aim, 12" NB "%." },
-  { .because = "more, and nothing slides: 150.5 (139.9 − 148.8) / (148.8 − 435.8) g", .margin = 20, .balance_x = 139.9, .no_rail = true,
+  { .because = "more, and nothing slides: 150.5 (139.9 − 148.8) / (148.8 − 434.8) g", .margin = 20, .balance_x = 139.9, .no_rail = true,
     .headline = "Nose-heavy, safe but dull. Take weight from the nose, or put 4.7" NB "g in the tail end of the body.",
-    .headline_in_inches = "Nose-heavy, safe but dull. Take weight from the nose, or put 0.16" NB "oz in the tail end of the body." },
+    .headline_in_inches = "Nose-heavy, safe but dull. Take weight from the nose, or put 0.17" NB "oz in the tail end of the body." },
   { .because = "balancing ahead of the wing", .margin = 48, .balance_x = 109.2, .place = 146, .beyond_rail = true, .ballast = 30,
     .headline = "Nose-heavy, and the rail is too short: 22" NB "g in the tail end of the body as well.",
     .headline_in_inches = "Nose-heavy, and the rail is too short: 0.77" NB "oz in the tail end of the body as well.",

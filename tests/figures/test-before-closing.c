@@ -57,13 +57,13 @@ told (const char *elements, Units units)
 }
 
 static const struct { const char *elements, *told; } single[] = {
-  { RECEIVER, "Tray for “Receiver” | 20 to 40 mm behind F3, underside 14 mm below the thrust line, 16 mm above the bottom\n" },
+  { RECEIVER, "Tray for “Receiver” | 20 to 40 mm behind F3, upper face 14 mm below the thrust line, 16 mm above the bottom\n" },
   { "<part id='r' class='receiver' name='Receiver' mass='5' x='230' y='12' z='14' length='20' width='10' height='8'/>",
-    "Tray for “Receiver” | 20 to 40 mm behind F3, underside 10 mm above the thrust line, 40 mm above the bottom, 12 mm to starboard\n" },
+    "Tray for “Receiver” | 20 to 40 mm behind F3, upper face 10 mm above the thrust line, 40 mm above the bottom, 12 mm to starboard\n" },
   { "<part id='r' class='receiver' name='Receiver' mass='5' x='210' y='-4' z='4' length='20' width='10' height='8'/>",
-    "Tray for “Receiver” | from F3 to 20 mm behind it, underside at the thrust line, 4 mm to port\n" },
+    "Tray for “Receiver” | from F3 to 20 mm behind it, upper face at the thrust line, 4 mm to port\n" },
   { "<part id='b' class='battery' name='Pack' mass='40' x='150' z='-6' length='50' width='30' height='12'><rail from='130' to='180'/></part>",
-    "Floor for “Pack”, 30 mm wide | 5 to 105 mm behind F2, underside 12 mm below the thrust line, 18 mm above the bottom\n" },
+    "Floor for “Pack”, 30 mm wide | 5 to 105 mm behind F2, upper face 12 mm below the thrust line, 18 mm above the bottom\n" },
   { "<thrust x='0' z='0' down='2' right='1.5'/>" MOTOR, "Firewall, thrust line 2° down, 1.5° right | 5 mm ahead of F1\n" },
   { "<thrust x='0' z='0' down='-1' right='0'/>" MOTOR, "Firewall, thrust line 1° up, straight ahead | 5 mm ahead of F1\n" },
   { MOTOR, "Firewall; the thrust line's angles are not given | 5 mm ahead of F1\n" },
@@ -74,7 +74,7 @@ static const struct { const char *elements, *told; } single[] = {
   { "<part id='u' class='undercarriage' name='Legs' mass='8' x='120' z='-26' length='10' width='140' height='8'/>",
     "Block for “Legs” | 15 to 25 mm behind F2\n" },
   { "<part id='s' class='other' name='Tail skid' mass='1' x='350' length='20' width='2' height='10'/>",
-    "Seat for “Tail skid” | 40 to 60 mm behind F4, underside 5 mm below the thrust line, 25 mm above the bottom\n" },
+    "Seat for “Tail skid” | 40 to 60 mm behind F4, upper face 5 mm below the thrust line, 25 mm above the bottom\n" },
   { SERVO, "Bay for “Servo” in the wing | 20 to 40 mm aft of the leading edge there, 180 mm to port, 20 mm inboard of rib R4\n" },
   { "<part id='s' class='servo' name='Servo' mass='5' x='125' y='100' length='20' width='9' height='9'/>",
     "Bay for “Servo” in the wing | from 5 mm ahead of the leading edge there to 15 mm aft of it, 100 mm to starboard, at rib R2\n" },
@@ -123,7 +123,7 @@ START_TEST (heights_are_from_where_the_thrust_line_begins)
 {
   g_autofree char *words = told (RECEIVER "<thrust x='0' z='6' down='2' right='2'/>", metric);
 
-  ck_assert_ptr_nonnull (strstr (words, "underside 20 mm below the thrust line, 16 mm above the bottom"));
+  ck_assert_ptr_nonnull (strstr (words, "upper face 20 mm below the thrust line, 16 mm above the bottom"));
 }
 END_TEST
 
