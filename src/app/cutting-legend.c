@@ -32,7 +32,7 @@ entry_new (const CuttingLayer *layer)
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (chip), draw_chip, (gpointer) layer, NULL);
   gtk_accessible_update_state (GTK_ACCESSIBLE (chip), GTK_ACCESSIBLE_STATE_HIDDEN, TRUE, -1);
   gtk_label_set_xalign (GTK_LABEL (words), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (words), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (words), TRUE);
   gtk_widget_add_css_class (words, "caption");
   gtk_box_append (GTK_BOX (entry), chip);
   gtk_box_append (GTK_BOX (entry), words);
