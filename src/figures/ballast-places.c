@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include "document/part-box.h"
+#include "document/part-class.h"
 #include "figures/body-walls.h"
 #include "figures/free-section.h"
 #include "figures/nose-figures.h"
@@ -59,7 +60,7 @@ block (Looking *self, const Part *part, double from, double to, double clear)
 static bool
 is_turning (const Part *part)
 {
-  return g_strcmp0 (part->class_name, "propeller") == 0 || g_strcmp0 (part->class_name, "spinner") == 0;
+  return part_is_a (part, "propeller") || part_is_a (part, "spinner");
 }
 
 /* Between what turns and the face of a motor in the nose there is no way in, however wide that is. */
@@ -72,7 +73,7 @@ block_slot (Looking *self, const Part *turning)
       const Point extent = part_extent (motor);
       const double face = motor->x - extent.x / 2;
 
-      if (motor->aboard && g_strcmp0 (motor->class_name, "motor") == 0 && fabs (motor->y) < extent.y / 2 && turning->x < face)
+      if (motor->aboard && part_is_a (motor, "motor") && fabs (motor->y) < extent.y / 2 && turning->x < face)
         self->blocked[self->blocked_count++] = (Blocked) { turning->x, face, { -INFINITY, INFINITY, -INFINITY, INFINITY } };
     }
 }

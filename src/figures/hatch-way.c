@@ -37,12 +37,6 @@ wing_is_across (const Figures *figures, HatchOpening opening, HatchBar *bar)
          && bar_over (bar, opening, root.leading_x, root.trailing_x);
 }
 
-static bool
-is_class (const Part *part, const char *class_name)
-{
-  return g_strcmp0 (part->class_name, class_name) == 0;
-}
-
 /* Wheels hang clear of it, but for one in a slot. */
 static bool
 is_at_body (const Part *part, const Body *body)
@@ -50,13 +44,13 @@ is_at_body (const Part *part, const Body *body)
   if (!body)
     return true;
   return body_covers (body, (Point) { part->x, part->y })
-         && !(is_class (part, "wheels") && body->side_outline && part->z + part->height / 2 < outline_bounds (body->side_outline).min.y);
+         && !(part_is_a (part, "wheels") && body->side_outline && part->z + part->height / 2 < outline_bounds (body->side_outline).min.y);
 }
 
 static bool
 is_beyond (const Part *part, const Part *pack, HatchSide side)
 {
-  return is_class (part, "cowl") || (side == HATCH_ON_TOP ? part->z > pack->z : part->z < pack->z);
+  return part_is_a (part, "cowl") || (side == HATCH_ON_TOP ? part->z > pack->z : part->z < pack->z);
 }
 
 static bool
