@@ -238,18 +238,20 @@ add_front (FlatPiece *piece, FlatPurpose purpose, Box box, double y, double word
   flat_piece_add_words (piece, purpose, caps_small, (Point) { box.min.x + inset, words_y + 0.8 + caps_small }, words);
 }
 
-/* Words stand below their lines, or as near as those of the place where it balances leave room. */
+/* Words stand below their lines, or as near as those of the place where it balances leave room; those of that place above its line where the aftmost
+ * is so near that they would be taken for its. */
 static void
 add_fronts (FlatPiece *piece, const Solution *solution, Box box)
 {
   const double triangle = 3.3;      /* of the mark, beneath its line, mm */
   const double half = part_extent (solution->part).x / 2, front = solution->x_mm - half;
   const double foremost = solution->band_from_mm - half, aftmost = solution->band_to_mm - half;
+  const bool above = aftmost - front < triangle + line;
 
   if (solution->reachable)
-    add_front (piece, FLAT_MARK, box, front, front + triangle, _("balances here"));
-  add_front (piece, FLAT_LIMIT, box, foremost, fmin (foremost, front - line), _("foremost"));
-  add_front (piece, FLAT_LIMIT, box, aftmost, fmax (aftmost, front + triangle + line), _("aftmost"));
+    add_front (piece, FLAT_MARK, box, front, above ? front - line : front + triangle, _("balances here"));
+  add_front (piece, FLAT_LIMIT, box, foremost, fmin (foremost, front - (above ? 2 : 1) * line), _("foremost"));
+  add_front (piece, FLAT_LIMIT, box, aftmost, above ? aftmost : fmax (aftmost, front + triangle + line), _("aftmost"));
 }
 
 FlatPiece *
