@@ -11,5 +11,5 @@ void       field_complaint_leave (GtkWidget *self, GtkWidget *entry, TrammelSess
 /** Says it once more over the sheet, which does not move beneath the pointer for it, where it can be read when the row goes; nothing without one. */
 void       field_complaint_hand_on (GtkWidget *self);
 
-/** Why the aeroplane does not take that value, in the field's own unit: a new sentence. */
+/** Why the aeroplane does not take that value, in the field's own unit (mm, g, degrees or %, by its kind): a new sentence. */
 char      *field_complaint_why   (TrammelSession *session, const FieldSpec *spec, double value);

@@ -11,6 +11,7 @@ GtkWidget *part_class_control   (TrammelSession *session);
 GtkWidget *part_rail_control    (TrammelSession *session);
 /** Where the hatch is, how large its hole and lid are and what its length is made of, in sentences beneath its rows. */
 GtkWidget *part_hatch_control   (TrammelSession *session);
+/** What stands in the way of the selected battery's hatch, in sentences; not seen where nothing does. */
 GtkWidget *part_hatch_hindrance (TrammelSession *session);
 /** On which side of the body it opens. */
 GtkWidget *part_hatch_side_control (TrammelSession *session);

@@ -1,6 +1,7 @@
 #include "app/pointer-plate.h"
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include "app/field-complaint.h"
 #include "app/field-text.h"
 #include "app/length-limit.h"
 #include "app/status-line.h"
@@ -64,16 +65,7 @@ plate_close_field (TrammelPointerPlate *self)
 static void
 plate_say (TrammelPointerPlate *self, const char *sentence)
 {
-  GtkWidget *entry = self->entries[self->typing];
-
-  gtk_label_set_label (GTK_LABEL (self->error), sentence != NULL ? sentence : "");
-  gtk_widget_set_visible (self->error, sentence != NULL);
-  if (sentence != NULL)
-    gtk_widget_add_css_class (entry, "error");
-  else
-    gtk_widget_remove_css_class (entry, "error");
-  gtk_accessible_update_state (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_STATE_INVALID,
-                               sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
+  field_complaint_say (self->error, self->entries[self->typing], sentence);
 }
 
 static char *

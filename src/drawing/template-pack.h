@@ -24,5 +24,6 @@ static const double TEMPLATE_PAGE_COST = 10;
  *  places  as many cells as pieces, in the pieces' own order: filled
  *  work    raised by what was looked at: the time it took, counted the same on every machine */
 void   template_pack      (const TemplatePack *self, Box taken, const TemplateTake takes[], TemplateCell places[], size_t *work);
-/** What those places cost: pages, cuts and slivers; a little less the fuller the full pages are, so that others run empty. */
+/** What those places cost, as a ratio to one cut through a piece: pages, cuts and slivers; a little less the fuller the full pages are, so that
+ *  others run empty. */
 double template_pack_cost (const TemplatePack *self, Box taken, const TemplateCell places[]);

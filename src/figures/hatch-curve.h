@@ -11,7 +11,7 @@ HatchCurve *hatch_curve_new  (const Figures *figures);
 void        hatch_curve_free (HatchCurve *self);                /* NULL is fine */
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HatchCurve, hatch_curve_free)
 
-/** Where x, aft of the datum, comes to lie when the edge is laid flat, the opening's forward end staying where it is. Of NULL x itself. */
+/** Where x, mm aft of the datum, comes to lie when the edge is laid flat, the opening's forward end staying where it is. Of NULL x itself. */
 double hatch_curve_at (const HatchCurve *self, double x);
 
 /** How much longer than in plan the edge is over the opening; 0 where that is less than 0.5 mm, which nobody saws, and of NULL. */

@@ -20,8 +20,8 @@ double hatch_stretch (const HatchFigures *hatch, double width);
 
 /** The hole from ahead aft, 2 to HATCH_HOLE_STATIONS of them; how many. `less` mm smaller all round: its lid, with the play. */
 size_t hatch_hole  (const HatchFigures *hatch, double less, HatchStation stations[HATCH_HOLE_STATIONS]);
-/** Their corners: x aft of the datum and y to starboard, `middle` between both edges; first the port edge from ahead aft, then the starboard one back.
- *  Twice `count` of them. */
+/** Their corners, mm: x aft of the datum and y to starboard, `middle` between both edges; first the port edge from ahead aft, then the starboard
+ *  one back. Twice `count` of them. */
 void hatch_corners (const HatchStation stations[], size_t count, double middle, Point corners[]);
 /** The frame behind the hole: `rim` mm wider all round, but nowhere wider than the body is inside. */
 size_t hatch_frame (const HatchFigures *hatch, double rim, HatchStation stations[HATCH_FRAME_STATIONS]);
