@@ -56,6 +56,8 @@ export_place_look (const Figures *figures, const ExportOptions *options, const c
   g_autoptr (GTask) task = NULL;
   Look *look;
 
+  if (options->sheet == EXPORT_WALL_SHEET)
+    pages = 1;
   if (pages > 0 || !is_in_pages (options)) {
     told (export_paths_in_the_way (options, path, pages), asked);
     return;

@@ -163,10 +163,38 @@ START_TEST (a_window_closed_during_an_export_is_closed)
   TrammelWindow *window = stage_racer ();
 
   export_for_long (window, stage_path ("large.png"));
+  stage_await_strip (window, "Exporting large.png…");
   gui_key ("<Control>w");
   gui_settle ();
   ck_assert_int_eq (stage_window_count (), 0);
   gui_wait_ms (12000);            /* what is still written must not touch the window */
+}
+END_TEST
+
+static bool
+no_chooser_is_left (gpointer nothing)
+{
+  g_autoptr (GList) windows = gtk_window_list_toplevels ();
+
+  for (GList *each = windows; each != NULL; each = each->next)
+    if (GTK_IS_FILE_CHOOSER_DIALOG (each->data))
+      return false;
+  return true;
+}
+
+/* A name that makes pictures of a document has them counted first. */
+START_TEST (a_window_closed_while_its_pages_are_counted_is_closed_and_writes_nothing)
+{
+  TrammelWindow *window = stage_racer ();
+  const char *path = stage_path ("template.png");
+  g_autofree char *first = g_strdup (stage_path ("template-1.png"));
+
+  export_to (export_dialog_at (window, EXPORT_TEMPLATE, EXPORT_PDF), path);
+  ck_assert (!no_chooser_is_left (NULL));
+  gtk_window_close (GTK_WINDOW (window));
+  ck_assert_int_eq (stage_window_count (), 0);
+  ck_assert (gui_wait (no_chooser_is_left, NULL));
+  ck_assert (!g_file_test (first, G_FILE_TEST_EXISTS) && !g_file_test (path, G_FILE_TEST_EXISTS));
 }
 END_TEST
 
@@ -453,6 +481,7 @@ case_of_exports (void)
   tcase_add_test (tests, an_export_that_failed_comes_back_with_the_reason_and_what_was_chosen);
   tcase_add_test (tests, a_long_export_says_so_and_can_be_cancelled);
   tcase_add_test (tests, a_window_closed_during_an_export_is_closed);
+  tcase_add_test (tests, a_window_closed_while_its_pages_are_counted_is_closed_and_writes_nothing);
   tcase_add_test (tests, open_folder_opens_the_folder_of_the_export);
   return tests;
 }

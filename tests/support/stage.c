@@ -45,6 +45,18 @@ activation_ignore (GApplication *application)
   g_signal_stop_emission_by_name (application, "activate");
 }
 
+/* Who opened a chooser of files holds it, and lets it go once it is answered; where it is hidden, that is under way. */
+static void
+window_strike (GtkWindow *window)
+{
+  if (!GTK_IS_FILE_CHOOSER_DIALOG (window)) {
+    gtk_window_set_transient_for (window, NULL);        /* kept here beyond its parent, it would look for that in the end */
+    gtk_window_destroy (window);
+  } else if (gtk_widget_get_mapped (GTK_WIDGET (window))) {
+    gtk_dialog_response (GTK_DIALOG (window), GTK_RESPONSE_CANCEL);
+  }
+}
+
 /* Every window goes, asked or not; then the program itself, so that a leak is seen. Without windows running it is ending it. */
 void
 stage_strike (void)
@@ -53,10 +65,8 @@ stage_strike (void)
 
   for (GList *each = windows; each != NULL; each = each->next)
     g_object_ref (each->data);
-  for (GList *each = windows; each != NULL; each = each->next) {
-    gtk_window_set_transient_for (each->data, NULL);        /* kept here beyond its parent, it would look for that in the end */
-    gtk_window_destroy (each->data);
-  }
+  for (GList *each = windows; each != NULL; each = each->next)
+    window_strike (each->data);
   g_list_free_full (windows, g_object_unref);
   gui_settle ();
   g_signal_connect (stage.application, "activate", G_CALLBACK (activation_ignore), NULL);
