@@ -85,7 +85,8 @@ grip_piece_moved (const Grip *self, Point place, bool loose)
 static bool
 fault_is_of_height (const RoomFault *fault)
 {
-  return fault->kind == ROOM_TOO_HIGH || fault->kind == ROOM_THROUGH_TOP || fault->kind == ROOM_THROUGH_FLOOR || fault->kind == ROOM_WING_SHALLOW;
+  return fault->kind == ROOM_TOO_HIGH || fault->kind == ROOM_THROUGH_TOP || fault->kind == ROOM_THROUGH_FLOOR || fault->kind == ROOM_WING_SHALLOW
+         || fault->kind == ROOM_ON_WING || fault->kind == ROOM_UNDER_WING || fault->kind == ROOM_IN_WING;
 }
 
 /* What keeps it from fitting where it is held, of those two that this view shows first; NULL where it fits. */

@@ -6,12 +6,14 @@
 #include "figures/body-walls.h"
 #include "figures/surface-figures.h"
 #include "figures/wing-depth.h"
+#include "figures/wing-through.h"
 
 /* mm: places along a bay are tried so far apart, and no more of them than so many. */
 static const double STEP = 0.5;
 enum { MOST_STEPS = 4096 };
 
 typedef struct {
+  const Aeroplane *aeroplane;
   const Part *part;
   Point extent;                 /* of its box as turned, mm */
   const Piece *room;
@@ -101,36 +103,63 @@ clear_about (const Finding *self, const BodyProfile *profile, double from, doubl
   return body_profile_clear (profile, from - self->extent.x / 2, to + self->extent.x / 2);
 }
 
+/* What is clear over a stretch for its middle, above a wing that passes through there and beneath it: how many of them it fits in, the upper first. */
+static size_t
+rooms_about (const Finding *self, const BodyProfile *profile, double from, double to, BodyClear rooms[2])
+{
+  const BodyClear clear = clear_about (self, profile, from, to);
+  const double width = fmax (2 * clear.half_width, self->extent.y);
+  WingThrough through;
+  size_t count = 0;
+
+  if (isnan (clear.top)
+      || !wings_through (self->aeroplane, self->part, (Point) { (from + to) / 2, 0 }, to - from + self->extent.x, width, &through))
+    {
+      rooms[0] = clear;
+      return fits (self, &clear) ? 1 : 0;
+    }
+  rooms[count] = body_clear_above (clear, &through);
+  count += fits (self, &rooms[count]) ? 1 : 0;
+  rooms[count] = body_clear_beneath (clear, &through);
+  return count + (fits (self, &rooms[count]) ? 1 : 0);
+}
+
+static void
+add_clear (Finding *self, const BodyClear *clear, double from, double to)
+{
+  const Part *part = self->part;
+  PartPlaces places = where_it_stands (part);
+
+  places.room = self->room;
+  places.x_from = from;
+  places.x_to = to;
+  if (!isnan (clear->half_width))
+    {
+      places.y_to = clear->half_width - self->extent.y / 2;
+      places.y_from = -places.y_to;
+    }
+  if (!isnan (clear->top))
+    {
+      places.z_from = clear->bottom + part->height / 2;
+      places.z_to = clear->top - part->height / 2;
+    }
+  add (self, places);
+}
+
 /* A stretch in which it fits everywhere; one that rises so much that no height serves all of it is halved. */
 static void
 add_stretch (Finding *self, const BodyProfile *profile, double from, double to)
 {
-  const Part *part = self->part;
-  const BodyClear clear = clear_about (self, profile, from, to);
-  PartPlaces places = where_it_stands (part);
+  BodyClear rooms[2];
+  const size_t count = rooms_about (self, profile, from, to, rooms);
 
-  if (!fits (self, &clear) && to - from < self->step)
-    return;
-  if (!fits (self, &clear))
+  if (count == 0 && to - from >= self->step)
     {
       add_stretch (self, profile, from, (from + to) / 2);
       add_stretch (self, profile, (from + to) / 2, to);
-      return;
     }
-  places.room = self->room;
-  places.x_from = from;
-  places.x_to = to;
-  if (!isnan (clear.half_width))
-    {
-      places.y_to = clear.half_width - self->extent.y / 2;
-      places.y_from = -places.y_to;
-    }
-  if (!isnan (clear.top))
-    {
-      places.z_from = clear.bottom + part->height / 2;
-      places.z_to = clear.top - part->height / 2;
-    }
-  add (self, places);
+  for (size_t i = 0; i < count; i++)
+    add_clear (self, &rooms[i], from, to);
 }
 
 /* From where to where along a bay it fits, once or several times. */
@@ -145,8 +174,8 @@ find_in_bay (Finding *self, const Body *body, double from, double to)
   for (double x = first; x <= last + self->step / 2; x += self->step)
     {
       const double at = fmin (x, last);
-      const BodyClear clear = clear_about (self, profile, at, at);
-      const bool is_in = fits (self, &clear);
+      BodyClear rooms[2];
+      const bool is_in = rooms_about (self, profile, at, at, rooms) > 0;
       if (is_in && isnan (begun))
         begun = at;
       else if (!is_in && !isnan (begun))
@@ -226,7 +255,7 @@ find_in_room (Finding *self, const Aeroplane *aeroplane, const char *id)
 GArray *
 part_places (const Aeroplane *aeroplane, const Part *part)
 {
-  Finding finding = { .part = part, .extent = part_extent (part), .places = g_array_new (FALSE, FALSE, sizeof (PartPlaces)) };
+  Finding finding = { .aeroplane = aeroplane, .part = part, .extent = part_extent (part), .places = g_array_new (FALSE, FALSE, sizeof (PartPlaces)) };
   g_auto (GStrv) ids = part->bays ? g_strsplit (part->bays, " ", -1) : NULL;
   PartPlaces places = where_it_stands (part);
 

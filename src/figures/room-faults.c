@@ -9,6 +9,7 @@
 #include "figures/room-memory.h"
 #include "figures/room-overlap.h"
 #include "figures/wing-depth.h"
+#include "figures/wing-through.h"
 
 /* mm: less than that nobody measures at the bench. */
 static const double TOLERANCE = 0.5;
@@ -138,6 +139,37 @@ add_within (GArray *faults, RoomFault fault, const BodyClear *clear)
   add_in_height (faults, fault, clear);
 }
 
+/* Which way out of it is shorter, of those that lead to where the body has room. */
+static void
+add_in_wing (GArray *faults, RoomFault fault, const BodyClear *clear, const WingThrough *through)
+{
+  const Part *part = fault.part;
+  const BodyClear above = body_clear_above (*clear, through), beneath = body_clear_beneath (*clear, through);
+  const double up = through->top - (part->z - part->height / 2), down = part->z + part->height / 2 - through->bottom;
+  const bool fits_above = !(above.top - above.bottom < part->height), fits_beneath = !(beneath.top - beneath.bottom < part->height);
+  const bool goes_up = fits_above && (!fits_beneath || up < down), nowhere = !fits_above && !fits_beneath;
+  const BodyClear *room = goes_up || (nowhere && up < down) ? &above : &beneath;
+
+  fault.in = &through->surface->piece;
+  fault.kind = nowhere ? ROOM_IN_WING : goes_up ? ROOM_ON_WING : ROOM_UNDER_WING;
+  fault.edges = nowhere ? EDGE_TOP | EDGE_BOTTOM : goes_up ? EDGE_BOTTOM : EDGE_TOP;
+  fault.lacking_mm = nowhere ? fmin (up, down) : goes_up ? up : down;
+  fault.clear_mm = fmax (room->top - room->bottom, 0);
+  if (fmin (up, down) > TOLERANCE)
+    add (faults, fault);
+}
+
+static void
+find_wings_through (GArray *faults, const Aeroplane *aeroplane, RoomFault fault, const BodyClear *clear)
+{
+  const Part *part = fault.part;
+  const Point extent = part_extent (part);
+  WingThrough through;
+
+  if (wings_through (aeroplane, part, (Point) { part->x, part->y }, extent.x, extent.y, &through))
+    add_in_wing (faults, fault, clear, &through);
+}
+
 static void
 find_in_body (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const Part *part, size_t number)
 {
@@ -149,10 +181,12 @@ find_in_body (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aer
   BodyClear clear = body_profile_clear (profiles->profiles[number], part->x - half, part->x + half);
   const guint before = faults->len;
   add_within (faults, fault, &clear);
-  if (faults->len == before || !widen_by_cowl (aeroplane, part, half, &clear))
-    return;
-  g_array_set_size (faults, before);
-  add_within (faults, fault, &clear);
+  if (faults->len > before && widen_by_cowl (aeroplane, part, half, &clear))
+    {
+      g_array_set_size (faults, before);
+      add_within (faults, fault, &clear);
+    }
+  find_wings_through (faults, aeroplane, fault, &clear);
 }
 
 /* The wing that a part outside the body lies in: the one it is fixed to, else of those that cover its place the nearest in height. */
@@ -192,13 +226,24 @@ find_in_wing (GArray *faults, const Aeroplane *aeroplane, const Part *part)
                              .lacking_mm = part->height - depth });
 }
 
+/* One that moves both ailerons lies in the middle of the wing. */
+static bool
+is_servo_of_wing (const Aeroplane *aeroplane, const Part *part)
+{
+  const Point extent = part_extent (part);
+  WingThrough through;
+
+  return part_is_a (part, "servo") && wings_through (aeroplane, part, (Point) { part->x, part->y }, extent.x, extent.y, &through)
+         && part->z > through.bottom && part->z < through.top;
+}
+
 static void
 find_about_part (GArray *faults, const RoomProfiles *profiles, const Aeroplane *aeroplane, const Part *part)
 {
   const size_t body = room_body_of (profiles, part);
   double from, to;
 
-  if (body != NO_BODY)
+  if (body != NO_BODY && !is_servo_of_wing (aeroplane, part))
     find_in_body (faults, profiles, aeroplane, part, body);
   else if (profiles->count == 1 && !part->of && fabs (part->y) < part_extent (part).y / 2
            && body_profile_ends (profiles->profiles[0], &from, &to) && (part->x < from || part->x > to))

@@ -59,6 +59,22 @@ add_about_height (GPtrArray *notes, const RoomFault *fault)
                name, piece_name (fault->in));
 }
 
+/* A wing that passes through the body. */
+static void
+add_about_wing (GPtrArray *notes, const RoomFault *fault)
+{
+  const Piece *piece = &fault->part->piece;
+  const char *name = piece_name (piece), *wing = fault->in ? piece_name (fault->in) : NULL;
+
+  if (fault->kind == ROOM_ON_WING)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” reaches into “%s”, which passes beneath it there: move it up."), name, wing);
+  else if (fault->kind == ROOM_UNDER_WING)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” reaches into “%s”, which passes above it there: move it down."), name, wing);
+  else if (fault->kind == ROOM_IN_WING)
+    notes_add (notes, NOTE_LOOK, piece, _("“%s” reaches into “%s”, and the body has no room for it above or beneath: move it ahead of the wing or behind it."),
+               name, wing);
+}
+
 static void
 add_about_lead (GPtrArray *notes, const RoomFault *fault)
 {
@@ -94,6 +110,7 @@ room_note (const Figures *figures, GPtrArray *notes)
                    piece_name (&fault->part->piece), piece_name (&fault->other->piece));
       add_about_place (notes, fault);
       add_about_height (notes, fault);
+      add_about_wing (notes, fault);
       add_about_cowl (notes, fault);
       ((Note *) g_ptr_array_index (notes, notes->len - 1))->room = fault;
     }

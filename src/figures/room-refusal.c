@@ -6,6 +6,7 @@
 #include "document/part-box.h"
 #include "figures/names.h"
 #include "figures/surface-figures.h"
+#include "figures/wing-through.h"
 
 /* The part as it would be with that room alone. */
 static Part *
@@ -39,6 +40,15 @@ other_body (const Aeroplane *aeroplane, const Part *part, const Piece *room)
   return g_strdup_printf (_("in “%s”, and the part is fixed to “%s”"), piece_name (&body->piece), piece_name (&own->piece));
 }
 
+/* Anywhere along it. */
+static bool
+wing_passes (const Aeroplane *aeroplane, const Part *part, double from, double to)
+{
+  WingThrough through;
+
+  return wings_through (aeroplane, part, (Point) { (from + to) / 2, 0 }, to - from, part_extent (part).y, &through);
+}
+
 static char *
 too_small_bay (const Aeroplane *aeroplane, const Part *part, const Bay *bay, Units units)
 {
@@ -47,7 +57,8 @@ too_small_bay (const Aeroplane *aeroplane, const Part *part, const Bay *bay, Uni
   double from, to;
 
   if (bay_inside (aeroplane, bay, &body, &from, &to) && to - from >= needed)
-    return g_strdup (_("too narrow or too low for the part"));
+    return g_strdup (wing_passes (aeroplane, part, from, to) ? _("too narrow or too low for the part, with a wing passing through")
+                                                             : _("too narrow or too low for the part"));
   return too_short (bay_inside (aeroplane, bay, &body, &from, &to) ? to - from : 0, needed, units);
 }
 

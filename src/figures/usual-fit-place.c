@@ -3,6 +3,7 @@
 #include <math.h>
 #include "document/part-box.h"
 #include "figures/surface-figures.h"
+#include "figures/wing-through.h"
 
 static const double FREE_NOSE = 0.9;       /* of the root chord, ahead of the wing, where no body is drawn; common practice */
 static const double FREE_RAIL = 30;
@@ -56,12 +57,22 @@ is_free (const FitGround *self, const Part *part)
   return true;
 }
 
-/* Whether the body holds it there; its height is then brought between floor and top. */
+/* Where more of it is left, above the wing or beneath. */
+static BodyClear
+roomier_beside (BodyClear clear, const WingThrough *through)
+{
+  const BodyClear above = body_clear_above (clear, through), beneath = body_clear_beneath (clear, through);
+
+  return above.top - above.bottom < beneath.top - beneath.bottom ? beneath : above;
+}
+
+/* Whether the body holds it there, clear of a wing through it; its height is then brought between floor and top. */
 static bool
 is_inside (const FitGround *self, Part *part)
 {
   const Point own = part_extent (part);
   BodyClear clear;
+  WingThrough through;
 
   if (!self->body)
     return part->x - own.x / 2 >= self->nose;
@@ -70,6 +81,8 @@ is_inside (const FitGround *self, Part *part)
     return false;
   if (isnan (clear.bottom))
     return true;
+  if (wings_through (self->made, part, (Point) { part->x, part->y }, own.x, own.y, &through))
+    clear = roomier_beside (clear, &through);
   if (clear.top - clear.bottom < part->height)
     return false;
   part->z = fmin (fmax (part->z, clear.bottom + part->height / 2), clear.top - part->height / 2);

@@ -101,6 +101,25 @@ START_TEST (in_a_bay_a_part_may_be_wherever_its_box_is_clear_of_formers_and_wall
 }
 END_TEST
 
+/* Of the wing's chord a fifth lies in the bay, to where it is 4.782 mm thick to either side of the middle: Abbott and von Doenhoff, Theory of Wing
+ * Sections, appendix I, section 0010. Of 26 mm in height that leaves 8.2 above it and as much beneath. */
+START_TEST (over_a_wing_that_passes_through_the_body_a_part_is_above_it_or_beneath_it)
+{
+  Part *low = pack ("front");
+  low->height = 7;
+  g_autoptr (Aeroplane) made = with_piece (boxy (), low);
+  Surface *wing = (Surface *) piece_dup (&aeroplane_reference_wing (made)->piece);
+  wing->thickness = 10;
+  g_autoptr (Aeroplane) aeroplane = aeroplane_with_replaced (made, &aeroplane_reference_wing (made)->piece, &wing->piece);
+  g_autoptr (GArray) places = part_places (aeroplane, low);
+  const PartPlaces above = place (places, 0), beneath = place (places, 1);
+
+  ck_assert_uint_eq (places->len, 2);
+  assert_places (&above, "front", (PartPlaces) { NULL, 40, 100, -3, 3, 8.282, 9.5 });
+  assert_places (&beneath, "front", (PartPlaces) { NULL, 40, 100, -3, 3, -9.5, -8.282 });
+}
+END_TEST
+
 /* Its after end needs 17 mm of half width, walls counted, which ends at x = 230; and 12 mm of half height, which goes on to 240. */
 static void
 refused (const Part *changed, const char *room, const char *words)
@@ -435,6 +454,7 @@ main (void)
   tcase_add_loop_test (tests, formers_and_skin_take_from_the_room_in_a_bay_as_thick_as_they_are, 0, 4);
   tcase_add_test (tests, formers_as_thick_as_a_bay_is_long_leave_none);
   tcase_add_test (tests, in_a_bay_a_part_may_be_wherever_its_box_is_clear_of_formers_and_walls);
+  tcase_add_test (tests, over_a_wing_that_passes_through_the_body_a_part_is_above_it_or_beneath_it);
   tcase_add_test (tests, a_room_that_is_none_for_a_part_is_told_with_what_is_wrong);
   tcase_add_test (tests, where_the_body_tapers_a_part_goes_aft_only_as_far_as_it_fits);
   tcase_add_test (tests, a_part_with_two_bays_has_places_in_both_and_its_rail_bounds_them);

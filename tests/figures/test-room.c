@@ -22,8 +22,9 @@ run_through (const Point places[], size_t count)
   return outline;
 }
 
+/* With the wing so far above the datum. */
 static Aeroplane *
-boxy (void)
+boxy_with_wing_at (double z)
 {
   const Point above[] = { { 0, 0 }, { 0, 20 }, { 200, 20 }, { 200, 0 } };
   const Point beside[] = { { 0, 0 }, { 0, 15 }, { 200, 15 }, { 200, -15 }, { 0, -15 } };
@@ -34,7 +35,15 @@ boxy (void)
   body->side_outline = run_through (beside, G_N_ELEMENTS (beside));
   body->skin = 2;
   wing->thickness = 10;
+  wing->z = z;
   return with_piece (with_piece (aeroplane_new (), body), wing);
+}
+
+/* The wing stands clear of the body, above it. */
+static Aeroplane *
+boxy (void)
+{
+  return boxy_with_wing_at (40);
 }
 
 typedef struct { double x, y, z, length, width, height; } Boxed;
@@ -232,6 +241,47 @@ START_TEST (a_servo_higher_than_the_wing_is_deep_is_told_of_where_it_lies)
 }
 END_TEST
 
+/* The wing's middle goes through the body's: 5 mm of it are above the centre line and 5 beneath where it is thickest, at three tenths of its chord, at
+ * x = 130. Ordinates: Abbott and von Doenhoff, Theory of Wing Sections, appendix I, section 0010. Of 26 mm, 8 are left above it and 8 beneath. */
+static const struct { Boxed at; const char *class_name; RoomFaultKind kind; double lacking, clear; unsigned edges; const char *words; } on_wing[] = {
+  { { 130, 0, 5, 30, 20, 6 }, "battery", ROOM_ON_WING, 3, 8, EDGE_BOTTOM, "“it” reaches into “wing”, which passes beneath it there: move it up." },
+  { { 130, 0, -5, 30, 20, 6 }, "receiver", ROOM_UNDER_WING, 3, 8, EDGE_TOP, "“it” reaches into “wing”, which passes above it there: move it down." },
+  { { 130, 0, 6, 30, 20, 9 }, "battery", ROOM_IN_WING, 3.5, 8, EDGE_TOP | EDGE_BOTTOM, "the body has no room for it above or beneath" },
+  /* Over the foremost twentieth of the chord, where the ordinate is 2.962 %. */
+  { { 90, 0, 2, 30, 20, 8 }, "battery", ROOM_ON_WING, 4.962, 10.038, EDGE_BOTTOM, "“it” reaches into “wing”, which passes beneath it there" },
+};
+
+START_TEST (what_reaches_into_a_wing_that_passes_through_the_body_is_named_with_the_way_out)
+{
+  const RoomFault fault = only_fault (with_piece (boxy_with_wing_at (0), boxed ("it", on_wing[_i].class_name, on_wing[_i].at)), on_wing[_i].words);
+
+  ck_assert_int_eq (fault.kind, on_wing[_i].kind);
+  ck_assert_double_eq_tol (fault.lacking_mm, on_wing[_i].lacking, 0.03);
+  ck_assert_double_eq_tol (fault.clear_mm, on_wing[_i].clear, 0.03);
+  ck_assert_uint_eq (fault.edges, on_wing[_i].edges);
+}
+END_TEST
+
+/* What clears it by its height or its place, lies in the wing by intent, or has a wing whose panels end at the body's sides. */
+static const struct { Boxed at; const char *class_name, *of; bool root_open; } beside_wing[] = {
+  { { 130, 0, 9, 30, 20, 7 }, "battery", NULL, false },  { { 80, 0, 0, 39, 20, 20 }, "battery", NULL, false },
+  { { 130, 0, 2, 30, 20, 9 }, "battery", "wing", false }, { { 130, 0, 2, 30, 20, 9 }, "ballast", NULL, false },
+  { { 130, 0, 0, 21, 20, 9 }, "servo", NULL, false },    { { 130, 0, 2, 30, 20, 9 }, "battery", NULL, true },
+};
+
+START_TEST (what_stands_clear_of_a_wing_or_is_meant_to_lie_in_it_is_not_told_of)
+{
+  Part *part = boxed ("it", beside_wing[_i].class_name, beside_wing[_i].at);
+  g_autoptr (Aeroplane) carried = with_piece (boxy_with_wing_at (0), part);
+  const Surface *wing = aeroplane_surface_by_id (carried, "wing");
+  Surface *open = (Surface *) piece_dup (&wing->piece);
+
+  open->root_open = beside_wing[_i].root_open;
+  part->of = g_strdup (beside_wing[_i].of);
+  assert_no_fault (aeroplane_with_replaced (carried, &wing->piece, &open->piece));
+}
+END_TEST
+
 static Aeroplane *
 with_lead (double length, double apart)
 {
@@ -317,6 +367,8 @@ room_case (void)
   tcase_add_test (tests, one_above_another_behind_another_or_left_out_are_not_in_one_place);
   tcase_add_test (tests, boxes_turned_askew_are_apart_where_their_sides_are);
   tcase_add_test (tests, a_servo_higher_than_the_wing_is_deep_is_told_of_where_it_lies);
+  tcase_add_loop_test (tests, what_reaches_into_a_wing_that_passes_through_the_body_is_named_with_the_way_out, 0, G_N_ELEMENTS (on_wing));
+  tcase_add_loop_test (tests, what_stands_clear_of_a_wing_or_is_meant_to_lie_in_it_is_not_told_of, 0, G_N_ELEMENTS (beside_wing));
   tcase_add_test (tests, a_lead_that_is_too_short_with_slack_names_both_ends_and_what_helps);
   tcase_add_test (tests, the_body_is_measured_anew_when_it_changes);
   tcase_add_test (tests, in_the_examples_everything_has_room);
