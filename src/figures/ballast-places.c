@@ -94,10 +94,8 @@ block_turning (Looking *self, const Part *part, double x)
 static void
 block_firewall (Looking *self, double face)
 {
-  const double thick = 3;               /* mm; common practice, no source */
-
   if (self->blocked_count < BLOCKED_MOST)
-    self->blocked[self->blocked_count++] = (Blocked) { face, face + thick, { -INFINITY, INFINITY, -INFINITY, INFINITY } };
+    self->blocked[self->blocked_count++] = (Blocked) { face, face + NOSE_FIREWALL_MM, { -INFINITY, INFINITY, -INFINITY, INFINITY } };
 }
 
 /* A motor with its shaft ahead of it and its mount behind, and what it turns. */

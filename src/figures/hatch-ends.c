@@ -3,9 +3,38 @@
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include "document/part-box.h"
+#include "document/part-class.h"
+#include "figures/nose-figures.h"
 
 /* Less than that is no number that anybody reads, mm. */
 static const double SAME = 0.5;
+
+/* mm: no mount is longer. */
+static const double FARTHEST = 60;
+
+/* In the body's middle, where it is in the hatch's way, and so far ahead of the edge at most that its firewall may reach it. */
+static bool
+motor_is_before (const Part *motor, const HatchFigures *hatch)
+{
+  const Point extent = part_extent (motor);
+  const double rear = motor->x + extent.x / 2;
+
+  return motor->aboard && part_is_a (motor, "motor") && fabs (motor->y) < extent.y / 2 && rear < hatch->floor_from_mm && rear > hatch->from_mm - FARTHEST;
+}
+
+void
+hatch_end_behind_firewalls (HatchFigures *hatch, const Aeroplane *aeroplane, const RoomProfiles *bodies)
+{
+  const BodyProfile *profile = bodies->count > 0 ? bodies->profiles[0] : NULL;
+  const double wanted = hatch->from_mm;
+
+  for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
+    if (motor_is_before (aeroplane_part (aeroplane, i), hatch))
+      hatch->from_mm = fmax (hatch->from_mm, ceil (nose_firewall_face (aeroplane, profile, aeroplane_part (aeroplane, i)) + NOSE_FIREWALL_MM));
+  hatch->from_mm = fmin (hatch->from_mm, fmax (wanted, hatch->floor_from_mm));
+  hatch->firewall_mm = hatch->from_mm - wanted;
+}
 
 /* From the edge to the nearest former of all bodies, where that is near and the floor is left whole; else 0. Outward: −1 for the forward edge, 1
  * for the after one. */
@@ -23,14 +52,14 @@ way_to_former (const Aeroplane *aeroplane, double edge, double floor, int outwar
 void
 hatch_end_at_formers (HatchFigures *hatch, const Aeroplane *aeroplane)
 {
-  hatch->moved_from_mm = way_to_former (aeroplane, hatch->from_mm, hatch->floor_from_mm, -1);
+  hatch->moved_from_mm = hatch->firewall_mm > 0 ? 0 : way_to_former (aeroplane, hatch->from_mm, hatch->floor_from_mm, -1);
   hatch->moved_to_mm = way_to_former (aeroplane, hatch->to_mm, hatch->floor_to_mm, 1);
   hatch->from_mm = hatch->moved_from_mm != 0 ? hatch->from_mm + hatch->moved_from_mm : round (hatch->from_mm);
   hatch->to_mm = hatch->moved_to_mm != 0 ? hatch->to_mm + hatch->moved_to_mm : round (hatch->to_mm);
 }
 
-char *
-hatch_moved_text (const HatchFigures *hatch, Units units)
+static char *
+to_formers_text (const HatchFigures *hatch, Units units)
 {
   const bool ahead = fabs (hatch->moved_from_mm) > SAME, behind = fabs (hatch->moved_to_mm) > SAME;
   g_autofree char *from = units_length (units, fabs (hatch->moved_from_mm)), *to = units_length (units, fabs (hatch->moved_to_mm));
@@ -42,4 +71,14 @@ hatch_moved_text (const HatchFigures *hatch, Units units)
   if (behind)
     return g_strdup_printf (_("To end at a former, its after edge is moved by %s."), to);
   return NULL;
+}
+
+char *
+hatch_moved_text (const HatchFigures *hatch, Units units)
+{
+  g_autofree char *formers = to_formers_text (hatch, units), *taken = units_length (units, hatch->firewall_mm), *firewall = NULL;
+
+  if (hatch->firewall_mm > SAME)
+    firewall = g_strdup_printf (_("It begins behind the firewall, which takes %s of that room."), taken);
+  return formers && firewall ? g_strjoin (" ", firewall, formers, NULL) : firewall ? g_steal_pointer (&firewall) : g_steal_pointer (&formers);
 }

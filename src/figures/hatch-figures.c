@@ -93,13 +93,15 @@ find_formers (HatchFigures *made, const Aeroplane *aeroplane)
 bool
 hatch_nearest_former (const Aeroplane *aeroplane, double x, const NamedPlace **former, double *behind)
 {
-  g_autoptr (GPtrArray) named = g_ptr_array_new_full (FORMERS_USUAL, NULL);
-  g_autoptr (GArray) places = formers_of (aeroplane, named);
-
   *former = NULL;
-  for (guint i = 0; i < named->len; i++)
-    if (!*former || fabs (g_array_index (places, double, i) - x) < fabs ((*former)->place - x))
-      *former = g_ptr_array_index (named, i);
+  for (size_t b = 0; b < aeroplane_count (aeroplane, PIECE_BODY); b++)
+    {
+      const Body *body = aeroplane_body (aeroplane, b);
+
+      for (size_t i = 0; i < body->former_count; i++)
+        if (!*former || fabs (body->formers[i].place - x) < fabs ((*former)->place - x))
+          *former = &body->formers[i];
+    }
   *behind = *former ? x - (*former)->place : NAN;
   return *former != NULL;
 }
@@ -132,6 +134,7 @@ figures_from (const Figures *figures, const Part *aboard, const GArray *packs, c
 
   if (body < bodies->count)
     made.body = aeroplane_body (figures->aeroplane, body);
+  hatch_end_behind_firewalls (&made, figures->aeroplane, bodies);
   hatch_end_at_formers (&made, figures->aeroplane);
   hatch_narrow (&made, made.body ? bodies->profiles[body] : NULL);
   look_through (&made, (const HatchPack *) (void *) packs->data, packs->len);

@@ -58,7 +58,7 @@ part_is_across (const Figures *figures, const Part *part, HatchOpening opening, 
 {
   const HatchFigures *hatch = &figures->hatch;
 
-  if (!part->aboard || !part_class_is_of_airframe (part->class_name) || !is_beyond (part, hatch->part, opening.side))
+  if (!part->aboard || !is_beyond (part, hatch->part, opening.side) || !part_class_is_of_airframe (part->class_name))
     return false;
   const Point extent = part_extent (part);
   bar->piece = &part->piece;

@@ -215,6 +215,14 @@ nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, con
   return look_at_nose (aeroplane, profile, motor, nose) == NOSE_KNOWN;
 }
 
+double
+nose_firewall_face (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor)
+{
+  NoseFigures nose;
+
+  return nose_figures_within (aeroplane, profile, motor, &nose) ? nose.front_x_mm + nose.firewall_mm : aft (motor);
+}
+
 NoseLack
 nose_look (const Aeroplane *aeroplane, const Part *motor, NoseFigures *nose)
 {

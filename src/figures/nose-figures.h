@@ -54,6 +54,11 @@ bool nose_figures_of (const Aeroplane *aeroplane, const Part *motor, NoseFigures
 
 /** The same by the inside of the first body, made already; NULL: no body is drawn. */
 bool nose_figures_within (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor, NoseFigures *nose);
+/** How thick a firewall is as a rule, mm. Common practice, no source. */
+#define NOSE_FIREWALL_MM 3.0
+/** Where the face of a motor's firewall is, mm aft of the datum: firewall_mm behind the front, and where that cannot be said the motor's own rear.
+ *  profile  as above */
+double nose_firewall_face (const Aeroplane *aeroplane, const BodyProfile *profile, const Part *motor);
 /** Of all motors of which that can be said, among the first NOSE_MOST aboard; how many. */
 enum { NOSE_MOST = 8 };
 size_t nose_figures_all (const Aeroplane *aeroplane, NoseFigures noses[NOSE_MOST]);      /* fills the first so many of `noses` */

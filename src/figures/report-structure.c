@@ -33,12 +33,15 @@ add_row (TextTable *table, const char *name, char *takes_mass, char *takes_words
   text_table_cell (table, takes_words);
 }
 
+/* Who had it on a scale knows how good that is. */
 static char *
 total_words (const StructureFigures *figures, Units units)
 {
   g_autofree char *sum = units_mass (units, figures->estimate_g);
 
-  return isnan (figures->structure->mass) ? NULL : g_strdup_printf (_("on the scale; the lines come to %s"), sum);
+  if (isnan (figures->structure->mass))
+    return NULL;
+  return g_strdup_printf (isnan (figures->structure->mass_sigma) ? _("typed; the lines come to %s") : _("on the scale; the lines come to %s"), sum);
 }
 
 static void

@@ -10,7 +10,7 @@ typedef struct {
 
 /** Whether that surface is over or under a box seen from above: its middle, mm, and size along x and y, mm; and from where to where it reaches there.
  *  false: it is a fin, has no thickness, ends at the body's sides (root_open), or lies elsewhere.
- *  method  section_half_thickness about the chord line, turned by the incidence about the leading edge, raised by the dihedral; twelve places along
+ *  method  section_half_thickness about the chord line, turned by the incidence about the leading edge, raised by the dihedral; six places along
  *          the chord, at the box's nearest and farthest station */
 bool wing_through (const Surface *surface, Point middle, double length, double width, WingThrough *through);
 

@@ -77,7 +77,7 @@ main (int argc, char **argv)
   for (int i = 0; i < turns; i++)
     {
       g_autoptr (Aeroplane) bent = with_node_moved (racer, i);
-      g_autoptr (Aeroplane) shifted = change_part_place (racer, "battery", 100 + 0.1 * (i % 100), 0, -3);
+      g_autoptr (Aeroplane) shifted = change_part_place (racer, "battery", 100 + 0.1 * (i % 100), 0, 2);
 
       lapack[i] = time_lapack (systems, systems_needed);
       node[i] = time_figures (cache, racer, bent);

@@ -65,6 +65,31 @@ START_TEST (the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand
 }
 END_TEST
 
+/* How far behind the edge as the pack wants it a firewall of 3 mm ends that is held off the motor by a usual mount of 3 mm, and how
+ * far from the body's middle its motor stands, in widths. */
+static const struct { double beyond, off; bool moves; } firewalls[] = { { 2, 0, true }, { -1, 0, false }, { 2, 1, false } };
+
+START_TEST (the_hatch_begins_behind_the_firewall)
+{
+  Aeroplane *made = boxed_racer ();
+  g_autoptr (Figures) before = figures_once (made);
+  Part *motor = (Part *) piece_dup (aeroplane_find (made, "motor"));
+  const double wanted = before->hatch.from_mm;
+
+  motor->length = 17;
+  motor->width = 22;
+  motor->x = wanted + firewalls[_i].beyond - 6 - motor->length / 2;
+  motor->y = firewalls[_i].off * motor->width;
+  const double motor_rear = motor->x + 17.0 / 2;
+  made = replaced (made, motor);
+  g_autoptr (Figures) figures = figures_once (made);
+  g_autofree char *told = hatch_length_text (figures, (Units) { LENGTH_MM, MASS_G });
+  ck_assert_double_eq_tol (figures->hatch.from_mm, firewalls[_i].moves ? motor_rear + 6 : round (figures->hatch.floor_from_mm - 15), 1e-6);
+  ck_assert ((strstr (told, "It begins behind the firewall, which takes") != NULL) == firewalls[_i].moves);
+  aeroplane_unref (made);
+}
+END_TEST
+
 /* The racer's rail begins at 82 and ends at 134; lengthened both ways by 200 mm it goes on for nothing and is said to. */
 START_TEST (what_the_hatch_owes_to_the_rail_is_told)
 {
@@ -353,6 +378,7 @@ main (void)
   TCase *tests = tcase_create ("hatch");
 
   tcase_add_test (tests, the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand);
+  tcase_add_loop_test (tests, the_hatch_begins_behind_the_firewall, 0, G_N_ELEMENTS (firewalls));
   tcase_add_test (tests, what_the_hatch_owes_to_the_rail_is_told);
   tcase_add_test (tests, a_pack_that_the_body_leaves_no_hole_for_is_told_of_and_what_to_do);
   tcase_add_test (tests, the_hole_narrows_with_the_body_and_its_frame_stays_within);
