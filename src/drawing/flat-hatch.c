@@ -11,6 +11,7 @@
 
 static const double overhang = 3;            /* of the centre line past both ends, mm */
 static const double inset = 1.5, line = 3.5; /* of words from an edge; from one line of words to the next */
+static const double clear_of_words = 1.5;   /* beneath their foot, for what hangs down from it */
 static const double rim = 6;                 /* of the frame round the hole, mm: what glue and a lid's seat want; common practice, no source */
 
 /* Where a former's name stands: on its line, or beneath where words of the front edge end, however long they are. */
@@ -166,7 +167,7 @@ flat_lid_of (const Figures *figures, Units units)
     stations[i].x = hatch_curve_at (curve, stations[i].x);
   add_stations (piece, FLAT_CUT, hatch, stations, count);
   add_centre_line (piece, box);
-  add_formers (piece, figures->aeroplane, hatch, curve, box, box.min.y + line + 0.5);
+  add_formers (piece, figures->aeroplane, hatch, curve, box, box.min.y + line + clear_of_words);
   flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { ahead, box.min.y + line }, _("forward edge"));
   add_side (piece, figures->aeroplane, (Point) { behind, box.max.y - inset - line });
   flat_piece_add_words (piece, FLAT_CUT, caps_small, (Point) { behind, box.max.y - inset }, _("after edge"));
@@ -200,7 +201,7 @@ flat_hatch_frame_of (const Figures *figures, Units units)
   add_stations (piece, FLAT_CUT, hatch, frame, hatch_frame (hatch, rim, frame));
   add_stations (piece, FLAT_OPENING, hatch, hole, hatch_hole (hatch, 0, hole));
   add_centre_line (piece, (Box) { { box.min.x, box.min.y - rim }, { box.max.x, box.max.y + rim } });
-  add_formers (piece, figures->aeroplane, hatch, NULL, box, box.min.y + 2 * line + 0.5);
+  add_formers (piece, figures->aeroplane, hatch, NULL, box, box.min.y + 2 * line + clear_of_words);
   add_edge (piece, figures, units, (Point) { ahead, box.min.y + line }, box.min.y, hatch->from_width_mm,
             _("hole, forward edge"));
   add_side (piece, figures->aeroplane, (Point) { behind, box.max.y - inset - 2 * line });

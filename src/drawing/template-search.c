@@ -138,7 +138,7 @@ static void
 wander (TemplateSearch *self, const TemplatePack *pack, Way *way, Way *other)
 {
   const guint fineness = 1000, count = pack->upright->len;
-  guint32 seed = 3;
+  guint32 seed = 26;
   size_t work = 0;
   double least = try_way (self, pack, way, &work);
 

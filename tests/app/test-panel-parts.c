@@ -152,7 +152,7 @@ START_TEST (the_battery_s_page_tells_the_hatch_to_cut_from_the_formers)
 {
   choose ("battery");
   find ("Hatch to Cut");
-  find ("8\u00a0mm ahead of F2");
+  find ("6\u00a0mm ahead of F2");
   find ("F1");
   find ("F6");
   choose ("receiver");
@@ -214,7 +214,7 @@ START_TEST (a_part_s_tray_is_read_and_typed_from_a_former)
   ck_assert_double_eq_tol (part ("receiver")->x - part ("receiver")->length / 2, edge + 20 - 12, 0.5);
   undo_is ("Move Part");
   const double z = part ("receiver")->z;
-  retype ("Front height, mm", "30");
+  retype ("Front height, mm", "34");
   ck_assert_double_eq_tol (part ("receiver")->z, z - 2, 0.5);
   undo_is ("Move Part");
   choose ("servo-left");

@@ -165,7 +165,7 @@ START_TEST (where_trays_go_stands_in_the_parts_table)
   g_autofree char *words = pdf_words (document), *none = pdf_words (without);
 
   ck_assert_msg (strstr (words, "front edge") && strstr (words, "above the bottom"), "%s", words);
-  ck_assert_msg (strstr (words, "19 mm behind F3") && strstr (words, "15 to 18 mm"), "%s", words);
+  ck_assert_msg (strstr (words, "19 mm behind F3") && strstr (words, "20 to 23 mm"), "%s", words);
   ck_assert_ptr_null (strstr (none, "front edge"));
   g_object_unref (document);
   g_object_unref (without);

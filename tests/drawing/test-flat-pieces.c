@@ -503,7 +503,7 @@ START_TEST (the_hatchs_hole_is_the_one_of_the_figures_an_opening_in_a_frame)
   assert_at (hole->segments[2].to, hatch->width_mm / 2, hatch->to_mm);
   ck_assert_double_eq (edge->start.y, hole->start.y - 6);
   ck_assert_double_le (edge->segments[0].to.x, hole->start.x - 3 + 0.2);
-  ck_assert (says (piece, "8\u00A0mm ahead of F2"));
+  ck_assert (says (piece, "6\u00A0mm ahead of F2"));
   ck_assert_double_eq (line_for (piece, FLAT_STATION, 1)->start.y, 78);
   ck_assert_ptr_nonnull (strstr (piece->remark, "hole in the body"));
   ck_assert_ptr_nonnull (strstr (piece->remark, "opens on the top"));

@@ -347,7 +347,7 @@ START_TEST (the_racer_s_sheet_says_what_to_buy_and_where_things_stand)
   static const char *const said[] = {
     "1900 rpm per volt, up to 70 W", "152 × 102 mm (6 × 4 in)", "2 cells, 450 mAh", "12 A", "of about 4.5 g",
     "125 mm to port", "125 mm to starboard", "49 mm aft of the leading edge there, 11 mm outboard of rib R5",
-    "forward edge 8 mm ahead of F2, after edge 8 mm ahead of F6", "13 × 12", "R13", "from the one before", "Leading edge, laminated" };
+    "forward edge 6 mm ahead of F2, after edge 8 mm ahead of F6", "13 × 12", "R13", "from the one before", "Leading edge, laminated" };
   PopplerDocument *document = document_of (example_racer (), parts_on ("a4"));
   g_autofree char *text = all_words (document);
 
@@ -368,7 +368,7 @@ START_TEST (who_wants_inches_and_ounces_reads_them)
   text = all_words (document);
   assert_says (text, "in, oz");
   assert_says (text, "0.95");      /* the battery's 27 g */
-  assert_says (text, "behind F5, upper face 3/16 in above the thrust line");
+  assert_says (text, "behind F5, upper face 11/32 in above the thrust line");
   g_object_unref (document);
 }
 END_TEST
