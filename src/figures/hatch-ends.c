@@ -17,10 +17,11 @@ static const double FARTHEST = 60;
 static bool
 motor_is_before (const Part *motor, const HatchFigures *hatch)
 {
+  if (!part_is_a (motor, "motor") || !motor->aboard)
+    return false;
   const Point extent = part_extent (motor);
   const double rear = motor->x + extent.x / 2;
-
-  return motor->aboard && part_is_a (motor, "motor") && fabs (motor->y) < extent.y / 2 && rear < hatch->floor_from_mm && rear > hatch->from_mm - FARTHEST;
+  return fabs (motor->y) < extent.y / 2 && rear < hatch->floor_from_mm && rear > hatch->from_mm - FARTHEST;
 }
 
 void

@@ -159,6 +159,7 @@ add_in_wing (GArray *faults, RoomFault fault, const BodyClear *clear, const Wing
     add (faults, fault);
 }
 
+/* Where the body is not drawn from the side, nothing is known of heights. */
 static void
 find_wings_through (GArray *faults, const Aeroplane *aeroplane, RoomFault fault, const BodyClear *clear)
 {
@@ -166,7 +167,7 @@ find_wings_through (GArray *faults, const Aeroplane *aeroplane, RoomFault fault,
   const Point extent = part_extent (part);
   WingThrough through;
 
-  if (wings_through (aeroplane, part, (Point) { part->x, part->y }, extent.x, extent.y, &through))
+  if (!isnan (clear->top) && wings_through (aeroplane, part, (Point) { part->x, part->y }, extent.x, extent.y, &through))
     add_in_wing (faults, fault, clear, &through);
 }
 
@@ -228,12 +229,12 @@ find_in_wing (GArray *faults, const Aeroplane *aeroplane, const Part *part)
 
 /* One that moves both ailerons lies in the middle of the wing. */
 static bool
-is_servo_of_wing (const Aeroplane *aeroplane, const Part *part)
+is_servo_of_wing (const Aeroplane *aeroplane, const Part *part, size_t body)
 {
   const Point extent = part_extent (part);
   WingThrough through;
 
-  return part_is_a (part, "servo") && wings_through (aeroplane, part, (Point) { part->x, part->y }, extent.x, extent.y, &through)
+  return part_is_a (part, "servo") && aeroplane_body (aeroplane, body)->side_outline && wings_through (aeroplane, part, (Point) { part->x, part->y }, extent.x, extent.y, &through)
          && part->z > through.bottom && part->z < through.top;
 }
 
@@ -243,7 +244,7 @@ find_about_part (GArray *faults, const RoomProfiles *profiles, const Aeroplane *
   const size_t body = room_body_of (profiles, part);
   double from, to;
 
-  if (body != NO_BODY && !is_servo_of_wing (aeroplane, part))
+  if (body != NO_BODY && !is_servo_of_wing (aeroplane, part, body))
     find_in_body (faults, profiles, aeroplane, part, body);
   else if (profiles->count == 1 && !part->of && fabs (part->y) < part_extent (part).y / 2
            && body_profile_ends (profiles->profiles[0], &from, &to) && (part->x < from || part->x > to))

@@ -282,6 +282,19 @@ START_TEST (what_stands_clear_of_a_wing_or_is_meant_to_lie_in_it_is_not_told_of)
 }
 END_TEST
 
+/* A pack as high as the wing is drawn, and a servo, in a body of which nobody has drawn how high it is. */
+START_TEST (without_a_side_view_no_wing_is_in_the_way)
+{
+  static const char *const classes[] = { "battery", "servo" };
+  g_autoptr (Aeroplane) whole = with_piece (boxy_with_wing_at (0), boxed ("it", classes[_i], (Boxed) { 130, 0, 3, 30, 20, 14 }));
+  const Body *body = aeroplane_body (whole, 0);
+  Body *flat = (Body *) piece_dup (&body->piece);
+
+  g_clear_pointer (&flat->side_outline, outline_unref);
+  assert_no_fault (aeroplane_with_replaced (whole, &body->piece, &flat->piece));
+}
+END_TEST
+
 static Aeroplane *
 with_lead (double length, double apart)
 {
@@ -368,6 +381,7 @@ room_case (void)
   tcase_add_test (tests, boxes_turned_askew_are_apart_where_their_sides_are);
   tcase_add_test (tests, a_servo_higher_than_the_wing_is_deep_is_told_of_where_it_lies);
   tcase_add_loop_test (tests, what_reaches_into_a_wing_that_passes_through_the_body_is_named_with_the_way_out, 0, G_N_ELEMENTS (on_wing));
+  tcase_add_loop_test (tests, without_a_side_view_no_wing_is_in_the_way, 0, 2);
   tcase_add_loop_test (tests, what_stands_clear_of_a_wing_or_is_meant_to_lie_in_it_is_not_told_of, 0, G_N_ELEMENTS (beside_wing));
   tcase_add_test (tests, a_lead_that_is_too_short_with_slack_names_both_ends_and_what_helps);
   tcase_add_test (tests, the_body_is_measured_anew_when_it_changes);
