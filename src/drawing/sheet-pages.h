@@ -14,7 +14,8 @@ typedef struct {
   void   (*free)  (void *takes);
 } SheetPagesKind;
 
-/** The pages of that sheet. Their day is that of the aeroplane's last change. NULL and an EXPORT_ERROR_PAPER or EXPORT_ERROR_DRAWING where it has no room, or nothing to show.
+/** The pages of that sheet. Their day is that of the aeroplane's last change. NULL and an EXPORT_ERROR_PAPER or EXPORT_ERROR_DRAWING where it has
+ *  no room, or nothing to show.
  *  cost  tens of milliseconds */
 SheetPages *sheet_pages_new  (const Figures *figures, const ExportOptions *options, GError **error);
 /** Of a layout, which is taken, and what a file says of it to those who cannot see it: both texts are copied. */

@@ -10,8 +10,9 @@ typedef struct {
   TemplateTiles tiles;           /* where it was laid out for tiles */
 } TemplatePlaces;
 
-/** Lays out the notes, in the upper left corner, and pieces, nothing upon anything, the highest first. With a step (from tile to tile, mm) so that few tiles are needed and
- *  few small pieces are cut by a tile's edge, and pieces may be turned a quarter; without (NULL) so that the area is small.
+/** Lays out the notes, in the upper left corner, and pieces, nothing upon anything, the highest first. With a step (from tile to
+ *  tile, mm) so that few tiles are needed and few small pieces are cut by a tile's edge, and pieces may be turned a quarter; without (NULL) so
+ *  that the area is small.
  *  The same pieces always lie the same. */
 TemplatePlaces template_place       (const SheetPen *pen, const GPtrArray *pieces, const TemplateNotes *notes, const Point *step);
 void           template_places_clear (TemplatePlaces *self);      /* frees what is in it */

@@ -10,7 +10,8 @@ typedef struct {
   const char *title;             /* the aeroplane's */
   const Paper *paper;            /* of the tiles */
   bool one_page, portrait;       /* a single page lies as it is larger, whatever is said here */
-  double read_short, read_long;      /* how long the printer at hand draws 100 mm along its paper's short side and its long one, whichever way the page lies, mm, 90..110 */
+  double read_short, read_long;  /* how long the printer at hand draws 100 mm along its paper's short side and its long one, whichever way
+                                    the page lies, mm, 90..110 */
   const char *date;              /* of the last change, as it shall be read; "" leaves it out */
 } TemplateSheet;
 

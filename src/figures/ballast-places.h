@@ -30,8 +30,8 @@ typedef struct { double mass_g, x_mm, target_x_mm; } BallastNeed;
  *  something of the need is not known, or no body is drawn. A new array.
  *           A block off the centre line counts as 15 % heavier in that order
  *  method   n = W (x − x_t) / (x_t − x_n), of a block of lead at 11.34 g/cm³ as near to the end as one that heavy has room: a box clear of
- *           the sides less their walls and by 1 mm of every part that stands clear, 2 mm of the motor, its shaft, propeller and spinner, and not between these
- *           and its face, where there is no way in; 4 mm long and the room for it 2 mm wide and high at least.
+ *           the sides less their walls and by 1 mm of every part that stands clear, 2 mm of the motor, its shaft, propeller and spinner, and
+ *           not between these and its face, where there is no way in; 4 mm long and the room for it 2 mm wide and high at least.
  *           A section not drawn from above or from the side is taken as square
  *  cost     looks into bays and bodies: not for each frame of a drag
  *  source   FAA-H-8083-1, Weight and Balance Handbook, chapter on adding or removing weight; density: CRC Handbook of Chemistry and

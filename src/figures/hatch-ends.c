@@ -37,7 +37,7 @@ hatch_end_behind_firewalls (HatchFigures *hatch, const Aeroplane *aeroplane, con
   hatch->firewall_mm = hatch->from_mm - wanted;
 }
 
-/* From the edge to the nearest former of all bodies, where that is near and the floor is left whole; else 0. Outward: −1 for the forward edge, 1
+/* From the edge to the nearest former of all bodies, where that is near and the floor is left whole; else NAN. Outward: −1 for the forward edge, 1
  * for the after one. */
 static double
 way_to_former (const Aeroplane *aeroplane, double edge, double floor, int outward)
@@ -46,17 +46,20 @@ way_to_former (const Aeroplane *aeroplane, double edge, double floor, int outwar
   double behind;
 
   if (!hatch_nearest_former (aeroplane, edge, &former, &behind) || fabs (behind) > HATCH_NEAR_FORMER_MM || outward * (former->place - floor) < 0)
-    return 0;
+    return NAN;
   return -behind;
 }
 
 void
 hatch_end_at_formers (HatchFigures *hatch, const Aeroplane *aeroplane)
 {
-  hatch->moved_from_mm = hatch->firewall_mm > 0 ? 0 : way_to_former (aeroplane, hatch->from_mm, hatch->floor_from_mm, -1);
-  hatch->moved_to_mm = way_to_former (aeroplane, hatch->to_mm, hatch->floor_to_mm, 1);
-  hatch->from_mm = hatch->moved_from_mm != 0 ? hatch->from_mm + hatch->moved_from_mm : round (hatch->from_mm);
-  hatch->to_mm = hatch->moved_to_mm != 0 ? hatch->to_mm + hatch->moved_to_mm : round (hatch->to_mm);
+  const double from = hatch->firewall_mm > 0 ? NAN : way_to_former (aeroplane, hatch->from_mm, hatch->floor_from_mm, -1);
+  const double to = way_to_former (aeroplane, hatch->to_mm, hatch->floor_to_mm, 1);
+
+  hatch->moved_from_mm = isnan (from) ? 0 : from;
+  hatch->moved_to_mm = isnan (to) ? 0 : to;
+  hatch->from_mm = isnan (from) ? round (hatch->from_mm) : hatch->from_mm + from;
+  hatch->to_mm = isnan (to) ? round (hatch->to_mm) : hatch->to_mm + to;
 }
 
 static char *

@@ -65,6 +65,24 @@ START_TEST (the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand
 }
 END_TEST
 
+/* The fifth former stands where the packs want the after edge, to a fraction of a millimetre; it is moved nowhere, not even to a whole one. */
+START_TEST (an_edge_that_is_on_a_former_stays_on_it)
+{
+  Aeroplane *made = boxed_racer ();
+  Body *body = (Body *) piece_dup (&aeroplane_body (made, 0)->piece);
+  g_autoptr (Figures) before = figures_once (made);
+  const double wanted = before->hatch.to_mm - before->hatch.moved_to_mm;
+
+  ck_assert_double_gt (fabs (wanted - round (wanted)), 0.05);
+  body->formers[4].place = wanted;
+  made = replaced (made, body);
+  g_autoptr (Figures) figures = figures_once (made);
+  ck_assert_double_eq_tol (figures->hatch.to_mm, wanted, 1e-9);
+  ck_assert_double_eq_tol (figures->hatch.moved_to_mm, 0, 1e-9);
+  aeroplane_unref (made);
+}
+END_TEST
+
 /* How far behind the edge as the pack wants it a firewall of 3 mm ends that is held off the motor by a usual mount of 3 mm, and how
  * far from the body's middle its motor stands, in widths. */
 static const struct { double beyond, off; bool moves; } firewalls[] = { { 2, 0, true }, { -1, 0, false }, { 2, 1, false } };
@@ -378,6 +396,7 @@ main (void)
   TCase *tests = tcase_create ("hatch");
 
   tcase_add_test (tests, the_hatch_takes_in_the_battery_s_band_its_length_the_bend_and_a_hand);
+  tcase_add_test (tests, an_edge_that_is_on_a_former_stays_on_it);
   tcase_add_loop_test (tests, the_hatch_begins_behind_the_firewall, 0, G_N_ELEMENTS (firewalls));
   tcase_add_test (tests, what_the_hatch_owes_to_the_rail_is_told);
   tcase_add_test (tests, a_pack_that_the_body_leaves_no_hole_for_is_told_of_and_what_to_do);
