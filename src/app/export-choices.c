@@ -239,7 +239,7 @@ length_changed (TrammelExportChoices *self)
   self->typed = false;
 }
 
-/* Another sheet stands as it was left; at first in its usual format. */
+/* Another sheet stands as it was left. */
 static void
 sheet_changed (TrammelExportChoices *self)
 {
@@ -248,7 +248,7 @@ sheet_changed (TrammelExportChoices *self)
   if (self->showing)
     return;
   options.sheet = choice (self->sheet);
-  options.format = export_memory_format (self->settings, options.sheet);
+  export_memory_recall (self->settings, &options);
   trammel_export_choices_set (self, &options);
   g_signal_emit (self, choices_changed, 0);
 }

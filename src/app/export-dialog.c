@@ -360,7 +360,7 @@ options_for_printer (ExportOptions *options, TrammelSettings *settings)
 {
   if (options->sheet == EXPORT_CUTTING) {
     options->sheet = EXPORT_WALL_SHEET;
-    options->format = export_memory_format (settings, EXPORT_WALL_SHEET);
+    export_memory_recall (settings, options);
   }
   if (!export_is_drawn (options))
     options->format = EXPORT_PDF;

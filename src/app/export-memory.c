@@ -2,9 +2,12 @@
 #include <gtk/gtk.h>
 #include "app/export-sheets.h"
 
+/* As a sheet was left. */
+typedef struct { bool chosen; ExportOptions options; } Left;
+
 typedef struct {
   ExportOptions options;
-  ExportFormat formats[EXPORT_SHEET_COUNT];
+  Left left[EXPORT_SHEET_COUNT];
   char *folder;                 /* NULL: nothing was written yet */
 } Memory;
 
@@ -31,8 +34,6 @@ memory_new (TrammelSettings *settings)
   memory->options = export_default_options ("");
   g_strlcpy (memory->options.paper, paper_here_is_letter () ? "letter" : "a4", sizeof memory->options.paper);
   memory->options.units = trammel_settings_units (settings);
-  for (ExportSheet sheet = 0; sheet < EXPORT_SHEET_COUNT; sheet++)
-    memory->formats[sheet] = export_sheet_format (sheet, 0)->format;
   return memory;
 }
 
@@ -75,16 +76,21 @@ export_memory_keep (TrammelSettings *settings, const ExportOptions *options)
   Memory *memory = memory_need (settings);
 
   memory->options = *options;
-  memory->formats[options->sheet] = options->format;
+  memory->left[options->sheet] = (Left) { true, *options };
   trammel_settings_set_printer_reading (settings, (PrinterReading) { options->read_short, options->read_long });
 }
 
-ExportFormat
-export_memory_format (TrammelSettings *settings, ExportSheet sheet)
+void
+export_memory_recall (TrammelSettings *settings, ExportOptions *options)
 {
   const Memory *kept = memory_of (settings);
+  const Left *left = kept != NULL && kept->left[options->sheet].chosen ? &kept->left[options->sheet] : NULL;
 
-  return kept != NULL ? kept->formats[sheet] : export_sheet_format (sheet, 0)->format;
+  options->format = left != NULL ? left->options.format : export_sheet_format (options->sheet, 0)->format;
+  if (left == NULL)
+    return;
+  g_strlcpy (options->paper, left->options.paper, sizeof options->paper);
+  options->portrait = left->options.portrait;
 }
 
 char *

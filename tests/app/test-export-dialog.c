@@ -249,6 +249,23 @@ START_TEST (the_preview_is_the_page_and_turns_with_the_orientation)
 }
 END_TEST
 
+START_TEST (each_sheet_keeps_its_paper_and_the_first_time_takes_over_the_one_before)
+{
+  GtkWindow *dialog = export_dialog (stage_racer ());
+
+  stage_pick (dialog, "Paper", "A3");
+  stage_pick (dialog, "Orientation", "Portrait");
+  stage_pick (dialog, "Sheet", "Parts Sheet");
+  gui_await (GTK_WIDGET (dialog), "A3");
+  stage_pick (dialog, "Paper", "Letter");
+  stage_pick (dialog, "Sheet", "Wall Sheet");
+  gui_await (GTK_WIDGET (dialog), "A3");
+  gui_await (GTK_WIDGET (dialog), "Portrait");
+  stage_pick (dialog, "Sheet", "Parts Sheet");
+  gui_await (GTK_WIDGET (dialog), "Letter");
+}
+END_TEST
+
 /* ANSI/ASME Y14.1 (from memory): D is 34 × 22 in, as it lies. */
 START_TEST (every_paper_that_is_known_is_offered)
 {
@@ -514,6 +531,7 @@ case_of_choices (void)
   tcase_add_loop_test (tests, a_row_that_has_the_keyboard_opens_its_list_by_return_and_by_space, 0, G_N_ELEMENTS (lists));
   tcase_add_test (tests, the_preview_is_the_page_and_turns_with_the_orientation);
   tcase_add_test (tests, every_paper_that_is_known_is_offered);
+  tcase_add_test (tests, each_sheet_keeps_its_paper_and_the_first_time_takes_over_the_one_before);
   tcase_add_test (tests, a_list_has_neither_paper_nor_dots);
   return tests;
 }
