@@ -112,7 +112,9 @@ rpm_remark (TrammelSession *session, const FieldSpec *spec)
 static char *
 minutes_remark (TrammelSession *session, const FieldSpec *spec)
 {
-  return g_strdup (_("min at half throttle"));
+  g_autofree char *sigma = units_number (trammel_session_figures (session)->power.minutes_sigma, 0);
+
+  return g_strdup_printf (_("min ± %s, at half throttle"), sigma);
 }
 
 FieldList

@@ -190,7 +190,8 @@ reckon_minutes (Reckoning *self)
   reckoning_number (self, _("Capacity"), power->battery->capacity, 0, _("mAh"));
   reckoning_number (self, _("Of it used"), power_practice.capacity_used, 1, "");
   reckoning_number (self, _("Greatest current"), power->current_a, 1, _("A"));
-  reckoning_number (self, _("Of it at half throttle"), power_practice.current_used, 1, "");
-  reckoning_gives_number (self, power->minutes, NAN, 0, _("min"));
+  add_spreading (self, _("Of it at half throttle"), power_practice.current_used, 1);
+  reckoning_gives_number (self, power->minutes, power->minutes_sigma, 0, _("min"));
+  reckoning_owes_words (self, _("It is that of the current, and of how the throttle is used, which makes a fifth."));
   return true;
 }

@@ -11,7 +11,7 @@
 const PowerPractice power_practice = {
   .efficiency = { 0.74, 0.04 }, .loaded = { 0.75, 0.03 }, .meter = { 1, 0.03 }, .class_share = { 0.8, 0.15 }, .cell_volts = 3.6,
   /* Nobody empties a lithium pack, nor flies at full throttle throughout. */
-  .capacity_used = 0.8, .current_used = 0.5 };
+  .capacity_used = 0.8, .current_used = { 0.5, 0.1 } };
 /* With the tail up, on mown grass: a tenth of the diameter, and never less than that, mm. */
 static const double CLEARANCE_SHARE = 0.1, CLEARANCE_LEAST = 15;
 
@@ -142,8 +142,10 @@ find_current (PowerFigures *self)
     return;
   self->current_a = self->input_w / (power_practice.cell_volts * battery->cells);
   self->current_sigma_a = self->input_sigma_w / (power_practice.cell_volts * battery->cells);
-  if (battery->capacity > 0)
-    self->minutes = 60 * power_practice.capacity_used * battery->capacity * 1e-3 / (power_practice.current_used * self->current_a);
+  if (!(battery->capacity > 0))
+    return;
+  self->minutes = 60 * power_practice.capacity_used * battery->capacity * 1e-3 / (power_practice.current_used.value * self->current_a);
+  self->minutes_sigma = self->minutes * hypot (self->current_sigma_a / self->current_a, share (power_practice.current_used));
 }
 
 /* As the outline of a wheel is drawn: its box stands on the ground. */
@@ -163,7 +165,7 @@ power_figures_of (const Aeroplane *aeroplane, double all_up_g, double stall_m_s)
 {
   PowerFigures made = { .lack = POWER_NO_MOTOR, .rpm = NAN, .rpm_sigma = NAN, .pitch_speed_m_s = NAN, .pitch_speed_sigma_m_s = NAN,
                         .input_w = NAN, .input_sigma_w = NAN, .thrust_g = NAN, .thrust_sigma_g = NAN, .current_a = NAN,
-                        .current_sigma_a = NAN, .minutes = NAN, .clearance_mm = NAN, .clearance_least_mm = NAN };
+                        .current_sigma_a = NAN, .minutes = NAN, .minutes_sigma = NAN, .clearance_mm = NAN, .clearance_least_mm = NAN };
 
   made.battery = heaviest (aeroplane, "battery");
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)

@@ -25,7 +25,7 @@ typedef struct {
   double input_w, input_sigma_w;            /* out of the battery, by all motors */
   double thrust_g, thrust_sigma_g;          /* standing, all propellers */
   double current_a, current_sigma_a;        /* out of the battery at 3.6 V a cell; NAN without its cells */
-  double minutes;                           /* on four fifths of the capacity at half of that current; NAN without */
+  double minutes, minutes_sigma;            /* on four fifths of the capacity at half of that current; NAN without */
   double input_w_kg, thrust_ratio, pitch_ratio;     /* by all-up mass; by weight; by stalling speed. NAN without those */
   double clearance_mm, clearance_least_mm;  /* under the first propeller, the aeroplane level on its wheels; what is usual; NAN without wheels
                                                that stand lower than the propeller's middle */
@@ -36,7 +36,8 @@ typedef struct {
   Spreading efficiency;         /* of motor and controller together */
   Spreading loaded;             /* revolutions under load, of those at 3.6 V a cell without */
   Spreading meter, class_share; /* watts, of those of a meter; of the greatest that a motor bears */
-  double cell_volts, capacity_used, current_used;       /* V; shares of the capacity and of the greatest current */
+  Spreading current_used;       /* in a flight, in the mean, of the greatest current */
+  double cell_volts, capacity_used;     /* V; share of the capacity */
 } PowerPractice;
 extern const PowerPractice power_practice;
 

@@ -79,7 +79,7 @@ add_use (TextTable *table, const PowerFigures *power, Units units)
   if (isfinite (power->current_a))
     add (table, _("Current out of the battery"), known (power->current_a, power->current_sigma_a, 1, "A"), _("at 3.6 V a cell"));
   if (isfinite (power->minutes))
-    add (table, _("In the air, about"), known (power->minutes, power->minutes * power->current_sigma_a / power->current_a, 0, _("min")),
+    add (table, _("In the air, about"), known (power->minutes, power->minutes_sigma, 0, _("min")),
          _("four fifths of the capacity at half of that current"));
   if (isfinite (power->clearance_mm))
     add (table, _("Propeller clears the ground by"), units_length (units, power->clearance_mm), _("level on its wheels"));
@@ -135,6 +135,7 @@ power_write (JsonText *json, const PowerFigures *power)
   json_text_number (json, "current_a", power->current_a);
   json_text_number (json, "current_sigma_a", power->current_sigma_a);
   json_text_number (json, "minutes", power->minutes);
+  json_text_number (json, "minutes_sigma", power->minutes_sigma);
   json_text_number (json, "clearance_mm", power->clearance_mm);
   json_text_number (json, "clearance_least_mm", power->clearance_least_mm);
   json_text_close_object (json);
