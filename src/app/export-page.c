@@ -86,15 +86,27 @@ cut_page (const Figures *figures, const ExportOptions *options, GError **error)
   return self;
 }
 
+ExportPage *
+export_page_among (SheetPages *takes, const ExportOptions *options, GError **error)
+{
+  ExportPage *self = page_of (takes, options, error);
+
+  if (self != NULL)
+    self->pages = takes;
+  else
+    sheet_pages_free (takes);
+  return self;
+}
+
 static ExportPage *
 drawn_page (const Figures *figures, const ExportOptions *options, GError **error)
 {
-  g_autoptr (SheetPages) pages = NULL;
+  SheetPages *pages;
 
   if (options->sheet == EXPORT_CUTTING)
     return cut_page (figures, options, error);
   pages = sheet_pages_new (figures, options, error);
-  return pages != NULL ? page_of (pages, options, error) : NULL;
+  return pages != NULL ? export_page_among (pages, options, error) : NULL;
 }
 
 ExportPage *
@@ -123,5 +135,6 @@ export_page_free (ExportPage *self)
   g_clear_pointer (&self->text, g_bytes_unref);
   g_free (self->subject);
   g_free (self->size);
+  sheet_pages_free (self->pages);
   g_free (self);
 }

@@ -10,7 +10,9 @@ struct _TrammelExportPreview {
   Figures *figures;
   ExportOptions options;        /* with the page wished for */
   size_t count;                 /* pages of what was last shown */
+  SheetPages *pages;            /* of what is wished for, laid out; NULL: not yet, or under way */
   bool running, outdated;
+  bool renewed;                 /* what is under way is of another sheet, or of other figures */
 };
 
 G_DEFINE_FINAL_TYPE (TrammelExportPreview, trammel_export_preview, GTK_TYPE_WIDGET)
@@ -28,7 +30,10 @@ trammel_export_preview_dispose (GObject *object)
 static void
 trammel_export_preview_finalize (GObject *object)
 {
-  g_clear_pointer (&TRAMMEL_EXPORT_PREVIEW (object)->figures, figures_unref);
+  TrammelExportPreview *self = TRAMMEL_EXPORT_PREVIEW (object);
+
+  g_clear_pointer (&self->figures, figures_unref);
+  g_clear_pointer (&self->pages, sheet_pages_free);
   G_OBJECT_CLASS (trammel_export_preview_parent_class)->finalize (object);
 }
 
@@ -148,8 +153,8 @@ trammel_export_preview_new (void)
   return g_object_new (TRAMMEL_TYPE_EXPORT_PREVIEW, NULL);
 }
 
-/* One page under way; the figures it is made of are its own. */
-typedef struct { Figures *figures; ExportOptions options; } Wish;
+/* One page under way; the figures it is made of are its own, and so are the pages that are laid out (NULL: none). */
+typedef struct { Figures *figures; SheetPages *pages; ExportOptions options; } Wish;
 
 static void
 wish_free (gpointer data)
@@ -157,15 +162,17 @@ wish_free (gpointer data)
   Wish *wish = data;
 
   figures_unref (wish->figures);
+  sheet_pages_free (wish->pages);
   g_free (wish);
 }
 
 static void
 preview_in_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 {
-  const Wish *wish = data;
+  Wish *wish = data;
   GError *error = NULL;
-  ExportPage *page = export_page_new (wish->figures, &wish->options, &error);
+  ExportPage *page = wish->pages != NULL ? export_page_among (g_steal_pointer (&wish->pages), &wish->options, &error)
+                                         : export_page_new (wish->figures, &wish->options, &error);
 
   if (page == NULL)
     g_task_return_error (task, error);
@@ -253,6 +260,8 @@ preview_arrived (GObject *object, GAsyncResult *result, gpointer data)
   self->running = false;
   if (self->stack == NULL)
     return;
+  if (page != NULL && !self->renewed)
+    self->pages = g_steal_pointer (&page->pages);
   if (self->outdated)
     preview_start (self);
   else if (page != NULL)
@@ -268,9 +277,10 @@ preview_start (TrammelExportPreview *self)
   Wish *wish = g_new0 (Wish, 1);
 
   wish->figures = figures_ref (self->figures);
+  wish->pages = g_steal_pointer (&self->pages);
   wish->options = self->options;
   self->running = true;
-  self->outdated = false;
+  self->outdated = self->renewed = false;
   g_task_set_task_data (task, wish, wish_free);
   g_task_run_in_thread (task, preview_in_thread);
 }
@@ -291,6 +301,8 @@ trammel_export_preview_set (TrammelExportPreview *self, const Figures *figures, 
   const size_t page = self->options.sheet == options->sheet ? self->options.page : 0;
 
   g_clear_pointer (&self->figures, figures_unref);
+  g_clear_pointer (&self->pages, sheet_pages_free);
+  self->renewed = true;
   self->figures = kept;
   self->options = *options;
   self->options.page = page;

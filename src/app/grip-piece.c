@@ -115,6 +115,8 @@ grip_piece_add_room (const Grip *self, const Figures *figures, GripRow rows[GRIP
   if (fault == NULL)
     return grip_add_row (rows, count, _("Balance"), figures->mass.x_mm, false);
   /* Translators: beside the pointer, before a length: how wide, high or deep it is clear inside where a part is held that does not fit */
+  if (fault->kind == ROOM_ON_WING || fault->kind == ROOM_UNDER_WING || fault->kind == ROOM_IN_WING)
+    return grip_add_row (rows, count, _("Into the wing"), fault->lacking_mm, false);
   return grip_add_row (rows, count, fault->kind == ROOM_WING_SHALLOW ? _("Deep here") : fault_is_of_height (fault) ? _("High here")
                        : _("Wide here"), fault->clear_mm, false);
 }

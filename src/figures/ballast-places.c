@@ -63,6 +63,12 @@ is_turning (const Part *part)
   return part_is_a (part, "propeller") || part_is_a (part, "spinner");
 }
 
+static bool
+is_motor_in_middle (const Part *part)
+{
+  return part_is_a (part, "motor") && fabs (part->y) < part_extent (part).y / 2;
+}
+
 /* Between what turns and the face of a motor in the nose there is no way in, however wide that is. */
 static void
 block_slot (Looking *self, const Part *turning)
@@ -70,10 +76,9 @@ block_slot (Looking *self, const Part *turning)
   for (size_t i = 0; i < aeroplane_count (self->aeroplane, PIECE_PART) && self->blocked_count < BLOCKED_MOST; i++)
     {
       const Part *motor = aeroplane_part (self->aeroplane, i);
-      const Point extent = part_extent (motor);
-      const double face = motor->x - extent.x / 2;
+      const double face = motor->x - part_extent (motor).x / 2;
 
-      if (motor->aboard && part_is_a (motor, "motor") && fabs (motor->y) < extent.y / 2 && turning->x < face)
+      if (motor->aboard && is_motor_in_middle (motor) && turning->x < face)
         self->blocked[self->blocked_count++] = (Blocked) { turning->x, face, { -INFINITY, INFINITY, -INFINITY, INFINITY } };
     }
 }
@@ -109,6 +114,8 @@ block_all (Looking *self)
 
       if (!part->aboard && part != self->moved)
         continue;
+      if (is_motor_in_middle (part))
+        block_firewall (self, nose_firewall_face (self->aeroplane, self->body_count > 0 ? self->profiles[0] : NULL, part));
       if (is_turning (part))
         block_turning (self, part, x);
       else if (part_stands_clear (part))
@@ -119,7 +126,6 @@ block_all (Looking *self)
       const NoseFigures *nose = &self->noses[i];
 
       block (self, nose->motor, nose->front_x_mm, nose->front_x_mm + nose->firewall_mm, CLEAR_OF_MOTOR);
-      block_firewall (self, nose->front_x_mm + nose->firewall_mm);
     }
 }
 

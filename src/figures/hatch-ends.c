@@ -32,8 +32,8 @@ hatch_end_behind_firewalls (HatchFigures *hatch, const Aeroplane *aeroplane, con
 
   for (size_t i = 0; i < aeroplane_count (aeroplane, PIECE_PART); i++)
     if (motor_is_before (aeroplane_part (aeroplane, i), hatch))
-      hatch->from_mm = fmax (hatch->from_mm, ceil (nose_firewall_face (aeroplane, profile, aeroplane_part (aeroplane, i)) + NOSE_FIREWALL_MM));
-  hatch->from_mm = fmin (hatch->from_mm, fmax (wanted, hatch->floor_from_mm));
+      hatch->firewall_x_mm = fmax (hatch->firewall_x_mm, nose_firewall_face (aeroplane, profile, aeroplane_part (aeroplane, i)) + NOSE_FIREWALL_MM);
+  hatch->from_mm = fmin (fmax (wanted, ceil (hatch->firewall_x_mm)), fmax (wanted, hatch->floor_from_mm));
   hatch->firewall_mm = hatch->from_mm - wanted;
 }
 

@@ -86,7 +86,7 @@ find_formers (HatchFigures *made, const Aeroplane *aeroplane)
   const double *from = (const double *) (void *) places->data;
   const size_t ahead = hatch_line_outward (from, places->len, made->from_mm, false), behind = hatch_line_outward (from, places->len, made->to_mm, true);
 
-  made->former_from = ahead < named->len ? g_ptr_array_index (named, ahead) : NULL;
+  made->former_from = ahead < named->len && !(from[ahead] < made->firewall_x_mm) ? g_ptr_array_index (named, ahead) : NULL;
   made->former_to = behind < named->len ? g_ptr_array_index (named, behind) : NULL;
 }
 
@@ -128,7 +128,7 @@ figures_from (const Figures *figures, const Part *aboard, const GArray *packs, c
 {
   HatchFigures made = { .part = aboard, .packs = packs->len, .from_mm = hatch->from / metre, .to_mm = hatch->to / metre,
                         .width_mm = hatch->width / metre, .pack_mm = NAN, .places_mm = NAN, .spread_mm = NAN,
-                        .rail_ahead_mm = NAN, .rail_behind_mm = NAN, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre,
+                        .rail_ahead_mm = NAN, .rail_behind_mm = NAN, .firewall_x_mm = NAN, .floor_from_mm = hatch->floor_from / metre, .floor_to_mm = hatch->floor_to / metre,
                         .play_mm = HATCH_PLAY / metre };
   const size_t body = room_body_of (bodies, aboard);
 
@@ -170,7 +170,7 @@ hatch_figures_of (const Figures *figures, const RoomProfiles *bodies)
 {
   const HatchFigures none = { .from_mm = NAN, .to_mm = NAN, .width_mm = NAN, .from_width_mm = NAN, .to_width_mm = NAN, .full_from_mm = NAN,
                               .full_to_mm = NAN, .pack_width_mm = NAN, .lacking_mm = NAN, .floor_from_mm = NAN, .floor_to_mm = NAN, .play_mm = NAN,
-                              .pack_mm = NAN, .places_mm = NAN, .spread_mm = NAN, .rail_ahead_mm = NAN, .rail_behind_mm = NAN };
+                              .pack_mm = NAN, .places_mm = NAN, .spread_mm = NAN, .rail_ahead_mm = NAN, .rail_behind_mm = NAN, .firewall_x_mm = NAN };
   const Solution *aboard = solution_aboard (figures);
   g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (HatchPack));
   Hatch hatch;

@@ -13,9 +13,11 @@ typedef struct {
   double lacking_mm;            /* how much longer the stretch would have to be that lets that pack through; 0: it goes through */
   double floor_from_mm, floor_to_mm;            /* the floor to be left for the packs */
   double play_mm;               /* between its lid and the hole, on each side */
-  const NamedPlace *former_from, *former_to;    /* where its edges go when they are moved outward to a former; NULL where there is none */
+  const NamedPlace *former_from, *former_to;    /* where its edges go when they are moved outward to a former; NULL where there is none,
+                                                   or a firewall stands between */
   double moved_from_mm, moved_to_mm;            /* how much its edges are moved aft to end at a former that is near (hatch-ends.h); 0: not at all */
-  double firewall_mm;           /* how much of its forward edge the firewall takes; 0: it ends behind it */
+  double firewall_x_mm;         /* the after face of a firewall ahead of it; NAN: none is near */
+  double firewall_mm;           /* how much of its forward edge that takes; 0: none */
   /* What the length is made of where it serves one pack alone; NAN for several. */
   double pack_mm;               /* the pack's box, along */
   double places_mm;             /* between the foremost and the aftmost place that keep the margin */

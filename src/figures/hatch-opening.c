@@ -2,6 +2,7 @@
 
 #include "trammel-config.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include "figures/hatch-curve.h"
 #include "figures/hatch-way.h"
 #include "figures/names.h"
@@ -74,6 +75,16 @@ names_text (const GPtrArray *formers)
   return g_string_free (text, names->len == 0);
 }
 
+/* What it begins behind, if that has a name. */
+static const char *
+ahead_of (const HatchFigures *hatch)
+{
+  if (hatch->former_from)
+    return hatch->former_from->name;
+  /* Translators: in place of a former's name, "It stands between the firewall and F6." */
+  return isnan (hatch->firewall_x_mm) ? NULL : _("the firewall");
+}
+
 static const char *
 name_of (const NamedPlace *former)
 {
@@ -86,7 +97,7 @@ formers_sentence (const Figures *figures)
 {
   g_autoptr (GPtrArray) formers = hatch_formers_cut (figures);
   g_autofree char *cut = names_text (formers);
-  const char *ahead = name_of (figures->hatch.former_from), *behind = name_of (figures->hatch.former_to);
+  const char *ahead = ahead_of (&figures->hatch), *behind = name_of (figures->hatch.former_to);
 
   if (ahead != NULL && behind != NULL)
     /* Translators: names of formers: "It stands between F1 and F6 and cuts through F2, F3, F4 and F5." */

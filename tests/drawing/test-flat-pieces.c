@@ -590,7 +590,7 @@ START_TEST (the_hatchs_lid_goes_into_the_hole_with_play_and_says_where_it_belong
   assert_at (edge->start, -hatch->from_width_mm / 2 + 0.5, hatch->from_mm + 0.5);
   assert_at (edge->segments[2].to, hatch->width_mm / 2 - 0.5, hatch->to_mm - 0.5);
   ck_assert_ptr_nonnull (strstr (piece->remark, "1\u00A0mm less both ways than its hole"));
-  ck_assert_ptr_nonnull (strstr (piece->remark, "between F1 and F6 and cuts through F2, F3, F4 and F5."));
+  ck_assert_ptr_nonnull (strstr (piece->remark, "between the firewall and F6 and cuts through F2, F3, F4 and F5."));
   for (guint i = 0; i < piece->lines->len; i++)
     ck_assert_int_ne (g_array_index (piece->lines, FlatLine, i).purpose, FLAT_OPENING);
   put_away (&laid);

@@ -103,6 +103,8 @@ START_TEST (the_hatch_begins_behind_the_firewall)
   g_autoptr (Figures) figures = figures_once (made);
   g_autofree char *told = hatch_length_text (figures, (Units) { LENGTH_MM, MASS_G });
   ck_assert_double_eq_tol (figures->hatch.from_mm, firewalls[_i].moves ? motor_rear + 6 : round (figures->hatch.floor_from_mm - 15), 1e-6);
+  /* The first former is at 10, ahead of it or of where the motor is that stands beside the body. */
+  ck_assert ((figures->hatch.former_from == NULL) == (firewalls[_i].off == 0));
   ck_assert ((strstr (told, "It begins behind the firewall, which takes") != NULL) == firewalls[_i].moves);
   aeroplane_unref (made);
 }
