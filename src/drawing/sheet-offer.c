@@ -31,7 +31,7 @@ put_way (SheetDraft *draft, const Part *then, Box box, const char *text)
 
 /* A dot where it stands, a bar across where it goes, and how far that is: what the eye cannot take from so short a way. */
 static void
-draw_short_way (SheetDraft *draft, const Part *now, const Part *then, Box box)
+draw_short_way (SheetDraft *draft, const Part *now, const Part *then, Box box, bool told)
 {
   const Point from = sheet_px (draft->view, now->x, now->y), to = sheet_px (draft->view, then->x, then->y);
   const double mm = hypot (then->x - now->x, then->y - now->y), u = draft->look->u;
@@ -45,7 +45,25 @@ draw_short_way (SheetDraft *draft, const Part *now, const Part *then, Box box)
   cairo_new_sub_path (draft->cr);
   cairo_arc (draft->cr, from.x, from.y, 2 * u, 0, 2 * G_PI);
   cairo_fill (draft->cr);
-  put_way (draft, then, box, text);
+  if (told)
+    put_way (draft, then, box, text);
+}
+
+/* What goes with another of its group, as far and the same way, needs no figure of its own. */
+static bool
+goes_with_a_mate (const SheetDraft *draft, const Part *now, const Part *then)
+{
+  const Aeroplane *offered = draft->scene->offered->aeroplane;
+
+  for (size_t i = 0; then->group && aeroplane_part (offered, i) != then; i++)
+    {
+      const Part *mate = aeroplane_part (offered, i), *before = aeroplane_part_by_id (draft->aeroplane, mate->piece.id);
+
+      if (before && g_strcmp0 (mate->group, then->group) == 0 && fabs (mate->x - before->x - (then->x - now->x)) < STAYS
+          && fabs (mate->y - before->y - (then->y - now->y)) < STAYS)
+        return true;
+    }
+  return false;
 }
 
 static void
@@ -60,7 +78,7 @@ draw_part_offered (SheetDraft *draft, const Part *now, const Part *then)
   if (point_distance (from, to) >= LEAST_ARROW)
     draw_proposal_arrow (draft->cr, draft->look, from, to);
   else if (hypot (then->x - now->x, then->y - now->y) >= STAYS)
-    draw_short_way (draft, now, then, part_symbol_box (draft->look, box));
+    draw_short_way (draft, now, then, part_symbol_box (draft->look, box), !goes_with_a_mate (draft, now, then));
 }
 
 static void

@@ -91,14 +91,11 @@ START_TEST (while_parts_are_arranged_the_formers_that_bound_a_bay_are_named_and_
 }
 END_TEST
 
-/* How much of the sheet is in the colour of what is offered, were the battery so much further forward. */
+/* How much of the sheet is in the colour of what is offered. */
 static double
-offered_ink (double forward)
+ink_of_offer (Aeroplane *takes)
 {
-  const Aeroplane *racer = easel->figures->aeroplane;
-  const Part *battery = aeroplane_part_by_id (racer, "battery");
-  Figures offered = { .aeroplane = change_part_place (racer, "battery", battery->x - forward, battery->y, battery->z),
-                      .mass = { .x_mm = NAN, .y_mm = NAN } };
+  Figures offered = { .aeroplane = takes, .mass = { .x_mm = NAN, .y_mm = NAN } };
   Canvas canvas;
   double share;
 
@@ -107,9 +104,47 @@ offered_ink (double forward)
   share = canvas_share (&canvas, (Box) { { 0, 0 }, { easel->view.width, easel->view.height } }, easel->look.selection);
   canvas_clear (&canvas);
   easel->scene.offered = NULL;
-  aeroplane_unref (offered.aeroplane);
+  aeroplane_unref (takes);
   return share;
 }
+
+/* Were the battery so much further forward. */
+static double
+offered_ink (double forward)
+{
+  const Part *battery = aeroplane_part_by_id (easel->figures->aeroplane, "battery");
+
+  return ink_of_offer (change_part_place (easel->figures->aeroplane, "battery", battery->x - forward, battery->y, battery->z));
+}
+
+/* The battery and the receiver, of one group or of none, both as far forward. */
+static double
+pair_ink (const char *group)
+{
+  static const char *const ids[] = { "battery", "receiver" };
+  Aeroplane *moved = aeroplane_ref (easel->figures->aeroplane);
+
+  for (size_t i = 0; i < G_N_ELEMENTS (ids); i++)
+    {
+      const Part *part = aeroplane_part_by_id (moved, ids[i]);
+      Part *next = (Part *) piece_dup (&part->piece);
+      Aeroplane *with;
+
+      next->group = g_strdup (group);
+      next->x -= 5 / easel->view.scale;
+      with = aeroplane_with_replaced (moved, &part->piece, &next->piece);
+      aeroplane_unref (moved);
+      moved = with;
+    }
+  return ink_of_offer (moved);
+}
+
+START_TEST (what_goes_along_with_its_group_is_told_once)
+{
+  easel_select (easel, selection_none ());
+  ck_assert_double_lt (pair_ink ("pack"), 0.95 * pair_ink (NULL));
+}
+END_TEST
 
 /* Half a px and 5 px: the box is the same, the bar, the dot and the figure are more. */
 START_TEST (of_a_way_too_short_for_an_arrow_the_length_is_told)
@@ -224,6 +259,7 @@ main (void)
   tcase_add_test (tests, bays_stand_there_while_parts_are_arranged_whatever_is_selected);
   tcase_add_test (tests, while_parts_are_arranged_the_formers_that_bound_a_bay_are_named_and_no_others);
   tcase_add_test (tests, of_a_way_too_short_for_an_arrow_the_length_is_told);
+  tcase_add_test (tests, what_goes_along_with_its_group_is_told_once);
   tcase_add_test (tests, the_hatch_to_cut_stands_there_while_the_battery_is_selected);
   tcase_add_test (tests, the_side_view_shows_on_which_side_the_hatch_opens_once_that_is_chosen);
   tcase_add_test (tests, of_a_hatch_that_is_not_in_sight_nothing_is_said);
