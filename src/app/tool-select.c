@@ -144,7 +144,7 @@ select_keep_spot (SelectTool *self)
   trammel_sheet_canvas_set_hint (self->tool.sheet, _("Insert adds a node where the line was clicked."));
 }
 
-/* A second click on a part of a group means that part alone; a third what lies beneath it. */
+/* A second click on a part of a group, wherever on it, means that part alone; a third in the same place what lies beneath it. */
 static bool
 select_narrow (SelectTool *self)
 {
@@ -192,7 +192,7 @@ select_click (Tool *tool, const ToolEvent *event)
   self->click = event->place;
   if (bent)
     return;
-  if (self->again && select_narrow (self))
+  if ((self->again || (self->was_selected && !self->shift)) && select_narrow (self))
     return;
   if (self->again)
     select_remember (self, tool_hit_beneath (tool, event, &self->hit));
