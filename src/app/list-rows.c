@@ -171,11 +171,13 @@ add_mover (ListRows *self, const Movers *movers, const Mover *mover)
 {
   const Units units = self->in;
   const double way = mover->told_x_mm - mover->part->x;
+  /* A part that may not move is told of where it would balance. */
+  const double left = mover->can_move || isnan (mover->told_x_mm) ? fabs (mover->left_mm) : 0;
   ListRow row = {
     .ids = ids_of (&mover->part->piece),
     .cells = { g_strdup (piece_name (&mover->part->piece)), way_cell (units, way),
-               units_length_figure (units, fabs (mover->left_mm)), units_mass_figure (units, mover->wanted_g) },
-    .keys = { NAN, way, fabs (mover->left_mm), mover->wanted_g } };
+               units_length_figure (units, left), units_mass_figure (units, mover->wanted_g) },
+    .keys = { NAN, way, left, mover->wanted_g } };
   g_autofree char *told = mover_text (movers, mover, units);
 
   add_row (self, row);

@@ -45,6 +45,25 @@ START_TEST (a_row_chooses_its_part_and_the_lists_stay)
 }
 END_TEST
 
+/* The elevator's servo has no rail: where it would balance stands beside it, and there nothing is short. */
+START_TEST (a_part_that_is_told_of_where_it_balances_falls_short_of_nothing)
+{
+  g_autoptr (ListRows) rows = list_rows_new (trammel_session_figures (hand_session ()), metric, REPORT_LIST_MOVERS, NULL);
+  bool told = false;
+
+  for (guint i = 0; i < rows->rows->len; i++) {
+    const ListRow *row = g_ptr_array_index (rows->rows, i);
+
+    if (!g_str_equal (row->cells[0], "Servo, elevator"))
+      continue;
+    ck_assert_str_eq (row->cells[2], "0");
+    ck_assert_str_ne (row->cells[1], "0");
+    told = true;
+  }
+  ck_assert (told);
+}
+END_TEST
+
 START_TEST (the_lists_follow_while_a_part_is_moved)
 {
   g_autofree char *before = words_of (REPORT_LIST_MOVERS, "Battery 2S 450");
@@ -237,6 +256,7 @@ main (void)
   TCase *tests = tcase_create ("panel lists");
 
   tcase_add_test (tests, a_row_chooses_its_part_and_the_lists_stay);
+  tcase_add_test (tests, a_part_that_is_told_of_where_it_balances_falls_short_of_nothing);
   tcase_add_test (tests, the_lists_follow_while_a_part_is_moved);
   tcase_add_test (tests, what_is_copied_has_a_line_each_row_and_signs_that_a_spreadsheet_reads);
   tcase_add_test (tests, rows_sort_by_a_figure_both_ways);
