@@ -83,10 +83,16 @@ grip_piece_moved (const Grip *self, Point place, bool loose)
 }
 
 static bool
+fault_is_of_wing_through (const RoomFault *fault)
+{
+  return fault->kind == ROOM_ON_WING || fault->kind == ROOM_UNDER_WING || fault->kind == ROOM_IN_WING;
+}
+
+static bool
 fault_is_of_height (const RoomFault *fault)
 {
   return fault->kind == ROOM_TOO_HIGH || fault->kind == ROOM_THROUGH_TOP || fault->kind == ROOM_THROUGH_FLOOR || fault->kind == ROOM_WING_SHALLOW
-         || fault->kind == ROOM_ON_WING || fault->kind == ROOM_UNDER_WING || fault->kind == ROOM_IN_WING;
+         || fault_is_of_wing_through (fault);
 }
 
 /* What keeps it from fitting where it is held, of those two that this view shows first; NULL where it fits. */
@@ -115,7 +121,7 @@ grip_piece_add_room (const Grip *self, const Figures *figures, GripRow rows[GRIP
   if (fault == NULL)
     return grip_add_row (rows, count, _("Balance"), figures->mass.x_mm, false);
   /* Translators: beside the pointer, before a length: how wide, high or deep it is clear inside where a part is held that does not fit */
-  if (fault->kind == ROOM_ON_WING || fault->kind == ROOM_UNDER_WING || fault->kind == ROOM_IN_WING)
+  if (fault_is_of_wing_through (fault))
     return grip_add_row (rows, count, _("Into the wing"), fault->lacking_mm, false);
   return grip_add_row (rows, count, fault->kind == ROOM_WING_SHALLOW ? _("Deep here") : fault_is_of_height (fault) ? _("High here")
                        : _("Wide here"), fault->clear_mm, false);
